@@ -1,0 +1,66 @@
+"""Findings: one check says one thing, with its numbers and what to do."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
+from typing import Literal
+
+Level = Literal["ok", "unknown", "caution", "stop"]
+_SEVERITY: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
+
+_UNITS = {"_kn_per_m": " kN/m", "_mm_s": " mm/s", "_mm": " mm", "_kn": " kN", "_deg": "°",
+          "_kg": " kg", "_mpa": " MPa", "_percent": " %"}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One finding.
+
+    level: "ok", "unknown" (a rating or figure is missing), "caution" or "stop".
+    code: stable name for programs, such as "press-overload".
+    template: the words; ``{force_kn}`` stands for a number by its name in ``numbers``,
+        so that a screen may show it in the reader's own units.
+    do: what to do about it, same form as ``template``; empty when there is nothing to do.
+    numbers: figures by name, the unit is the end of the name (mm, kn, kn_per_m, deg, kg, percent).
+    step, bend: the step or bend (from 1) that it is about, if one.
+    """
+
+    level: Level
+    code: str
+    template: str
+    do: str = ""
+    numbers: Mapping[str, float] = field(default_factory=dict)
+    step: int | None = None
+    bend: int | None = None
+
+    @property
+    def words(self) -> str:
+        """The words with the numbers filled in, metric."""
+        return fill(self.template, self.numbers)
+
+    def at(self, *, step: int | None = None, bend: int | None = None) -> Check:
+        """The same finding, tied to a step or a bend."""
+        return replace(self, step=step if step is not None else self.step,
+                       bend=bend if bend is not None else self.bend)  # fmt: skip
+
+
+def fill(template: str, numbers: Mapping[str, float]) -> str:
+    """Put the numbers into the words, each with the unit its name ends in."""
+    words = template
+    for name, value in numbers.items():
+        unit = next((u for end, u in _UNITS.items() if name.endswith(end)), "")
+        words = words.replace("{" + name + "}", f"{tidy(value)}{unit}")
+    return words
+
+
+def tidy(value: float) -> str:
+    """A number as a person would write it: three figures, no trailing zeros."""
+    digits = 0 if abs(value) >= 100 else 1 if abs(value) >= 10 else 2
+    text = f"{value:.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def worst(checks: Iterable[Check]) -> Level:
+    """The most serious level among the checks; "ok" when there is none."""
+    return max((c.level for c in checks), key=_SEVERITY.__getitem__, default="ok")
