@@ -3,8 +3,8 @@
     FlangebookError
     +-- InputError        a value is outside what the calculation means anything for
     |   +-- RangeError    ... because it leaves a formula's published range
-    +-- NotAPart          the section cannot exist (crosses itself, no flats, ...)
-    +-- MissingTool       a tool, metal or press named does not exist
+    +-- NotAPartError          the section cannot exist (crosses itself, no flats, ...)
+    +-- MissingToolError       a tool, metal or press named does not exist
 
 Every error says what was wrong, where, and what would be right, and builds its
 sentence only when shown.
@@ -41,9 +41,9 @@ class RangeError(InputError):
     """A value leaves the range a published formula was given for."""
 
 
-class NotAPart(FlangebookError):
+class NotAPartError(FlangebookError):
     """The section described cannot exist."""
 
 
-class MissingTool(FlangebookError):
+class MissingToolError(FlangebookError):
     """A tool, metal or press that was named does not exist."""
