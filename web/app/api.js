@@ -1,0 +1,57 @@
+// Talking to the shop's server. Nothing else in the app calls fetch.
+
+/** @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>}} ProblemBody */
+
+/** The server answered, and said no. */
+export class Problem extends Error {
+  /** @param {ProblemBody} body */
+  constructor(body) {
+    super(body.detail || body.title);
+    this.status = body.status;
+    this.title = body.title;
+    /** @type {Record<string, string[]>} */
+    this.errors = body.errors ?? {};
+  }
+}
+
+/** No answer: no network, or the server is not running. */
+export class Unreachable extends Error {
+  constructor() {
+    super("The shop's server does not answer.");
+  }
+}
+
+/** @typedef {{status: number, body: any, etag: string|null}} Answer */
+
+/**
+ * @param {string} method
+ * @param {string} path below /api/v1
+ * @param {{body?: unknown, etag?: string|null, signal?: AbortSignal, timeout?: number}} [options]
+ * @returns {Promise<Answer>}
+ */
+export async function call(method, path, { body, etag, signal, timeout = 8000 } = {}) {
+  /** @type {Record<string, string>} */
+  const headers = { Accept: "application/json" };
+  if (body !== undefined) headers["Content-Type"] = "application/json";
+  if (etag) headers["If-Match"] = etag;
+  const limit = AbortSignal.timeout(timeout);
+  /** @type {Response} */
+  let response;
+  try {
+    response = await fetch(`/api/v1${path}`, {
+      method,
+      headers,
+      body: body === undefined ? undefined : JSON.stringify(body),
+      signal: signal ? AbortSignal.any([signal, limit]) : limit,
+      cache: "no-store",
+    });
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    throw new Unreachable();
+  }
+  const data = await response.json().catch(() => null);
+  if (!response.ok) {
+    throw new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
+  }
+  return { status: response.status, body: data, etag: response.headers.get("ETag") };
+}

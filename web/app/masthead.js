@@ -1,0 +1,47 @@
+// The strip on top: where you are, where you can go, and whether the shop's server answers.
+import { html, nothing, render } from "/vendor/lit-html/lit-html.js";
+import { syncStanding } from "./sync.js";
+
+const PLACES = [
+  ["/", "Cards"],
+  ["/bend", "Bend"],
+  ["/part", "Part"],
+  ["/shop", "Shop"],
+  ["/settings", "Settings"],
+];
+
+export function drawMasthead() {
+  const here = location.pathname;
+  /** @param {string} place */
+  const current = (place) => (place === "/" ? here === "/" || /^\/c\//i.test(here) : here.startsWith(place));
+  render(
+    html`<div class="masthead">
+        <a class="name" href="/" aria-label="Flangebook, find a card">${mark}<span>Flangebook</span></a>
+        <nav aria-label="Main">
+          ${PLACES.map(
+            ([place, word]) => html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`,
+          )}
+        </nav>
+      </div>
+      ${standingLine()}`,
+    /** @type {HTMLElement} */ (document.getElementById("masthead")),
+  );
+}
+
+const mark = html`<svg viewBox="0 0 64 64" aria-hidden="true">
+  <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
+</svg>`;
+
+function standingLine() {
+  const { reached, waiting, refused } = syncStanding();
+  const waits = waiting === 1 ? "1 trial waits to be sent" : `${waiting} trials wait to be sent`;
+  if (reached === false) {
+    return html`<p class="standing" data-test="standing">Not connected to the shop. Cards on this device still open.${waiting ? ` ${waits}.` : ""}</p>`;
+  }
+  if (waiting) {
+    return html`<p class="standing" data-test="standing">
+      ${waits}. ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
+    </p>`;
+  }
+  return nothing;
+}

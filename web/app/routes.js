@@ -1,0 +1,73 @@
+// Every address of the app and the screen that shows it.
+
+/**
+ * @typedef {object} Visit one showing of a screen
+ * @property {Record<string, string>} params from the path; a card's code in capitals
+ * @property {URLSearchParams} query
+ * @property {(template: unknown) => void} render draws into the page; harmless after leaving
+ * @property {(title: string) => void} title names the page
+ * @property {() => void} ready tells that the data is on the screen
+ * @property {AbortSignal} signal aborted when the screen is left
+ */
+
+/** @typedef {{show: (visit: Visit) => void | Promise<void>}} Screen */
+/** @typedef {{name: string, path: string, floor?: boolean, load: () => Promise<Screen>}} Route */
+
+/** @type {Route[]} */
+export const routes = [
+  { name: "home", path: "/", load: () => import("../screens/home.js") },
+  { name: "bend", path: "/bend", load: () => import("../screens/bend.js") },
+  { name: "part", path: "/part", load: () => import("../screens/part.js") },
+  { name: "card", path: "/c/:code", floor: true, load: () => import("../screens/card.js") },
+  { name: "step", path: "/c/:code/step/:step", floor: true, load: () => import("../screens/step.js") },
+  { name: "trial", path: "/c/:code/trial/:step", floor: true, load: () => import("../screens/trial.js") },
+  { name: "history", path: "/c/:code/history", load: () => import("../screens/history.js") },
+  { name: "print", path: "/c/:code/print", load: () => import("../screens/print.js") },
+  { name: "label", path: "/c/:code/label", load: () => import("../screens/label.js") },
+  { name: "labels", path: "/labels", load: () => import("../screens/labels.js") },
+  { name: "chart", path: "/chart", load: () => import("../screens/chart.js") },
+  { name: "shop", path: "/shop", load: () => import("../screens/shop.js") },
+  { name: "press", path: "/shop/press", load: () => import("../screens/press.js") },
+  { name: "tools", path: "/shop/:kind", load: () => import("../screens/tools.js") },
+  { name: "tool", path: "/shop/:kind/:tool", load: () => import("../screens/tool.js") },
+  { name: "settings", path: "/settings", load: () => import("../screens/settings.js") },
+];
+
+/**
+ * @param {string} pathname
+ * @returns {{route: Route, params: Record<string, string>} | undefined}
+ */
+export function match(pathname) {
+  const parts = pathname.split("/").filter(Boolean);
+  if (parts[0]?.toLowerCase() === "c") parts[0] = "c"; // labels are printed in capitals
+  for (const route of routes) {
+    const params = matchPath(route.path.split("/").filter(Boolean), parts);
+    if (params) return { route, params };
+  }
+  return undefined;
+}
+
+/** @param {string[]} pattern @param {string[]} parts @returns {Record<string, string> | undefined} */
+function matchPath(pattern, parts) {
+  if (pattern.length !== parts.length) return undefined;
+  /** @type {Record<string, string>} */
+  const params = {};
+  for (const [index, piece] of pattern.entries()) {
+    if (!piece.startsWith(":")) {
+      if (piece !== parts[index]) return undefined;
+      continue;
+    }
+    try {
+      params[piece.slice(1)] = decodeURIComponent(parts[index]);
+    } catch {
+      return undefined; // a broken percent sign
+    }
+  }
+  if (params.code) params.code = plainCode(params.code);
+  return params;
+}
+
+/** A card code as it is kept: capitals, O read as 0, I and L as 1. @param {string} typed @returns {string} */
+export function plainCode(typed) {
+  return typed.toUpperCase().replace(/[\s-]/g, "").replaceAll("O", "0").replace(/[IL]/g, "1");
+}

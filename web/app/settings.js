@@ -1,0 +1,49 @@
+// What this device prefers. Kept on the device; no account.
+
+/** @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "day"|"shop", name: string}} Settings */
+
+const KEY = "flangebook.settings";
+/** @type {Settings} */
+const FIRST = { units: "mm", inches: "decimal", theme: "day", name: "" };
+
+/** @type {Set<(settings: Settings) => void>} */
+const listeners = new Set();
+
+/** @type {Settings} */
+let current = read();
+
+/** @returns {Settings} */
+function read() {
+  try {
+    return { ...FIRST, ...JSON.parse(localStorage.getItem(KEY) ?? "{}") };
+  } catch {
+    return { ...FIRST }; // storage blocked or damaged: the app still works
+  }
+}
+
+/** @returns {Readonly<Settings>} */
+export function settings() {
+  return current;
+}
+
+/** @param {Partial<Settings>} change */
+export function changeSettings(change) {
+  current = { ...current, ...change };
+  try {
+    localStorage.setItem(KEY, JSON.stringify(current));
+  } catch {
+    // Not kept, but in force until the page closes.
+  }
+  applyTheme();
+  for (const listener of listeners) listener(current);
+}
+
+/** @param {(settings: Settings) => void} listener @param {AbortSignal} [signal] */
+export function onSettings(listener, signal) {
+  listeners.add(listener);
+  signal?.addEventListener("abort", () => listeners.delete(listener));
+}
+
+export function applyTheme() {
+  document.documentElement.dataset.theme = current.theme;
+}

@@ -1,0 +1,44 @@
+// Findings: a word in a shape, what it says, what to do.
+import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
+import { byName, words } from "../units.js";
+
+/** @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string, do: string, numbers: Record<string, number>, step?: number|null, bend?: number|null}} Check */
+
+/** @type {Record<string, string>} */
+const WORD = { stop: "Stop", caution: "Caution", unknown: "Unknown", ok: "OK" };
+/** @type {Record<string, number>} */
+const ORDER = { stop: 0, caution: 1, unknown: 2, ok: 3 };
+
+const MARK = {
+  stop: svg`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  caution: svg`<path d="M2 4h14l6 8-6 8H2z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  unknown: svg`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/><path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
+  ok: svg`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`,
+};
+
+/** @param {"ok"|"unknown"|"caution"|"stop"} level @param {string} [word] */
+export function flag(level, word = WORD[level]) {
+  return html`<span class="flag ${level}"><svg viewBox="0 0 24 24" aria-hidden="true">${MARK[level]}</svg>${word}</span>`;
+}
+
+/** The words of a check in this device's units. @param {string} template @param {Record<string, number>} numbers */
+export function fill(template, numbers) {
+  return template.replace(/\{(\w+)\}/g, (whole, name) => (name in numbers ? words(byName(name, numbers[name])) : whole));
+}
+
+/** Worst first. @param {Check[]} checks @param {{quiet?: boolean}} [how] quiet leaves out what is ok */
+export function checkList(checks, { quiet = false } = {}) {
+  const shown = checks.filter((check) => !quiet || check.level !== "ok").sort((a, b) => ORDER[a.level] - ORDER[b.level]);
+  if (shown.length === 0) return nothing;
+  return html`<ul class="checks" data-test="checks">
+    ${shown.map(
+      (check) => html`<li class="check" data-level=${check.level} data-code=${check.code}>
+        ${flag(check.level)}
+        <div class="say">
+          ${check.step ? html`<b>Step ${check.step}.</b> ` : nothing}${fill(check.template, check.numbers)}
+          ${check.do ? html`<div class="do">${fill(check.do, check.numbers)}</div>` : nothing}
+        </div>
+      </li>`,
+    )}
+  </ul>`;
+}

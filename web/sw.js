@@ -1,0 +1,40 @@
+// Keeps the app's files on the device. Cards and trials are not here but in IndexedDB (app/store.js).
+// /shell-files.js is written by the server from the files that are there: it sets SHELL to
+// { version, files }, so a changed file makes a new version.
+importScripts("/shell-files.js");
+
+const PREFIX = "flangebook-shell-";
+const CACHE = PREFIX + SHELL.version;
+
+self.addEventListener("install", (event) => {
+  event.waitUntil(
+    caches.open(CACHE).then((cache) => cache.addAll(SHELL.files.map((file) => new Request(file, { cache: "reload" })))),
+  );
+});
+
+self.addEventListener("activate", (event) => {
+  event.waitUntil(dropOldShells().then(() => self.clients.claim()));
+});
+
+async function dropOldShells() {
+  const names = await caches.keys();
+  const old = names.filter((name) => name.startsWith(PREFIX) && name !== CACHE);
+  await Promise.all(old.map((name) => caches.delete(name)));
+}
+
+self.addEventListener("message", (event) => {
+  if (event.data === "take over") self.skipWaiting();
+});
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (request.method !== "GET" || url.origin !== location.origin || url.pathname.startsWith("/api/")) return;
+  event.respondWith(fromShell(request));
+});
+
+async function fromShell(request) {
+  const cache = await caches.open(CACHE);
+  const wanted = request.mode === "navigate" ? "/" : request;
+  return (await cache.match(wanted, { ignoreSearch: true })) ?? fetch(request);
+}
