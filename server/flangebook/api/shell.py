@@ -1,0 +1,32 @@
+"""The list of the app's own files, for the service worker to keep on the device.
+
+Written from the files that are there, so that it can never be out of date; any changed
+byte changes the version, and a browser then fetches a new shell.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from pathlib import Path
+
+# The worker itself is kept by the browser; a kept copy would hide its own updates.
+_NOT_KEPT = {"sw.js"}
+
+
+def shell_script(web_root: Path) -> str:
+    """JavaScript that sets ``SHELL`` to ``{version, files}``.
+
+    web_root: the folder that is served at ``/``. ``index.html`` is listed as ``/``.
+    """
+    digest = hashlib.sha256()
+    files = []
+    for path in sorted(p for p in web_root.rglob("*") if p.is_file()):
+        name = path.relative_to(web_root).as_posix()
+        if path.name.startswith(".") or path.name == "LICENSE":
+            continue
+        digest.update(name.encode() + b"\0" + path.read_bytes())
+        if name not in _NOT_KEPT:
+            files.append("/" if name == "index.html" else f"/{name}")
+    shell = {"version": digest.hexdigest()[:16], "files": files}
+    return f"self.SHELL = {json.dumps(shell)};\n"
