@@ -1,0 +1,88 @@
+"""Results as plain JSON-ready dicts: the unit in each name, a band beside each prediction."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from flangebook.bending.checks import Check, fill
+from flangebook.bending.estimate import Estimate
+
+JsonDict = dict[str, Any]
+
+N_PER_KN = 1000.0
+
+
+def number(value: float, digits: int = 4) -> float:
+    """A finite number, rounded; a minus zero becomes a plain one.
+
+    >>> number(1.23456789)
+    1.2346
+    >>> number(-0.00000001)
+    0.0
+    """
+    if not math.isfinite(value):
+        raise ValueError(f"not a finite number: {value}")
+    return round(value, digits) + 0.0
+
+
+def maybe(value: float | None, digits: int = 4) -> float | None:
+    """A number, rounded, or None where it is not known."""
+    return None if value is None else number(value, digits)
+
+
+def banded(
+    name: str, estimate: Estimate | None, scale: float = 1.0, digits: int = 4
+) -> dict[str, float | None]:
+    """A predicted value and its band: ``name``, ``name_low``, ``name_high``.
+
+    >>> banded("force_kn", Estimate(1000.0, 2000.0, 2500.0), 0.001)
+    {'force_kn': 2.0, 'force_kn_low': 1.0, 'force_kn_high': 2.5}
+    """
+    if estimate is None:
+        return {name: None, f"{name}_low": None, f"{name}_high": None}
+    return {
+        name: number(estimate.nominal * scale, digits),
+        f"{name}_low": number(estimate.low * scale, digits),
+        f"{name}_high": number(estimate.high * scale, digits),
+    }
+
+
+def sources(estimates: Mapping[str, Estimate]) -> dict[str, str]:
+    """Where each prediction comes from, one line each."""
+    return {
+        name: f"{e.origin}: {e.basis}" if e.basis else e.origin for name, e in estimates.items()
+    }
+
+
+def check_json(check: Check) -> JsonDict:
+    """One finding; ``words`` and ``do`` are metric, the templates are for other units."""
+    return {
+        "level": check.level,
+        "code": check.code,
+        "words": check.words,
+        "template": check.template,
+        "do": fill(check.do, check.numbers),
+        "do_template": check.do,
+        "numbers": {k: number(v) for k, v in check.numbers.items() if math.isfinite(v)},
+        "step": check.step,
+        "bend": check.bend,
+    }
+
+
+def checks_json(checks: Iterable[Check]) -> list[JsonDict]:
+    """All findings in the order given, the same one never twice."""
+    seen: set[tuple[str, str, int | None, int | None]] = set()
+    answer = []
+    for check in checks:
+        key = (check.code, check.words, check.step, check.bend)
+        if key not in seen:
+            seen.add(key)
+            answer.append(check_json(check))
+    return answer
+
+
+def ring_json(points: Sequence[tuple[float, float]]) -> list[list[float]]:
+    """An outline in mm, to a thousandth."""
+    return [[round(x, 3) + 0.0, round(y, 3) + 0.0] for x, y in points]
