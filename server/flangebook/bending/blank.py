@@ -47,16 +47,36 @@ def blank(part: Part, bends: Sequence[FoldedBend], density_kg_m3: float) -> Blan
     setbacks = section.setbacks_mm(part, bends)
     length = section.developed_length_mm(part, bends)
     deductions = [2.0 * s - b.allowance_mm for s, b in zip(setbacks, bends, strict=True)]
-    longer = sum(d - (d if b.deduction_low_mm is None else b.deduction_low_mm)
-                 for d, b in zip(deductions, bends, strict=True))  # fmt: skip
-    shorter = sum((d if b.deduction_high_mm is None else b.deduction_high_mm) - d
-                  for d, b in zip(deductions, bends, strict=True))  # fmt: skip
+    longer = sum(
+        d - (d if b.deduction_low_mm is None else b.deduction_low_mm)
+        for d, b in zip(deductions, bends, strict=True)
+    )
+    shorter = sum(
+        (d if b.deduction_high_mm is None else b.deduction_high_mm) - d
+        for d, b in zip(deductions, bends, strict=True)
+    )
     lines = tuple(
-        BendLine(n, at, bend.direction, bend.included_angle_deg, b.inside_radius_mm,
-                 b.allowance_mm, deduction)
+        BendLine(
+            n,
+            at,
+            bend.direction,
+            bend.included_angle_deg,
+            b.inside_radius_mm,
+            b.allowance_mm,
+            deduction,
+        )
         for n, (at, bend, b, deduction) in enumerate(
-            zip(section.bend_lines_mm(part, bends), part.bends, bends, deductions, strict=True), 1)
-    )  # fmt: skip
+            zip(section.bend_lines_mm(part, bends), part.bends, bends, deductions, strict=True), 1
+        )
+    )
     mass = length * part.bend_length_mm * part.thickness_mm * 1e-9 * density_kg_m3
-    return Blank(length, length - max(shorter, 0.0), length + max(longer, 0.0),
-                 part.bend_length_mm, part.thickness_mm, mass, lines, 0.0)  # fmt: skip
+    return Blank(
+        length,
+        length - max(shorter, 0.0),
+        length + max(longer, 0.0),
+        part.bend_length_mm,
+        part.thickness_mm,
+        mass,
+        lines,
+        0.0,
+    )

@@ -17,8 +17,9 @@ def blank_dxf(blank: Blank, title: str = "") -> str:
         doc.layers.add(name, color=colour)
     space = doc.modelspace()
     length, width = blank.length_mm, blank.width_mm
-    space.add_lwpolyline([(0, 0), (length, 0), (length, width), (0, width)], close=True,
-                         dxfattribs={"layer": "CUT"})  # fmt: skip
+    space.add_lwpolyline(
+        [(0, 0), (length, 0), (length, width), (0, width)], close=True, dxfattribs={"layer": "CUT"}
+    )
     for line in blank.bend_lines:
         layer = "BEND_UP" if line.direction == "up" else "BEND_DOWN"
         space.add_line((line.at_mm, 0), (line.at_mm, width), dxfattribs={"layer": layer})

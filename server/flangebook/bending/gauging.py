@@ -39,8 +39,9 @@ class Gauge:
     draw_back_mm: float = 0.0
 
 
-def gauge_options(strip: Strip, number: int, direction: Literal["up", "down"], press: Press,
-                  die: Die) -> tuple[Gauge, ...]:  # fmt: skip
+def gauge_options(
+    strip: Strip, number: int, direction: Literal["up", "down"], press: Press, die: Die
+) -> tuple[Gauge, ...]:
     """Places for the finger at both ends, best first; unreachable ones last with the reason.
 
     strip: part frame, earlier bends made. number: the active bend, from 1.
@@ -67,7 +68,14 @@ def choose(options: Iterable[Gauge], keep_end: End | None = None) -> Gauge | Non
     return reachable[0] if reachable else None
 
 
-def gauge_for(strip: Strip, number: int, direction: Literal["up", "down"], press: Press,
-              die: Die, keep_end: End | None = None) -> Gauge | None:  # fmt: skip
+def gauge_for(
+    strip: Strip,
+    number: int,
+    direction: Literal["up", "down"],
+    press: Press,
+    die: Die,
+    *,
+    keep_end: End | None = None,
+) -> Gauge | None:
     """The place chosen for the finger, or None when neither end can be gauged."""
     return choose(gauge_options(strip, number, direction, press, die), keep_end)

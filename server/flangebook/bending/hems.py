@@ -28,8 +28,12 @@ class Hem:
 def hem(bend: Bend, thickness_mm: float) -> Hem:
     """The fold of a closed or open hem."""
     r = 0.0 if bend.kind == "closed_hem" else bend.hem_gap_mm / 2.0
-    return Hem(r, math.pi * (r + thickness_mm / 2.0), "neutral line at mid thickness",
-               "common practice, no source")  # fmt: skip
+    return Hem(
+        r,
+        math.pi * (r + thickness_mm / 2.0),
+        "neutral line at mid thickness",
+        "common practice, no source",
+    )
 
 
 def pre_bend_angle_deg(sharpest_tool_angle_deg: float, springback_deg: float = 0.0) -> float:

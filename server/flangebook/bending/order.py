@@ -49,8 +49,12 @@ def outside_in(part: Part) -> Order:
         sequence += pair
         at_left = pair[-1] == left
     sequence.sort(key=lambda n: n not in hems)
-    return Order(tuple(sequence), "outside in", False,
-                 "Outside in: a plain rule, not a proof. Clearance not checked.")  # fmt: skip
+    return Order(
+        tuple(sequence),
+        "outside in",
+        False,
+        "Outside in: a plain rule, not a proof. Clearance not checked.",
+    )
 
 
 def order_for(part: Part, finder: Finder = outside_in) -> Order:
@@ -63,6 +67,9 @@ def order_for(part: Part, finder: Finder = outside_in) -> Order:
         return finder(part)
     count = len(part.bends)
     if sorted(part.order) != list(range(1, count + 1)):
-        raise InputError("the order does not name every bend once", "order",
-                         f"Give the numbers 1 to {count}, each once.")  # fmt: skip
+        raise InputError(
+            "the order does not name every bend once",
+            "order",
+            f"Give the numbers 1 to {count}, each once.",
+        )
     return Order(part.order, "given", False, "The order given. Clearance not checked.")

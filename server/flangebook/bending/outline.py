@@ -34,8 +34,9 @@ def arc(cx: float, cy: float, radius: float, start_deg: float, end_deg: float) -
     if radius <= 0.0:
         return [(cx, cy)]
     chords = max(2, 2 * math.ceil(abs(end_deg - start_deg) / 24.0))
-    turns = [math.radians(start_deg + (end_deg - start_deg) * i / chords)
-             for i in range(chords + 1)]  # fmt: skip
+    turns = [
+        math.radians(start_deg + (end_deg - start_deg) * i / chords) for i in range(chords + 1)
+    ]
     return [(cx + radius * math.cos(a), cy + radius * math.sin(a)) for a in turns]
 
 
@@ -72,8 +73,9 @@ def die_outline(die: Die) -> Ring:
 
 def holder_outline(holder: Holder) -> Ring:
     """The holder with its seat for the punch at (0, 0), body above."""
-    return holder.points_mm or box(-holder.overhang_front_mm, 0.0, holder.overhang_back_mm,
-                                   holder.height_mm)  # fmt: skip
+    return holder.points_mm or box(
+        -holder.overhang_front_mm, 0.0, holder.overhang_back_mm, holder.height_mm
+    )
 
 
 def ram_outline(press: Press) -> Ring:
@@ -90,8 +92,7 @@ def bed_outline(press: Press) -> Ring:
 
 def finger_outline(press: Press, x_mm: float, bottom_mm: float) -> Ring:
     """The gauge finger with its face at x, its lower edge at bottom, body to the back."""
-    return box(x_mm, bottom_mm, x_mm + press.finger_depth_mm,
-               bottom_mm + press.finger_height_mm)  # fmt: skip
+    return box(x_mm, bottom_mm, x_mm + press.finger_depth_mm, bottom_mm + press.finger_height_mm)
 
 
 def check_simple(ring: Ring, where: str = "points_mm") -> None:
@@ -102,8 +103,9 @@ def check_simple(ring: Ring, where: str = "points_mm") -> None:
     """
 
 
-def tool_stack(press: Press, holder: Holder | None, punch: Punch, die: Die,
-               tip_y_mm: float) -> ToolStack:  # fmt: skip
+def tool_stack(
+    press: Press, holder: Holder | None, punch: Punch, die: Die, tip_y_mm: float
+) -> ToolStack:
     """The tools in the press frame with the punch's tip at (0, tip_y).
 
     Without a holder the punch sits in the ram itself.

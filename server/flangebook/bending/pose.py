@@ -58,8 +58,9 @@ class StepDrawing:
     bounds: tuple[float, float, float, float]
 
 
-def facing(strip: Strip, number: int, direction: Literal["up", "down"],
-           gauged_end: End) -> tuple[Strip, int]:  # fmt: skip
+def facing(
+    strip: Strip, number: int, direction: Literal["up", "down"], gauged_end: End
+) -> tuple[Strip, int]:
     """The strip as it lies in the press, and the number of the active bend there.
 
     The gauged end comes to the right, the inside of the active bend up.
@@ -79,15 +80,25 @@ def sheet_before(strip: Strip, number: int) -> Ring:
 
 def sheet_after(strip: Strip, number: int, stroke: Stroke) -> Ring:
     """The sheet at the bottom of the stroke (strip faced already)."""
-    bent = strip.with_fold(number, 180.0 - stroke.included_angle_deg, stroke.inside_radius_mm,
-                           stroke.allowance_mm)  # fmt: skip
+    bent = strip.with_fold(
+        number, 180.0 - stroke.included_angle_deg, stroke.inside_radius_mm, stroke.allowance_mm
+    )
     middle = strip.thickness_mm / 2.0 - stroke.punch_depth_mm
     return section.outline(bent, section.start_for(bent, number, (0.0, middle, 0.0)))
 
 
-def step_drawing(strip: Strip, number: int, direction: Literal["up", "down"], stroke: Stroke,
-                 press: Press, holder: Holder | None, punch: Punch, die: Die,
-                 gauge: Gauge | None) -> StepDrawing:  # fmt: skip
+def step_drawing(
+    strip: Strip,
+    number: int,
+    direction: Literal["up", "down"],
+    stroke: Stroke,
+    *,
+    press: Press,
+    holder: Holder | None,
+    punch: Punch,
+    die: Die,
+    gauge: Gauge | None,
+) -> StepDrawing:
     """One step drawn: ``strip`` in part frame with the earlier bends made, bend ``number``."""
     faced, n = facing(strip, number, direction, gauge.end if gauge else "right")
     t = strip.thickness_mm
@@ -99,10 +110,32 @@ def step_drawing(strip: Strip, number: int, direction: Literal["up", "down"], st
         finger = outline.finger_outline(press, gauge.x_mm, gauge.finger_bottom_mm)
         drawn_back = outline.moved(finger, gauge.draw_back_mm, 0.0)
     before, after = sheet_before(faced, n), sheet_after(faced, n, stroke)
-    rings = (before, after, up.punch, up.holder, down.punch, down.holder, up.ram, up.die, up.bed,
-             finger, drawn_back)  # fmt: skip
+    rings = (
+        before,
+        after,
+        up.punch,
+        up.holder,
+        down.punch,
+        down.holder,
+        up.ram,
+        up.die,
+        up.bed,
+        finger,
+        drawn_back,
+    )
     return StepDrawing(
-        before, after, up.punch, down.punch, up.holder, down.holder, up.ram, down.ram,
-        up.die, up.bed, finger, drawn_back, gauge.contact if gauge else None,
+        before,
+        after,
+        up.punch,
+        down.punch,
+        up.holder,
+        down.holder,
+        up.ram,
+        down.ram,
+        up.die,
+        up.bed,
+        finger,
+        drawn_back,
+        gauge.contact if gauge else None,
         section.bounds(tuple(p for ring in rings for p in ring)),
-    )  # fmt: skip
+    )

@@ -68,8 +68,9 @@ class Strip:
         turned = tuple(replace(f, bend_angle_deg=-f.bend_angle_deg) for f in self.folds)
         return replace(self, folds=turned)
 
-    def with_fold(self, number: int, bend_angle_deg: float, inside_radius_mm: float,
-                  allowance_mm: float) -> Strip:  # fmt: skip
+    def with_fold(
+        self, number: int, bend_angle_deg: float, inside_radius_mm: float, allowance_mm: float
+    ) -> Strip:
         """The strip with bend ``number`` (from 1) bent otherwise; its line stays in place."""
         folds = list(self.folds)
         at = folds[number - 1].at_mm
@@ -85,8 +86,9 @@ Pose = tuple[float, float, float]
 """Where a point of the mid-line lies and which way it heads: x [mm], y [mm], heading [rad]."""
 
 
-def setback_mm(bend: Bend, inside_radius_mm: float, thickness_mm: float,
-               dimension: Dimension) -> float:  # fmt: skip
+def setback_mm(
+    bend: Bend, inside_radius_mm: float, thickness_mm: float, dimension: Dimension
+) -> float:
     """From the tangent of a bend's arc to where its flats' dimension ends [mm]."""
     outside = inside_radius_mm + thickness_mm
     half = math.radians(180.0 - bend.included_angle_deg) / 2.0
@@ -101,8 +103,10 @@ def setback_mm(bend: Bend, inside_radius_mm: float, thickness_mm: float,
 
 def setbacks_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
     """The setback of each bend [mm]; it counts once on either side."""
-    return tuple(setback_mm(bend, folded.inside_radius_mm, part.thickness_mm, part.dimension)
-                 for bend, folded in zip(part.bends, bends, strict=True))  # fmt: skip
+    return tuple(
+        setback_mm(bend, folded.inside_radius_mm, part.thickness_mm, part.dimension)
+        for bend, folded in zip(part.bends, bends, strict=True)
+    )
 
 
 def straight_lengths_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
@@ -127,8 +131,7 @@ def bend_lines_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
     return tuple(lines)
 
 
-def strip_of(part: Part, bends: Sequence[FoldedBend],
-             made: Collection[int] | None = None) -> Strip:  # fmt: skip
+def strip_of(part: Part, bends: Sequence[FoldedBend], made: Collection[int] | None = None) -> Strip:
     """The part's strip with the bends in ``made`` (numbers from 1) finished, the rest flat.
 
     made: None for all of them (the finished part), empty for the blank.
@@ -146,8 +149,13 @@ def strip_of(part: Part, bends: Sequence[FoldedBend],
     return Strip(part.thickness_mm, developed_length_mm(part, bends), tuple(folds))
 
 
-def allowance_at(bend_angle_deg: float, inside_radius_mm: float, folded: FoldedBend,
-                 finished_bend_angle_deg: float, thickness_mm: float) -> float:  # fmt: skip
+def allowance_at(
+    bend_angle_deg: float,
+    inside_radius_mm: float,
+    folded: FoldedBend,
+    finished_bend_angle_deg: float,
+    thickness_mm: float,
+) -> float:
     """Developed length of a bend's arc at another angle and radius, same neutral fibre [mm].
 
     The neutral fibre lies as deep as the finished bend's allowance says.
@@ -158,8 +166,9 @@ def allowance_at(bend_angle_deg: float, inside_radius_mm: float, folded: FoldedB
     return math.radians(bend_angle_deg) * (inside_radius_mm + depth)
 
 
-def outline(strip: Strip, start: Pose = (0.0, 0.0, 0.0),
-            chord_error_mm: float = CHORD_ERROR_MM) -> Ring:  # fmt: skip
+def outline(
+    strip: Strip, start: Pose = (0.0, 0.0, 0.0), chord_error_mm: float = CHORD_ERROR_MM
+) -> Ring:
     """The closed outline of the sheet, counter-clockwise, arcs as fine chords.
 
     start: where the mid-line of the left end lies and heads.
@@ -270,10 +279,17 @@ def start_for(strip: Strip, number: int, target: Pose) -> Pose:
 
 def centre_line(strip: Strip, start: Pose = (0.0, 0.0, 0.0)) -> tuple[Point, ...]:
     """The mid-line of the sheet from the left end, arcs as chords."""
-    ring = outline(replace(strip, thickness_mm=1e-6,
-                           folds=tuple(replace(f, inside_radius_mm=f.inside_radius_mm
-                                               + strip.thickness_mm / 2.0) for f in strip.folds)),
-                   start)  # fmt: skip
+    ring = outline(
+        replace(
+            strip,
+            thickness_mm=1e-6,
+            folds=tuple(
+                replace(f, inside_radius_mm=f.inside_radius_mm + strip.thickness_mm / 2.0)
+                for f in strip.folds
+            ),
+        ),
+        start,
+    )
     return ring[: len(ring) // 2]
 
 
@@ -297,8 +313,9 @@ def check_part(part: Part) -> None:
             flats run into one another.
     """
     if len(part.flats_mm) != len(part.bends) + 1:
-        raise NotAPartError("flats and bends do not match", "flats_mm",
-                            "There is one more flat than bends.")  # fmt: skip
+        raise NotAPartError(
+            "flats and bends do not match", "flats_mm", "There is one more flat than bends."
+        )
 
 
 def section_checks(part: Part, bends: Sequence[FoldedBend]) -> tuple[Check, ...]:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 
-def segments_for(lengths_owned_mm: Sequence[float], wanted_mm: float,
-                 most_mm: float | None = None) -> tuple[float, ...] | None:  # fmt: skip
+def segments_for(
+    lengths_owned_mm: Sequence[float], wanted_mm: float, most_mm: float | None = None
+) -> tuple[float, ...] | None:
     """Pieces that add up to ``wanted_mm`` or the least over it, longest first; None if none do."""
     scale = 100
     owned = sorted((round(x * scale) for x in lengths_owned_mm if x > 0), reverse=True)

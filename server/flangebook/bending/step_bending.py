@@ -24,8 +24,13 @@ def chord_error_mm(inside_radius_mm: float, angle_each_deg: float) -> float:
     return inside_radius_mm * (1.0 - math.cos(math.radians(angle_each_deg) / 2.0))
 
 
-def hits_for(bend_angle_deg: float, inside_radius_mm: float, allowance_mm: float,
-             most_chord_error_mm: float = 0.5, most_hits: int = 60) -> Hits:  # fmt: skip
+def hits_for(
+    bend_angle_deg: float,
+    inside_radius_mm: float,
+    allowance_mm: float,
+    most_chord_error_mm: float = 0.5,
+    most_hits: int = 60,
+) -> Hits:
     """Number, pitch and angle of the hits that keep the chord error within bounds."""
     each = 2.0 * math.degrees(math.acos(max(1.0 - most_chord_error_mm / inside_radius_mm, -1.0)))
     count = min(max(2, math.ceil(bend_angle_deg / each)), most_hits)
