@@ -1,0 +1,101 @@
+"""The shop's press, tooling and metals as the calculations see them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, fields
+from typing import Any
+
+from flangebook.bending.metals import Figure, Metal
+from flangebook.bending.tooling import Crib, Die, Holder, Place, Press, Punch, Ring
+from flangebook.shop import documents
+from flangebook.shop.database import reading
+from flangebook.shop.store import Store
+
+JsonDict = Mapping[str, Any]
+_RINGS = ("points_mm", "ram_points_mm", "bed_points_mm")
+
+
+@dataclass(frozen=True, slots=True)
+class Tooling:
+    """Everything a plan needs to know of the shop. press: None in a shop that has none yet."""
+
+    press: Press | None
+    crib: Crib
+    metals: Mapping[str, Metal]
+
+
+def tooling(store: Store) -> Tooling:
+    """The shop as it stands; what was read before is used again while nothing changed."""
+    with reading(store.engine) as connection:
+        versions = documents.versions(connection)
+        held = store.held.get("tooling")
+        if held is not None and held[0] == versions:
+            found: Tooling = held[1]
+            return found
+        kept = documents.all_newest(store, connection)
+    found = _tooling({name: json.loads(one.body) for name, one in kept.items()})
+    with store.lock:
+        store.held["tooling"] = (versions, found)
+    return found
+
+
+def _tooling(kept: Mapping[documents.Name, Any]) -> Tooling:
+    return Tooling(
+        press=press_from(kept["press"]) if kept["press"] else None,
+        crib=Crib(
+            tuple(punch_from(one) for one in kept["punches"]),
+            tuple(die_from(one) for one in kept["dies"]),
+            tuple(holder_from(one) for one in kept["holders"]),
+        ),
+        metals={one["code"]: metal_from(one) for one in kept["metals"]},
+    )
+
+
+def press_from(kept: JsonDict) -> Press:
+    """The press from its JSON."""
+    return Press(**_plain(kept, Press))
+
+
+def punch_from(kept: JsonDict) -> Punch:
+    """A punch from its JSON."""
+    return Punch(**_tool(kept, Punch))
+
+
+def die_from(kept: JsonDict) -> Die:
+    """A die from its JSON."""
+    return Die(**_tool(kept, Die))
+
+
+def holder_from(kept: JsonDict) -> Holder:
+    """A holder from its JSON."""
+    return Holder(**_tool(kept, Holder))
+
+
+def metal_from(kept: JsonDict) -> Metal:
+    """A metal from its JSON; every figure an object with low, nominal, high, source, standing."""
+    plain = _plain(kept, Metal)
+    figures: dict[str, Any] = {k: Figure(**v) for k, v in plain.items() if isinstance(v, dict)}
+    return Metal(**(plain | figures))
+
+
+def _tool(kept: JsonDict, kind: type) -> dict[str, Any]:
+    plain = _plain(kept, kind)
+    if "segments_mm" in plain:
+        plain["segments_mm"] = tuple(plain["segments_mm"])
+    plain["place"] = Place(kept.get("tray") or "", kept.get("slot") or "")
+    return plain
+
+
+def _plain(kept: JsonDict, kind: type) -> dict[str, Any]:
+    names = {f.name for f in fields(kind)}
+    plain = {k: v for k, v in kept.items() if k in names}
+    for name in _RINGS:
+        if name in plain:
+            plain[name] = _ring(plain[name])
+    return plain
+
+
+def _ring(points: Iterable[Iterable[float]]) -> Ring:
+    return tuple((float(x), float(y)) for x, y in points)

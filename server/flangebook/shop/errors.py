@@ -1,0 +1,47 @@
+"""What the shop's store refuses, and why.
+
+    ShopError
+    +-- UnknownError   nothing is kept under that name
+    +-- StaleError     someone else wrote first: the version given is not the newest
+    +-- TakenError     that name or id is kept already, with other content
+    +-- FullError      the shop or the card holds as much as it may
+
+Every error says what was wrong and what would be right, and builds its sentence when shown.
+"""
+
+from __future__ import annotations
+
+
+class ShopError(Exception):
+    """The store cannot do what was asked.
+
+    what: what was wrong, in the user's words. right: what would be right.
+    """
+
+    def __init__(self, what: str, right: str = "") -> None:
+        super().__init__(what, right)
+        self.what = what
+        self.right = right
+
+    def __str__(self) -> str:
+        return f"{self.what} {self.right}".strip()
+
+
+class UnknownError(ShopError):
+    """Nothing is kept under that name."""
+
+
+class StaleError(ShopError):
+    """The version given is not the newest. ``etag``: the newest one."""
+
+    def __init__(self, what: str, right: str = "", etag: str = "") -> None:
+        super().__init__(what, right)
+        self.etag = etag
+
+
+class TakenError(ShopError):
+    """That name or id is kept already, with other content."""
+
+
+class FullError(ShopError):
+    """The shop or the card holds as much as it may."""

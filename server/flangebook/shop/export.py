@@ -1,0 +1,58 @@
+"""The whole shop as one open JSON document, written as it is read: never all in memory."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import sqlalchemy as sa
+
+from flangebook import __version__
+from flangebook.shop import tables
+from flangebook.shop.database import reading
+from flangebook.shop.store import Store
+from flangebook.shop.writing import json_text, now
+
+FORMAT = "flangebook-shop"
+FORMAT_VERSION = 1
+_TEXTS = {
+    "documents": {"body"},
+    "plans": {"body"},
+    "cards": set(),
+    "revisions": {"changes", "part", "settings"},
+    "trials": {"body"},
+}
+# Made again from the rest when a shop is read back.
+_LEFT_OUT = {"cards": {"searched"}}
+
+
+def pieces(store: Store) -> Iterator[str]:
+    """The document, piece by piece, all of one moment.
+
+    One list a table, each row an object by the table's own names, nothing left out that
+    cannot be made again; what is kept as JSON text stands as JSON.
+    """
+    head = {
+        "format": FORMAT,
+        "format_version": FORMAT_VERSION,
+        "made_by": f"flangebook {__version__}",
+        "exported_at": now(),
+        "shop_id": store.shop_id,
+    }
+    yield json_text(head)[:-1]
+    with reading(store.engine) as connection:
+        for name, texts in _TEXTS.items():
+            yield f',"{name}":['
+            table = tables.metadata.tables[name]
+            columns = [c for c in table.columns if c.name not in _LEFT_OUT.get(name, ())]
+            query = sa.select(*columns).order_by(*table.primary_key.columns)
+            rows = connection.execution_options(yield_per=50).execute(query)
+            for number, row in enumerate(rows):
+                yield ("," if number else "") + _row_text(row._asdict(), texts)
+            yield "]"
+    yield "}\n"
+
+
+def _row_text(row: dict[str, object], texts: set[str]) -> str:
+    plain = json_text({k: v for k, v in row.items() if k not in texts})
+    raw = "".join(f',"{name}":{row[name]}' for name in row if name in texts)
+    return f"{plain[:-1]}{raw}}}"

@@ -1,0 +1,1 @@
+"""Alembic scripts: how the shop's file came to its present form."""

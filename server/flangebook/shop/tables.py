@@ -1,0 +1,120 @@
+"""The tables of the shop's one file.
+
+Documents, plans, revisions and trials are append-only: triggers refuse to change or delete
+a row. ``cards`` holds the newest state of each card, small, for lists and searches.
+Whatever is written takes the next number of ``shop.change``, so that a phone can ask for
+everything since the number it has seen.
+"""
+
+from __future__ import annotations
+
+from sqlalchemy import (
+    Boolean,
+    CheckConstraint,
+    Column,
+    Float,
+    ForeignKey,
+    ForeignKeyConstraint,
+    Index,
+    Integer,
+    MetaData,
+    Table,
+    Text,
+)
+
+metadata = MetaData(
+    naming_convention={
+        "pk": "pk_%(table_name)s",
+        "fk": "fk_%(table_name)s_%(column_0_name)s",
+        "uq": "uq_%(table_name)s_%(column_0_name)s",
+        "ix": "ix_%(table_name)s_%(column_0_name)s",
+        "ck": "ck_%(table_name)s_%(constraint_name)s",
+    }
+)
+
+shop = Table(
+    "shop",
+    metadata,
+    Column("id", Integer, CheckConstraint("id = 1", name="one_row"), primary_key=True),
+    Column("shop_id", Text, nullable=False),
+    Column("change", Integer, nullable=False),
+    Column("created_at", Text, nullable=False),
+)
+
+documents = Table(
+    "documents",
+    metadata,
+    Column("name", Text, primary_key=True),
+    Column("version", Integer, primary_key=True),
+    Column("body", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("change", Integer, nullable=False),
+)
+
+plans = Table(
+    "plans",
+    metadata,
+    Column("id", Integer, primary_key=True),
+    Column("digest", Text, nullable=False, unique=True),
+    Column("body", Text, nullable=False),
+)
+
+cards = Table(
+    "cards",
+    metadata,
+    Column("code", Text, primary_key=True),
+    Column("revision", Integer, nullable=False),
+    Column("trials", Integer, nullable=False),
+    Column("stamp", Text, nullable=False),
+    Column("archived", Boolean(name="archived_is_yes_or_no"), nullable=False),
+    Column("title", Text, nullable=False),
+    Column("metal", Text, nullable=False),
+    Column("thickness_mm", Float, nullable=False),
+    Column("bends", Integer, nullable=False),
+    Column("worst", Text, nullable=False),
+    Column("searched", Text, nullable=False),
+    Column("created_at", Text, nullable=False),
+    Column("created_by", Text, nullable=False),
+    Column("updated_at", Text, nullable=False),
+    Column("updated_by", Text, nullable=False),
+    Column("change", Integer, nullable=False, unique=True),
+)
+Index("ix_cards_updated_at", cards.c.archived, cards.c.updated_at)
+
+revisions = Table(
+    "revisions",
+    metadata,
+    Column("code", Text, ForeignKey("cards.code"), primary_key=True),
+    Column("revision", Integer, primary_key=True),
+    Column("id", Text, nullable=False, unique=True),
+    Column("digest", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("reason", Text, nullable=False),
+    Column("changes", Text, nullable=False),
+    Column("title", Text, nullable=False),
+    Column("note", Text, nullable=False),
+    Column("archived", Boolean(name="archived_is_yes_or_no"), nullable=False),
+    Column("worst", Text, nullable=False),
+    Column("part", Text, nullable=False),
+    Column("settings", Text, nullable=False),
+    Column("plan_id", Integer, ForeignKey("plans.id"), nullable=False),
+)
+
+trials = Table(
+    "trials",
+    metadata,
+    Column("id", Text, primary_key=True),
+    Column("code", Text, nullable=False),
+    Column("number", Integer, nullable=False),
+    Column("revision", Integer, nullable=False),
+    Column("digest", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("body", Text, nullable=False),
+    ForeignKeyConstraint(["code", "revision"], ["revisions.code", "revisions.revision"]),
+)
+Index("uq_trials_code", trials.c.code, trials.c.number, unique=True)
+
+APPEND_ONLY = ("documents", "plans", "revisions", "trials")

@@ -1,0 +1,116 @@
+"""Trials: what the metal really did. Kept as they came, never changed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import sqlalchemy as sa
+from sqlalchemy.engine import Connection
+
+from flangebook.labels.codes import display
+from flangebook.shop.cards import etag_of, unknown
+from flangebook.shop.database import reading, writing
+from flangebook.shop.errors import FullError, TakenError, UnknownError
+from flangebook.shop.store import Store, next_change
+from flangebook.shop.tables import cards, revisions, trials
+from flangebook.shop.writing import digest, json_text, now
+
+JsonDict = dict[str, Any]
+MOST_TRIALS = 5_000
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A trial as kept. body: its JSON text. new: False for one that was there already."""
+
+    body: str
+    new: bool
+    card_etag: str
+
+
+def add(store: Store, code: str, trial: JsonDict, correction: JsonDict | None) -> Kept:
+    """Keep a trial with the correction that was offered.
+
+    trial: checked, with the ``id`` its device made, ``revision``, ``by``. The same trial
+    again is harmless.
+    Raises UnknownError for a card or revision that is not there, TakenError when the id is
+    kept with other content.
+    """
+    wanted = digest(trial)
+    with writing(store.engine) as connection:
+        card = connection.execute(sa.select(cards).where(cards.c.code == code)).first()
+        if card is None:
+            raise unknown(code)
+        kept = _kept(connection, str(trial["id"]))
+        if kept is not None:
+            if (kept.code, kept.digest) == (code, wanted):
+                return Kept(kept.body, False, etag_of(card))
+            raise TakenError(f"Trial {trial['id']} is kept already, with other content.")
+        if card.trials >= MOST_TRIALS:
+            raise FullError(f"Card {display(code)} has {MOST_TRIALS} trials already.")
+        if not _has_revision(connection, code, int(trial["revision"])):
+            raise UnknownError(f"Card {display(code)} has no revision {trial['revision']}.")
+        body = _insert(connection, card, trial, correction, wanted)
+        card = connection.execute(
+            sa.update(cards)
+            .where(cards.c.code == code)
+            .values(trials=card.trials + 1, change=next_change(connection))
+            .returning(cards)
+        ).one()
+        return Kept(body, True, etag_of(card))
+
+
+def page(store: Store, code: str, limit: int, offset: int) -> str:
+    """A card's trials, newest first, as JSON text.
+
+    Raises UnknownError.
+    """
+    with reading(store.engine) as connection:
+        total = connection.execute(sa.select(cards.c.trials).where(cards.c.code == code)).scalar()
+        if total is None:
+            raise unknown(code)
+        bodies = connection.execute(
+            sa.select(trials.c.body)
+            .where(trials.c.code == code)
+            .order_by(trials.c.number.desc())
+            .limit(limit)
+            .offset(offset)
+        ).scalars()
+        return f'{{"trials":[{",".join(bodies)}],"total":{total}}}'
+
+
+def _kept(connection: Connection, trial_id: str) -> sa.Row[Any] | None:
+    return connection.execute(sa.select(trials).where(trials.c.id == trial_id)).first()
+
+
+def _has_revision(connection: Connection, code: str, number: int) -> bool:
+    found = sa.select(revisions.c.revision).where(
+        revisions.c.code == code, revisions.c.revision == number
+    )
+    return connection.execute(found).first() is not None
+
+
+def _insert(
+    connection: Connection,
+    card: sa.Row[Any],
+    trial: JsonDict,
+    correction: JsonDict | None,
+    wanted: str,
+) -> str:
+    at = now()
+    number = card.trials + 1
+    body = json_text({**trial, "number": number, "received_at": at, "correction": correction})
+    connection.execute(
+        sa.insert(trials).values(
+            id=str(trial["id"]),
+            code=card.code,
+            number=number,
+            revision=trial["revision"],
+            digest=wanted,
+            at=at,
+            by=trial.get("by") or "",
+            body=body,
+        )
+    )
+    return body

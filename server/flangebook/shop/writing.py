@@ -1,0 +1,37 @@
+"""JSON text, times and digests as they are kept."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from datetime import UTC, datetime
+from typing import Any
+
+
+def json_text(value: Any) -> str:
+    """Compact JSON; raises ValueError for a number that is not finite.
+
+    >>> json_text({"title": "Bügel", "flats_mm": [20, 30.5]})
+    '{"title":"Bügel","flats_mm":[20,30.5]}'
+    """
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+
+
+def digest(value: Any) -> str:
+    """The same for the same content, whatever the order of its keys.
+
+    >>> digest({"a": 1, "b": 2}) == digest({"b": 2, "a": 1})
+    True
+    """
+    text = json.dumps(value, ensure_ascii=True, sort_keys=True, separators=(",", ":"))
+    return text_digest(text)
+
+
+def text_digest(text: str) -> str:
+    """SHA-256 of a text, in hexadecimal."""
+    return hashlib.sha256(text.encode()).hexdigest()
+
+
+def now() -> str:
+    """This moment, UTC, to a millisecond."""
+    return datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
