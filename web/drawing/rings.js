@@ -23,3 +23,13 @@ export function boundsOf(rings) {
 export function viewBox([left, bottom, right, top], margin) {
   return `${left - margin} ${-top - margin} ${right - left + 2 * margin} ${top - bottom + 2 * margin}`;
 }
+
+/**
+ * From millimetres to drawing pixels, y turned over, so that what is drawn fits a frame.
+ * @param {[number, number, number, number]} bounds @param {number} wide @param {number} tall
+ * @returns {(point: [number, number]) => [number, number]}
+ */
+export function pixelsOf([left, bottom, right, top], wide, tall) {
+  const scale = Math.min(wide / Math.max(right - left, 1e-6), tall / Math.max(top - bottom, 1e-6));
+  return ([x, y]) => [(x - left) * scale, (top - y) * scale];
+}

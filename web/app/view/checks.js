@@ -2,7 +2,7 @@
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { byName, words } from "../units.js";
 
-/** @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string, do: string, numbers: Record<string, number>, step?: number|null, bend?: number|null}} Check */
+/** @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string, do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, bend?: number|null}} Check */
 
 /** @type {Record<string, string>} */
 const WORD = { stop: "Stop", caution: "Caution", unknown: "Unknown", ok: "OK" };
@@ -36,7 +36,7 @@ export function checkList(checks, { quiet = false } = {}) {
         ${flag(check.level)}
         <div class="say">
           ${check.step ? html`<b>Step ${check.step}.</b> ` : nothing}${fill(check.template, check.numbers)}
-          ${check.do ? html`<div class="do">${fill(check.do, check.numbers)}</div>` : nothing}
+          ${check.do ? html`<div class="do">${fill(check.do_template ?? check.do, check.numbers)}</div>` : nothing}
         </div>
       </li>`,
     )}

@@ -1,0 +1,136 @@
+// A plan's pieces, the same on the desk, on a card and on paper.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { angle, force, length, mass, words } from "../units.js";
+import { tidyLength } from "../../drawing/section.js";
+import { figure } from "./figure.js";
+
+/** @typedef {{kind: string, code: string, name: string, tray: string, slot: string, condition: string, segments_mm: number[], segments_total_mm: number|null, rating_kn_per_m: number|null, steps: number[]}} Tool */
+
+/** Where a tool lies, as written on the rack. @param {{tray?: string|null, slot?: string|null}} tool @returns {string} */
+export function place({ tray, slot }) {
+  const where = [tray ? `tray ${tray}` : "", slot ? `slot ${slot}` : ""].filter(Boolean).join(", ");
+  return where || "place not written down";
+}
+
+/** Segments to lay together: 500 + 100 = 600 mm. @param {Tool} tool @returns {string} */
+export function segments({ segments_mm: pieces, segments_total_mm: total }) {
+  if (!pieces?.length) return "";
+  const sum = pieces.map((mm) => tidyLength(mm)).join(" + ");
+  const unit = length(0).unit;
+  return pieces.length > 1 ? `${sum} = ${tidyLength(total ?? 0)} ${unit}` : `${sum} ${unit}`;
+}
+
+/** What to fetch. @param {Tool[]} tools @param {number} [stepCount] */
+export function toolsList(tools, stepCount = 0) {
+  if (!tools?.length) return html`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`;
+  return html`<ul class="tools" data-test="tools">
+    ${tools.map(
+      (tool) => html`<li class="tool-row" data-kind=${tool.kind} data-code=${tool.code}>
+        <span class="kind">${tool.kind}</span>
+        <span class="name"><b>${tool.code}</b> ${tool.name}</span>
+        <span class="where">${place(tool)}</span>
+        <span class="more">${[segments(tool), stepsWords(tool.steps, stepCount), conditionWords(tool.condition)].filter(Boolean).join(" · ")}</span>
+      </li>`,
+    )}
+  </ul>`;
+}
+
+/** @param {number[]} steps @param {number} all @returns {string} */
+function stepsWords(steps, all) {
+  if (!steps?.length || steps.length === all) return "";
+  return `step${steps.length > 1 ? "s" : ""} ${steps.join(", ")}`;
+}
+
+/** @param {string} condition @returns {string} */
+function conditionWords(condition) {
+  if (condition === "good" || !condition) return "";
+  return condition === "unknown" ? "condition unknown" : condition;
+}
+
+/** The blank in figures. @param {any} blank */
+export function blankFigures(blank) {
+  const same = blank.length_mm_low === blank.length_mm_high || blank.length_mm_low === undefined;
+  return html`<div class="figures">
+    ${figure("Blank length", length(blank.length_mm, { digits: 2 }), {
+      test: "blank-length",
+      band: same ? null : [length(blank.length_mm_low, { digits: 2 }), length(blank.length_mm_high, { digits: 2 })],
+    })}
+    ${figure("Blank width", length(blank.width_mm), { test: "blank-width" })}
+    ${figure("Mass", mass(blank.mass_kg), { test: "blank-mass" })}
+  </div>`;
+}
+
+/** Every bend line with what it takes. @param {any} blank */
+export function blankTable(blank) {
+  return html`<div class="table"><table class="blank-table" data-test="bend-lines">
+    <caption>Bend lines, from the left end of the blank</caption>
+    <thead><tr>
+      <th scope="col">Bend</th><th scope="col" class="number">At</th><th scope="col" class="number">Angle</th>
+      <th scope="col" class="number">Inside radius</th><th scope="col" class="number">Allowance</th>
+      <th scope="col" class="number">Deduction</th><th scope="col" class="number">K</th>
+    </tr></thead>
+    <tbody>${blank.bend_lines.map(
+      (/** @type {any} */ line) => html`<tr data-bend=${line.bend}>
+        <th scope="row">${line.bend} ${line.direction}</th>
+        <td class="number" data-test="line-at">${words(length(line.at_mm, { digits: 2 }))}</td>
+        <td class="number">${words(angle(line.included_angle_deg))}</td>
+        <td class="number">${words(length(line.inside_radius_mm, { digits: 2 }))}</td>
+        <td class="number">${words(length(line.bend_allowance_mm, { digits: 2 }))}</td>
+        <td class="number">${words(length(line.bend_deduction_mm, { digits: 2 }))}</td>
+        <td class="number">${line.k_factor === null || line.k_factor === undefined ? "–" : line.k_factor.toFixed(2)}</td>
+      </tr>`,
+    )}</tbody>
+  </table></div>`;
+}
+
+/** Which way the sheet goes in: turn signs and the face that is up. @param {any} step @param {number} [flats] */
+export function handling(step, flats = 0) {
+  const flat = flats ? ` (flat ${step.gauged_end === "left" ? 1 : flats})` : "";
+  return html`<span class="handling">
+    ${step.turn_over ? html`<b class="turn" data-test="turn-over">Turn over.</b> ` : nothing}
+    ${step.turn_end ? html`<b class="turn" data-test="turn-end">Turn end for end.</b> ` : nothing}
+    ${step.gauged_end ? html`${step.gauged_end === "left" ? "Left" : "Right"} end${flat} to the gauge, ` : nothing}${step.inside_face === "up" ? "top" : "bottom"} face up.
+  </span>`;
+}
+
+/** What a step does, in words. @param {any} step @returns {string} */
+export function stepName(step) {
+  const what = step.operation && step.operation !== "bend" ? step.operation : "bend";
+  return what === "bend" ? `Bend ${step.bend}` : `Bend ${step.bend}, ${what}`;
+}
+
+/** A set value with its band under it. @param {any} step @param {string} name @param {(value: number|null) => import("../units.js").Shown} show */
+function banded(step, name, show) {
+  const low = step[`${name}_low`];
+  const high = step[`${name}_high`];
+  const band = low === null || low === undefined || low === high ? nothing : html`<small class="band">${show(low).text} to ${words(show(high))}</small>`;
+  return html`${words(show(step[name]))}${band}`;
+}
+
+/**
+ * The steps in a table that becomes a stack of blocks on a phone.
+ * @param {any} plan @param {{link?: (number: number) => string}} [how]
+ */
+export function stepsTable(plan, { link } = {}) {
+  /** @param {number|null} mm */
+  const mm2 = (mm) => length(mm, { digits: 2 });
+  const flats = plan.part?.flats_mm?.length ?? 0;
+  return html`<table class="steps" role="table" data-test="steps">
+    <thead role="rowgroup"><tr role="row">
+      ${["Step", "Gauge X", "Gauge R", "Set angle", "Depth", "Force", "Tools", "Sheet"].map((head) => html`<th role="columnheader" scope="col">${head}</th>`)}
+    </tr></thead>
+    <tbody role="rowgroup">${plan.steps.map(
+      (/** @type {any} */ step) => html`<tr role="row" data-step=${step.number}>
+        <th role="rowheader" scope="row">${link ? html`<a href=${link(step.number)}>${step.number}. ${stepName(step)}</a>` : html`${step.number}. ${stepName(step)}`}
+          <small>${words(angle(step.included_angle_deg))} ${step.direction}</small></th>
+        <td role="cell" data-head="Gauge X" data-test="gauge-x">${words(mm2(step.gauge_x_mm))}</td>
+        <td role="cell" data-head="Gauge R" data-test="gauge-r">${words(mm2(step.gauge_r_mm))}</td>
+        <td role="cell" data-head="Set angle" data-test="set-angle">${banded(step, "set_angle_deg", angle)}</td>
+        <td role="cell" data-head="Depth" data-test="depth">${banded(step, "punch_depth_mm", mm2)}</td>
+        <td role="cell" data-head="Force" data-test="force">${banded(step, "force_kn", force)}</td>
+        <td role="cell" data-head="Tools">${[step.punch, step.die].filter(Boolean).join(" / ") || "none"}</td>
+        <td role="cell" data-head="Sheet" class="long">${handling(step, flats)}</td>
+      </tr>`,
+    )}</tbody>
+  </table>`;
+}
