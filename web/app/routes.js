@@ -1,4 +1,5 @@
 // Every address of the app and the screen that shows it.
+import { plainCode } from "./codes.js";
 
 /**
  * @typedef {object} Visit one showing of a screen
@@ -65,9 +66,4 @@ function matchPath(pattern, parts) {
   }
   if (params.code) params.code = plainCode(params.code);
   return params;
-}
-
-/** A card code as it is kept: capitals, O read as 0, I and L as 1. @param {string} typed @returns {string} */
-export function plainCode(typed) {
-  return typed.toUpperCase().replace(/[\s-]/g, "").replaceAll("O", "0").replace(/[IL]/g, "1");
 }

@@ -1,6 +1,6 @@
 // Keeping this device complete: send what waits, then fetch what changed. Believes only answers,
 // never navigator.onLine.
-import { call, Unreachable } from "./api.js";
+import { call, Problem, Unreachable } from "./api.js";
 import { flush, waiting } from "./outbox.js";
 import { keepPage, keptCursor } from "./store.js";
 
@@ -16,9 +16,9 @@ export function syncStanding() {
   return standing;
 }
 
-/** @param {Partial<Standing>} change @param {boolean} [newData] */
+/** @param {Partial<Standing>} change @param {boolean} [newData] whether cards or the crib changed here */
 async function announce(change, newData = false) {
-  const entries = await waiting();
+  const entries = await waiting().catch(() => []); // storage blocked: nothing can wait there
   standing = {
     ...standing,
     ...change,
@@ -28,6 +28,20 @@ async function announce(change, newData = false) {
   document.documentElement.dataset.reached = String(standing.reached);
   document.documentElement.dataset.waiting = String(standing.waiting);
   document.dispatchEvent(new CustomEvent("sync", { detail: { ...standing, newData } }));
+}
+
+/**
+ * Another call to the server went through, or did not: the standing line need not wait for the next round.
+ * @param {boolean} answered @param {unknown} [error] of a call that failed; a refusal is an answer too
+ */
+export function reached(answered, error) {
+  const now = answered || Boolean(error && !(error instanceof Unreachable));
+  if (now !== standing.reached) announce({ reached: now });
+}
+
+/** Count again what waits, and tell it. */
+export function recount() {
+  return announce({});
 }
 
 /** Run one round; calls while one runs share it. @returns {Promise<void>} */
@@ -50,7 +64,7 @@ async function round() {
     }
     await announce({ reached: true, at: new Date().toISOString() }, newData);
   } catch (error) {
-    await announce({ reached: !(error instanceof Unreachable) }, newData);
+    await announce(error instanceof Unreachable ? { reached: false } : error instanceof Problem ? { reached: true } : {}, newData);
     if (!(error instanceof Unreachable)) console.warn("changes feed:", error);
   }
 }

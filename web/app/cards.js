@@ -1,0 +1,70 @@
+// Opening a card: from this device at once, then from the shop in the background. A dead server
+// never keeps anybody waiting for what is here already.
+import { call } from "./api.js";
+import { keepCard, keptCard } from "./store.js";
+import { reached } from "./sync.js";
+
+/** @typedef {{where: "device"|"shop"}} From where the card shown came from */
+
+/**
+ * Show a card, and show it again when the shop has it otherwise.
+ * @param {string} code
+ * @param {(card: any, from: From) => void | Promise<void>} show
+ * @param {AbortSignal} signal
+ * @throws {import("./api.js").Problem | import("./api.js").Unreachable} only when it is not on this device
+ */
+export async function openCard(code, show, signal) {
+  const kept = await keptCard(code).catch(() => undefined); // storage blocked: the shop still has it
+  if (!kept) {
+    await show(await fetchCard(code, signal), { where: "shop" });
+    return;
+  }
+  await show(kept, { where: "device" });
+  refresh(kept, show, signal);
+}
+
+/** @param {any} kept @param {(card: any, from: From) => void | Promise<void>} show @param {AbortSignal} signal */
+async function refresh(kept, show, signal) {
+  try {
+    const card = await fetchCard(kept.code, signal);
+    if (!signal.aborted && card.etag !== kept.etag) await show(card, { where: "shop" });
+  } catch {
+    // Silent, or it knows the card no longer: what is on the device stays open.
+  }
+}
+
+/**
+ * The card as the shop has it now; kept on this device.
+ * @param {string} code @param {AbortSignal} [signal] @returns {Promise<any>}
+ */
+export async function fetchCard(code, signal) {
+  try {
+    const { body } = await call("GET", `/cards/${code}`, { signal, timeout: 4000 });
+    reached(true);
+    return await keepCard(body).catch(() => body);
+  } catch (error) {
+    if (!signal?.aborted) reached(false, error);
+    throw error;
+  }
+}
+
+/**
+ * Change a card: a new revision, kept here too.
+ * @param {any} card as it was shown @param {Record<string, unknown>} change @returns {Promise<any>} the card after it
+ * @throws {import("./api.js").Problem | import("./api.js").Unreachable}
+ */
+export async function changeCard(card, change) {
+  const { body } = await call("PUT", `/cards/${card.code}`, { body: change, etag: card.etag });
+  return keepCard(body).catch(() => body);
+}
+
+/** The setting in force for a step: one that came from a trial, or the plan's. @param {any} card @param {any} step */
+export function settingOf(card, step) {
+  const own = card.settings?.find((/** @type {any} */ setting) => setting.step === step.number);
+  return {
+    set_angle_deg: own?.set_angle_deg ?? step.set_angle_deg,
+    punch_depth_mm: own?.punch_depth_mm ?? step.punch_depth_mm,
+    fromTrial: Boolean(own),
+    reason: own?.reason ?? "",
+  };
+}

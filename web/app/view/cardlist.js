@@ -1,0 +1,31 @@
+// A line for each card: title, code, what it is made of, its worst finding, what waits.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { displayCode } from "../codes.js";
+import { length, words } from "../units.js";
+import { flag } from "./checks.js";
+import { day } from "./when.js";
+
+/** @typedef {import("../store.js").Summary} Summary */
+
+/** @param {Summary[]} cards @param {{metalName: (code: string) => string, waiting: Map<string, number>}} known */
+export function cardList(cards, { metalName, waiting }) {
+  return html`<ul class="rows cards" data-test="cards">
+    ${cards.map(
+      (card) => html`<li class="row">
+        <a href="/c/${card.code}" data-test="card" data-code=${card.code}>
+          <span class="lead">${card.title || "Untitled"}</span>
+          <span class="code">${displayCode(card.code)}</span>
+          <span class="more">
+            ${metalName(card.metal)}, ${words(length(card.thickness_mm, { digits: 2 }))}, ${card.bends === 1 ? "1 bend" : `${card.bends} bends`}
+            · changed ${day(card.updated_at)}${card.updated_by ? ` by ${card.updated_by}` : ""}${card.archived ? " · put away" : ""}
+            ${waits(waiting.get(card.code) ?? 0)}
+            ${card.worst === "stop" || card.worst === "caution" ? flag(card.worst) : nothing}
+          </span>
+        </a>
+      </li>`,
+    )}
+  </ul>`;
+}
+
+/** @param {number} count */
+const waits = (count) => (count ? html`· <b>${count === 1 ? "1 trial waits" : `${count} trials wait`}</b>` : nothing);

@@ -1,0 +1,151 @@
+// Find a card: type its code, or look for it among the cards on this device.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { live } from "/vendor/lit-html/directives/live.js";
+import { displayCode, readCode } from "../app/codes.js";
+import { waiting } from "../app/outbox.js";
+import { go } from "../app/router.js";
+import { keptList, keptShop } from "../app/store.js";
+import { sync, syncStanding } from "../app/sync.js";
+import { cardList } from "../app/view/cardlist.js";
+
+const A_SCREENFUL = 40;
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  visit.title("Find a card");
+  const state = { code: "", asked: false, search: "", shown: A_SCREENFUL };
+  let kept = await everythingKept();
+  let started = false; // before the first round with the shop, an empty list says nothing yet
+
+  const draw = () => {
+    visit.render(html`<div class="home">
+      <h1>Find a card</h1>
+      <div class="home-ways">
+        ${codeForm(state, kept.list, draw)}
+        <nav class="home-new" aria-label="Start something">
+          <a class="button next" href="/bend" data-test="check-a-bend">Check a bend</a>
+          <a class="button" href="/part" data-test="new-part">New part</a>
+        </nav>
+      </div>
+      ${listing(state, kept, started, draw)}
+    </div>`);
+  };
+  draw();
+
+  const refresh = async () => {
+    started ||= syncStanding().reached !== null;
+    kept = await everythingKept();
+    draw();
+    if (started || kept.list.length) visit.ready();
+  };
+  document.addEventListener("sync", refresh, { signal: visit.signal });
+  if (kept.list.length) visit.ready();
+  await sync().then(refresh);
+}
+
+/** @typedef {Awaited<ReturnType<typeof everythingKept>>} Kept */
+
+async function everythingKept() {
+  const [list, shop, queue] = await Promise.all([
+    keptList().catch(() => []),
+    keptShop().catch(() => undefined),
+    waiting().catch(() => []),
+  ]);
+  /** @type {Map<string, number>} */
+  const waits = new Map();
+  for (const entry of queue) waits.set(entry.code, (waits.get(entry.code) ?? 0) + 1);
+  /** @type {Map<string, string>} */
+  const names = new Map((shop?.metals ?? []).map((/** @type {any} */ metal) => [metal.code, metal.name]));
+  return { list, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };
+}
+
+/** @typedef {{code: string, asked: boolean, search: string, shown: number}} State */
+
+/** @param {State} state @param {import("../app/store.js").Summary[]} list @param {() => void} draw */
+function codeForm(state, list, draw) {
+  const read = readCode(state.code);
+  const fault = read.fault || (state.asked && !read.whole ? tooShort(read.code) : "");
+  /** @param {Event} event */
+  const open = (event) => {
+    event.preventDefault();
+    state.asked = true;
+    if (read.whole) go(`/c/${read.code}`);
+    else draw();
+  };
+  return html`<form class="code-form" @submit=${open}>
+    <label for="code">Code on the label</label>
+    <div class="code-line">
+      <input id="code" data-test="code" autocomplete="off" autocapitalize="characters" spellcheck="false" enterkeyhint="go"
+        maxlength="20" placeholder="ABC-1234" .value=${live(state.code)} aria-invalid=${fault ? "true" : "false"} aria-describedby="code-more"
+        @input=${(/** @type {{target: HTMLInputElement}} */ event) => {
+          state.code = event.target.value;
+          state.asked = false;
+          draw();
+        }}>
+      <button class="button ${read.whole ? "next" : ""}" data-test="open">Open</button>
+    </div>
+    <p id="code-more" class="code-more" role="status">
+      ${fault ? html`<span class="wrong" data-test="code-fault">${fault}</span>` : codeHint(read, list)}
+    </p>
+  </form>`;
+}
+
+/** @param {import("../app/codes.js").ReadCode} read @param {import("../app/store.js").Summary[]} list */
+function codeHint(read, list) {
+  if (!read.whole) return "Seven characters, capitals or not. Or point the phone’s camera at the label.";
+  const card = list.find((one) => one.code === read.code);
+  return card
+    ? html`<span data-test="code-found">${displayCode(read.code)} is <b>${card.title || "untitled"}</b>.</span>`
+    : html`<span data-test="code-unknown">A right code, but not on this device yet. Open asks the shop.</span>`;
+}
+
+/** @param {string} code */
+const tooShort = (code) => (code ? `A card code has seven characters. This is ${code.length}.` : "Type the seven characters under the label’s square.");
+
+/** @param {State} state @param {Kept} kept @param {boolean} started @param {() => void} draw */
+function listing(state, kept, started, draw) {
+  if (kept.list.length === 0) return started ? nothingHere() : html`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+  const found = search(kept, state.search);
+  return html`<section class="home-list" aria-label="Cards">
+    <div class="field search">
+      <label for="search">Look for a title, code, metal or note</label>
+      <input id="search" data-test="search" type="search" autocomplete="off" .value=${live(state.search)}
+        @input=${(/** @type {{target: HTMLInputElement}} */ event) => {
+          state.search = event.target.value;
+          state.shown = A_SCREENFUL;
+          draw();
+        }}>
+    </div>
+    <p class="count" role="status" data-test="count">${countWords(found.length, kept.list.length, state.search)}</p>
+    ${cardList(found.slice(0, state.shown), kept)}
+    ${found.length > state.shown
+      ? html`<div class="buttons"><button class="button" data-test="more" @click=${() => {
+          state.shown += A_SCREENFUL;
+          draw();
+        }}>Show more</button></div>`
+      : nothing}
+  </section>`;
+}
+
+/** @param {Kept} kept @param {string} typed every word must be there */
+function search({ list, metalName }, typed) {
+  const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
+  if (wanted.length === 0) return list.filter((card) => !card.archived);
+  return list.filter((card) => {
+    const { code } = card;
+    const all = `${code} ${displayCode(code)} ${card.title} ${card.note} ${card.metal} ${metalName(card.metal)}`.toLowerCase();
+    return wanted.every((word) => all.includes(word));
+  });
+}
+
+/** @param {number} found @param {number} all @param {string} typed */
+function countWords(found, all, typed) {
+  if (typed.trim() === "") return found === 1 ? "1 card on this device" : `${found} cards on this device`;
+  return found === 0 ? `None of the ${all} cards has that.` : `${found} of ${all} cards`;
+}
+
+function nothingHere() {
+  return syncStanding().reached === false
+    ? html`<div class="state" data-test="empty"><strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every card comes here and stays.</div>`
+    : html`<div class="state" data-test="empty"><strong>The shop has no cards yet</strong>Describe a part, and keep its plan as the first card.</div>`;
+}
