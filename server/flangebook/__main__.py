@@ -1,0 +1,7 @@
+"""``python -m flangebook``: the same as the installed command."""
+
+import sys
+
+from flangebook.serving.command import main
+
+sys.exit(main())

@@ -1,0 +1,135 @@
+"""What a label says: taken from a card as the API gives it, in the units of its owner."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any, Literal
+
+Units = Literal["mm", "inch"]
+_MM_PER_INCH = 25.4
+_WORST = {"stop": "STOP: read the card", "caution": "Caution: read the card",
+          "unknown": "Unknown rating: read the card", "ok": ""}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class StepFact:
+    """One step in words: "1  90° up", "set 88.8°", "X 57.3", "over"; tools if they differ."""
+
+    name: str
+    setting: str
+    gauge: str
+    moves: str
+    tools: str
+
+
+@dataclass(frozen=True, slots=True)
+class LabelFacts:
+    """The essentials of a card as words."""
+
+    code: str
+    shown_code: str
+    revision: int
+    title: str
+    metal: str
+    thickness: str
+    blank: str
+    tools: str
+    bends: str
+    warning: str
+    order_warning: str
+    steps: tuple[StepFact, ...]
+
+
+def facts_of_card(card: Mapping[str, Any], units: Units = "mm") -> LabelFacts:
+    """The essentials of a card.
+
+    card: as ``GET /api/v1/cards/CODE`` gives it. units: of the lengths on the label.
+    """
+    part, plan = card["part"], card["plan"]
+    steps = plan.get("steps", [])
+    tools = [_tools(step) for step in steps]
+    same = len(set(tools)) == 1
+    settings = {s["step"]: s for s in card.get("settings", [])}
+    return LabelFacts(
+        code=card["code"],
+        shown_code=card.get("display_code") or card["code"],
+        revision=int(card["revision"]),
+        title=str(card["title"]),
+        metal=str(plan.get("metal_name") or part["metal"]),
+        thickness=_thickness(part, plan, units),
+        blank=_blank(part, plan, units),
+        tools=" / ".join(dict.fromkeys(tools)),
+        bends=_bends(part["bends"]),
+        warning=_WORST.get(plan.get("worst", "ok"), ""),
+        order_warning=_order_warning(plan.get("order")),
+        steps=tuple(
+            _step(step, settings.get(step["number"], {}), units, "" if same else tool)
+            for step, tool in zip(steps, tools, strict=True)
+        ),
+    )
+
+
+def length(mm: float | None, units: Units, digits_mm: int = 1) -> str:
+    """A length without its unit: decimals of a mm, thousandths of an inch.
+
+    >>> length(57.25, "mm"), length(25.4, "inch"), length(None, "mm")
+    ('57.3', '1', '?')
+    """
+    if mm is None:
+        return "?"
+    value, digits = (mm / _MM_PER_INCH, 3) if units == "inch" else (mm, digits_mm)
+    # Half away from zero, as people round; a hair is added so that 57.25 is not 57.2.
+    text = f"{value + (1e-9 if value >= 0 else -1e-9):.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def unit(units: Units) -> str:
+    """The unit's sign behind a length."""
+    return "in" if units == "inch" else "mm"
+
+
+def _thickness(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -> str:
+    text = f"{length(part['thickness_mm'], units, 2)} {unit(units)}"
+    gauge = plan.get("thickness_gauge")
+    return f"{text} ({gauge})" if gauge else text
+
+
+def _blank(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -> str:
+    long = length(plan.get("blank_length_mm"), units)
+    return f"Blank {long} × {length(part['bend_length_mm'], units)} {unit(units)}"
+
+
+def _tools(step: Mapping[str, Any]) -> str:
+    v = step.get("v_opening_mm")
+    opening = f"V {length(v, 'mm')}" if v is not None else "no die"
+    return f"{opening} · {step.get('punch') or 'no punch'}"
+
+
+def _bends(bends: Iterable[Mapping[str, Any]]) -> str:
+    count = len(list(bends))
+    return "1 bend" if count == 1 else f"{count} bends"
+
+
+def _order_warning(order: Mapping[str, Any] | None) -> str:
+    proven = bool(order and order.get("proven"))
+    return "" if proven else "Clearance not checked"
+
+
+def _step(
+    step: Mapping[str, Any], setting: Mapping[str, Any], units: Units, tools: str
+) -> StepFact:
+    angle = setting.get("set_angle_deg") or step.get("set_angle_deg")
+    operation = step.get("operation", "bend")
+    what = "" if operation == "bend" else f" {operation}"
+    moves = [
+        w for key, w in (("turn_over", "turn over"), ("turn_end", "turn end")) if step.get(key)
+    ]
+    return StepFact(
+        name=f"{step['number']}  {length(step['included_angle_deg'], 'mm')}° "
+        f"{step['direction']}{what}",
+        setting=f"set {length(angle, 'mm')}°",
+        gauge=f"X {length(step.get('gauge_x_mm'), units)}",
+        moves=", ".join(moves),
+        tools=tools,
+    )

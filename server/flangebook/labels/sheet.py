@@ -1,0 +1,128 @@
+"""Sheets of labels to cut: A4 or Letter, with cut marks, skipping places already used."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import floor
+
+from flangebook.bending.errors import InputError
+from flangebook.labels.layout import Label
+
+PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}  # ISO 216; ANSI/ASME Y14.1 size A
+MARGIN_MM = 8.0  # common practice: what office printers leave white
+GAP_MM = 2.0
+_MARK_MM = 4.0
+
+Line = tuple[float, float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A label on the sheet; x, y: of its top left corner. [mm]."""
+
+    x: float
+    y: float
+    label: Label
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One sheet; cut_marks: short lines in the margins. [mm]."""
+
+    width: float
+    height: float
+    name: str
+    placed: tuple[Placed, ...]
+    cut_marks: tuple[Line, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """Places for labels of one size on one paper. [mm]."""
+
+    paper: tuple[float, float]
+    label: tuple[float, float]
+    columns: int
+    rows: int
+
+    @property
+    def places(self) -> int:
+        """Labels on a sheet."""
+        return self.columns * self.rows
+
+    def corner(self, place: int) -> tuple[float, float]:
+        """Top left corner of a place, counted from 0 along the rows."""
+        row, column = divmod(place, self.columns)
+        return self._xs[column], self._ys[row]
+
+    @property
+    def _xs(self) -> list[float]:
+        return _starts(self.paper[0], self.label[0], self.columns)
+
+    @property
+    def _ys(self) -> list[float]:
+        return _starts(self.paper[1], self.label[1], self.rows)
+
+    def cut_marks(self) -> tuple[Line, ...]:
+        """Lines in the margins that the edges of the labels run between."""
+        width, height = self.paper
+        inset = MARGIN_MM - _MARK_MM - 1.0
+        xs = [x + d for x in self._xs for d in (0.0, self.label[0])]
+        ys = [y + d for y in self._ys for d in (0.0, self.label[1])]
+        ends = (inset, inset + _MARK_MM)
+        up_down = [(x, e[0], x, e[1]) for x in xs for e in (ends, _mirrored(ends, height))]
+        across = [(e[0], y, e[1], y) for y in ys for e in (ends, _mirrored(ends, width))]
+        return tuple(up_down + across)
+
+
+def grid(paper: str, label: tuple[float, float]) -> Grid:
+    """The places on a paper. Raises InputError for a paper that is not known.
+
+    >>> grid("A4", (50.0, 25.0)).places
+    30
+    """
+    if paper not in PAPERS:
+        raise InputError(f"There is no paper {paper}.", "paper", f"One of {', '.join(PAPERS)}.")
+    width, height = PAPERS[paper]
+    return Grid(PAPERS[paper], label, _fit(width, label[0]), _fit(height, label[1]))
+
+
+def pages(labels: Sequence[Label], paper: str = "A4", skip: int = 0) -> tuple[Page, ...]:
+    """The labels, all of one size, on as many sheets as they need.
+
+    skip: places of the first sheet that are used already.
+    Raises InputError when there is nothing to place, or skip is not 0 to one sheet less one.
+    """
+    if not labels:
+        raise InputError("No labels were asked for.", "codes", "Name at least one card.")
+    places = grid(paper, (labels[0].width, labels[0].height))
+    if not 0 <= skip < places.places:
+        raise InputError(
+            f"{skip} places cannot be skipped.", "skip", f"0 to {places.places - 1} on {paper}."
+        )
+    count = -(-(skip + len(labels)) // places.places)
+    sheets: list[list[Placed]] = [[] for _ in range(count)]
+    for i, one in enumerate(labels, start=skip):
+        number, place = divmod(i, places.places)
+        sheets[number].append(Placed(*places.corner(place), one))
+    width, height = places.paper
+    return tuple(
+        Page(width, height, f"Sheet {n} of {count}", tuple(placed), places.cut_marks())
+        for n, placed in enumerate(sheets, start=1)
+    )
+
+
+def _fit(paper: float, label: float) -> int:
+    return floor((paper - 2 * MARGIN_MM + GAP_MM) / (label + GAP_MM))
+
+
+def _starts(paper: float, label: float, count: int) -> list[float]:
+    """Left or top edges, the whole block in the middle of the paper."""
+    used = count * label + (count - 1) * GAP_MM
+    first = (paper - used) / 2
+    return [round(first + i * (label + GAP_MM), 3) for i in range(count)]
+
+
+def _mirrored(ends: tuple[float, float], paper: float) -> tuple[float, float]:
+    return paper - ends[1], paper - ends[0]

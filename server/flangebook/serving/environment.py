@@ -1,0 +1,191 @@
+"""The project's own Python environment: made once, checked in a moment ever after.
+
+Used by ``server/start`` and ``tests/run`` before anything is installed, so it needs nothing
+but the standard library, and it is loaded by its path rather than imported from the package.
+It has to be readable by old Pythons too, to be able to say that they are too old.
+
+What is installed is written down last, as hashes of the lock files: an installation that was
+cut off leaves no such note and is made anew.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import hashlib
+import importlib.util
+import json
+import os
+import re
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+OLDEST = (3, 11)
+_NOTE = "flangebook-installed.json"
+_MISSING_VENV = (
+    "Python's venv module is not complete here. Get it with "
+    "`apt-get install python3-venv` (on Debian or Ubuntu), then start again."
+)
+
+
+class SetupError(Exception):
+    """The environment cannot be made; the message says in one line why and what helps."""
+
+
+def python_for(root: Path, lock: Path) -> Path:
+    """The Python of ``root/.venv`` with everything in the lock file installed.
+
+    root: the repository. lock: a requirements file with hashes inside it.
+    Raises SetupError.
+    """
+    require_python()
+    folder = root / ".venv"
+    python = _python_in(folder)
+    want = _wanted(root, lock)
+    if _is_installed(folder, python, want):
+        return python
+    with _alone(root / ".venv.lock"):
+        if not _is_installed(folder, python, want):
+            _install(root, folder, python, lock, want)
+    return python
+
+
+def run_python(python: Path, arguments: list[str]) -> int:
+    """Become that Python program, where the system can; else run it and give its exit code."""
+    command = [str(python), *arguments]
+    sys.stdout.flush()
+    if os.name == "posix":
+        os.execv(command[0], command)
+    child = subprocess.Popen(command)
+    while True:
+        # Ctrl-C reaches the child as well: wait for it to stop by itself.
+        with contextlib.suppress(KeyboardInterrupt):
+            return child.wait()
+
+
+def require_python(version: tuple[int, ...] = tuple(sys.version_info[:3])) -> None:
+    """Raise SetupError when this Python is too old."""
+    if version < OLDEST:
+        raise SetupError(
+            "Flangebook needs Python {}.{} or newer, this is {}. Install a newer one (Debian: "
+            "`apt-get install python3`; otherwise from python.org) and start with it.".format(
+                *OLDEST, ".".join(map(str, version))
+            )
+        )
+
+
+def require_venv() -> None:
+    """Raise SetupError when Python came without what makes an environment."""
+    for module in ("venv", "ensurepip"):
+        if importlib.util.find_spec(module) is None:
+            raise SetupError(_MISSING_VENV)
+
+
+def _python_in(folder: Path) -> Path:
+    return folder / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
+
+
+def _wanted(root: Path, lock: Path) -> dict[str, str]:
+    """What has to be written in the note for the environment to be the right one."""
+    text = lock.read_bytes() + (root / "pyproject.toml").read_bytes()
+    python = "{}.{} {}".format(*sys.version_info[:2], sys.base_prefix)
+    return {
+        "root": str(root),
+        "python": python,
+        lock.relative_to(root).as_posix(): hashlib.sha256(text).hexdigest(),
+    }
+
+
+def _read_note(folder: Path) -> dict[str, str]:
+    try:
+        note = json.loads((folder / _NOTE).read_text(encoding="utf-8"))
+    except (OSError, ValueError):
+        return {}
+    return note if isinstance(note, dict) else {}
+
+
+def _is_installed(folder: Path, python: Path, want: dict[str, str]) -> bool:
+    note = _read_note(folder)
+    return python.exists() and all(note.get(key) == value for key, value in want.items())
+
+
+def _install(root: Path, folder: Path, python: Path, lock: Path, want: dict[str, str]) -> None:
+    require_venv()
+    note = _read_note(folder)
+    kept = note if all(note.get(k) == want[k] for k in ("root", "python")) else {}
+    (folder / _NOTE).unlink(missing_ok=True)
+    if not (kept and python.exists()):
+        kept = {}
+        _say(f"Making a Python environment in {folder.name} (only the first time) ...")
+        shutil.rmtree(folder, ignore_errors=True)
+        _make(folder)
+    _say("Installing what the project needs (only the first time) ...")
+    _pip(python, ["--require-hashes", "--only-binary=:all:", "-r", str(lock)], _count(lock))
+    _pip(python, ["--no-deps", "--no-build-isolation", "-e", str(root)], 0)
+    (folder / _NOTE).write_text(json.dumps({**kept, **want}, indent=1), encoding="utf-8")
+    _say("Installed.")
+
+
+def _make(folder: Path) -> None:
+    made = subprocess.run(
+        [sys.executable, "-m", "venv", str(folder)], capture_output=True, text=True, check=False
+    )
+    if made.returncode:
+        last = (made.stderr or made.stdout).strip().splitlines()[-1:]
+        shutil.rmtree(folder, ignore_errors=True)
+        raise SetupError(_MISSING_VENV + (f" (It said: {last[0]})" if last else ""))
+
+
+def _pip(python: Path, arguments: list[str], expected: int) -> None:
+    """Run pip, counting packages on the terminal as they come."""
+    command = [str(python), "-m", "pip", "install", "--disable-pip-version-check", "--no-input",
+               "--progress-bar=off", *arguments]  # fmt: skip
+    pip = subprocess.Popen(
+        command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, errors="replace"
+    )
+    assert pip.stdout is not None
+    lines: list[str] = []
+    seen = 0
+    for line in pip.stdout:
+        lines.append(line.rstrip())
+        found = re.match(r"Collecting ([\w.\-]+)", line)
+        if found and expected:
+            seen += 1
+            _say(f"  {seen:3} of about {expected}: {found[1]}")
+        elif line.startswith("Installing collected") and expected:
+            _say("  unpacking ...")
+    if pip.wait():
+        print(*lines[-15:], sep="\n", file=sys.stderr)
+        raise SetupError(
+            "Installing failed; pip's last words are above. Check the network and the free "
+            "disk space, then start again: it goes on from a clean state."
+        )
+
+
+def _count(lock: Path) -> int:
+    """How many packages the lock file names, for this system or another."""
+    names = re.findall(r"^([\w.\-]+)==", lock.read_text(encoding="utf-8"), re.MULTILINE)
+    return len(set(names))
+
+
+@contextlib.contextmanager
+def _alone(path: Path):  # type: ignore[no-untyped-def]
+    """Hold a lock file, so that two starts at once do not install over each other.
+
+    The system lets go of it when the process ends, however it ends.
+    """
+    with path.open("a+", encoding="utf-8") as file:
+        if os.name == "nt":
+            import msvcrt  # noqa: PLC0415
+
+            msvcrt.locking(file.fileno(), msvcrt.LK_LOCK, 1)  # type: ignore[attr-defined,unused-ignore]
+        else:
+            import fcntl  # noqa: PLC0415
+
+            fcntl.flock(file, fcntl.LOCK_EX)
+        yield
+
+
+def _say(line: str) -> None:
+    print(line, flush=True)
