@@ -1,0 +1,81 @@
+// The shop's lists and its press: read with their ETag, saved whole with If-Match, so that two
+// people editing at once cannot undo each other unseen.
+import { call, Unreachable } from "./api.js";
+import { keptShop } from "./store.js";
+
+/** @typedef {"punches"|"dies"|"holders"|"metals"} Kind */
+/** @typedef {Record<string, any> & {code: string, name: string}} Tool */
+/** @typedef {{items: Tool[], etag: string|null, kept: boolean}} CribList kept: as this device last saw it */
+
+/** @type {Record<Kind, {one: string, many: string, title: string}>} */
+export const KINDS = {
+  punches: { one: "punch", many: "punches", title: "Punches" },
+  dies: { one: "die", many: "dies", title: "Dies" },
+  holders: { one: "holder", many: "holders", title: "Holders" },
+  metals: { one: "metal", many: "metals", title: "Metals" },
+};
+
+/** @param {string} word @returns {Kind|undefined} */
+export function kindOf(word) {
+  return Object.hasOwn(KINDS, word) ? /** @type {Kind} */ (word) : undefined;
+}
+
+/** From the server; when it is silent, as this device last saw it. @param {Kind} kind @param {AbortSignal} [signal] @returns {Promise<CribList>} */
+export async function readList(kind, signal) {
+  try {
+    return await freshList(kind, signal);
+  } catch (error) {
+    const shop = error instanceof Unreachable ? await keptShop() : undefined;
+    if (!shop?.[kind]) throw error;
+    return { items: shop[kind], etag: null, kept: true };
+  }
+}
+
+/** From the server or not at all: for editing. @param {Kind} kind @param {AbortSignal} [signal] @returns {Promise<CribList>} */
+export async function freshList(kind, signal) {
+  const { body, etag } = await call("GET", `/${kind}`, { signal });
+  return { items: body[kind], etag, kept: false };
+}
+
+/** @param {Kind} kind @param {Tool[]} items @param {string|null} etag */
+export async function saveList(kind, items, etag) {
+  await call("PUT", `/${kind}`, { body: { [kind]: items.map(asSent) }, etag });
+}
+
+/** @param {AbortSignal} [signal] @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>} */
+export async function readPress(signal) {
+  try {
+    return await freshPress(signal);
+  } catch (error) {
+    const shop = error instanceof Unreachable ? await keptShop() : undefined;
+    if (!shop) throw error;
+    return { press: shop.press ?? null, etag: null, kept: true };
+  }
+}
+
+/** @param {AbortSignal} [signal] @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>} */
+export async function freshPress(signal) {
+  const { body, etag } = await call("GET", "/press", { signal });
+  return { press: body.press, etag, kept: false };
+}
+
+/** @param {Record<string, any>} press @param {string|null} etag */
+export async function savePress(press, etag) {
+  await call("PUT", "/press", { body: { press: asSent(press) }, etag });
+}
+
+/** What the server works out by itself is not sent back. @param {Record<string, any>} tool */
+export function asSent({ outline_mm, outlines_mm, ...tool }) {
+  return tool;
+}
+
+/** @param {Record<string, any>|undefined} a @param {Record<string, any>|undefined} b */
+export function same(a, b) {
+  return JSON.stringify(a && asSent(a)) === JSON.stringify(b && asSent(b));
+}
+
+/** Where a tool lies, as written on the rack. @param {Record<string, any>} tool */
+export function placeWords({ tray, slot }) {
+  if (!tray && !slot) return "place not given";
+  return [tray && (/^\S{1,4}$/.test(tray) ? `Tray ${tray}` : tray), slot && `slot ${slot}`].filter(Boolean).join(", ");
+}

@@ -1,0 +1,121 @@
+// Between what stands in the boxes and what the API takes. Text that is not a plain number goes as
+// typed: the server reads units and says what it does not understand.
+import { FIGURES, NUMBERS } from "./metal_fields.js";
+import { GROUPS } from "./tool_fields.js";
+import { lengthToType, typedLength } from "./units.js";
+
+/** @typedef {import("./tool_fields.js").Draft} Draft */
+/** @typedef {import("./tool_fields.js").FieldSpec} FieldSpec */
+/** @typedef {"punches"|"dies"|"holders"|"press"} Drawn kinds that have an outline */
+
+const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
+
+/** A number, the text as typed, or null when the box is empty. @param {string|undefined} text @returns {number|string|null} */
+export function typedNumber(text = "") {
+  const clean = text.trim().replace(/^([+-]?\d+),(\d+)$/, "$1.$2");
+  if (clean === "") return null;
+  return PLAIN.test(clean) ? Number(clean) : clean;
+}
+
+/** @param {string|undefined} text @returns {string|null} */
+const typedLengthOrNull = (text = "") => (text.trim() === "" ? null : typedLength(text));
+
+/** @param {string|undefined} text */
+const lines = (text = "") => text.split(/[\n;]/).map((line) => line.trim()).filter(Boolean);
+
+/** @type {Record<import("./tool_fields.js").FieldType, {show: (value: any) => string, take: (text: string|undefined) => unknown}>} */
+const TYPES = {
+  text: { show: (value) => value ?? "", take: (text = "") => text.trim() },
+  note: { show: (value) => value ?? "", take: (text = "") => text.trim() },
+  pick: { show: (value) => value ?? "", take: (text) => text || null },
+  length: { show: lengthToType, take: typedLengthOrNull },
+  number: { show: (value) => (value === null || value === undefined ? "" : String(value)), take: typedNumber },
+  rating: { show: (value) => (value === null || value === undefined ? "" : String(value)), take: typedNumber },
+  lengths: {
+    show: (value) => (value ?? []).map(lengthToType).join(", "),
+    take: (text = "") => text.split(/[,;\n]/).filter((piece) => piece.trim()).map((piece) => typedLength(piece)),
+  },
+  points: {
+    show: (value) => (value ?? []).map((/** @type {number[]} */ [x, y]) => `${x}, ${y}`).join("\n"),
+    take: (text) => lines(text).map((line) => line.split(/[,\s]+/).filter(Boolean).map(typedNumber)),
+  },
+  figure: { show: String, take: String },
+};
+
+/** @param {Drawn} kind @returns {FieldSpec[]} */
+export const specsOf = (kind) => GROUPS[kind].flatMap((group) => group.fields);
+
+/** @param {Drawn} kind @param {Record<string, any>} tool @returns {Draft} */
+export function toDraft(kind, tool) {
+  return Object.fromEntries(specsOf(kind).map(({ name, type }) => [name, TYPES[type].show(tool[name])]));
+}
+
+/**
+ * A box that was not touched sends what was kept, not its rounded text.
+ * @param {Drawn} kind @param {Draft} draft @param {Record<string, any>} [kept] @returns {Record<string, unknown>}
+ */
+export function fromDraft(kind, draft, kept = {}) {
+  /** @param {FieldSpec} spec */
+  const value = ({ name, type }) =>
+    name in kept && TYPES[type].show(kept[name]) === draft[name] ? kept[name] : TYPES[type].take(draft[name]);
+  const shown = specsOf(kind).filter(({ when }) => !when || when(draft));
+  return Object.fromEntries(shown.map((spec) => [spec.name, value(spec)]));
+}
+
+const FIGURE_PARTS = ["low", "nominal", "high", "source", "standing"];
+
+/** @param {Record<string, any>} metal @returns {Draft} */
+export function metalToDraft(metal) {
+  /** @type {Draft} */
+  const draft = { name: metal.name ?? "", note: metal.note ?? "", gauge_family: metal.gauge_family ?? "" };
+  for (const { name } of NUMBERS) draft[name] = TYPES.number.show(metal[name]);
+  for (const { name } of FIGURES) {
+    for (const part of FIGURE_PARTS) draft[`${name}.${part}`] = TYPES.number.show(metal[name]?.[part]);
+    draft[`${name}.standing`] ||= "typical";
+  }
+  return draft;
+}
+
+/** An optional figure with nothing typed is unknown. @param {Draft} draft @returns {Record<string, unknown>} */
+export function metalFromDraft(draft) {
+  /** @type {Record<string, unknown>} */
+  const metal = { name: draft.name.trim(), note: draft.note.trim(), gauge_family: draft.gauge_family || null };
+  for (const { name } of NUMBERS) metal[name] = typedNumber(draft[name]);
+  for (const { name, needed } of FIGURES) {
+    const typed = ["low", "nominal", "high", "source"].some((part) => draft[`${name}.${part}`]?.trim());
+    metal[name] = typed || needed ? figureFrom(draft, name) : null;
+  }
+  return metal;
+}
+
+/** @param {Draft} draft @param {string} name */
+function figureFrom(draft, name) {
+  const number = (/** @type {string} */ part) => typedNumber(draft[`${name}.${part}`]);
+  return {
+    low: number("low"),
+    nominal: number("nominal"),
+    high: number("high"),
+    source: (draft[`${name}.source`] ?? "").trim(),
+    standing: draft[`${name}.standing`],
+  };
+}
+
+/**
+ * What the server said, by box: "punches.3.segments_mm.2" belongs to "segments_mm".
+ * @param {Record<string, string[]>} errors @param {string[]} names of the boxes
+ * @returns {{byName: Record<string, string[]>, others: string[]}} others fit no box
+ */
+export function sortErrors(errors, names) {
+  /** @type {Record<string, string[]>} */
+  const byName = {};
+  /** @type {string[]} */
+  const others = [];
+  for (const [path, words] of Object.entries(errors)) {
+    const inPath = `.${path}.`;
+    const box = names.filter((name) => inPath.includes(`.${name}.`)).sort((a, b) => b.length - a.length)[0];
+    const piece = /\.(\d+)$/.exec(path)?.[1];
+    if (box) (byName[box] ??= []).push(...(piece && inPath.endsWith(`.${box}.${piece}.`) ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`) : words));
+    else others.push(...words.map((said) => `${path}: ${said}`));
+  }
+  return { byName, others };
+}

@@ -1,0 +1,44 @@
+// One entry of a list of the shop: reading it, writing the list back with it changed, new or taken out.
+import { freshList, saveList } from "./crib.js";
+import { notice } from "./notices.js";
+import { go } from "./router.js";
+
+/** The address of a form for a new tool; no code can be this. */
+export const NEW = "+";
+
+/**
+ * Reading and writing one entry of a list.
+ * @param {import("./crib.js").Kind} kind @param {import("./routes.js").Visit} visit
+ */
+export function listEntry(kind, visit) {
+  const isNew = visit.params.tool === NEW;
+  const code = isNew ? undefined : visit.params.tool;
+  /** @type {import("./crib.js").CribList} */
+  let list = { items: [], etag: null, kept: false };
+  return {
+    kind,
+    isNew,
+    code,
+    /** @param {AbortSignal} signal */
+    async read(signal) {
+      list = await freshList(kind, signal);
+      return list.items.find((item) => item.code === code);
+    },
+    /** @param {Record<string, any>|null} record */
+    async write(record) {
+      const others = list.items.filter((item) => item.code !== code);
+      const place = list.items.findIndex((item) => item.code === code);
+      const entry = /** @type {import("./crib.js").Tool[]} */ (record ? [{ ...record, code: code ?? record.code }] : []);
+      await saveList(kind, others.toSpliced(place < 0 ? others.length : place, 0, ...entry), list.etag);
+    },
+    /** @param {Record<string, any>|null} record */
+    done(record) {
+      notice(record ? `${record.name || code} is saved.` : `${code} is taken out.`);
+      go(`/shop/${kind}`);
+    },
+    /** @param {string} typed */
+    taken: (typed) => isNew && list.items.some((item) => item.code === typed.trim()),
+  };
+}
+
+/** @typedef {ReturnType<typeof listEntry>} ListEntry */

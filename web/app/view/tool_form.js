@@ -1,0 +1,95 @@
+// The form for a tool or the press: groups of boxes, with the outline drawn beside the boxes that
+// shape it.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { live } from "/vendor/lit-html/directives/live.js";
+import { toolOutline } from "../../drawing/tool_outline.js";
+import { typedNumber } from "../draft.js";
+import { settings } from "../settings.js";
+import { GROUPS, UNKNOWN_RATING } from "../tool_fields.js";
+import { forcePerLength, lengthUnit, words } from "../units.js";
+import { checkList, flag } from "./checks.js";
+import { field, pick } from "./field.js";
+
+/** @typedef {import("../tool_fields.js").FieldSpec} FieldSpec */
+/** @typedef {{rings: import("../../drawing/rings.js").Ring[], checks: import("./checks.js").Check[], wrong: string[]}} Preview */
+
+/**
+ * @param {object} form
+ * @param {import("../draft.js").Drawn} form.kind
+ * @param {import("../tool_fields.js").Draft} form.draft
+ * @param {(name: string, value: string) => void} form.change
+ * @param {Record<string, string[]>} form.wrong by box
+ * @param {Preview|null} form.preview null before the first answer
+ * @param {Record<string, [string, string][]>} [form.options] of picks that depend on the shop
+ * @param {unknown} [form.first] boxes before the first group's own
+ */
+export function toolForm({ kind, draft, change, wrong, preview, options = {}, first = nothing }) {
+  return html`<div class="workbench">
+    ${GROUPS[kind].map(
+      (group, index) => html`<section class="panel ${group.part}">
+        <h2>${group.title}</h2>
+        ${index === 0 ? first : nothing}
+        ${group.part === "outline" ? outlineView(preview) : nothing}
+        <div class="fields">
+          ${group.fields
+            .filter(({ when }) => !when || when(draft))
+            .map((spec) => box(spec, draft[spec.name] ?? "", (value) => change(spec.name, value), wrong[spec.name], options[spec.name]))}
+        </div>
+      </section>`,
+    )}
+  </div>`;
+}
+
+/** @param {Preview|null} preview */
+function outlineView(preview) {
+  return html`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${preview?.rings.length ? toolOutline(preview.rings, "Outline as typed, to scale") : html`<p class="hint">The outline appears as you type.</p>`}
+    ${preview?.wrong.map((said) => html`<p class="wrong" data-test="outline-wrong">${said}</p>`)}
+    ${preview ? checkList(preview.checks, { quiet: true }) : nothing}
+  </div>`;
+}
+
+/**
+ * @param {FieldSpec} spec @param {string} value @param {(value: string) => void} change
+ * @param {string[]} [wrong] @param {[string, string][]} [options]
+ */
+function box(spec, value, change, wrong = [], options = spec.options) {
+  const { name, label, type, hint = "" } = spec;
+  if (type === "pick") {
+    const all = spec.blank ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])] : options ?? [];
+    return pick({ name, label, value, options: all, change, wrong });
+  }
+  if (type === "points" || type === "note") return area(spec, value, change, wrong);
+  const unit = type === "length" || type === "lengths" ? lengthUnit() : spec.unit;
+  const keys = type === "number" || type === "length" || type === "rating" ? "decimal" : "text";
+  const more = type === "rating" ? ratingHint(value, hint) : type === "lengths" ? piecesHint(value, hint) : hint;
+  const drawn = field({ name, label, value, change, wrong, unit, keys, hint: more, placeholder: spec.blank ?? "" });
+  return type === "rating" || type === "lengths" ? html`<div class="broad">${drawn}${type === "rating" && !value.trim() ? flag("unknown", "Rating unknown") : nothing}</div>` : drawn;
+}
+
+/** @param {FieldSpec} spec @param {string} value @param {(value: string) => void} change @param {string[]} wrong */
+function area({ name, label, hint = "", unit = "", type }, value, change, wrong) {
+  return html`<div class="field broad ${wrong.length ? "has-wrong" : ""}">
+    <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
+    <textarea id=${name} name=${name} data-test=${name} rows=${type === "points" ? 6 : 2} spellcheck=${type === "note" ? "true" : "false"}
+      .value=${live(value)} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
+      @input=${(/** @type {{target: HTMLTextAreaElement}} */ event) => change(event.target.value)}></textarea>
+    <span id="${name}-more">
+      ${wrong.map((said) => html`<span class="wrong" data-test="wrong-${name}">${said}</span>`)}
+      ${hint ? html`<span class="hint">${hint}</span>` : nothing}
+    </span>
+  </div>`;
+}
+
+/** @param {string} value @param {string} hint */
+function ratingHint(value, hint) {
+  const typed = typedNumber(value);
+  if (typed === null) return `${hint} ${UNKNOWN_RATING}`;
+  return settings().units === "inch" && typeof typed === "number" ? `That is ${words(forcePerLength(typed))}.` : hint;
+}
+
+/** @param {string} value @param {string} hint */
+function piecesHint(value, hint) {
+  const count = value.split(/[,;\n]/).filter((piece) => piece.trim()).length;
+  return count ? `${hint} ${count === 1 ? "1 piece." : `${count} pieces.`}` : hint;
+}

@@ -1,0 +1,66 @@
+// The press, as on its plate.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { freshList, freshPress, savePress } from "../app/crib.js";
+import { fromDraft, specsOf, toDraft } from "../app/draft.js";
+import { startEditing } from "../app/editing.js";
+import { notice } from "../app/notices.js";
+import { outlinePreview } from "../app/preview.js";
+import { go } from "../app/router.js";
+import { clashPanel } from "../app/view/clash.js";
+import { toolForm } from "../app/view/tool_form.js";
+
+/** @param {import("../app/routes.js").Visit} visit */
+export async function show(visit) {
+  const holders = (await freshList("holders", visit.signal)).items;
+  /** @type {[string, string][]} */
+  const holderOptions = holders.map(({ code, name }) => [code, `${code}, ${name}`]);
+  /** @type {string|null} */
+  let etag = null;
+  /** @type {import("../app/view/tool_form.js").Preview|null} */
+  let preview = null;
+  const edit = await startEditing(
+    {
+      async read(signal) {
+        const fresh = await freshPress(signal);
+        etag = fresh.etag;
+        return fresh.press ?? undefined;
+      },
+      write: (record) => savePress(/** @type {Record<string, any>} */ (record), etag),
+      blank: {},
+      boxes: specsOf("press"),
+      toDraft: (press) => toDraft("press", press),
+      fromDraft: (draft, kept) => fromDraft("press", draft, kept),
+      preview: outlinePreview("press", (fresh) => {
+        preview = fresh;
+        edit.show();
+      }, visit.signal),
+      draw: () => edit && draw(),
+      done() {
+        notice("The press is saved.");
+        go("/shop");
+      },
+    },
+    visit.signal,
+  );
+  visit.title("The press");
+
+  function draw() {
+    const { state, change, save } = edit;
+    visit.render(html`
+      <p class="crumb"><a href="/shop">Shop</a></p>
+      <h1>${state.kept?.name ?? "The press"}</h1>
+      <p>${state.kept ? "Take every figure from the press's own plate and manual." : "No press yet. Take every figure from its own plate and manual."}
+        What is not on the plate may stay empty where the box says unknown.</p>
+      ${state.clash ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs }) : nothing}
+      <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); save(); }}>
+        ${toolForm({ kind: "press", draft: state.draft, change, wrong: state.wrong, preview, options: { holder: holderOptions } })}
+        <div role="alert">${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}</div>
+        <div class="buttons">
+          <button class="button next" data-test="save" ?disabled=${state.busy}>${state.busy ? "Saving…" : "Save the press"}</button>
+          <a class="button" href="/shop">Back to the shop</a>
+        </div>
+      </form>`);
+  }
+  draw();
+  visit.ready();
+}

@@ -1,0 +1,79 @@
+// What the shop has: the press, the crib drawn to scale, the metals, and what can be printed.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { KINDS, readList, readPress } from "../app/crib.js";
+import { force, length, words } from "../app/units.js";
+import { flag } from "../app/view/checks.js";
+import { rack } from "../app/view/rack.js";
+
+/** @param {import("../app/routes.js").Visit} visit */
+export async function show(visit) {
+  visit.title("Shop");
+  const [{ press, kept }, punches, dies, holders, metals] = await Promise.all([
+    readPress(visit.signal),
+    readList("punches", visit.signal),
+    readList("dies", visit.signal),
+    readList("holders", visit.signal),
+    readList("metals", visit.signal),
+  ]);
+  visit.render(html`
+    <h1>The shop</h1>
+    ${kept ? html`<p data-test="kept">As this device last saw it. Changing anything needs the shop's server.</p>` : nothing}
+    <div class="shop-grid">
+      ${pressPanel(press)}
+      ${toolsPanel("punches", punches.items)}
+      ${toolsPanel("dies", dies.items)}
+      ${toolsPanel("holders", holders.items)}
+      <section class="panel" data-test="panel-metals">
+        <h2><a href="/shop/metals">Metals</a> <span class="soft">${metals.items.length}</span></h2>
+        <ul class="plain-list">${metals.items.map(({ code, name }) => html`<li><a href="/shop/metals/${encodeURIComponent(code)}">${name}</a></li>`)}</ul>
+      </section>
+      ${paperPanel()}
+    </div>`);
+  visit.ready();
+}
+
+/** @param {Record<string, any>|null} press */
+function pressPanel(press) {
+  if (!press) {
+    return html`<section class="panel" data-test="panel-press">
+      <h2>Press</h2>
+      <p>${flag("unknown", "No press yet")}</p>
+      <p>Without its figures nothing can be checked against it.</p>
+      <a class="button next wide" href="/shop/press">Enter the press</a>
+    </section>`;
+  }
+  return html`<section class="panel" data-test="panel-press">
+    <h2><a href="/shop/press">Press</a></h2>
+    <p class="lead-line">${press.name}</p>
+    <dl class="plate">
+      <div><dt>Force</dt><dd>${words(force(press.force_kn))}</dd></div>
+      <div><dt>Bed</dt><dd>${words(length(press.bed_length_mm, { digits: 0 }))}</dd></div>
+      <div><dt>Open height</dt><dd>${words(length(press.open_height_mm, { digits: 0 }))}</dd></div>
+      <div><dt>Holder in the ram</dt><dd>${press.holder ?? "none"}</dd></div>
+    </dl>
+  </section>`;
+}
+
+/** @param {"punches"|"dies"|"holders"} kind @param {import("../app/crib.js").Tool[]} tools */
+function toolsPanel(kind, tools) {
+  const unrated = tools.filter((tool) => tool.rating_kn_per_m === null).length;
+  const spent = tools.filter((tool) => tool.condition === "damaged" || tool.condition === "worn").length;
+  return html`<section class="panel" data-test="panel-${kind}">
+    <h2><a href="/shop/${kind}">${KINDS[kind].title}</a> <span class="soft">${tools.length}</span></h2>
+    ${tools.length ? rack(kind, tools) : html`<p>None yet. <a href="/shop/${kind}/+">Add the first</a></p>`}
+    ${unrated ? html`<p>${flag("unknown", `${unrated} without a rating`)}</p>` : nothing}
+    ${spent ? html`<p>${flag("caution", `${spent} worn or damaged`)}</p>` : nothing}
+  </section>`;
+}
+
+function paperPanel() {
+  return html`<section class="panel" data-test="panel-paper">
+    <h2>On paper, and away</h2>
+    <div class="stack">
+      <a class="button wide" href="/chart" data-test="to-chart">Wall chart</a>
+      <a class="button wide" href="/labels" data-test="to-labels">Labels on a sheet</a>
+      <a class="button wide" href="/api/v1/export" download="flangebook-shop.json" data-test="export">Export the whole shop (JSON)</a>
+    </div>
+    <p class="hint">The export holds press, tools, metals, cards with their history and trials, in one open file.</p>
+  </section>`;
+}

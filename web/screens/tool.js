@@ -1,0 +1,72 @@
+// One punch, die or holder, or a new one: its outline drawn as it is typed.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { kindOf, KINDS } from "../app/crib.js";
+import { fromDraft, specsOf, toDraft } from "../app/draft.js";
+import { startEditing } from "../app/editing.js";
+import { listEntry } from "../app/list_entry.js";
+import { outlinePreview } from "../app/preview.js";
+import { clashPanel } from "../app/view/clash.js";
+import { codeBox, saveButtons } from "../app/view/entry_parts.js";
+import { empty } from "../app/view/states.js";
+import { toolForm } from "../app/view/tool_form.js";
+import { showMetal } from "./metal.js";
+
+/** What a new one starts from: nothing guessed that could be taken for a figure. @type {Record<string, Record<string, any>>} */
+const BLANK = {
+  punches: { shape: "straight", condition: "unknown", neck_relief_mm: null },
+  dies: { shape: "single_v", condition: "unknown" },
+  holders: { condition: "unknown" },
+};
+
+/** @param {import("../app/routes.js").Visit} visit */
+export async function show(visit) {
+  const kind = kindOf(visit.params.kind);
+  if (!kind) {
+    visit.render(empty("No such list in the shop", html`<a href="/shop">The shop</a>`));
+    return visit.ready();
+  }
+  return kind === "metals" ? showMetal(visit, listEntry(kind, visit)) : showTool(visit, kind);
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {"punches"|"dies"|"holders"} kind */
+async function showTool(visit, kind) {
+  const words = KINDS[kind];
+  const job = listEntry(kind, visit);
+  /** @type {import("../app/view/tool_form.js").Preview|null} */
+  let preview = null;
+  const edit = await startEditing(
+    {
+      ...job,
+      blank: BLANK[kind],
+      boxes: [{ name: "code", label: "Code" }, ...specsOf(kind)],
+      toDraft: (tool) => ({ code: tool.code ?? "", ...toDraft(kind, tool) }),
+      fromDraft: (draft, kept) => ({ ...fromDraft(kind, draft, kept), code: draft.code.trim() }),
+      preview: outlinePreview(/** @type {"punch"|"die"|"holder"} */ (words.one), (fresh) => {
+        preview = fresh;
+        edit.show();
+      }, visit.signal),
+      draw: () => edit && draw(),
+    },
+    visit.signal,
+  );
+  if (!edit.state.kept && !job.isNew) {
+    visit.title("Not in the crib");
+    visit.render(empty(`No ${words.one} ${job.code} in the crib`, html`It may have been taken out. <a href="/shop/${kind}">${words.title}</a>`));
+    return visit.ready();
+  }
+  visit.title(job.isNew ? `New ${words.one}` : `${job.code}, ${words.one}`);
+
+  function draw() {
+    const { state, change } = edit;
+    visit.render(html`
+      <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${kind}">${words.title}</a></p>
+      <h1>${job.isNew ? `New ${words.one}` : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
+      ${state.clash ? clashPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
+      <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
+        ${toolForm({ kind, draft: state.draft, change, wrong: state.wrong, preview, first: job.isNew ? codeBox(edit, job) : nothing })}
+        ${saveButtons(edit, job, words.one)}
+      </form>`);
+  }
+  draw();
+  visit.ready();
+}

@@ -1,0 +1,69 @@
+// One list of the shop: what there is, where it lies, in what condition, and what it bears.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { kindOf, KINDS, placeWords, readList } from "../app/crib.js";
+import { forcePerLength, length, words } from "../app/units.js";
+import { flag } from "../app/view/checks.js";
+import { empty } from "../app/view/states.js";
+import { sharedFrame, smallOutline } from "../drawing/tool_outline.js";
+
+/** @param {import("../app/routes.js").Visit} visit */
+export async function show(visit) {
+  const kind = kindOf(visit.params.kind);
+  if (!kind) {
+    visit.title("Not here");
+    visit.render(empty("No such list in the shop", html`<a href="/shop">The shop</a>`));
+    return visit.ready();
+  }
+  const { one, title, many } = KINDS[kind];
+  visit.title(title);
+  const { items, kept } = await readList(kind, visit.signal);
+  const frame = sharedFrame(items.map((item) => item.outline_mm));
+  visit.render(html`
+    <p class="crumb"><a href="/shop">Shop</a></p>
+    <div class="head-line">
+      <h1>${title}</h1>
+      ${kept ? nothing : html`<a class="button" href="/shop/${kind}/+" data-test="add">Add a ${one}</a>`}
+    </div>
+    ${kept ? html`<p data-test="kept">As this device last saw them. Changing anything needs the shop's server.</p>` : nothing}
+    ${items.length
+      ? html`<ul class="rows tool-rows" data-test="list">${items.map((item) => (kind === "metals" ? metalRow(item) : toolRow(kind, item, frame)))}</ul>`
+      : empty(`No ${many} yet`, html`Add what lies in the rack: plans choose from it.`)}`);
+  visit.ready();
+}
+
+/** @param {"punches"|"dies"|"holders"} kind @param {import("../app/crib.js").Tool} tool @param {[number, number, number, number]} frame */
+function toolRow(kind, tool, frame) {
+  return html`<li class="row" data-test="row-${tool.code}">
+    <a href="/shop/${kind}/${encodeURIComponent(tool.code)}">
+      <span class="thumb">${smallOutline(tool.outline_mm, frame)}</span>
+      <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span></span>
+      <span class="fact"><span class="what">Place</span>${placeWords(tool)}</span>
+      <span class="fact"><span class="what">Rating</span>${tool.rating_kn_per_m === null ? flag("unknown") : words(forcePerLength(tool.rating_kn_per_m))}</span>
+      ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length}, ${words(length(longest(tool.segments_mm), { digits: 0 }))} longest</span>` : nothing}
+      <span class="fact"><span class="what">Condition</span>${conditionMark(tool)}</span>
+    </a>
+  </li>`;
+}
+
+/** @param {number[]} pieces */
+const longest = (pieces) => (pieces.length ? Math.max(...pieces) : null);
+
+/** @param {import("../app/crib.js").Tool} tool */
+function conditionMark({ condition, condition_note: note }) {
+  if (condition === "good") return flag("ok", "Good");
+  const mark = condition === "damaged" ? flag("stop", "Damaged") : condition === "worn" ? flag("caution", "Worn") : flag("unknown");
+  return html`${mark}${note ? html` <span class="soft">${note}</span>` : nothing}`;
+}
+
+/** @param {import("../app/crib.js").Tool} metal */
+function metalRow(metal) {
+  const { tensile_mpa: tensile } = metal;
+  return html`<li class="row" data-test="row-${metal.code}">
+    <a href="/shop/metals/${encodeURIComponent(metal.code)}">
+      <span class="who"><span class="lead">${metal.name}</span> <span class="soft">${metal.code}</span></span>
+      <span class="fact"><span class="what">Tensile strength</span>${tensile.low} to ${tensile.high} MPa</span>
+      <span class="fact"><span class="what">Standing</span>${tensile.standing}</span>
+      <span class="fact"><span class="what">Gauge numbers</span>${metal.gauge_family ?? "none"}</span>
+    </a>
+  </li>`;
+}
