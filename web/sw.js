@@ -33,6 +33,7 @@ self.addEventListener("fetch", (event) => {
   event.respondWith(fromShell(request));
 });
 
+/** @param {Request} request */
 async function fromShell(request) {
   const cache = await caches.open(CACHE);
   const wanted = request.mode === "navigate" ? "/" : request;

@@ -1,0 +1,25 @@
+"""What all tests share."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Say above the closing line which checks beside the tests failed in this run."""
+    failed = os.environ.get("FLANGEBOOK_FAILED_CHECKS")
+    if failed:
+        terminalreporter.section("checks that failed before the tests", red=True)
+        terminalreporter.write_line(failed)
+
+
+@pytest.fixture(scope="session")
+def root() -> Path:
+    """The repository."""
+    return ROOT
