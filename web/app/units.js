@@ -94,12 +94,12 @@ export function lengthUnit() {
 /**
  * What a length field sends: bare numbers get this device's unit, anything else goes as typed,
  * because the server reads units and says what it does not understand.
- * @param {string} typed @returns {string}
+ * @param {string} typed @param {"mm"|"in"} [unit] of a bare number @returns {string}
  */
-export function typedLength(typed) {
+export function typedLength(typed, unit = lengthUnit()) {
   const text = typed.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
-  const bare = /^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.test(text);
-  return bare ? `${text} ${lengthUnit()}` : text;
+  const bare = /^[+-]?(\d+(\.\d*)?(e[+-]?\d+)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/i.test(text);
+  return bare ? `${text} ${unit}` : text;
 }
 
 /** A length for an input box, without unit. @param {number|null|undefined} mm @returns {string} */

@@ -1,0 +1,132 @@
+// What one bend takes: findings, tools, what to set, the loads, what comes out, second opinions.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { poseDrawing } from "../../drawing/pose.js";
+import { placeWords } from "../crib.js";
+import { angle, fixed, force, forcePerLength, length, words } from "../units.js";
+import { dieOptions } from "./bend_options.js";
+import { checkList } from "./checks.js";
+import { figure } from "./figure.js";
+import { choice } from "./field.js";
+import { ratingBars } from "./rating_bar.js";
+
+/** @typedef {import("../units.js").Shown} Shown */
+/** @typedef {{punches: any[], dies: any[]}} Crib */
+/** @typedef {{pose: "before"|"after", show: (pose: "before"|"after") => void, use: (die: string) => void}} Hands */
+
+/** @param {number|null|undefined} mm */
+const mm2 = (mm) => length(mm, { digits: 2 });
+
+/** A predicted value with its band. @param {any} answer @param {string} name @param {string} what @param {(value: any) => Shown} show */
+function predicted(answer, name, what, show) {
+  const [low, high] = [answer[`${name}_low`], answer[`${name}_high`]];
+  const band = typeof low === "number" && typeof high === "number" && low !== high;
+  return figure(what, show(answer[name]), { band: band ? [show(low), show(high)] : null, test: name });
+}
+
+/** @param {any} answer @param {Crib} crib @param {Hands} hands */
+export function bendAnswer(answer, crib, hands) {
+  const urgent = answer.checks.filter((/** @type {any} */ check) => check.level === "stop" || check.level === "caution");
+  const calm = answer.checks.filter((/** @type {any} */ check) => !urgent.includes(check));
+  return html`
+    ${urgent.length ? html`<section class="panel urgent" aria-label="Findings">${checkList(urgent)}</section>` : nothing}
+    <div class="columns">
+      <div>
+        ${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)}
+        ${calm.length ? html`<section><h2>Also checked</h2>${checkList(calm)}</section>` : nothing}
+      </div>
+      <div>${drawing(answer, hands)} ${dies(answer, hands)} ${opinions(answer)}</div>
+    </div>`;
+}
+
+/** @param {any} answer @param {Crib} crib */
+function tools(answer, { punches, dies }) {
+  const die = dies.find(({ code }) => code === answer.die);
+  const punch = punches.find(({ code }) => code === answer.punch);
+  if (!answer.die && !answer.punch) return html`<p class="panel" data-test="no-tools">No tools of the crib chosen: the figures are for a V of ${words(length(answer.v_opening_mm))}.</p>`;
+  return html`<ul class="tools" data-test="chosen">
+    ${[{ kind: "die", code: answer.die, tool: die }, { kind: "punch", code: answer.punch, tool: punch }].map(({ kind, code, tool }) =>
+      html`<li class="tool-row" data-kind=${kind}>
+        <span class="kind">${kind}</span><span class="name" data-test="chosen-${kind}"><b>${code ?? "none"}</b> ${tool?.name ?? ""}</span>
+        <span class="where">${tool ? placeWords(tool) : ""}</span>
+        ${tool && tool.condition !== "good" ? html`<span class="more">condition: ${tool.condition}${tool.condition_note ? `, ${tool.condition_note}` : ""}</span>` : nothing}
+      </li>`,
+    )}
+  </ul>`;
+}
+
+/** @param {any} answer */
+function toSet(answer) {
+  return html`<section><h2>Set</h2><div class="figures">
+    ${predicted(answer, "set_angle_deg", "Angle to set, under load", angle)}
+    ${predicted(answer, "punch_depth_mm", "Punch depth from first touch", mm2)}
+    ${predicted(answer, "springback_deg", "Springs back by", angle)}
+  </div></section>`;
+}
+
+/** @param {any} answer */
+function loads(answer) {
+  return html`<section><h2>Force</h2>
+    <div class="figures">
+      ${predicted(answer, "force_kn", "Over the whole bend", force)}
+      ${figure("Per length", forcePerLength(answer.force_kn_per_m), { test: "force_kn_per_m" })}
+    </div>
+    ${answer.ratings?.length ? html`<p class="hint">Loads are the upper end of the band; the mark is the rating.</p>${ratingBars(answer.ratings)}` : nothing}
+  </section>`;
+}
+
+/** @param {any} answer */
+function comesOut(answer) {
+  return html`<section><h2>Comes out</h2><div class="figures">
+      ${predicted(answer, "inside_radius_mm", "Inside radius", mm2)}
+      ${figure("Smallest flange, outside", length(answer.min_flange_mm), { test: "min_flange_mm" })}
+    </div>
+    <h2>For the blank</h2><div class="figures">
+      ${predicted(answer, "bend_allowance_mm", "Bend allowance", mm2)}
+      ${predicted(answer, "bend_deduction_mm", "Bend deduction", mm2)}
+      ${predicted(answer, "k_factor", "K-factor", plain)}
+    </div></section>`;
+}
+
+/** @param {number|null|undefined} value @returns {Shown} */
+const plain = (value) => ({ text: value === null || value === undefined ? "–" : fixed(value, 2), unit: "" });
+
+/** @param {any} answer @param {Hands} hands */
+function drawing(answer, { pose, show }) {
+  if (!answer.drawing) return nothing;
+  const set = words(angle(answer.set_angle_deg));
+  return html`<section class="bend-drawing" aria-label="The bend in its tools">
+    ${choice({ name: "pose-shown", label: "Drawn to scale", value: pose, options: [["before", "Before"], ["after", "At the bottom"]], change: (value) => show(value === "before" ? "before" : "after") })}
+    ${poseDrawing(answer.drawing, { pose, close: true, opening: answer.v_opening_mm, gauge: "", angle: set, words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}` })}
+  </section>`;
+}
+
+/** @param {any} answer @param {Hands} hands */
+function dies(answer, { use }) {
+  if (!answer.options?.length) return nothing;
+  return html`<section><h2>Dies of the crib</h2><p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>${dieOptions(answer.options, use)}</section>`;
+}
+
+/** @param {any} answer */
+function opinions({ opinions: said, sources }) {
+  if (!said) return nothing;
+  return html`<section class="opinions"><h2>Second opinions</h2>
+    ${said.force?.length ? opinionTable("Force by published relations", said.force, [["force_kn", "Force", force], ["force_kn_per_m", "Per length", forcePerLength]]) : nothing}
+    ${said.allowance?.length ? opinionTable("Bend allowance by published relations", said.allowance, [["bend_allowance_mm", "Allowance", mm2], ["k_factor", "K", plain]]) : nothing}
+    ${sources ? html`<details><summary>Where each figure comes from</summary><dl class="sources">${Object.entries(sources).map(([name, source]) => html`<dt>${NAMES[name] ?? name}</dt><dd>${source}</dd>`)}</dl></details>` : nothing}
+  </section>`;
+}
+
+/** @type {Record<string, string>} */
+const NAMES = {
+  force_kn: "Force", inside_radius_mm: "Inside radius", springback_deg: "Springback", set_angle_deg: "Set angle", punch_depth_mm: "Punch depth",
+  bend_allowance_mm: "Bend allowance", bend_deduction_mm: "Bend deduction", k_factor: "K-factor", min_flange_mm: "Smallest flange",
+};
+
+/** @param {string} title @param {any[]} rows @param {[string, string, (value: any) => Shown][]} columns */
+function opinionTable(title, rows, columns) {
+  return html`<div class="table"><table>
+    <caption>${title}</caption>
+    <thead><tr><th scope="col">By</th>${columns.map(([, head]) => html`<th scope="col" class="number">${head}</th>`)}</tr></thead>
+    <tbody>${rows.map((row) => html`<tr><th scope="row">${row.name}<small>${row.source}</small></th>${columns.map(([name, , show]) => html`<td class="number">${words(show(row[name]))}</td>`)}</tr>`)}</tbody>
+  </table></div>`;
+}

@@ -1,0 +1,47 @@
+// Every die of the crib that could make this bend, best first, with the reason for its rank.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { placeWords } from "../crib.js";
+import { angle, fixed, forcePerLength, length, words } from "../units.js";
+import { flag } from "./checks.js";
+
+/**
+ * @typedef {object} Option
+ * @property {string} die
+ * @property {string} name
+ * @property {number} v_opening_mm
+ * @property {number} v_over_t
+ * @property {string|null} punch
+ * @property {number|null} force_kn_per_m
+ * @property {number|null} inside_radius_mm
+ * @property {number|null} min_flange_mm
+ * @property {number|null} set_angle_deg
+ * @property {"ok"|"unknown"|"caution"|"stop"} level
+ * @property {number} rank
+ * @property {boolean} chosen
+ * @property {string} reason
+ * @property {string} tray
+ * @property {string} slot
+ */
+
+/** @param {Option[]} options @param {(die: string) => void} use */
+export function dieOptions(options, use) {
+  const ranked = [...options].sort((a, b) => a.rank - b.rank);
+  return html`<ol class="rows options" data-test="options">
+    ${ranked.map(
+      (option) => html`<li class="row option" data-die=${option.die} data-level=${option.level}>
+        <button type="button" aria-pressed=${option.chosen ? "true" : "false"} @click=${() => use(option.die)}>
+          <span class="lead">${option.chosen ? "✓ " : ""}${option.die} <small>V ${fixed(option.v_over_t, 1)} t</small></span>
+          ${option.level === "ok" ? nothing : flag(option.level)}
+          <span class="facts">
+            ${fact("force", words(forcePerLength(option.force_kn_per_m)))}${fact("radius", words(length(option.inside_radius_mm)))}
+            ${fact("smallest flange", words(length(option.min_flange_mm)))}${fact("set", words(angle(option.set_angle_deg)))}
+          </span>
+          <span class="more">${option.reason} ${placeWords(option)}.</span>
+        </button>
+      </li>`,
+    )}
+  </ol>`;
+}
+
+/** @param {string} what @param {string} value */
+const fact = (what, value) => html`<span class="fact"><small>${what}</small> ${value}</span>`;

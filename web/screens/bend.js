@@ -1,0 +1,140 @@
+// Check one bend: what it takes on this press with this crib, answered while you type.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { call, Problem } from "../app/api.js";
+import { bendRequest, formFromQuery, missing, queryFromForm } from "../app/bend_query.js";
+import { readList } from "../app/crib.js";
+import { newestAnswer } from "../app/newest.js";
+import { lengthUnit } from "../app/units.js";
+import { bendAnswer } from "../app/view/bend_answer.js";
+import { field, pick } from "../app/view/field.js";
+import { empty, failed, loading } from "../app/view/states.js";
+import { wrongAt, wrongElsewhere } from "../app/view/wrong.js";
+
+/** @typedef {import("../app/bend_query.js").BendForm} BendForm */
+
+const FIELDS = ["metal", "thickness_mm", "bend_length_mm", "included_angle_deg", "die", "punch", "punch_radius_mm"];
+/** @type {Record<string, string>} */
+const CALLED = { metal: "metal", thickness_mm: "thickness", bend_length_mm: "length", included_angle_deg: "angle" };
+
+/** @param {import("../app/routes.js").Visit} visit */
+export async function show(visit) {
+  visit.title("Check a bend");
+  visit.render(loading("Looking into the crib…"));
+  const [metals, dies, punches] = await Promise.all(
+    /** @type {const} */ (["metals", "dies", "punches"]).map(async (kind) => (await readList(kind, visit.signal)).items),
+  );
+  const crib = { dies, punches };
+  const form = formFromQuery(visit.query);
+  form.metal ||= metals[0]?.code ?? "";
+  /** @type {{answer: any, error: unknown, busy: boolean, pose: "before"|"after"}} */
+  const state = { answer: null, error: null, busy: false, pose: "after" };
+
+  const asking = newestAnswer(
+    async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/bend", { body: request, signal })).body,
+    ({ answer = null, error = null }) => {
+      Object.assign(state, { answer, error, busy: false });
+      draw();
+    },
+    visit.signal,
+  );
+
+  /** @param {{now?: boolean}} [how] */
+  function ask(how) {
+    history.replaceState(null, "", `/bend?${queryFromForm(form)}`);
+    state.busy = missing(form).length === 0;
+    if (state.busy) asking.ask(bendRequest(form), how);
+    else {
+      asking.stop();
+      Object.assign(state, { answer: null, error: null });
+    }
+    draw();
+  }
+
+  /** @param {Partial<BendForm>} change @param {{now?: boolean}} [how] */
+  function change(change, how) {
+    Object.assign(form, change);
+    ask(how);
+  }
+
+  function draw() {
+    const errors = state.error instanceof Problem ? state.error.errors : {};
+    visit.render(html`
+      <h1>Check a bend</h1>
+      <div class="desk" aria-busy=${state.busy ? "true" : "false"} data-test="bend" data-busy=${String(state.busy)}>
+        <form class="panel desk-form" aria-label="The bend" @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
+          ${formFields(form, { metals, ...crib }, errors, change)}
+        </form>
+        <div class="desk-answer" data-test="answer" aria-live="polite">${outcome(errors)}</div>
+      </div>`);
+    if (!state.busy) visit.ready();
+  }
+
+  /** @param {Record<string, string[]>} errors */
+  function outcome(errors) {
+    const gaps = missing(form);
+    if (gaps.length) return empty("One bend, all its figures", html`Still to type: ${gaps.map((name) => CALLED[name]).join(", ")}.`);
+    if (state.error) return refusal(errors);
+    if (!state.answer) return loading("Working it out…");
+    return bendAnswer(state.answer, crib, {
+      pose: state.pose,
+      show: (pose) => {
+        state.pose = pose;
+        draw();
+      },
+      use: (die) => change({ die: form.die === die ? "" : die }, { now: true }),
+    });
+  }
+
+  /** @param {Record<string, string[]>} errors */
+  function refusal(errors) {
+    if (!(state.error instanceof Problem) || state.error.status >= 500) {
+      return html`${failed(state.error)}<div class="buttons"><button type="button" class="button" data-test="again" @click=${() => ask({ now: true })}>Try again</button></div>`;
+    }
+    const others = wrongElsewhere(errors, FIELDS);
+    const words = Object.keys(errors).length > others.length ? ["The words are beside the field."] : [state.error.message];
+    return html`<div class="state" data-test="refused"><strong>That can't be worked out yet</strong>${[...words, ...others].map((said) => html`<p>${said}</p>`)}</div>`;
+  }
+
+  ask({ now: true });
+}
+
+/**
+ * @param {BendForm} form
+ * @param {{metals: any[], dies: any[], punches: any[]}} shop
+ * @param {Record<string, string[]>} errors
+ * @param {(change: Partial<BendForm>, how?: {now?: boolean}) => void} change
+ */
+function formFields(form, { metals, dies, punches }, errors, change) {
+  /** @param {keyof BendForm} name @param {string} label @param {{hint?: string, unit?: string, keys?: "text"|"decimal"}} [more] */
+  const box = (name, label, more = {}) =>
+    field({ name, label, value: form[name], wrong: wrongAt(errors, name), change: (value) => change({ [name]: value }), ...more });
+  /** @param {keyof BendForm} name @param {string} label @param {[string, string][]} options */
+  const list = (name, label, options) =>
+    pick({ name, label, value: form[name], options, wrong: wrongAt(errors, name), change: (value) => change({ [name]: value }, { now: true }) });
+  const gone = form.metal && !metals.some(({ code }) => code === form.metal);
+  return html`
+    ${list("metal", "Metal", [...(gone ? [/** @type {[string, string]} */ ([form.metal, `${form.metal} (not in the shop)`])] : []), ...named(metals)])}
+    ${box("thickness_mm", "Thickness", { unit: lengthUnit(), hint: "3, 1/8 in, 16 ga" })}
+    <div class="fields">
+      ${box("bend_length_mm", "Bend length", { unit: lengthUnit() })}
+      ${box("included_angle_deg", "Included angle", { unit: "°, 90 is square", keys: "decimal" })}
+    </div>
+    <details class="choose-tools" ?open=${Boolean(form.die || form.punch || form.punch_radius_mm)}>
+      <summary>Choose tools yourself</summary>
+      ${list("die", "Die", [["", "Best of the crib"], ...withGone(form.die, dies)])}
+      ${list("punch", "Punch", [["", "Best of the crib"], ...withGone(form.punch, punches)])}
+      ${box("punch_radius_mm", "Punch tip radius, if it differs", { unit: lengthUnit() })}
+    </details>
+    ${form.die || form.punch || form.punch_radius_mm
+      ? html`<button type="button" class="button" data-test="choose-for-me" @click=${() => change({ die: "", punch: "", punch_radius_mm: "" }, { now: true })}>Choose the tools for me</button>`
+      : nothing}`;
+}
+
+/** @param {any[]} things @returns {[string, string][]} */
+const named = (things) => things.map(({ code, name }) => [code, name]);
+
+/** A tool a link still names stays in the list, so that the server's words have a place. @param {string} code @param {any[]} tools @returns {[string, string][]} */
+function withGone(code, tools) {
+  const all = /** @type {[string, string][]} */ (tools.map((tool) => [tool.code, `${tool.code} · ${tool.name}`]));
+  return code && !tools.some((tool) => tool.code === code) ? [[code, `${code} (not in the crib)`], ...all] : all;
+}
