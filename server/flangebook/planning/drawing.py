@@ -1,0 +1,100 @@
+"""The section in the tools as rings of points, from the same numbers as the set-up."""
+
+from __future__ import annotations
+
+from flangebook.bending.gauging import Gauge
+from flangebook.bending.part import Bend, Direction
+from flangebook.bending.pose import StepDrawing, Stroke, step_drawing
+from flangebook.bending.section import FoldedBend, allowance_at
+from flangebook.bending.strip import Fold, Strip
+from flangebook.planning.answer import JsonDict, number, ring_json
+from flangebook.planning.fit import Equipment, Fit
+from flangebook.planning.stand_ins import press_to_draw_with
+
+LEG_OVER_FLANGE = 2.0
+LEAST_LEG_MM = 25.0
+
+
+def stroke_of(one: Fit) -> Stroke | None:
+    """What the punch does in this fit, None when it could not be predicted."""
+    bend = one.bend
+    if bend is None:
+        return None
+    loaded = bend.set_angle_deg.nominal
+    radius = bend.inside_radius_mm.nominal
+    folded = FoldedBend(radius, bend.bend_allowance_mm.nominal)
+    released = Bend(one.wanted.included_angle_deg, "up")
+    allowance = allowance_at(loaded, radius, released, folded, one.wanted.thickness_mm)
+    return Stroke(loaded, radius, allowance, bend.punch_depth_mm.nominal)
+
+
+def drawn(
+    strip: Strip,
+    number_of_bend: int,
+    direction: Direction,
+    one: Fit,
+    equipment: Equipment,
+    gauge: Gauge | None,
+) -> StepDrawing | None:
+    """One step drawn; None when the bend could not be predicted in any tools."""
+    stroke = stroke_of(one)
+    if stroke is None:
+        return None
+    return step_drawing(
+        strip,
+        number_of_bend,
+        direction,
+        stroke,
+        press=press_to_draw_with(equipment.press),
+        holder=equipment.holder,
+        punch=one.punch,
+        die=one.die,
+        gauge=gauge,
+    )
+
+
+def simple_angle(one: Fit) -> tuple[Strip, int]:
+    """A plain angle long enough to see how it lies in these tools, and its bend's number."""
+    flange = one.bend.min_flange_mm if one.bend else one.die.v_opening_mm
+    leg = max(LEAST_LEG_MM, LEG_OVER_FLANGE * flange)
+    return Strip(one.wanted.thickness_mm, 2.0 * leg, (Fold(leg),)), 1
+
+
+def drawing_json(
+    drawing: StepDrawing | None, equipment: Equipment, one: Fit | None = None
+) -> JsonDict | None:
+    """The drawing as the API gives it; tools that are not the shop's stay empty rings."""
+    if drawing is None:
+        return None
+    press = equipment.press is not None
+    punch = one is None or bool(one.punch.code)
+    die = one is None or bool(one.die.code)
+
+    def pose(sheet: str) -> JsonDict:
+        return {
+            "sheet": ring_json(getattr(drawing, f"sheet_{sheet}")),
+            "punch": ring_json(getattr(drawing, f"punch_{sheet}")),
+            "holder": ring_json(getattr(drawing, f"holder_{sheet}")) if press and punch else [],
+            "ram": ring_json(getattr(drawing, f"ram_{sheet}")) if press and punch else [],
+            "gauge": ring_json(drawing.gauge if sheet == "before" else drawing.gauge_after)
+            if press
+            else [],
+        }
+
+    answer = {
+        "before": pose("before"),
+        "after": pose("after"),
+        "die": ring_json(drawing.die),
+        "bed": ring_json(drawing.bed) if press and die else [],
+        "gauge_point": [number(v, 3) for v in drawing.gauge_point] if drawing.gauge_point else None,
+    }
+    answer["bounds"] = _bounds(answer)
+    return answer
+
+
+def _bounds(answer: JsonDict) -> list[float]:
+    """The box around every ring that is shown."""
+    rings = [*answer["before"].values(), *answer["after"].values(), answer["die"], answer["bed"]]
+    xs = [p[0] for ring in rings for p in ring]
+    ys = [p[1] for ring in rings for p in ring]
+    return [min(xs), min(ys), max(xs), max(ys)]

@@ -1,0 +1,208 @@
+"""How well one die and one punch suit one bend: what is predicted, and every finding on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from flangebook.bending import bend_checks
+from flangebook.bending.air_bend import AirBend, air_bend
+from flangebook.bending.checks import Check, Level, worst
+from flangebook.bending.errors import InputError
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Dimension
+from flangebook.bending.ratings import Rating, ratings
+from flangebook.bending.tooling import Condition, Crib, Die, Holder, Press, Punch
+
+LEAST_V_OVER_T = 4.0  # no published force chart that was read goes below 4.8 t
+USUAL_V_OVER_T = (6.0, 12.0)  # the rule printed with a published US chart, by thickness
+
+
+@dataclass(frozen=True, slots=True)
+class Equipment:
+    """The press, if one is known, and the crib."""
+
+    press: Press | None
+    crib: Crib
+
+    @property
+    def holder(self) -> Holder | None:
+        """The holder that sits in the ram, if it is known."""
+        code = self.press.holder if self.press else None
+        return next((h for h in self.crib.holders if h.code == code), None) if code else None
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What one bend asks of its tools.
+
+    radius_mm: the inside radius asked for, None for any. flange_mm: the shorter straight run
+    beside the bend line in the part's dimension [mm], None when not known.
+    """
+
+    metal: Metal
+    thickness_mm: float
+    bend_length_mm: float
+    included_angle_deg: float
+    radius_mm: float | None = None
+    flange_mm: float | None = None
+    dimension: Dimension = "din6935"
+    grain: Literal["with", "across"] | None = None
+
+    def without_flange(self) -> Wanted:
+        """The same bend, whatever its flanges."""
+        return replace(self, flange_mm=None)
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """One die and one punch for one bend.
+
+    bend: what is predicted, None where it cannot be (a check says why).
+    """
+
+    wanted: Wanted
+    die: Die
+    punch: Punch
+    bend: AirBend | None
+    ratings: tuple[Rating, ...]
+    checks: tuple[Check, ...]
+
+    @property
+    def level(self) -> Level:
+        """The most serious finding."""
+        return worst(self.checks)
+
+    @property
+    def stops(self) -> tuple[Check, ...]:
+        """The findings that forbid it."""
+        return tuple(c for c in self.checks if c.level == "stop")
+
+    @property
+    def load_level(self) -> Level:
+        """The most serious finding on its loads."""
+        order: tuple[Level, ...] = ("ok", "unknown", "caution", "stop")
+        return max((r.level for r in self.ratings), key=order.index, default="unknown")
+
+    @property
+    def v_over_t(self) -> float:
+        """V opening over thickness [-]."""
+        return self.die.v_opening_mm / self.wanted.thickness_mm
+
+    def with_flange(self, flange_mm: float | None) -> Fit:
+        """The same tools for the same bend beside a flange of this length."""
+        if flange_mm is None or self.bend is None:
+            return self
+        flange = bend_checks.flange_length(flange_mm, self.bend.min_flange_mm)
+        return replace(
+            self,
+            wanted=replace(self.wanted, flange_mm=flange_mm),
+            checks=(*self.checks, flange),
+        )
+
+
+def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
+    """Predict the bend in these tools and collect every finding; never raises for a bad fit."""
+    try:
+        bend = air_bend(
+            wanted.metal,
+            wanted.thickness_mm,
+            wanted.bend_length_mm,
+            wanted.included_angle_deg,
+            die,
+            punch.tip_radius_mm,
+            wanted.dimension,
+        )
+    except InputError as error:
+        refused = Check("stop", "cannot-be-predicted", error.what, error.right)
+        return Fit(wanted, die, punch, None, (), (refused,))
+    rows = ratings(
+        bend.force_n.high,
+        wanted.bend_length_mm,
+        equipment.press,
+        punch if punch.code else None,
+        die if die.code else None,
+        equipment.holder,
+    )
+    checks = (
+        *bend_checks.sharper_than_tools(
+            bend.set_angle_deg, die, punch, equipment.crib.dies, equipment.crib.punches
+        ),
+        *_opening(wanted, die),
+        *_owned_length(wanted, die, punch),
+        *(row.check() for row in rows),
+        *_metal(wanted, bend, punch),
+        *_condition("die", die.code, die.condition, die.condition_note),
+        *_condition("punch", punch.code, punch.condition, punch.condition_note),
+    )
+    return Fit(wanted, die, punch, bend, rows, checks).with_flange(wanted.flange_mm)
+
+
+def _metal(wanted: Wanted, bend: AirBend, punch: Punch) -> Iterable[Check]:
+    """What the bend does to the metal."""
+    t = wanted.thickness_mm
+    found = (
+        bend_checks.radius_asked(wanted.radius_mm, bend.inside_radius_mm, wanted.metal),
+        bend_checks.crease(t, punch.tip_radius_mm) if punch.code else None,
+        bend_checks.smallest_radius(wanted.metal, t, bend.inside_radius_mm, wanted.grain),
+    )
+    return (check for check in found if check is not None)
+
+
+def _opening(wanted: Wanted, die: Die) -> tuple[Check, ...]:
+    """The V opening against the thickness."""
+    over_t = die.v_opening_mm / wanted.thickness_mm
+    if over_t >= USUAL_V_OVER_T[0]:
+        return ()
+    least_mm = USUAL_V_OVER_T[0] * wanted.thickness_mm
+    numbers = {"v_opening_mm": die.v_opening_mm, "least_mm": least_mm, "v_over_t": over_t}
+    words = "A V of {v_opening_mm} is only {v_over_t} times the thickness"
+    do = "Use a V of {least_mm} or more."
+    if over_t >= LEAST_V_OVER_T:
+        words += ": narrower than usual, the force rises and the sheet marks."
+        return (Check("caution", "v-narrow", words, do, numbers),)
+    words += ": no published chart goes so narrow, the force would be a guess."
+    return (Check("stop", "v-too-narrow", words, do, numbers),)
+
+
+def _owned_length(wanted: Wanted, die: Die, punch: Punch) -> Iterable[Check]:
+    """Whether the pieces owned make up the bend length."""
+    for kind, code, pieces in (
+        ("die", die.code, die.segments_mm),
+        ("punch", punch.code, punch.segments_mm),
+    ):
+        total = sum(pieces)
+        if code and total < wanted.bend_length_mm:
+            yield Check(
+                "stop",
+                f"{kind}-too-short",
+                f"The pieces of {kind} {code} make {{owned_mm}}, the bend is {{wanted_mm}} long.",
+                f"Use another {kind}, or enter the pieces that are missing.",
+                {"owned_mm": total, "wanted_mm": wanted.bend_length_mm},
+            )
+
+
+def _condition(kind: str, code: str, condition: Condition, note: str) -> Iterable[Check]:
+    """What is known of a tool's condition."""
+    if not code or condition == "good":
+        return
+    said = f" {note}" if note else ""
+    if condition == "unknown":
+        words = f"The condition of {kind} {code} is not on record.{said}"
+        yield Check("unknown", f"{kind}-condition", words, "Look it over before use.")
+    else:
+        words = f"The {kind} {code} is {condition}.{said}"
+        do = "Do not use it." if condition == "damaged" else "Look it over, keep off the worn part."
+        level: Level = "stop" if condition == "damaged" else "caution"
+        yield Check(level, f"{kind}-condition", words, do)
+
+
+def narrower_dies(dies: Sequence[Die], fits: Iterable[Fit], flange_mm: float) -> list[Die]:
+    """The dies that would take a flange of this length, without a stop of their own."""
+    would = {
+        f.die.code
+        for f in fits
+        if f.bend is not None and f.bend.min_flange_mm <= flange_mm and not f.stops
+    }
+    return [d for d in dies if d.code in would]

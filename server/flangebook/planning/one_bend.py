@@ -1,0 +1,362 @@
+"""One bend: which die and punch, how it loads them, what comes out, and every other choice."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from flangebook.bending import allowance, sheet_gauge
+from flangebook.bending.air_bend import AirBend
+from flangebook.bending.checks import Check, worst
+from flangebook.bending.errors import InputError, MissingToolError
+from flangebook.bending.force import force_opinions
+from flangebook.bending.handling import general_cautions
+from flangebook.bending.limits import need_bend, need_positive
+from flangebook.bending.metals import Metal
+from flangebook.bending.ratings import Rating
+from flangebook.bending.section import MOST_SIZE_MM, MOST_THICKNESS_MM
+from flangebook.bending.tooling import Crib, Die, Press, Punch
+from flangebook.planning.answer import (
+    N_PER_KN,
+    JsonDict,
+    banded,
+    checks_json,
+    maybe,
+    number,
+    sources,
+)
+from flangebook.planning.drawing import drawing_json, drawn, simple_angle
+from flangebook.planning.fit import Equipment, Fit, Wanted, fit
+from flangebook.planning.press_fit import press_checks
+from flangebook.planning.ranking import Merit, best_punch, ranked, reason
+from flangebook.planning.stand_ins import assumed_checks, die_by_rule, punch_by_rule
+
+SAME_MM = 0.005
+"""Two sizes closer than this are the same [mm]."""
+
+
+def check_bend(
+    metal: Metal,
+    thickness_mm: float,
+    bend_length_mm: float,
+    included_angle_deg: float,
+    *,
+    press: Press | None,
+    crib: Crib,
+    die: str | None = None,
+    punch: str | None = None,
+    v_opening_mm: float | None = None,
+    punch_radius_mm: float | None = None,
+) -> JsonDict:
+    """Everything about one bend, in the shape of ``POST /api/v1/bend``.
+
+    die, punch: codes to use; v_opening_mm, punch_radius_mm: sizes to use. What is not named
+    is chosen from the crib, and where the crib has nothing, counted with a plain tool by rule.
+
+    Raises:
+        InputError: a size is out of range, or a size contradicts the tool named with it.
+        MissingToolError: the crib has no tool of that code.
+    """
+    _need_sizes(thickness_mm, bend_length_mm, included_angle_deg, v_opening_mm, punch_radius_mm)
+    equipment = Equipment(press, crib)
+    wanted = Wanted(metal, thickness_mm, bend_length_mm, included_angle_deg)
+    punches = _punches(crib, wanted, punch, punch_radius_mm)
+    named_die = _die(crib, die, v_opening_mm)
+    options = ranked(wanted, crib.dies, punches, equipment)
+    chosen = _chosen(options, wanted, punches, equipment, named_die, v_opening_mm)
+    if chosen.bend is None and not (die or punch):
+        chosen = _by_rule(wanted, punches, equipment, v_opening_mm)
+    if chosen.bend is None:
+        refused = chosen.stops[0]
+        raise InputError(refused.words, "included_angle_deg", refused.do)
+    return _answer(chosen, options, equipment, named=named_die is not None)
+
+
+def _need_sizes(
+    thickness_mm: float,
+    bend_length_mm: float,
+    included_angle_deg: float,
+    v_opening_mm: float | None,
+    punch_radius_mm: float | None,
+) -> None:
+    need_positive(thickness_mm=thickness_mm, bend_length_mm=bend_length_mm)
+    need_bend(included_angle_deg)
+    for where, value in (("v_opening_mm", v_opening_mm), ("punch_radius_mm", punch_radius_mm)):
+        if value is not None:
+            need_positive(**{where: value})
+    for where, value, most in (
+        ("thickness_mm", thickness_mm, MOST_THICKNESS_MM),
+        ("bend_length_mm", bend_length_mm, MOST_SIZE_MM),
+        ("v_opening_mm", v_opening_mm or 1.0, 20.0 * MOST_THICKNESS_MM),
+        ("punch_radius_mm", punch_radius_mm or 1.0, 10.0 * MOST_THICKNESS_MM),
+    ):
+        if value > most:
+            raise InputError(f"{value:g} is too large.", where, f"Give {most:g} mm or less.")
+
+
+def find_die(crib: Crib, code: str, where: str = "die") -> Die:
+    """The die of that code.
+
+    Raises:
+        MissingToolError: the crib has none.
+    """
+    for die in crib.dies:
+        if die.code == code:
+            return die
+    raise MissingToolError(f"There is no die {code!r} in the crib.", where, _codes(crib.dies))
+
+
+def find_punch(crib: Crib, code: str, where: str = "punch") -> Punch:
+    """The punch of that code.
+
+    Raises:
+        MissingToolError: the crib has none.
+    """
+    for punch in crib.punches:
+        if punch.code == code:
+            return punch
+    raise MissingToolError(f"There is no punch {code!r} in the crib.", where, _codes(crib.punches))
+
+
+def _codes(tools: Sequence[Die] | Sequence[Punch]) -> str:
+    if not tools:
+        return "The crib has none yet: leave it out, or enter it first."
+    more = ", ..." if len(tools) > 20 else ""
+    return f"Use one of: {', '.join(t.code for t in tools[:20])}{more}."
+
+
+def _punches(
+    crib: Crib, wanted: Wanted, code: str | None, tip_radius_mm: float | None
+) -> tuple[Punch, ...]:
+    """The punches to try: the one named, those of the tip asked for, all, or one by rule."""
+    if code:
+        named = find_punch(crib, code)
+        if tip_radius_mm is not None and abs(named.tip_radius_mm - tip_radius_mm) > SAME_MM:
+            raise InputError(
+                f"The punch {code} has a tip of {named.tip_radius_mm:g} mm.",
+                "punch_radius_mm",
+                "Leave the radius out, or name no punch.",
+            )
+        return (named,)
+    of_tip = tuple(
+        p
+        for p in crib.punches
+        if tip_radius_mm is None or abs(p.tip_radius_mm - tip_radius_mm) <= SAME_MM
+    )
+    by_rule = punch_by_rule(wanted.thickness_mm, wanted.included_angle_deg, tip_radius_mm)
+    return of_tip or (by_rule,)
+
+
+def _die(crib: Crib, code: str | None, v_opening_mm: float | None) -> Die | None:
+    if not code:
+        return None
+    named = find_die(crib, code)
+    if v_opening_mm is not None and abs(named.v_opening_mm - v_opening_mm) > SAME_MM:
+        raise InputError(
+            f"The die {code} has a V of {named.v_opening_mm:g} mm.",
+            "v_opening_mm",
+            "Leave the opening out, or name no die.",
+        )
+    return named
+
+
+def _chosen(
+    options: Sequence[tuple[Merit, Fit]],
+    wanted: Wanted,
+    punches: Sequence[Punch],
+    equipment: Equipment,
+    named_die: Die | None,
+    v_opening_mm: float | None,
+) -> Fit:
+    """The fit to answer with: the die named, the best of the opening asked for, or the best."""
+    fits = [one for _, one in options]
+    if named_die is not None:
+        return next(one for one in fits if one.die.code == named_die.code)
+    if v_opening_mm is not None:
+        fits = [one for one in fits if abs(one.die.v_opening_mm - v_opening_mm) <= SAME_MM]
+    usable = [one for one in fits if one.bend is not None]
+    return usable[0] if usable else _by_rule(wanted, punches, equipment, v_opening_mm)
+
+
+def _by_rule(
+    wanted: Wanted, punches: Sequence[Punch], equipment: Equipment, v_opening_mm: float | None
+) -> Fit:
+    angle = wanted.included_angle_deg
+    die = die_by_rule(wanted.thickness_mm, angle, v_opening_mm)
+    punch = best_punch(wanted, die, punches, angle) or punch_by_rule(wanted.thickness_mm, angle)
+    return fit(wanted, die, punch, equipment)
+
+
+def _answer(
+    chosen: Fit, options: Sequence[tuple[Merit, Fit]], equipment: Equipment, *, named: bool
+) -> JsonDict:
+    bend = chosen.bend
+    assert bend is not None
+    wanted = chosen.wanted
+    findings = (
+        *chosen.checks,
+        *assumed_checks(chosen.die, chosen.punch, equipment.press),
+        *press_checks(chosen, equipment),
+        *_no_die(chosen, options),
+    )
+    strip, line = simple_angle(chosen)
+    family = wanted.metal.gauge_family
+    gauge = sheet_gauge.nearest_gauge(wanted.thickness_mm, family) if family else None
+    return {
+        "metal": wanted.metal.code,
+        "thickness_mm": number(wanted.thickness_mm),
+        "thickness_gauge": None if gauge is None else f"{gauge} ga",
+        "bend_length_mm": number(wanted.bend_length_mm),
+        "included_angle_deg": number(wanted.included_angle_deg),
+        "die": chosen.die.code or None,
+        "die_name": chosen.die.name if chosen.die.code else None,
+        "punch": chosen.punch.code or None,
+        "punch_name": chosen.punch.name if chosen.punch.code else None,
+        "punch_radius_mm": number(chosen.punch.tip_radius_mm),
+        "v_opening_mm": number(bend.v_opening_mm),
+        **predicted(bend, wanted.bend_length_mm),
+        "sources": bend_sources(bend),
+        "opinions": opinions(wanted, bend),
+        "ratings": [rating_json(row) for row in chosen.ratings],
+        "options": _options(chosen, options, named=named),
+        "drawing": drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment),
+        "checks": checks_json((*findings, *general_cautions())),
+        "worst": worst(findings),
+    }
+
+
+def predicted(bend: AirBend, bend_length_mm: float) -> JsonDict:
+    """Every predicted value with its band."""
+    return {
+        **banded("force_kn", bend.force_n, 1.0 / N_PER_KN),
+        **banded("force_kn_per_m", bend.force_n, 1.0 / bend_length_mm),
+        **banded("inside_radius_mm", bend.inside_radius_mm),
+        "min_flange_mm": number(bend.min_flange_mm),
+        **banded("springback_deg", bend.springback_deg),
+        **banded("set_angle_deg", bend.set_angle_deg),
+        **banded("punch_depth_mm", bend.punch_depth_mm),
+        **banded("bend_allowance_mm", bend.bend_allowance_mm),
+        **banded("bend_deduction_mm", bend.bend_deduction_mm),
+        **banded("k_factor", bend.k_factor),
+    }
+
+
+def bend_sources(bend: AirBend) -> dict[str, str]:
+    """Where each predicted value comes from."""
+    return sources(
+        {
+            "force_kn": bend.force_n,
+            "inside_radius_mm": bend.inside_radius_mm,
+            "springback_deg": bend.springback_deg,
+            "set_angle_deg": bend.set_angle_deg,
+            "punch_depth_mm": bend.punch_depth_mm,
+            "bend_allowance_mm": bend.bend_allowance_mm,
+            "bend_deduction_mm": bend.bend_deduction_mm,
+            "k_factor": bend.k_factor,
+        }
+    )
+
+
+def opinions(wanted: Wanted, bend: AirBend) -> JsonDict:
+    """What each published source makes of force and allowance, side by side."""
+    length = wanted.bend_length_mm
+    return {
+        "force": [
+            {
+                "name": one.name,
+                "source": one.source,
+                "force_kn": number(one.force_n / N_PER_KN),
+                "force_kn_per_m": number(one.force_n / length),
+            }
+            for one in force_opinions(wanted.metal, wanted.thickness_mm, length, bend.v_opening_mm)
+        ],
+        "allowance": allowance_opinions(
+            wanted.metal,
+            wanted.included_angle_deg,
+            bend.inside_radius_mm.nominal,
+            wanted.thickness_mm,
+        ),
+    }
+
+
+def allowance_opinions(
+    metal: Metal, included_angle_deg: float, inside_radius_mm: float, thickness_mm: float
+) -> list[JsonDict]:
+    """What each published source makes of the bend allowance."""
+    said = allowance.opinions(
+        included_angle_deg, inside_radius_mm, thickness_mm, metal.gauge_family
+    )
+    return [
+        {
+            "name": one.name,
+            "source": one.source,
+            "bend_allowance_mm": number(one.bend_allowance_mm),
+            "k_factor": number(one.k_factor),
+        }
+        for one in said
+    ]
+
+
+def rating_json(row: Rating) -> JsonDict:
+    """One load against one rating; kN for the press, kN/m for the rest."""
+    unit = "kn_per_m" if row.per_metre else "kn"
+    return {
+        "what": row.what,
+        "name": row.name,
+        f"load_{unit}": number(row.load),
+        f"rating_{unit}": maybe(row.rating),
+        "share_percent": maybe(row.share_percent, 1),
+        "level": row.level,
+    }
+
+
+def _options(chosen: Fit, options: Sequence[tuple[Merit, Fit]], *, named: bool) -> list[JsonDict]:
+    if not options:
+        return []
+    best = options[0]
+    return [
+        _option(
+            one,
+            rank,
+            chosen=one is chosen,
+            why=reason((its_merit, one), best, named=named and one is chosen),
+        )
+        for rank, (its_merit, one) in enumerate(options, start=1)
+    ]
+
+
+def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
+    bend = one.bend
+    length = one.wanted.bend_length_mm
+    return {
+        "die": one.die.code,
+        "name": one.die.name,
+        "v_opening_mm": number(one.die.v_opening_mm),
+        "v_over_t": number(one.v_over_t, 2),
+        "punch": one.punch.code or None,
+        "force_kn": maybe(bend.force_n.nominal / N_PER_KN if bend else None),
+        "force_kn_high": maybe(bend.force_n.high / N_PER_KN if bend else None),
+        "force_kn_per_m": maybe(bend.force_n.nominal / length if bend else None),
+        "inside_radius_mm": maybe(bend.inside_radius_mm.nominal if bend else None),
+        "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
+        "set_angle_deg": maybe(bend.set_angle_deg.nominal if bend else None),
+        "level": one.level,
+        "rank": rank,
+        "chosen": chosen,
+        "reason": why,
+        "tray": one.die.place.tray,
+        "slot": one.die.place.slot,
+    }
+
+
+def _no_die(chosen: Fit, options: Sequence[tuple[Merit, Fit]]) -> tuple[Check, ...]:
+    """The finding that no die of the crib makes this bend as it stands."""
+    if not options or not chosen.stops or any(not one.stops for _, one in options):
+        return ()
+    return (
+        Check(
+            "stop",
+            "no-die",
+            "No die of the crib makes this bend with the punches it has.",
+            "See the reason beside each die: change the bend, or get the tool it names.",
+        ),
+    )
