@@ -1,17 +1,37 @@
-"""Where the back gauge goes for a bend: X, R, which end, against what."""
+"""Where the back gauge goes for a bend: X, R, which end, against what.
+
+The sheet lies on the die with its active bend flat. Whatever faces the back, nearly upright,
+can stop the finger: the sheet's edge, the outer face of a finished flange, the round of a
+bend that is past square. The finger has a height and a depth; at each height it would meet
+whatever of the sheet reaches furthest back there, so a place counts only where that is the
+face meant. Which of several places is best is a rule of the trade (common practice, no
+source): the fewest finished bends between, an edge before a flange, the shorter wing at the
+gauge so that the operator holds the heavy side.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 from typing import Literal
 
-from flangebook.bending import section
-from flangebook.bending.section import Strip
-from flangebook.bending.tooling import Die, Point, Press
+from flangebook.bending.errors import RangeError
+from flangebook.bending.outline import die_outline, punch_outline
+from flangebook.bending.part import Direction
+from flangebook.bending.pose import End, Stroke, facing, lying, sheet_during
+from flangebook.bending.ring import bounds, furthest_x, moved
+from flangebook.bending.strip import Arc, Straight, Strip, outline, trace
+from flangebook.bending.tooling import Die, Point, Press, Punch, Ring
 
-End = Literal["left", "right"]
 Against = Literal["flat edge", "finished flange"]
+
+MOST_LEAN_DEG = 10.0
+ROUND_DEG = 5.0
+SAME_MM = 0.02
+POSES = 6
+SLIDE_MM = 0.2
+DRAW_BACK_CLEARANCE_MM = 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +43,7 @@ class Gauge:
     end: which end of the part is at the gauge. reachable: the finger can stand there;
     reason: in words, why or why not. bends_between: finished bends between the contact and
     the active bend; each adds its own error. finger_bottom_mm: lower edge of the finger [mm].
+    rounded: the contact lies on the round of a bend, less sure than a flat face.
     draw_back_mm: how far the finger must draw back during the bend [mm]: from a few poses
     of the stroke, not a proof of clearance.
     """
@@ -36,46 +57,256 @@ class Gauge:
     contact: Point
     bends_between: int = 0
     finger_bottom_mm: float = 0.0
+    rounded: bool = False
     draw_back_mm: float = 0.0
 
 
+@dataclass(frozen=True, slots=True)
+class _Face:
+    """Something of the sheet that faces the back: from the point nearer the bend to the far one."""
+
+    near: Point
+    far: Point
+    against: Against
+    bends_between: int
+    rounded: bool = False
+
+    @property
+    def low(self) -> float:
+        return min(self.near[1], self.far[1])
+
+    @property
+    def high(self) -> float:
+        return max(self.near[1], self.far[1])
+
+    def reach(self, low: float, high: float) -> float:
+        """The largest x of the face at heights from low to high [mm]."""
+        (x1, y1), (x2, y2) = self.near, self.far
+        if y1 == y2:
+            return max(x1, x2)
+        slope = (x2 - x1) / (y2 - y1)
+        return max(x1 + slope * (y - y1) for y in (max(low, self.low), min(high, self.high)))
+
+
 def gauge_options(
-    strip: Strip, number: int, direction: Literal["up", "down"], press: Press, die: Die
+    strip: Strip,
+    number: int,
+    direction: Direction,
+    press: Press,
+    die: Die,
+    *,
+    punch: Punch | None = None,
 ) -> tuple[Gauge, ...]:
     """Places for the finger at both ends, best first; unreachable ones last with the reason.
 
     strip: part frame, earlier bends made. number: the active bend, from 1.
+    punch: if given, the finger must clear it at first touch.
     """
-    found = []
-    for end in ("right", "left"):
-        faced = strip.flipped() if direction == "down" else strip
-        n = number
-        if end == "left":
-            faced, n = faced.reversed(), len(strip.folds) + 1 - number
-        flat = faced.flattened(n)
-        t = flat.thickness_mm
-        ring = section.outline(flat, section.start_for(flat, n, (0.0, t / 2, 0.0)))
-        x = max(p[0] for p in ring)
-        ok = press.gauge_x_min_mm <= x <= press.gauge_x_max_mm
-        where: End = "right" if end == "right" else "left"
-        found.append(Gauge(x, t / 2, where, "flat edge", ok, "", (x, t / 2)))
-    return tuple(sorted(found, key=lambda g: (not g.reachable, g.x_mm)))
+    ends: tuple[End, ...] = ("right", "left")
+    found = [g for end in ends for g in _places(strip, number, direction, end, press, die, punch)]
+    return tuple(sorted(found, key=_rank))
+
+
+def _rank(gauge: Gauge) -> tuple[bool, bool, int, bool, float]:
+    return (
+        not gauge.reachable,
+        gauge.rounded,
+        gauge.bends_between,
+        gauge.against == "finished flange",
+        gauge.x_mm,
+    )
 
 
 def choose(options: Iterable[Gauge], keep_end: End | None = None) -> Gauge | None:
-    """The best reachable place, on ``keep_end`` if there is one as good there; None without."""
-    reachable = [g for g in options if g.reachable]
-    return reachable[0] if reachable else None
+    """The best reachable place; None without one.
+
+    keep_end: the end now at the gauge; it stays there if its best place is of the same kind
+    (as many bends between, same sort of contact), so the part is not turned for nothing.
+    """
+    reachable = sorted((g for g in options if g.reachable), key=_rank)
+    if not reachable:
+        return None
+    best = reachable[0]
+    same = [g for g in reachable if _rank(g)[:4] == _rank(best)[:4] and g.end == keep_end]
+    return same[0] if same else best
 
 
 def gauge_for(
     strip: Strip,
     number: int,
-    direction: Literal["up", "down"],
+    direction: Direction,
     press: Press,
     die: Die,
     *,
+    punch: Punch | None = None,
+    stroke: Stroke | None = None,
     keep_end: End | None = None,
 ) -> Gauge | None:
-    """The place chosen for the finger, or None when neither end can be gauged."""
-    return choose(gauge_options(strip, number, direction, press, die), keep_end)
+    """The place chosen for the finger, or None when neither end can be gauged.
+
+    stroke: if given, the draw-back is worked out too.
+    """
+    chosen = choose(gauge_options(strip, number, direction, press, die, punch=punch), keep_end)
+    if chosen is None or stroke is None:
+        return chosen
+    back = draw_back_mm(chosen, strip, number, direction, stroke=stroke, press=press, die=die,
+                        punch=punch)  # fmt: skip
+    return replace(chosen, draw_back_mm=back)
+
+
+def draw_back_mm(
+    gauge: Gauge,
+    strip: Strip,
+    number: int,
+    direction: Direction,
+    *,
+    stroke: Stroke,
+    press: Press,
+    die: Die,
+    punch: Punch | None = None,
+) -> float:
+    """How far the finger must draw back before the wing or the punch comes to it [mm].
+
+    Looks at POSES poses of the stroke and adds a clearance; what lies between two poses is
+    not looked at, so this is no proof of clearance.
+    """
+    faced, n = facing(strip, number, direction, gauge.end)
+    low, high = gauge.finger_bottom_mm, gauge.finger_bottom_mm + press.finger_height_mm
+    rings: list[Ring] = []
+    for i in range(1, POSES + 1):
+        try:
+            rings.append(sheet_during(faced, n, stroke, die, i / POSES))
+        except RangeError:
+            break  # the radius fills the V; the bend's own check says so
+    if punch is not None:
+        tip = strip.thickness_mm - stroke.punch_depth_mm
+        rings.append(moved(punch_outline(punch), 0.0, tip))
+    reached = [hit[0] for ring in rings if (hit := furthest_x(ring, low, high)) is not None]
+    past = max(reached, default=-math.inf) - gauge.x_mm
+    return past + DRAW_BACK_CLEARANCE_MM if past > SLIDE_MM else 0.0
+
+
+def _places(
+    strip: Strip,
+    number: int,
+    direction: Direction,
+    end: End,
+    press: Press,
+    die: Die,
+    punch: Punch | None,
+) -> Iterator[Gauge]:
+    """One place for each face at this end, reachable or with the reason why not."""
+    faced, n = facing(strip, number, direction, end)
+    flat, start = lying(faced, n)
+    ring = outline(flat, start)
+    straights, arcs = trace(flat, start)
+    tip: Ring = ()
+    if punch is not None:
+        tip = moved(punch_outline(punch), 0.0, strip.thickness_mm)
+    for face in _faces(straights, arcs, n, strip.thickness_mm / 2.0):
+        tried = [_place(face, ring, bottom, end, press, die, tip)
+                 for bottom in _bottoms(face, press, die)]  # fmt: skip
+        yield min(tried, key=lambda g: not g.reachable)
+
+
+def _faces(
+    straights: tuple[Straight, ...], arcs: tuple[Arc | None, ...], active: int, half: float
+) -> Iterator[_Face]:
+    """What faces the back on the gauge's side of the active bend, edge first."""
+    upright = math.cos(math.radians(MOST_LEAN_DEG))
+    behind = sum(bent is not None for bent in arcs[active:])
+    x, y, heading = straights[-1].end
+    cos, sin = math.cos(heading), math.sin(heading)
+    if cos >= upright:
+        low, high = (x + half * sin, y - half * cos), (x - half * sin, y + half * cos)
+        yield _Face(low, high, "flat edge", behind)
+    between = 0
+    for i in range(active, len(straights)):
+        flat = straights[i]
+        sin, cos = math.sin(flat.start[2]), math.cos(flat.start[2])
+        if abs(sin) >= upright and flat.length_mm > 0.0:
+            side = math.copysign(half, sin)
+            dx, dy = side * sin, -side * cos
+            near = (flat.start[0] + dx, flat.start[1] + dy)
+            far = (flat.end[0] + dx, flat.end[1] + dy)
+            yield _Face(near, far, "finished flange", between)
+        bent = arcs[i] if i < len(arcs) else None
+        if bent is not None:
+            between += 1
+            if _rounds_back(bent):
+                point = (bent.centre[0] + bent.outside_mm, bent.centre[1])
+                yield _Face(point, point, "finished flange", between, rounded=True)
+
+
+def _rounds_back(bent: Arc) -> bool:
+    """Whether the outside of a bend's arc faces straight back somewhere between its ends."""
+    facing_back = math.copysign(math.pi / 2.0, bent.sweep)
+    turn = math.remainder(facing_back - bent.heading, 2.0 * math.pi) / bent.sweep
+    margin = math.radians(ROUND_DEG) / abs(bent.sweep)
+    return margin < turn < 1.0 - margin
+
+
+def _bottoms(face: _Face, press: Press, die: Die) -> list[float]:
+    """Heights for the finger's lower edge at this face, nearest the active bend first."""
+    height = press.finger_height_mm
+    middle = (face.low + face.high) / 2.0
+    centres = [middle]
+    if face.high - face.low > height:
+        rise = math.copysign(height / 2.0, face.far[1] - face.near[1])
+        centres = [face.near[1] + rise, middle, face.far[1] - rise]
+    floor = _floor(face.reach(face.low, face.high), press, die)
+    return [max(c - height / 2.0, floor) for c in centres]
+
+
+def _floor(x_mm: float, press: Press, die: Die) -> float:
+    """How low the finger may go at this X: above the die, above the bed, or anywhere."""
+    if x_mm < bounds(die_outline(die))[2]:
+        return 0.0
+    half_bed = max((p[0] for p in press.bed_points_mm), default=press.bed_width_mm / 2.0)
+    return -die.height_mm if x_mm < half_bed else -math.inf
+
+
+def _place(
+    face: _Face, ring: Ring, bottom: float, end: End, press: Press, die: Die, tip: Ring
+) -> Gauge:
+    """The finger at this height: where it touches, and what stands in its way."""
+    top = bottom + press.finger_height_mm
+    low, high = max(bottom, face.low), min(top, face.high)
+    wanted = face.reach(low, high) if low <= high else face.reach(face.low, face.high)
+    hit = furthest_x(ring, bottom, top)
+    x = wanted if hit is None or low > high else hit[0]
+    r = (face.low + face.high) / 2.0 if hit is None else min(max(hit[1], face.low), face.high)
+    blocked = _blocked(face, x, r, wanted, covered=low <= high, press=press, die=die)
+    if not blocked and tip:
+        punch_hit = furthest_x(tip, bottom, top)
+        if punch_hit is not None and punch_hit[0] > x:
+            blocked = "The punch is in the finger's place at first touch."
+    what = "the round of a finished bend" if face.rounded else f"the {face.against}"
+    reason = blocked or f"Against {what}."
+    return Gauge(
+        x, r, end, face.against, not blocked, reason, (x, r), face.bends_between, bottom,
+        face.rounded,
+    )  # fmt: skip
+
+
+def _blocked(
+    face: _Face, x: float, r: float, wanted: float, *, covered: bool, press: Press, die: Die
+) -> str:
+    """Why the finger can't stand there, in words; empty when it can."""
+    if not covered:
+        return "The finger would have to stand inside the die or the bed."
+    if abs(x - wanted) > SAME_MM:
+        return f"The sheet itself is in the way of the {face.against}."
+    if x <= 0.0:
+        return "The contact lies on the operator's side of the bend line."
+    if not press.gauge_x_min_mm <= x <= press.gauge_x_max_mm:
+        return (
+            f"X {x:.1f} mm is outside the gauge's travel, "
+            f"{press.gauge_x_min_mm:g} to {press.gauge_x_max_mm:g} mm."
+        )
+    if not press.gauge_r_min_mm <= r <= press.gauge_r_max_mm:
+        return (
+            f"R {r:.1f} mm is outside the gauge's travel, "
+            f"{press.gauge_r_min_mm:g} to {press.gauge_r_max_mm:g} mm."
+        )
+    return ""

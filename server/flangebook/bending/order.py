@@ -57,6 +57,20 @@ def outside_in(part: Part) -> Order:
     )
 
 
+def check_order(sequence: tuple[int, ...], count: int) -> None:
+    """Refuse an order that does not name each of ``count`` bends once.
+
+    Raises:
+        InputError: a bend is missing, named twice, or does not exist.
+    """
+    if sorted(sequence) != list(range(1, count + 1)):
+        raise InputError(
+            "The order does not name every bend once.",
+            "order",
+            f"Give the numbers 1 to {count}, each once.",
+        )
+
+
 def order_for(part: Part, finder: Finder = outside_in) -> Order:
     """The part's own order if it gives one, else what ``finder`` says.
 
@@ -65,11 +79,5 @@ def order_for(part: Part, finder: Finder = outside_in) -> Order:
     """
     if part.order is None:
         return finder(part)
-    count = len(part.bends)
-    if sorted(part.order) != list(range(1, count + 1)):
-        raise InputError(
-            "the order does not name every bend once",
-            "order",
-            f"Give the numbers 1 to {count}, each once.",
-        )
+    check_order(part.order, len(part.bends))
     return Order(part.order, "given", False, "The order given. Clearance not checked.")

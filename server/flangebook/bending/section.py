@@ -1,24 +1,58 @@
-"""The section of a part: straight lengths, the strip it is folded from, its outline.
+"""The section of a part: what its bends take from its flats, and the strip it is folded from.
 
-A part says what it should measure. A *strip* says what is in the hand: a sheet of known
-developed length with bend lines, each bent by so much now. Any state of bends made is a
-strip, so the blank, the half-made part and the finished section are drawn by one rule, and
-the developed length never changes.
+Outside dimensions follow ``Part.dimension``; a hem is always dimensioned to the outermost
+tangent of its fold, since two parallel faces have no mould line.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
+from flangebook.bending import allowance, crossing
 from flangebook.bending.checks import Check
-from flangebook.bending.errors import NotAPartError
-from flangebook.bending.part import Bend, Dimension, Part
-from flangebook.bending.tooling import Point, Ring
+from flangebook.bending.errors import InputError, NotAPartError
+from flangebook.bending.order import check_order
+from flangebook.bending.part import MOST_BENDS, Bend, Dimension, Part
+from flangebook.bending.ring import bounds
+from flangebook.bending.strip import (
+    Fold,
+    Pose,
+    Strip,
+    bend_points,
+    centre_line,
+    outline,
+    pose_at,
+    start_for,
+)
 
-CHORD_ERROR_MM = 0.01
-MOST_RING_POINTS = 200
+__all__ = [
+    "Fold",
+    "FoldedBend",
+    "Pose",
+    "Strip",
+    "allowance_at",
+    "as_drawn",
+    "bend_lines_mm",
+    "bend_points",
+    "bounds",
+    "centre_line",
+    "check_part",
+    "developed_length_mm",
+    "outline",
+    "pose_at",
+    "section_checks",
+    "setback_mm",
+    "setbacks_mm",
+    "start_for",
+    "straight_lengths_mm",
+    "strip_of",
+]
+
+MOST_THICKNESS_MM = 50.0
+MOST_SIZE_MM = 20_000.0
+NONE_LEFT_MM = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,70 +69,21 @@ class FoldedBend:
     deduction_high_mm: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Fold:
-    """One bend line of a strip as it is now.
-
-    at_mm: middle of the bend from the strip's left end [mm]. bend_angle_deg: how far it is
-    bent now, 0 when flat; positive turns what follows counter-clockwise ("up").
-    allowance_mm: developed length its arc takes now, centred on at_mm [mm].
-    """
-
-    at_mm: float
-    bend_angle_deg: float = 0.0
-    inside_radius_mm: float = 0.0
-    allowance_mm: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class Strip:
-    """A sheet seen on edge: thickness, developed length and its bend lines from the left."""
-
-    thickness_mm: float
-    length_mm: float
-    folds: tuple[Fold, ...]
-
-    def reversed(self) -> Strip:
-        """The strip seen mirrored left to right: its right end comes first."""
-        turned = tuple(replace(f, at_mm=self.length_mm - f.at_mm) for f in reversed(self.folds))
-        return replace(self, folds=turned)
-
-    def flipped(self) -> Strip:
-        """The strip seen mirrored top to bottom: up bends become down bends."""
-        turned = tuple(replace(f, bend_angle_deg=-f.bend_angle_deg) for f in self.folds)
-        return replace(self, folds=turned)
-
-    def with_fold(
-        self, number: int, bend_angle_deg: float, inside_radius_mm: float, allowance_mm: float
-    ) -> Strip:
-        """The strip with bend ``number`` (from 1) bent otherwise; its line stays in place."""
-        folds = list(self.folds)
-        at = folds[number - 1].at_mm
-        folds[number - 1] = Fold(at, bend_angle_deg, inside_radius_mm, allowance_mm)
-        return replace(self, folds=tuple(folds))
-
-    def flattened(self, number: int) -> Strip:
-        """The strip with bend ``number`` (from 1) not bent."""
-        return self.with_fold(number, 0.0, 0.0, 0.0)
-
-
-Pose = tuple[float, float, float]
-"""Where a point of the mid-line lies and which way it heads: x [mm], y [mm], heading [rad]."""
-
-
 def setback_mm(
     bend: Bend, inside_radius_mm: float, thickness_mm: float, dimension: Dimension
 ) -> float:
-    """From the tangent of a bend's arc to where its flats' dimension ends [mm]."""
-    outside = inside_radius_mm + thickness_mm
-    half = math.radians(180.0 - bend.included_angle_deg) / 2.0
+    """From the tangent of a bend's arc to where its flats' dimension ends [mm].
+
+    >>> setback_mm(Bend(90.0, "up"), 3.0, 2.0, "din6935")
+    5.0
+    >>> setback_mm(Bend(0.0, "up", kind="closed_hem"), 0.0, 2.0, "inside")
+    2.0
+    """
     if bend.kind != "bend":
-        return outside
-    if dimension == "inside":
-        return inside_radius_mm * math.tan(half)
-    if dimension == "din6935" and bend.included_angle_deg < 90.0:
-        return outside
-    return outside * math.tan(half)
+        return inside_radius_mm + thickness_mm
+    if bend.included_angle_deg == 90.0:
+        return inside_radius_mm + (0.0 if dimension == "inside" else thickness_mm)
+    return allowance.setback_mm(bend.included_angle_deg, inside_radius_mm, thickness_mm, dimension)
 
 
 def setbacks_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
@@ -137,171 +122,52 @@ def strip_of(part: Part, bends: Sequence[FoldedBend], made: Collection[int] | No
     made: None for all of them (the finished part), empty for the blank.
     """
     folds = []
-    for number, (bend, folded, at) in enumerate(
-        zip(part.bends, bends, bend_lines_mm(part, bends), strict=True), start=1
-    ):
+    lines = bend_lines_mm(part, bends)
+    for number, (bend, folded, at) in enumerate(zip(part.bends, bends, lines, strict=True), 1):
         if made is not None and number not in made:
             folds.append(Fold(at))
             continue
-        sign = 1.0 if bend.direction == "up" else -1.0
-        angle = sign * (180.0 - bend.included_angle_deg)
-        folds.append(Fold(at, angle, folded.inside_radius_mm, folded.allowance_mm))
+        angle = 180.0 - bend.included_angle_deg
+        signed = angle if bend.direction == "up" else -angle
+        folds.append(Fold(at, signed, folded.inside_radius_mm, folded.allowance_mm))
     return Strip(part.thickness_mm, developed_length_mm(part, bends), tuple(folds))
 
 
 def allowance_at(
-    bend_angle_deg: float,
+    included_angle_deg: float,
     inside_radius_mm: float,
+    bend: Bend,
     folded: FoldedBend,
-    finished_bend_angle_deg: float,
     thickness_mm: float,
 ) -> float:
     """Developed length of a bend's arc at another angle and radius, same neutral fibre [mm].
 
-    The neutral fibre lies as deep as the finished bend's allowance says.
+    The neutral fibre lies as deep in the sheet as the finished bend's allowance says. Used
+    for the bend under load and for the acute bend of a hem.
     """
-    finished = math.radians(finished_bend_angle_deg)
+    finished = math.radians(180.0 - bend.included_angle_deg)
     depth = folded.allowance_mm / finished - folded.inside_radius_mm
     depth = min(max(depth, 0.0), thickness_mm)
-    return math.radians(bend_angle_deg) * (inside_radius_mm + depth)
+    return math.radians(180.0 - included_angle_deg) * (inside_radius_mm + depth)
 
 
-def outline(
-    strip: Strip, start: Pose = (0.0, 0.0, 0.0), chord_error_mm: float = CHORD_ERROR_MM
-) -> Ring:
-    """The closed outline of the sheet, counter-clockwise, arcs as fine chords.
+def as_drawn(part: Part) -> tuple[FoldedBend, ...]:
+    """The bends as the part describes them before any tool is known.
 
-    start: where the mid-line of the left end lies and heads.
+    Radius asked for, or 0; a hem's from its gap. The allowance follows the mid-line, which
+    shapes no outside dimension.
     """
-    half = strip.thickness_mm / 2.0
-    x, y, heading = start
-    below: list[Point] = []
-    above: list[Point] = []
-
-    def add(px: float, py: float, nx: float, ny: float) -> None:
-        below.append((px - half * nx, py - half * ny))
-        above.append((px + half * nx, py + half * ny))
-
-    add(x, y, -math.sin(heading), math.cos(heading))
-    coarse = _coarsening(strip, chord_error_mm)
-    reached = 0.0
-    for fold in strip.folds:
-        length = fold.at_mm - fold.allowance_mm / 2.0 - reached
-        x += length * math.cos(heading)
-        y += length * math.sin(heading)
-        reached = fold.at_mm + fold.allowance_mm / 2.0
-        if fold.bend_angle_deg == 0.0:
-            continue
-        sign = math.copysign(1.0, fold.bend_angle_deg)
-        radius = fold.inside_radius_mm + half
-        cx, cy = x - sign * radius * math.sin(heading), y + sign * radius * math.cos(heading)
-        sweep = math.radians(fold.bend_angle_deg)
-        chords = _chords(fold, strip.thickness_mm, coarse)
-        for i in range(chords + 1):
-            now = heading + sweep * i / chords
-            nx, ny = -math.sin(now), math.cos(now)
-            add(cx - sign * radius * nx, cy - sign * radius * ny, nx, ny)
-        heading += sweep
-        nx, ny = -math.sin(heading), math.cos(heading)
-        x, y = cx - sign * radius * nx, cy - sign * radius * ny
-    length = strip.length_mm - reached
-    x += length * math.cos(heading)
-    y += length * math.sin(heading)
-    add(x, y, -math.sin(heading), math.cos(heading))
-    return _without_repeats(below + above[::-1])
-
-
-def _chords(fold: Fold, thickness_mm: float, chord_error_mm: float) -> int:
-    """Even number of chords for an arc, so that its middle is a point of the outline."""
-    outside = fold.inside_radius_mm + thickness_mm
-    most = 2.0 * math.acos(max(1.0 - chord_error_mm / outside, 0.0))
-    return 2 * max(1, math.ceil(math.radians(abs(fold.bend_angle_deg)) / most / 2.0))
-
-
-def _coarsening(strip: Strip, chord_error_mm: float) -> float:
-    """The chord error that keeps a ring of many bends within MOST_RING_POINTS."""
-    error = chord_error_mm
-    if chord_error_mm < CHORD_ERROR_MM:
-        return error
-    bent = [f for f in strip.folds if f.bend_angle_deg]
-    while sum(2 * _chords(f, strip.thickness_mm, error) + 2 for f in bent) > MOST_RING_POINTS:
-        error *= 2.0
-        if error > 1.0:
-            break
-    return error
-
-
-def _without_repeats(points: list[Point]) -> Ring:
-    kept: list[Point] = []
-    for p in points:
-        if not kept or math.hypot(p[0] - kept[-1][0], p[1] - kept[-1][1]) > 1e-9:
-            kept.append(p)
-    if math.hypot(kept[0][0] - kept[-1][0], kept[0][1] - kept[-1][1]) <= 1e-9:
-        kept.pop()
-    return tuple(kept)
-
-
-def pose_at(strip: Strip, number: int, start: Pose = (0.0, 0.0, 0.0)) -> Pose:
-    """Pose of the mid-line in the middle of bend ``number`` (from 1); 0 is the left end,
-    one more than the last bend the right end."""
-    x, y, heading = start
-    reached = 0.0
-    half = strip.thickness_mm / 2.0
-    for i, fold in enumerate(strip.folds, start=1):
-        if number == 0:
-            return (x, y, heading)
-        length = fold.at_mm - fold.allowance_mm / 2.0 - reached
-        x += length * math.cos(heading)
-        y += length * math.sin(heading)
-        reached = fold.at_mm + fold.allowance_mm / 2.0
-        sweep = math.radians(fold.bend_angle_deg)
-        if i == number:
-            sweep /= 2.0
-        if sweep:
-            sign = math.copysign(1.0, sweep)
-            radius = sign * (fold.inside_radius_mm + half)
-            x += radius * (math.sin(heading + sweep) - math.sin(heading))
-            y -= radius * (math.cos(heading + sweep) - math.cos(heading))
-            heading += sweep
-        if i == number:
-            return (x, y, heading)
-    length = strip.length_mm - reached
-    return (x + length * math.cos(heading), y + length * math.sin(heading), heading)
-
-
-def start_for(strip: Strip, number: int, target: Pose) -> Pose:
-    """The start pose that puts the middle of bend ``number`` on ``target``."""
-    x, y, heading = pose_at(strip, number)
-    turn = target[2] - heading
-    cos, sin = math.cos(turn), math.sin(turn)
-    return (target[0] - (cos * x - sin * y), target[1] - (sin * x + cos * y), turn)
-
-
-def centre_line(strip: Strip, start: Pose = (0.0, 0.0, 0.0)) -> tuple[Point, ...]:
-    """The mid-line of the sheet from the left end, arcs as chords."""
-    ring = outline(
-        replace(
-            strip,
-            thickness_mm=1e-6,
-            folds=tuple(
-                replace(f, inside_radius_mm=f.inside_radius_mm + strip.thickness_mm / 2.0)
-                for f in strip.folds
-            ),
-        ),
-        start,
+    return tuple(
+        FoldedBend(r, math.radians(180.0 - bend.included_angle_deg) * (r + part.thickness_mm / 2))
+        for bend in part.bends
+        for r in (_radius_as_drawn(bend),)
     )
-    return ring[: len(ring) // 2]
 
 
-def bend_points(strip: Strip, start: Pose = (0.0, 0.0, 0.0)) -> tuple[Point, ...]:
-    """The middle of each bend on the mid-line."""
-    return tuple(pose_at(strip, n, start)[:2] for n in range(1, len(strip.folds) + 1))
-
-
-def bounds(ring: Ring) -> tuple[float, float, float, float]:
-    """Smallest x, smallest y, largest x, largest y of the points [mm]."""
-    xs, ys = [p[0] for p in ring], [p[1] for p in ring]
-    return (min(xs), min(ys), max(xs), max(ys))
+def _radius_as_drawn(bend: Bend) -> float:
+    if bend.kind == "open_hem":
+        return bend.hem_gap_mm / 2.0
+    return bend.inside_radius_mm or 0.0
 
 
 def check_part(part: Part) -> None:
@@ -309,16 +175,153 @@ def check_part(part: Part) -> None:
 
     Raises:
         InputError: a number is out of range; ``where`` names it, lists counted from 0.
-        NotAPartError: the section cannot exist: a flat is shorter than its bends need or
+        NotAPartError: the section cannot exist: a flat is shorter than its bends need, or
             flats run into one another.
     """
-    if len(part.flats_mm) != len(part.bends) + 1:
+    _check_numbers(part)
+    _check_bends(part)
+    _check_holes(part)
+    if part.order is not None:
+        check_order(part.order, len(part.bends))
+    bends = as_drawn(part)
+    for i, straight in enumerate(straight_lengths_mm(part, bends)):
+        at_end = i in (0, len(part.bends))
+        if straight < -NONE_LEFT_MM or (at_end and straight < NONE_LEFT_MM):
+            need = part.flats_mm[i] - straight
+            raise NotAPartError(
+                f"Flat {i + 1} is {part.flats_mm[i]:g} mm, its bends alone take {need:.4g} mm.",
+                f"flats_mm.{i}",
+                f"Make it longer than {need:.4g} mm, or the bends less sharp or less round.",
+            )
+    meeting = crossing.meeting(strip_of(part, bends), _closed_hems(part))
+    if meeting is not None:
         raise NotAPartError(
-            "flats and bends do not match", "flats_mm", "There is one more flat than bends."
+            f"{meeting.words}.",
+            f"flats_mm.{meeting.flat - 1}",
+            "Shorten one of them, or change an angle or a direction between them.",
         )
 
 
+def _need(value: float, where: str, most: float, what: str) -> None:
+    """Refuse a number that is not above 0 and at most ``most``."""
+    if not 0.0 < value <= most:
+        raise InputError(
+            f"{value:g} is no {what}.", where, f"Give a number above 0, at most {most:g} mm."
+        )
+
+
+def _check_numbers(part: Part) -> None:
+    _need(part.thickness_mm, "thickness_mm", MOST_THICKNESS_MM, "thickness")
+    _need(part.bend_length_mm, "bend_length_mm", MOST_SIZE_MM, "bend length")
+    count = len(part.bends)
+    if count == 0:
+        raise NotAPartError("The part has no bend.", "bends", "Give at least one bend.")
+    if count > MOST_BENDS:
+        raise InputError(f"{count} bends are too many.", "bends", f"At most {MOST_BENDS}.")
+    if len(part.flats_mm) != count + 1:
+        raise NotAPartError(
+            f"{len(part.flats_mm)} flats do not go with {count} bends.",
+            "flats_mm",
+            f"There is one more flat than bends: give {count + 1}.",
+        )
+    for i, flat in enumerate(part.flats_mm):
+        _need(flat, f"flats_mm.{i}", MOST_SIZE_MM, "length for a flat")
+
+
+def _check_bends(part: Part) -> None:
+    ends = (0, len(part.bends) - 1)
+    for i, bend in enumerate(part.bends):
+        where = f"bends.{i}"
+        if bend.direction not in ("up", "down"):
+            raise InputError("No such direction.", f"{where}.direction", "Give up or down.")
+        if bend.kind != "bend":
+            _check_hem(bend, where, at_end=i in ends)
+            continue
+        angle = bend.included_angle_deg
+        if not 0.0 < angle < 180.0:
+            raise InputError(
+                f"{angle:g}° is no bend.",
+                f"{where}.included_angle_deg",
+                "Give the angle between the flats, above 0 and below 180; 0 is a hem, 180 flat.",
+            )
+        radius = bend.inside_radius_mm
+        if radius is not None and not 0.0 <= radius <= MOST_SIZE_MM:
+            raise InputError(
+                f"{radius:g} is no inside radius.",
+                f"{where}.inside_radius_mm",
+                "Give 0 or more, or leave it to the tools.",
+            )
+
+
+def _check_hem(bend: Bend, where: str, *, at_end: bool) -> None:
+    if not at_end:
+        raise NotAPartError(
+            "A hem lies at an end of the section.",
+            f"{where}.kind",
+            "Make it the first or the last bend, or a bend with an angle.",
+        )
+    if bend.included_angle_deg != 0.0:
+        raise InputError(
+            "A hem is folded right back.", f"{where}.included_angle_deg", "Give 0 for a hem."
+        )
+    if bend.inside_radius_mm is not None:
+        raise InputError(
+            "A hem's radius follows from its gap.",
+            f"{where}.inside_radius_mm",
+            "Leave it out; give hem_gap_mm for an open hem.",
+        )
+    if bend.kind == "open_hem":
+        _need(bend.hem_gap_mm, f"{where}.hem_gap_mm", MOST_SIZE_MM, "gap for an open hem")
+    elif bend.hem_gap_mm != 0.0:
+        raise InputError(
+            "A closed hem has no gap.", f"{where}.hem_gap_mm", "Give 0, or make it an open hem."
+        )
+
+
+def _check_holes(part: Part) -> None:
+    for i, hole in enumerate(part.holes):
+        if not 1 <= hole.flat <= len(part.flats_mm):
+            raise InputError(
+                f"There is no flat {hole.flat}.",
+                f"holes.{i}.flat",
+                f"Give a flat from 1 to {len(part.flats_mm)}.",
+            )
+        flat = part.flats_mm[hole.flat - 1]
+        _need(hole.diameter_mm, f"holes.{i}.diameter_mm", MOST_SIZE_MM, "size for a hole")
+        if not 0.0 <= hole.position_mm <= flat:
+            raise InputError(
+                "The hole lies beside its flat.",
+                f"holes.{i}.position_mm",
+                f"Flat {hole.flat} runs from 0 to {flat:g} mm.",
+            )
+
+
+def _closed_hems(part: Part) -> frozenset[int]:
+    """Numbers of the bends whose two flats may lie on one another."""
+    return frozenset(n for n, bend in enumerate(part.bends, 1) if bend.kind == "closed_hem")
+
+
 def section_checks(part: Part, bends: Sequence[FoldedBend]) -> tuple[Check, ...]:
-    """Findings on the section with the radii the tools give: flats too short for their
-    arcs, flats that run into one another."""
-    return ()
+    """Findings on the section with the radii the tools give.
+
+    Flats too short for their arcs, flats that run into one another.
+    """
+    found = []
+    for i, straight in enumerate(straight_lengths_mm(part, bends)):
+        if straight < -NONE_LEFT_MM:
+            numbers = {"flat_mm": part.flats_mm[i], "need_mm": part.flats_mm[i] - straight}
+            found.append(
+                Check(
+                    "stop",
+                    "flat-too-short",
+                    f"Flat {i + 1} is {{flat_mm}}; its bends' arcs alone take {{need_mm}}.",
+                    "Choose tools with a smaller radius, or make the flat longer.",
+                    numbers,
+                )
+            )
+    if not found:
+        meeting = crossing.meeting(strip_of(part, bends), _closed_hems(part))
+        if meeting is not None:
+            words = f"{meeting.words} with the radii these tools give."
+            found.append(Check("stop", "section-meets-itself", words, "Change a flat or an angle."))
+    return tuple(found)
