@@ -55,3 +55,29 @@ export async function call(method, path, { body, etag, signal, timeout = 8000 } 
   }
   return { status: response.status, body: data, etag: response.headers.get("ETag") };
 }
+
+/** Fetch a file the server makes from a body, and hand it to the browser. @param {string} path @param {unknown} body @param {string} name */
+export async function download(path, body, name) {
+  /** @type {Response} */
+  let response;
+  try {
+    response = await fetch(`/api/v1${path}`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(body),
+      signal: AbortSignal.timeout(20000),
+      cache: "no-store",
+    });
+  } catch {
+    throw new Unreachable();
+  }
+  if (!response.ok) {
+    const problem = await response.json().catch(() => null);
+    throw new Problem(problem?.status ? problem : { title: "The drawing could not be made.", status: response.status });
+  }
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(await response.blob());
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}

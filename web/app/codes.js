@@ -34,6 +34,13 @@ export function readCode(typed) {
   return { code, whole: true, fault: "" };
 }
 
+/** A fresh code, so that a card sent twice is one card. @returns {string} */
+export function newCode() {
+  const drawn = crypto.getRandomValues(new Uint8Array(LENGTH - 1));
+  const body = Array.from(drawn, (byte) => ALPHABET[byte % ALPHABET.length]).join("");
+  return body + checkCharacter(body);
+}
+
 /** @param {string} body six characters of the alphabet @returns {string} */
 function checkCharacter(body) {
   let total = 0;

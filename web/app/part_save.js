@@ -1,0 +1,45 @@
+// Saving a part: a new card, or a new revision of one. A lost answer never makes two cards, and a
+// card that changed meanwhile is never written over unseen.
+import { call, Problem } from "./api.js";
+import { fetchCard } from "./cards.js";
+import { partRequest } from "./part_form.js";
+import { settings } from "./settings.js";
+import { keepCard } from "./store.js";
+
+/** @typedef {import("./part_form.js").PartForm} PartForm */
+/** @typedef {import("./part_draft.js").Base} Base */
+/** @typedef {{saved: any} | {stale: any} | {taken: string}} Outcome saved: the card; stale: the card as somebody else left it; taken: a code kept already with other content */
+
+/** @param {PartForm} form */
+const body = (form) => ({
+  part: partRequest(form),
+  note: form.note,
+  ...(settings().name ? { by: settings().name } : {}),
+});
+
+/** @param {PartForm} form @param {string} code made on this device @returns {Promise<Outcome>} */
+export async function saveNewCard(form, code) {
+  try {
+    const { body: card } = await call("POST", "/cards", { body: { ...body(form), code }, timeout: 20000 });
+    return { saved: await kept(card) };
+  } catch (error) {
+    if (error instanceof Problem && error.status === 409) return { taken: code };
+    throw error;
+  }
+}
+
+/** @param {PartForm} form @param {Base} base @returns {Promise<Outcome>} */
+export async function saveRevision(form, base) {
+  try {
+    const { body: card } = await call("PUT", `/cards/${base.code}`, { body: body(form), etag: base.etag, timeout: 20000 });
+    return { saved: await kept(card) };
+  } catch (error) {
+    if (error instanceof Problem && error.status === 412) return { stale: await fetchCard(base.code) };
+    throw error;
+  }
+}
+
+/** On this device too, so that it opens at once. @param {any} card */
+async function kept(card) {
+  return keepCard(card).catch(() => card);
+}

@@ -1,0 +1,51 @@
+// The plan under the part: what to cut, what to fetch, what to do, what may go wrong.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { blankDrawing } from "../../drawing/blank.js";
+import { poseDrawing } from "../../drawing/pose.js";
+import { angle, length, words } from "../units.js";
+import { checkList } from "./checks.js";
+import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } from "./plan.js";
+
+/** @typedef {{save: (kind: "svg"|"dxf") => void}} Hands */
+
+/** @param {any} plan @param {Hands} hands */
+export function partPlan(plan, { save }) {
+  const urgent = plan.checks.filter((/** @type {any} */ check) => check.level === "stop" || check.level === "caution");
+  const calm = plan.checks.filter((/** @type {any} */ check) => !urgent.includes(check));
+  return html`
+    ${urgent.length ? html`<section class="panel urgent" aria-label="Findings" data-test="urgent">${checkList(urgent)}</section>` : nothing}
+    <section><h2>Blank</h2>
+      <div class="columns">
+        <div>${blankFigures(plan.blank)}${blankDrawing(plan.blank)}</div>
+        <div>
+          ${blankTable(plan.blank)}
+          <div class="buttons">
+            <button type="button" class="button" data-test="blank-svg" @click=${() => save("svg")}>Drawing as SVG</button>
+            <button type="button" class="button" data-test="blank-dxf" @click=${() => save("dxf")}>Drawing as DXF</button>
+          </div>
+        </div>
+      </div>
+    </section>
+    <section><h2>Fetch</h2>${toolsList(plan.tools, plan.steps.length)}</section>
+    <section><h2>Steps</h2>
+      ${plan.order ? html`<p data-test="order-words">${plan.order.words}</p>` : nothing}
+      ${stepsTable(plan)}
+      <div class="step-drawings">${plan.steps.map(stepDrawing)}</div>
+    </section>
+    ${calm.length ? html`<section><h2>Also checked</h2>${checkList(calm)}</section>` : nothing}`;
+}
+
+/** @param {any} step */
+function stepDrawing(step) {
+  if (!step.drawing) return nothing;
+  const gauge = words(length(step.gauge_x_mm, { digits: 2 }));
+  const set = words(angle(step.set_angle_deg));
+  const how = { close: false, opening: step.v_opening_mm, gauge, angle: set };
+  return html`<figure class="step-drawing" data-step=${step.number}>
+    <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)}</figcaption>
+    <div class="poses">
+      ${poseDrawing(step.drawing, { ...how, pose: "before", words: `Step ${step.number} before the bend: the sheet on the die, gauge at ${gauge}.` })}
+      ${poseDrawing(step.drawing, { ...how, pose: "after", words: `Step ${step.number} at the bottom of the stroke, ${set}.` })}
+    </div>
+  </figure>`;
+}

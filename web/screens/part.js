@@ -1,0 +1,199 @@
+// Enter a part by its section: the drawing grows as you type, the plan stands beside it, and a
+// button makes it a card.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { call, download, Problem, Unreachable } from "../app/api.js";
+import { fetchCard } from "../app/cards.js";
+import { displayCode, newCode } from "../app/codes.js";
+import { readList } from "../app/crib.js";
+import { newestAnswer } from "../app/newest.js";
+import { notice } from "../app/notices.js";
+import { clearDraft, keepDraft, keptDraft } from "../app/part_draft.js";
+import { emptyPart, formFromPart, gaps, partRequest } from "../app/part_form.js";
+import { saveNewCard, saveRevision } from "../app/part_save.js";
+import { go } from "../app/router.js";
+import { plainCode } from "../app/routes.js";
+import { partClash } from "../app/view/part_clash.js";
+import { calledOf, fieldNames, partFields } from "../app/view/part_fields.js";
+import { partPlan } from "../app/view/part_plan.js";
+import { partPicture } from "../app/view/part_picture.js";
+import { loading } from "../app/view/states.js";
+import { errorSummary, focusField } from "../app/view/wrong.js";
+
+/** @typedef {import("../app/part_form.js").PartForm} PartForm */
+/** @typedef {import("../app/part_draft.js").Base} Base */
+
+/** @param {import("../app/routes.js").Visit} visit */
+export async function show(visit) {
+  const from = plainCode(visit.query.get("from") ?? "").slice(0, 7);
+  visit.title(from ? `Edit ${displayCode(from)}` : "New part");
+  visit.render(loading(from ? "Fetching the card…" : "Looking into the shop…"));
+  const { items: metals } = await readList("metals", visit.signal);
+  const start = await startingPoint(from, metals, visit.signal);
+
+  const state = {
+    ...start,
+    /** @type {any} */ plan: null,
+    /** @type {unknown} */ error: null,
+    /** @type {any} */ clash: null,
+    taken: "",
+    busy: false,
+    saving: false,
+    summary: false,
+    kept: true,
+  };
+
+  const asking = newestAnswer(
+    async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/plan", { body: request, signal, timeout: 20000 })).body,
+    ({ answer, error = null }) => {
+      if (answer) state.plan = answer;
+      Object.assign(state, { error, busy: false, summary: state.summary && error !== null });
+      draw();
+    },
+    visit.signal,
+    350,
+  );
+
+  function ask(now = false) {
+    state.busy = gaps(state.form).length === 0;
+    if (state.busy) asking.ask(partRequest(state.form), { now });
+    else {
+      asking.stop();
+      state.error = null;
+    }
+    draw();
+  }
+
+  /** @type {import("../app/view/section_rows.js").Change} */
+  function change(form, { focus, undo } = {}) {
+    const before = state.form;
+    state.form = form;
+    state.kept = keepDraft(from, { form, base: state.base, newCode: state.newCode });
+    ask();
+    if (focus) requestAnimationFrame(() => focusField(focus));
+    if (undo) notice(undo, { label: "Put it back", act: () => change(before) });
+  }
+
+  /** @param {() => Promise<import("../app/part_save.js").Outcome>} send */
+  async function save(send) {
+    const [gap] = gaps(state.form);
+    if (gap) {
+      state.summary = true;
+      draw();
+      focusField(gap[0]);
+      return;
+    }
+    Object.assign(state, { saving: true, clash: null, taken: "" });
+    draw();
+    try {
+      const outcome = await send();
+      if ("saved" in outcome) return saved(outcome.saved);
+      if ("stale" in outcome) state.clash = outcome.stale;
+      else state.taken = outcome.taken;
+    } catch (error) {
+      state.error = error;
+      state.summary = true;
+    }
+    state.saving = false;
+    draw();
+    const wrong = state.error instanceof Problem ? state.error.errors : {};
+    const name = fieldNames(state.form).find((one) => Object.keys(wrong).some((path) => path === one || path.startsWith(`${one}.`)));
+    if (name) focusField(name);
+  }
+
+  /** @param {any} card */
+  function saved(card) {
+    clearDraft(from);
+    notice(`Card ${displayCode(card.code)} saved${card.revision > 1 ? `, revision ${card.revision}` : ""}.`);
+    go(`/c/${card.code}`);
+  }
+
+  const saveIt = () => save(() => (state.base ? saveRevision(state.form, state.base) : saveNewCard(state.form, state.newCode)));
+  const saveAsNew = () => {
+    state.newCode = newCode();
+    return save(() => saveNewCard(state.form, state.newCode));
+  };
+
+  function startOver() {
+    clearDraft(from);
+    const before = state.form;
+    Object.assign(state, { restored: false, plan: null, clash: null, ...fresh(state.card, metals) });
+    ask(true);
+    notice(from ? "The card as it is saved." : "An empty part.", { label: "Put mine back", act: () => change(before) });
+  }
+
+  /** @param {any} theirs */
+  function takeTheirs(theirs) {
+    const before = state.form;
+    Object.assign(state, { clash: null, base: baseOf(theirs) });
+    change(formFromPart(theirs.part, theirs.note));
+    notice("What is saved is in the boxes now.", { label: "Put mine back", act: () => change(before) });
+  }
+
+  /** @param {"svg"|"dxf"} kind */
+  async function saveBlank(kind) {
+    try {
+      await download(`/blank.${kind}`, partRequest(state.form), `${state.form.title.trim() || "blank"}.${kind}`);
+    } catch (error) {
+      notice(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  function draw() {
+    const errors = state.error instanceof Problem ? state.error.errors : {};
+    const open = gaps(state.form);
+    const settled = !state.busy && !open.length && !state.error;
+    visit.render(html`
+      <h1>${from ? html`Edit ${state.card?.title || "card"} <small class="code">${displayCode(from)}</small>` : "New part"}</h1>
+      ${state.restored ? html`<p class="panel restored" data-test="restored">What you typed before is back. <button type="button" class="button" data-test="start-over" @click=${startOver}>${from ? "Back to the saved card" : "Start an empty part"}</button></p>` : nothing}
+      ${state.kept ? nothing : html`<p class="panel">This browser keeps nothing on this device: a reload loses what you type.</p>`}
+      ${state.clash
+        ? partClash(state.clash, state.form, {
+            saveMine: () => {
+              state.base = baseOf(state.clash);
+              saveIt();
+            },
+            takeTheirs: () => takeTheirs(state.clash),
+            saveAsNew,
+          })
+        : nothing}
+      ${state.taken ? html`<div class="panel" role="alert" data-test="taken">An earlier try did arrive: the shop has <a href="/c/${state.taken}">card ${displayCode(state.taken)}</a>, and you changed the part since. <button type="button" class="button" data-test="save-as-new" @click=${saveAsNew}>Save this as another card</button></div>` : nothing}
+      ${state.summary ? errorSummary(errors, calledOf, fieldNames(state.form)) : nothing}
+      ${state.summary && state.error instanceof Unreachable ? html`<p class="panel" role="alert" data-test="not-saved">Not saved: the shop's server does not answer. What you typed stays on this device. Save again when it is back.</p>` : nothing}
+      <div class="part-desk" data-test="part" data-busy=${String(state.busy)} aria-busy=${state.busy ? "true" : "false"}>
+        <div class="part-edit">
+          ${partPicture(state, { errors, open, stale: !settled })}
+          <form class="panel part-form" aria-label="The part" novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
+            ${partFields(state.form, { metals, planned: state.plan?.order?.sequence, errors, change })}
+            <div class="save-bar">
+              <button type="submit" class="button next wide" data-test="save" ?disabled=${state.saving}>${state.saving ? "Saving…" : from ? "Save as the next revision" : "Save as a card"}</button>
+            </div>
+          </form>
+        </div>
+        <div class="part-plan ${settled ? "" : "stale"}" data-test="plan">${state.plan ? partPlan(state.plan, { save: saveBlank }) : nothing}</div>
+      </div>`);
+    if (!state.busy) visit.ready();
+  }
+
+  ask(true);
+}
+
+/** @param {any} card @returns {Base} */
+const baseOf = (card) => ({ code: card.code, etag: card.etag, revision: card.revision });
+
+/** @param {any} card @param {any[]} metals @returns {{form: PartForm, base: Base|null}} */
+function fresh(card, metals) {
+  return card ? { form: formFromPart(card.part, card.note), base: baseOf(card) } : { form: emptyPart(metals[0]?.code ?? ""), base: null };
+}
+
+/** A draft left on this device, the card, or an empty part. @param {string} from @param {any[]} metals @param {AbortSignal} signal */
+async function startingPoint(from, metals, signal) {
+  const draft = keptDraft(from);
+  let card = null;
+  try {
+    if (from) card = await fetchCard(from, signal);
+  } catch (error) {
+    if (!draft) throw error;
+  }
+  if (draft) return { form: draft.form, base: draft.base, newCode: draft.newCode, card, restored: true };
+  return { ...fresh(card, metals), newCode: newCode(), card, restored: false };
+}
