@@ -1,16 +1,24 @@
-"""Findings about one bend: angle, radius, flange, opening."""
+"""Findings about one bend: its angle, its radius, its flange.
+
+Limits marked common practice have no published source. A finding says what is the matter, with
+the numbers, and what would do instead.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from typing import Literal
 
-from flangebook.bending.checks import Check
+from flangebook.bending.checks import Check, Level
 from flangebook.bending.estimate import Estimate
+from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.metals import Metal
 from flangebook.bending.tooling import Die, Punch
 
-CREASE_TIP_OVER_T = 0.63  # common practice, no source
+LARGE_TIP_OVER_V = 0.25  # Vorkov et al., Int. J. Material Forming, doi 10.1007/s12289-018-1422-7
+RADIUS_TOLERANCE = 0.2  # a radius nobody asked to be exact may be this far off; common practice
+FLANGE_IN_HAND = 1.1  # over the shortest flange, before the edge may slip in; common practice
+MOST_NAMED = 3
 
 
 def sharper_than_tools(
@@ -20,36 +28,89 @@ def sharper_than_tools(
     dies: Sequence[Die] = (),
     punches: Sequence[Punch] = (),
 ) -> tuple[Check, ...]:
-    """Stop when the loaded angle is sharper than the die's or punch's own angle."""
+    """A stop when the loaded angle is sharper than the die's or the punch's own.
+
+    It is a caution when only the sharp end of the springback band is.
+
+    Args:
+        set_angle_deg: included angle under load with its band [deg].
+        die: the die, None if not chosen.
+        punch: the punch, None if not chosen.
+        dies: all dies owned, to name what would do.
+        punches: all punches owned, likewise.
+    """
     found: list[Check] = []
-    for kind, tool, owned in (("die", die, dies), ("punch", punch, punches)):
-        if tool is None or set_angle_deg.low >= tool.angle_deg:
-            continue
-        level = "stop" if set_angle_deg.nominal < tool.angle_deg else "caution"
-        others = [t.code for t in owned if t.angle_deg <= set_angle_deg.low]
-        do = f"Use {kind} {', '.join(others)}." if others else f"Get a sharper {kind}."
-        found.append(
-            Check(
-                level,  # type: ignore[arg-type]
-                f"sharper-than-{kind}",
-                f"The bend must be pressed to {{set_angle_deg}}, but the {kind} {tool.code} has {{tool_angle_deg}}.",
-                do,
-                {"set_angle_deg": set_angle_deg.nominal, "tool_angle_deg": tool.angle_deg},
-            )
-        )
+    if die is not None and set_angle_deg.low < die.angle_deg:
+        own = sorted(dies, key=lambda d: abs(d.v_opening_mm - die.v_opening_mm))
+        would_do = [d.code for d in own if d.angle_deg <= set_angle_deg.low]
+        found.append(_too_sharp("die", die.code, die.angle_deg, set_angle_deg, would_do))
+    if punch is not None and set_angle_deg.low < punch.angle_deg:
+        near = sorted(punches, key=lambda p: abs(p.tip_radius_mm - punch.tip_radius_mm))
+        would_do = [p.code for p in near if p.angle_deg <= set_angle_deg.low]
+        found.append(_too_sharp("punch", punch.code, punch.angle_deg, set_angle_deg, would_do))
     return tuple(found)
 
 
+def _too_sharp(
+    kind: Literal["die", "punch"],
+    code: str,
+    tool_angle_deg: float,
+    set_angle_deg: Estimate,
+    would_do: Sequence[str],
+) -> Check:
+    numbers = {
+        "set_angle_deg": set_angle_deg.nominal,
+        "sharpest_deg": set_angle_deg.low,
+        "tool_angle_deg": tool_angle_deg,
+    }
+    name = _plain(f"{kind} {code}".rstrip())
+    if set_angle_deg.nominal < tool_angle_deg:
+        level: Level = "stop"
+        words = f"The bend must be pressed to {{set_angle_deg}}; {name} ends at {{tool_angle_deg}}."
+    else:
+        level = "caution"
+        words = (
+            f"With more springback than usual the bend must be pressed to {{sharpest_deg}}; "
+            f"{name} ends at {{tool_angle_deg}}."
+        )
+    if would_do:
+        do = f"Use {kind} {_plain(' or '.join(would_do[:MOST_NAMED]))}."
+    else:
+        do = f"No {kind} on record is sharp enough: one of {{sharpest_deg}} or less would do."
+    return Check(level, f"sharper-than-{kind}", words, do, numbers)
+
+
 def crease(thickness_mm: float, punch_radius_mm: float) -> Check | None:
-    """Caution when the punch tip is sharper than 0.63 t (common practice)."""
-    if punch_radius_mm >= CREASE_TIP_OVER_T * thickness_mm:
+    """A caution when the punch tip is sharper than 0.63 t (common practice): it may crease.
+
+    Published for one case: 5052-H32 of 3.2 mm with a 1 mm tip came out at a third of the
+    usual radius (The Fabricator, column on air-formed inside radius).
+    """
+    least_mm = SHARP_TIP_OVER_T * thickness_mm
+    if punch_radius_mm >= least_mm:
         return None
     return Check(
         "caution",
         "punch-may-crease",
-        "The punch tip of {tip_mm} is sharp for this sheet and may crease it.",
-        "Use a punch with a tip of {least_mm} or more.",
-        {"tip_mm": punch_radius_mm, "least_mm": CREASE_TIP_OVER_T * thickness_mm},
+        "The punch tip of {tip_mm} is sharp for {thickness_mm} sheet: it may press a crease, and "
+        "the inside radius comes out smaller than shown.",
+        "Use a punch with a tip of {least_mm} or more, or measure the first piece.",
+        {"tip_mm": punch_radius_mm, "thickness_mm": thickness_mm, "least_mm": least_mm},
+    )
+
+
+def large_tip(v_opening_mm: float, punch_radius_mm: float) -> Check | None:
+    """A caution when the punch tip is over a quarter of the V: the bend no longer follows it."""
+    most_mm = LARGE_TIP_OVER_V * v_opening_mm
+    if punch_radius_mm <= most_mm:
+        return None
+    return Check(
+        "caution",
+        "punch-large-for-v",
+        "The punch tip of {tip_mm} is more than a quarter of the V of {v_opening_mm}: the sheet "
+        "bends in several places, and angle and radius are guesses.",
+        "Use a wider V, or bend the radius in small steps.",
+        {"tip_mm": punch_radius_mm, "v_opening_mm": v_opening_mm, "most_mm": most_mm},
     )
 
 
@@ -59,58 +120,113 @@ def smallest_radius(
     radius_mm: Estimate,
     grain: Literal["with", "across"] | None = None,
 ) -> Check:
-    """The predicted radius against the metal's smallest."""
-    figure = metal.min_radius_over_t_across if grain == "across" else metal.min_radius_over_t_with
+    """The predicted radius against the smallest the metal bears.
+
+    Without a known grain direction the figure for a bend along it counts, if there is one.
+
+    Args:
+        metal: gives the smallest radius over thickness [-].
+        thickness_mm: sheet thickness [mm].
+        radius_mm: predicted inside radius with its band [mm].
+        grain: rolling direction against the bend line.
+    """
+    across, along = metal.min_radius_over_t_across, metal.min_radius_over_t_with
+    figure = across if grain == "across" else along or (across if grain is None else None)
     numbers = {"radius_mm": radius_mm.nominal}
     if figure is None:
         return Check(
             "unknown",
             "smallest-radius",
-            "The smallest radius of {radius_mm} is not on record.",
-            "",
+            "The smallest radius this metal bears is not on record; the bend comes out at about "
+            "{radius_mm}.",
+            "Bend a test piece and look for cracks on the outside.",
             numbers,
         )
     numbers["least_mm"] = figure.nominal * thickness_mm
-    if radius_mm.nominal >= numbers["least_mm"]:
-        return Check("ok", "smallest-radius", "The radius is {radius_mm}.", "", numbers)
-    return Check(
-        "caution",
-        "smallest-radius",
-        "The radius of {radius_mm} may crack the metal.",
-        "Use a wider V or a rounder punch: at least {least_mm}.",
-        numbers,
-    )
+    numbers["surely_mm"] = figure.high * thickness_mm
+    if radius_mm.nominal < numbers["least_mm"]:
+        return Check(
+            "caution",
+            "smallest-radius",
+            "The inside radius of about {radius_mm} is under the {least_mm} this metal usually "
+            "bears: it may crack.",
+            "Use a wider V or a rounder punch, bend across the grain, and try a test piece.",
+            numbers,
+        )
+    if radius_mm.nominal < numbers["surely_mm"] and grain != "across":
+        return Check(
+            "ok",
+            "smallest-radius",
+            "The inside radius of about {radius_mm} is over the usual smallest of {least_mm}, "
+            "though some tables ask for {surely_mm}.",
+            "If the outside shows cracks, turn the blank so that the bend runs across the grain.",
+            numbers,
+        )
+    words = "The inside radius of about {radius_mm} is over the smallest of {least_mm}."
+    return Check("ok", "smallest-radius", words, "", numbers)
 
 
 def radius_asked(asked_mm: float | None, radius_mm: Estimate, metal: Metal) -> Check | None:
-    """The radius asked for against the predicted one."""
+    """The radius asked for against the predicted one; None when none is asked for.
+
+    Args:
+        asked_mm: inside radius asked for [mm].
+        radius_mm: predicted inside radius with its band [mm].
+        metal: gives the V that would make it.
+    """
     if asked_mm is None:
         return None
     numbers = {"asked_mm": asked_mm, "radius_mm": radius_mm.nominal}
-    if radius_mm.low <= asked_mm <= radius_mm.high:
-        return Check(
-            "ok", "radius-asked", "The radius comes out near the {asked_mm} asked for.", "", numbers
-        )
-    return Check(
-        "caution",
-        "radius-asked",
-        "The radius comes out at {radius_mm}, not {asked_mm}.",
-        "Use another V.",
-        numbers,
-    )
+    within = radius_mm.low <= asked_mm <= radius_mm.high
+    if within or abs(radius_mm.nominal - asked_mm) <= RADIUS_TOLERANCE * asked_mm:
+        words = "The inside radius comes out at about {radius_mm}, near the {asked_mm} asked for."
+        return Check("ok", "radius-asked", words, "", numbers)
+    words = "The inside radius comes out at about {radius_mm}, not the {asked_mm} asked for."
+    if asked_mm == 0.0:
+        do = "Air bending makes no sharp corner; take the radius that comes."
+    else:
+        numbers["wanted_v_mm"] = asked_mm / metal.radius_over_v.nominal
+        do = "A V of about {wanted_v_mm} makes it"
+        wider = asked_mm > radius_mm.nominal
+        do += ", or a punch with a tip of {asked_mm}." if wider else " with a punch tip no larger."
+    return Check("caution", "radius-asked", words, do, numbers)
 
 
 def flange_length(flange_mm: float, min_flange_mm: float) -> Check:
-    """A flange against the shortest the die can bend."""
+    """A flange [mm] against the shortest the die can bend [mm], both in the part's dimension."""
     numbers = {"flange_mm": flange_mm, "min_flange_mm": min_flange_mm}
-    if flange_mm >= min_flange_mm:
+    if flange_mm < min_flange_mm:
         return Check(
-            "ok", "flange-length", "The flange of {flange_mm} bears on the die.", "", numbers
+            "stop",
+            "flange-too-short",
+            "The flange of {flange_mm} is too short for this V: its edge slips off the shoulder "
+            "and drops in.",
+            "Use a narrower V, or make the flange {min_flange_mm} or longer.",
+            numbers,
         )
+    if flange_mm < FLANGE_IN_HAND * min_flange_mm:
+        return Check(
+            "caution",
+            "flange-close",
+            "The flange of {flange_mm} only just bears on the die, which needs {min_flange_mm}.",
+            "Use a narrower V if there is one; gauge exactly, and watch for a marked edge.",
+            numbers,
+        )
+    words = "The flange of {flange_mm} bears on the die, which needs {min_flange_mm}."
+    return Check("ok", "flange-length", words, "", numbers)
+
+
+def air_bending_only() -> Check:
+    """What these figures are for, said once with every answer."""
     return Check(
-        "stop",
-        "flange-too-short",
-        "The flange of {flange_mm} is too short: it drops into the V.",
-        "Use a narrower V; this one needs {min_flange_mm}.",
-        numbers,
+        "ok",
+        "air-bending-only",
+        "The figures are for air bending. Bottoming, coining and flattening a hem take several "
+        "times the force, which is not worked out here.",
+        "Do not bottom the punch in the die on these figures.",
     )
+
+
+def _plain(text: str) -> str:
+    # Braces in a tool's code must not be taken for one of the template's numbers.
+    return text.replace("{", "(").replace("}", ")")

@@ -1,4 +1,10 @@
-"""What to set after a bend has been measured."""
+"""What to set after a bend has been measured.
+
+The next bend's loaded angle moves by the error, a touch more because part of every added
+degree springs back again: by the ratio of loaded to released bend angle. The depth moves by
+what the contact geometry makes of that change of angle, so an offset of the press or an error
+of the first depth stays out of it.
+"""
 
 from __future__ import annotations
 
@@ -6,14 +12,21 @@ from dataclasses import dataclass
 
 from flangebook.bending.air_bend import AirBend
 from flangebook.bending.air_bend_geometry import punch_depth_mm
+from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.tooling import Die
 
+LARGE_ERROR_DEG = 5.0  # more than that is a wrong tool, sheet or zero; common practice
+
 
 @dataclass(frozen=True, slots=True)
 class Correction:
-    """The new setting after a measured angle [deg, mm]."""
+    """A new setting after a measured angle.
+
+    wanted_deg, measured_deg: included angles after release [deg]. set_angle_deg: included angle
+    under load to set next [deg]. punch_depth_mm: depth to set next [mm].
+    """
 
     wanted_deg: float
     measured_deg: float
@@ -22,7 +35,7 @@ class Correction:
 
     @property
     def error_deg(self) -> float:
-        """Measured less wanted [deg]; positive is too open."""
+        """Measured less wanted [deg]; positive means the bend is too open."""
         return self.measured_deg - self.wanted_deg
 
 
@@ -35,23 +48,40 @@ def correct_setting(
     die: Die,
     set_depth_mm: float | None = None,
 ) -> Correction:
-    """New set angle [deg] and punch depth [mm] after a bend came out at measured_deg."""
+    """New set angle [deg] and punch depth [mm] after a bend came out at a measured angle.
+
+    Args:
+        wanted_deg: wanted included angle [deg].
+        measured_deg: included angle that came out [deg].
+        set_angle_deg: included angle under load that had been set [deg].
+        inside_radius_mm: predicted inside radius [mm].
+        thickness_mm: sheet thickness [mm].
+        die: the die that was used.
+        set_depth_mm: punch depth that had been set [mm]; None takes the geometry's own.
+
+    Raises:
+        InputError: an angle is no bend, or the new setting would be none.
+        RangeError: the new setting cannot be reached in this die.
+
+    Source: springback ratio kept constant, as in metal-trade tables books (bend angle after
+    over bend angle in the tool); depth by own geometry.
+    """
     need_bend(wanted_deg, "wanted_deg")
     need_bend(measured_deg, "measured_deg")
     need_bend(set_angle_deg, "set_angle_deg")
-    slope = (180.0 - set_angle_deg) / (180.0 - wanted_deg)
-    new_angle = set_angle_deg - (measured_deg - wanted_deg) * slope
-    need_bend(new_angle, "measured_deg")
-    tool = (
-        inside_radius_mm,
-        thickness_mm,
-        die.v_opening_mm,
-        die.angle_deg,
-        die.shoulder_radius_mm,
-    )
-    old_depth, new_depth = punch_depth_mm(set_angle_deg, *tool), punch_depth_mm(new_angle, *tool)
-    base = old_depth if set_depth_mm is None else set_depth_mm
-    return Correction(wanted_deg, measured_deg, new_angle, base + new_depth - old_depth)
+    need_positive(wanted_deg=wanted_deg, measured_deg=measured_deg)
+    loaded_per_released = (180.0 - set_angle_deg) / (180.0 - wanted_deg)
+    new_angle = set_angle_deg - (measured_deg - wanted_deg) * loaded_per_released
+    if not 0.0 < new_angle < 180.0:
+        raise InputError(
+            f"{measured_deg:g} degrees is too far from the wanted {wanted_deg:g} to correct.",
+            "measured_deg",
+            "Check tools, thickness and which angle was measured, then bend a test piece.",
+        )
+    tool = (inside_radius_mm, thickness_mm, die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm)
+    before, after = punch_depth_mm(set_angle_deg, *tool), punch_depth_mm(new_angle, *tool)
+    start = before if set_depth_mm is None else set_depth_mm
+    return Correction(wanted_deg, measured_deg, new_angle, start + after - before)
 
 
 def correction_table(
@@ -62,49 +92,87 @@ def correction_table(
     reach_deg: float = 5.0,
     step_deg: float = 0.5,
 ) -> tuple[Correction, ...]:
-    """What to set for each angle that may be measured, from wanted - reach to wanted + reach."""
+    """What to set next for each angle that may be measured, within reach of the wanted one.
+
+    A row that could not be set (flatter than flat, sharper than the die lets the sheet go) is
+    left out rather than bent to fit.
+
+    Args:
+        bend: the prediction; its nominal set angle, depth and radius are the starting point.
+        wanted_deg: wanted included angle [deg].
+        thickness_mm: sheet thickness [mm].
+        die: the die of the prediction.
+        reach_deg: how far to either side [deg].
+        step_deg: from row to row [deg].
+
+    Raises:
+        InputError: reach or step is not above zero.
+    """
     need_positive(reach_deg=reach_deg, step_deg=step_deg)
     rows: list[Correction] = []
     steps = round(reach_deg / step_deg)
     for i in range(-steps, steps + 1):
-        measured = wanted_deg + i * step_deg
         try:
-            rows.append(
-                correct_setting(
-                    wanted_deg,
-                    measured,
-                    bend.set_angle_deg.nominal,
-                    bend.inside_radius_mm.nominal,
-                    thickness_mm,
-                    die,
-                    bend.punch_depth_mm.nominal,
-                )
+            row = correct_setting(
+                wanted_deg,
+                wanted_deg + i * step_deg,
+                bend.set_angle_deg.nominal,
+                bend.inside_radius_mm.nominal,
+                thickness_mm,
+                die,
+                bend.punch_depth_mm.nominal,
             )
         except InputError:
             continue
+        rows.append(row)
     return tuple(rows)
 
 
-def tilt_mm_per_m(
-    left_deg: float, right_deg: float, bend_length_mm: float, depth_per_deg_mm: float
-) -> float:
-    """Ram tilt [mm/m] that would even out the ends; positive: the right end needs more depth."""
-    need_positive(bend_length_mm=bend_length_mm)
-    return (right_deg - left_deg) * depth_per_deg_mm / (bend_length_mm / 1000.0)
+def large_error(wanted_deg: float, measured_deg: float) -> Check | None:
+    """A caution when the error is larger than a correction should be, else None."""
+    error = measured_deg - wanted_deg
+    if abs(error) <= LARGE_ERROR_DEG:
+        return None
+    return Check(
+        "caution",
+        "large-angle-error",
+        "The bend came out {error_deg} off: more than a correction should have to mend.",
+        "Check the tools against the card, the thickness, the depth's zero and which angle was "
+        "measured, before the next piece.",
+        {"error_deg": error},
+    )
 
 
 def depth_per_deg_mm(
     set_angle_deg: float, inside_radius_mm: float, thickness_mm: float, die: Die
 ) -> float:
-    """Punch depth [mm] for one degree of loaded included angle, at the set angle."""
-    tool = (
-        inside_radius_mm,
-        thickness_mm,
-        die.v_opening_mm,
-        die.angle_deg,
-        die.shoulder_radius_mm,
-    )
+    """Punch depth [mm] that closes the loaded included angle by one degree, at the set angle.
+
+    Raises:
+        InputError, RangeError: as ``air_bend_geometry.punch_depth_mm``.
+    """
+    tool = (inside_radius_mm, thickness_mm, die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm)
     half = 0.05
-    return (
-        punch_depth_mm(set_angle_deg - half, *tool) - punch_depth_mm(set_angle_deg + half, *tool)
-    ) / (2 * half)
+    closed, open_ = set_angle_deg - half, set_angle_deg + half
+    return (punch_depth_mm(closed, *tool) - punch_depth_mm(open_, *tool)) / (2.0 * half)
+
+
+def tilt_mm_per_m(
+    left_deg: float, right_deg: float, bend_length_mm: float, depth_per_degree_mm: float
+) -> float:
+    """Ram tilt [mm/m] that would even out the ends; positive: more depth at the right end.
+
+    Args:
+        left_deg: included angle measured at the left end [deg].
+        right_deg: included angle measured at the right end [deg].
+        bend_length_mm: distance between the two [mm].
+        depth_per_degree_mm: from :func:`depth_per_deg_mm` [mm].
+
+    Raises:
+        InputError: the length is not above zero.
+
+    >>> tilt_mm_per_m(90.0, 91.0, 1000.0, 0.08)
+    0.08
+    """
+    need_positive(bend_length_mm=bend_length_mm)
+    return (right_deg - left_deg) * depth_per_degree_mm * 1000.0 / bend_length_mm

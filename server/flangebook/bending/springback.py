@@ -1,4 +1,19 @@
-"""Springback: how far a bend opens when the punch lifts."""
+"""Springback: how far a bend opens when the punch lifts.
+
+:func:`springback` starts from the metal's usual springback of a square bend at V = 8 t and
+scales it with the bend angle and with V/t, because the part of the sheet that springs is as
+long as the V is wide. Where the punch is rounder than the sheet's own radius, what Gardiner's
+formula says the rounder arc adds comes on top. Gardiner's own answer stands beside it.
+
+    low      the lower of: the scaled lowest figure; Gardiner with the lowest yield strength
+    nominal  the scaled nominal figure, plus Gardiner's difference for a rounder punch
+    high     the higher of: the scaled highest figure, plus that difference with the highest
+             tensile strength; Gardiner with the highest tensile strength
+
+Gardiner's formula knows neither hardening nor the springing of the legs, so it is a lower
+witness for an air bend. Sheet that is hardened by bending springs as if its yield were nearer
+its tensile strength, which is why the high end uses that.
+"""
 
 from __future__ import annotations
 
@@ -7,11 +22,31 @@ from flangebook.bending.estimate import Estimate
 from flangebook.bending.limits import need_bend, need_not_negative, need_positive
 from flangebook.bending.metals import Metal
 
+HANDBOOK_V_OVER_T = 8.0
+
 
 def springback_ratio_gardiner(
     yield_mpa: float, youngs_modulus_mpa: float, thickness_mm: float, loaded_radius_mm: float
 ) -> float:
-    """Bend angle after release over bend angle loaded [-]: 4 x^3 - 3 x + 1, x = r Y / (E t)."""
+    """Radius loaded over radius released [-]: 4 x^3 - 3 x + 1 with x = r Y / (E t).
+
+    With the neutral length unchanged it is also bend angle released over bend angle loaded.
+
+    Args:
+        yield_mpa: yield strength Y [MPa].
+        youngs_modulus_mpa: Young's modulus E [MPa].
+        thickness_mm: sheet thickness t [mm].
+        loaded_radius_mm: inside radius under load r [mm].
+
+    Raises:
+        InputError: a size is not above zero.
+        RangeError: x of 0.5 or more, where the sheet springs back flat.
+
+    Source: F. J. Gardiner, Trans. ASME 79 (1957), pp. 1-9. Elastic, perfectly plastic sheet.
+
+    >>> round(springback_ratio_gardiner(275, 205_000, 1, 50), 4)
+    0.8
+    """
     need_positive(
         yield_mpa=yield_mpa, youngs_modulus_mpa=youngs_modulus_mpa, thickness_mm=thickness_mm
     )
@@ -19,7 +54,8 @@ def springback_ratio_gardiner(
     x = loaded_radius_mm * yield_mpa / (youngs_modulus_mpa * thickness_mm)
     if x >= 0.5:
         raise RangeError(
-            "The radius is so large for this thickness that the sheet springs back flat.",
+            f"A radius of {loaded_radius_mm:g} mm is so large for {thickness_mm:g} mm sheet "
+            "that it springs back flat.",
             "inside_radius_mm",
             "Use a smaller radius.",
         )
@@ -33,7 +69,24 @@ def springback_gardiner(
     loaded_radius_mm: float,
     included_angle_deg: float,
 ) -> float:
-    """Springback [deg] of a bend that is to end at included_angle_deg, by Gardiner."""
+    """Springback [deg] of a bend that is to come out at an included angle, by Gardiner's ratio.
+
+    Args:
+        yield_mpa: yield strength Y [MPa].
+        youngs_modulus_mpa: Young's modulus E [MPa].
+        thickness_mm: sheet thickness t [mm].
+        loaded_radius_mm: inside radius under load r [mm].
+        included_angle_deg: wanted angle between the flats [deg], 0 to under 180.
+
+    Raises:
+        InputError: a size is not above zero or the angle is no bend.
+        RangeError: the sheet springs back flat.
+
+    Source: as :func:`springback_ratio_gardiner`.
+
+    >>> round(springback_gardiner(200, 207_000, 2, 2.56, 90), 2)
+    0.34
+    """
     need_bend(included_angle_deg)
     ratio = springback_ratio_gardiner(yield_mpa, youngs_modulus_mpa, thickness_mm, loaded_radius_mm)
     return (180.0 - included_angle_deg) * (1.0 / ratio - 1.0)
@@ -46,23 +99,49 @@ def springback(
     inside_radius_mm: float,
     included_angle_deg: float,
 ) -> Estimate:
-    """Springback [deg] with its band."""
+    """Springback [deg] with its band; the module's table says what the ends are.
+
+    Args:
+        metal: gives the usual springback, Y, E and R_m.
+        thickness_mm: sheet thickness t [mm].
+        v_opening_mm: die opening V [mm].
+        inside_radius_mm: predicted inside radius [mm].
+        included_angle_deg: wanted angle between the flats [deg], 0 to under 180.
+
+    Raises:
+        InputError: a size is not above zero or the angle is no bend.
+        RangeError: the radius is so large that the sheet may spring back flat.
+    """
     need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
     need_bend(included_angle_deg)
-    scale = (180.0 - included_angle_deg) / 90.0 * v_opening_mm / (8.0 * thickness_mm)
-    figure = metal.springback_at_90_deg
-    gardiner = springback_gardiner(
-        metal.yield_mpa.nominal,
-        metal.youngs_modulus_mpa.nominal,
-        thickness_mm,
-        inside_radius_mm,
-        included_angle_deg,
-    )
-    nominal = scale * figure.nominal
+    usual = metal.springback_at_90_deg
+    scale = (180.0 - included_angle_deg) / 90.0 * v_opening_mm / (HANDBOOK_V_OVER_T * thickness_mm)
+    own_radius = min(inside_radius_mm, metal.radius_over_v.nominal * v_opening_mm)
+
+    def gardiner(stress_mpa: float, radius_mm: float) -> float:
+        return springback_gardiner(
+            stress_mpa,
+            metal.youngs_modulus_mpa.nominal,
+            thickness_mm,
+            radius_mm,
+            included_angle_deg,
+        )
+
+    def rounder(stress_mpa: float) -> float:
+        if own_radius == inside_radius_mm:
+            return 0.0
+        return gardiner(stress_mpa, inside_radius_mm) - gardiner(stress_mpa, own_radius)
+
+    nominal = scale * usual.nominal + rounder(metal.yield_mpa.nominal)
+    hardest = metal.tensile_mpa.high
     return Estimate(
-        min(scale * figure.low, gardiner, nominal),
+        min(nominal, scale * usual.low, gardiner(metal.yield_mpa.low, inside_radius_mm)),
         nominal,
-        max(scale * figure.high, gardiner, nominal),
+        max(
+            nominal,
+            scale * usual.high + rounder(hardest),
+            gardiner(hardest, inside_radius_mm),
+        ),
         "handbook",
-        "the metal's usual springback at V = 8 t, scaled",
+        "the metal's usual springback at V = 8 t scaled to this bend; Gardiner 1957 beside it",
     )
