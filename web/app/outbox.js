@@ -38,6 +38,14 @@ export async function forget(id) {
   await (await database()).delete("outbox", id);
 }
 
+/** Somebody decided that a refused trial goes out once more. @param {string} id */
+export async function tryAgain(id) {
+  const transaction = (await database()).transaction("outbox", "readwrite");
+  const entry = await transaction.store.get(id);
+  if (entry) transaction.store.put({ ...entry, refused: undefined });
+  await transaction.done;
+}
+
 /**
  * Send a trial now, or leave it waiting. It is written down before it is sent, so neither a dead
  * server nor a closed page loses it. What the server refuses is not kept: the person is still

@@ -1,10 +1,10 @@
 // What this device prefers. Kept on the device; no account.
 
-/** @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "day"|"shop", name: string}} Settings */
+/** @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "day"|"shop", name: string, paper: "A4"|"Letter"}} Settings */
 
 const KEY = "flangebook.settings";
 /** @type {Settings} */
-const FIRST = { units: "mm", inches: "decimal", theme: "day", name: "" };
+const FIRST = { units: "mm", inches: "decimal", theme: "day", name: "", paper: "A4" };
 
 /** @type {Set<(settings: Settings) => void>} */
 const listeners = new Set();

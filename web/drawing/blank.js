@@ -14,15 +14,14 @@ const ROW = SIZE * 1.5;
 /**
  * Length lies across. A blank much wider than long is drawn with its width cut short by a
  * break line, as a draughtsman does, and says so.
- * @param {Blank} blank @param {{pixels?: number, test?: string}} [how]
+ * @param {Blank} blank @param {{pixels?: number, tallest?: number, test?: string}} [how]
  */
-export function blankDrawing(blank, { pixels = shownWidth(), test = "blank" } = {}) {
+export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 0.45, test = "blank" } = {}) {
   const widthText = tidyLength(blank.width_mm);
   const across = pixels - textWidth(widthText, SIZE) - SIZE * 2;
   const scale = across / blank.length_mm;
-  const most = pixels * 0.45;
-  const broken = blank.width_mm * scale > most;
-  const tall = broken ? most : Math.max(blank.width_mm * scale, 3);
+  const broken = blank.width_mm * scale > tallest;
+  const tall = broken ? tallest : Math.max(blank.width_mm * scale, 3);
   const tops = spread(blank.bend_lines.map((line) => [line.at_mm * scale, SIZE * 1.8 + textWidth(turn(line), SIZE)]), across);
   const feet = spread(blank.bend_lines.map((line) => [line.at_mm * scale, textWidth(tidyLength(line.at_mm), SIZE)]), across);
   const over = rows(tops) * ROW + SIZE * 0.4;

@@ -1,0 +1,129 @@
+// The card as a sheet of paper: the head, the blank, what to fetch, the steps, what to watch.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { blankDrawing } from "../../drawing/blank.js";
+import { sectionDrawing } from "../../drawing/section.js";
+import { smallPose } from "../../drawing/small_pose.js";
+import { settingOf } from "../cards.js";
+import { angle, force, length, mass, words } from "../units.js";
+import { fill, flag } from "./checks.js";
+import { moveSign } from "./lie.js";
+import { place, segments } from "./plan.js";
+import { day } from "./when.js";
+
+/** @typedef {import("./checks.js").Check} Check */
+/** @typedef {{letter: string, level: Check["level"], check: Check, steps: number[]}} Remark */
+
+/** @param {any} card @param {string} metal its name */
+export function cardSheet(card, metal) {
+  const { plan, part } = card;
+  const remarks = collect(plan);
+  return html`<article class="card-sheet ${plan.steps.length > 5 ? "many" : ""}" data-test="card-sheet">
+    ${head(card, metal)}
+    <div class="two">
+      <figure><figcaption>Blank ${words(length(plan.blank.length_mm, { digits: 2 }))} × ${words(length(plan.blank.width_mm))}, ${words(mass(plan.blank.mass_kg))}. Bend lines from the left end.</figcaption>
+        ${blankDrawing(plan.blank, { pixels: 470, tallest: 64, test: "sheet-blank" })}</figure>
+      <figure><figcaption>Finished, outside dimensions</figcaption>
+        ${plan.section ? sectionDrawing({ section: plan.section, part }, { pixels: 300, tallest: 190, test: "sheet-section" }) : nothing}</figure>
+    </div>
+    ${fetchTable(plan)}
+    ${stepTable(card, remarks)}
+    ${remarkList(remarks)}
+    <p class="last-line">Air bending only. Check the first piece before the rest. The press's and the tools' own plates and manuals come first.</p>
+  </article>`;
+}
+
+/** @param {any} card @param {string} metal */
+function head(card, metal) {
+  const { part } = card;
+  const gauge = card.plan.thickness_gauge ?? part.thickness_gauge;
+  return html`<header>
+    <div>
+      <h2>${card.title}</h2>
+      <p class="big-code" data-test="sheet-code">${card.display_code}</p>
+      <p><b>${metal}, ${words(length(part.thickness_mm, { digits: 2 }))}${gauge ? html` (${gauge})` : nothing}</b>, bend length ${words(length(part.bend_length_mm))}.
+        Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.</p>
+      ${card.note ? html`<p class="note">${card.note}</p>` : nothing}
+    </div>
+    <img class="qr" src="/api/v1/cards/${card.code}/qr.svg" alt="QR code that opens this card" data-test="sheet-qr"
+      @error=${(/** @type {Event} */ event) => /** @type {HTMLElement} */ (event.target).setAttribute("hidden", "")}>
+  </header>`;
+}
+
+/** @param {any} plan */
+function fetchTable(plan) {
+  if (!plan.tools.length) return html`<p><b>No tool in the crib does this.</b></p>`;
+  return html`<table class="fetch">
+    <thead><tr><th scope="col">Fetch</th><th scope="col">Name</th><th scope="col">From</th><th scope="col">Lay together</th><th scope="col">Steps</th></tr></thead>
+    <tbody>${plan.tools.map((/** @type {any} */ tool) => html`<tr>
+      <th scope="row">${tool.kind} ${tool.code}</th><td>${tool.name}</td><td>${place(tool)}</td><td>${segments(tool) || "–"}</td>
+      <td>${tool.steps.length === plan.steps.length ? "all" : tool.steps.join(", ")}</td></tr>`)}</tbody>
+  </table>`;
+}
+
+/** @param {any} card @param {Remark[]} remarks */
+function stepTable(card, remarks) {
+  const flats = card.part.flats_mm.length;
+  return html`<table class="paper-steps">
+    <thead><tr>
+      <th scope="col">Step</th><th scope="col">In the tools</th><th scope="col">Gauge</th><th scope="col">Set</th>
+      <th scope="col">Sheet</th><th scope="col">Watch</th><th scope="col">Came out</th>
+    </tr></thead>
+    <tbody>${card.plan.steps.map((/** @type {any} */ step) => stepRow(card, step, remarks.filter(({ steps }) => steps.includes(step.number)), flats))}</tbody>
+  </table>`;
+}
+
+/** @param {any} card @param {any} step @param {Remark[]} remarks @param {number} flats */
+function stepRow(card, step, remarks, flats) {
+  const setting = settingOf(card, step);
+  return html`<tr data-test="sheet-step-${step.number}">
+    <th scope="row"><span class="number">${step.number}</span> bend ${step.bend} ${step.direction}${step.operation && step.operation !== "bend" ? html`<br>${step.operation}` : nothing}</th>
+    <td class="picture">${step.drawing ? smallPose(step.drawing, step.v_opening_mm) : "no drawing"}</td>
+    <td class="figures-cell">X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br>R <b>${length(step.gauge_r_mm).text}</b>${hits(step)}</td>
+    <td class="figures-cell"><b>${words(angle(setting.set_angle_deg))}</b><br>depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br>
+      <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
+    <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${step.gauged_end} end (flat ${step.gauged_end === "left" ? 1 : flats}) to the gauge` : ""}.</span></td>
+    <td>${byLevel(remarks)}</td>
+    <td class="pen"><span>${words(angle(step.included_angle_deg))} wanted</span></td>
+  </tr>`;
+}
+
+/** @param {any} step */
+function hits({ hits: many }) {
+  return many ? html`<br><span class="small">${many.count} hits, ${length(many.pitch_mm, { digits: 2 }).text} apart</span>` : nothing;
+}
+
+/** The marks of a step: each level once, with the letters of what it says below. @param {Remark[]} remarks */
+function byLevel(remarks) {
+  /** @type {Check["level"][]} */
+  const levels = ["stop", "caution", "unknown"];
+  return levels
+    .map((level) => ({ level, letters: remarks.filter((remark) => remark.level === level).map(({ letter }) => letter) }))
+    .filter(({ letters }) => letters.length)
+    .map(({ level, letters }) => html`<div class="mark">${flag(level)} <b>${letters.join(" ")}</b></div>`);
+}
+
+const SEVERITY = { stop: 0, caution: 1, unknown: 2, ok: 3 };
+
+/** Every finding once, worst first, with the steps it belongs to and a letter. @param {any} plan @returns {Remark[]} */
+function collect(plan) {
+  /** @type {Map<string, Remark>} */
+  const found = new Map();
+  for (const check of /** @type {Check[]} */ (plan.checks)) {
+    if (check.level === "ok") continue;
+    const key = `${check.level} ${fill(check.template, check.numbers)}`;
+    const remark = found.get(key) ?? { letter: "", level: check.level, check, steps: [] };
+    if (check.step) remark.steps.push(check.step);
+    found.set(key, remark);
+  }
+  const sorted = [...found.values()].sort((a, b) => SEVERITY[a.level] - SEVERITY[b.level]);
+  return sorted.map((remark, index) => ({ ...remark, letter: index < 26 ? String.fromCharCode(97 + index) : `a${index - 25}` }));
+}
+
+/** @param {Remark[]} remarks */
+function remarkList(remarks) {
+  if (!remarks.length) return nothing;
+  return html`<ul class="remarks" data-test="sheet-remarks">${remarks.map(
+    ({ letter, level, check, steps }) => html`<li data-level=${level}><b>${letter}</b> ${flag(level)}
+      <span>${steps.length ? html`<b>Step ${steps.join(", ")}.</b> ` : nothing}${fill(check.template, check.numbers)} ${check.do ? fill(check.do, check.numbers) : nothing}</span></li>`,
+  )}</ul>`;
+}
