@@ -11,10 +11,12 @@ _MM_PER_INCH = 25.4
 _WORST = {"stop": "STOP: read the card", "caution": "Caution: read the card",
           "unknown": "Unknown rating: read the card", "ok": ""}  # fmt: skip
 
+_SHORT = {"hem pre-bend": " pre-bend", "hem flatten": " flatten", "step bend": " in steps"}
+
 
 @dataclass(frozen=True, slots=True)
 class StepFact:
-    """One step in words: "1  90° up", "set 88.8°", "X 57.3", "over"; tools if they differ."""
+    """One step in words: "1 90° up", "set 88.8°", "X 57.3", "turn over"; tools if they differ."""
 
     name: str
     setting: str
@@ -64,7 +66,7 @@ def facts_of_card(card: Mapping[str, Any], units: Units = "mm") -> LabelFacts:
         warning=_WORST.get(plan.get("worst", "ok"), ""),
         order_warning=_order_warning(plan.get("order")),
         steps=tuple(
-            _step(step, settings.get(step["number"], {}), units, "" if same else tool)
+            _step(step, settings.get(step["number"], {}), units, "" if same else _closer(tool))
             for step, tool in zip(steps, tools, strict=True)
         ),
     )
@@ -106,6 +108,10 @@ def _tools(step: Mapping[str, Any]) -> str:
     return f"{opening} · {step.get('punch') or 'no punch'}"
 
 
+def _closer(tools: str) -> str:
+    return tools.replace("V ", "V").replace(" · ", " ")
+
+
 def _bends(bends: Iterable[Mapping[str, Any]]) -> str:
     count = len(list(bends))
     return "1 bend" if count == 1 else f"{count} bends"
@@ -120,8 +126,7 @@ def _step(
     step: Mapping[str, Any], setting: Mapping[str, Any], units: Units, tools: str
 ) -> StepFact:
     angle = setting.get("set_angle_deg") or step.get("set_angle_deg")
-    operation = step.get("operation", "bend")
-    what = "" if operation == "bend" else f" {operation}"
+    what = _SHORT.get(step.get("operation", "bend"), "")
     moves = [
         w for key, w in (("turn_over", "turn over"), ("turn_end", "turn end")) if step.get(key)
     ]

@@ -57,10 +57,10 @@ def _small(facts: LabelFacts, address: str) -> Label:
 
 
 def _large(facts: LabelFacts, address: str) -> Label:
-    left = Column(x=2.0, y=39.2, width=37.0, bottom=49.4)
-    right = Column(x=40.0, y=1.6, width=58.4, bottom=48.4)
+    left = Column(x=2.0, y=36.6, width=34.0, bottom=48.6)
+    right = Column(x=37.0, y=1.6, width=61.4, bottom=48.4)
     marks: list[Mark] = [
-        QrMark(0.0, 0.0, 40.0, qr_code(address, "Q")),
+        QrMark(0.0, 0.0, 36.0, qr_code(address, "Q")),
         QrMark(80.0, 30.0, 20.0, qr_code(address, "H")),
     ]
     marks += left.line(facts.shown_code, 6.6, bold=True)
@@ -70,7 +70,7 @@ def _large(facts: LabelFacts, address: str) -> Label:
     marks += right.line(facts.blank, 3.0)
     marks += right.line(facts.tools, 3.0)
     marks += _warning(right, facts.warning)
-    right.width = 40.5
+    right.width = 43.0
     marks += _steps(right, facts)
     return Label(100.0, 50.0, _name(facts), tuple(marks))
 
@@ -121,16 +121,18 @@ def _steps(column: Column, facts: LabelFacts) -> list[Mark]:
 
 
 def _table(column: Column, steps: tuple[StepFact, ...], size: float) -> list[Mark]:
-    """Steps in columns that line up, made narrower until they fit the column."""
-    rows = [[printable(c) for c in (s.name, s.setting, s.gauge, s.moves, s.tools)] for s in steps]
-    gap, least = 1.6, 1.5
+    """Steps in columns that line up, made smaller until they fit; at the least size the last
+    columns, tools and moves, are cut: the numbers to set never are.
+    """
+    rows = [[printable(c) for c in (s.name, s.setting, s.gauge, s.tools, s.moves)] for s in steps]
+    gap = 1.5
     bold = [False, True, True, False, False]
     natural = [
         max((face(bold[i]).width(row[i]) for row in rows), default=0.0) for i in range(len(bold))
     ]
     gaps = gap * sum(1 for width in natural[1:] if width)
     total = sum(natural)
-    fitted = max(least, min(size, (column.width - gaps) / total)) if total else size
+    fitted = max(LEAST_SIZE, min(size, (column.width - gaps) / total)) if total else size
     return [mark for row in rows for mark in _row(column, row, natural, fitted, size, gap, bold)]
 
 

@@ -10,9 +10,8 @@ from flangebook.bending.errors import InputError
 from flangebook.labels.layout import Label
 
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}  # ISO 216; ANSI/ASME Y14.1 size A
-MARGIN_MM = 8.0  # common practice: what office printers leave white
-GAP_MM = 2.0
-_MARK_MM = 4.0
+MARGIN_MM = 5.0  # common practice: what office printers leave white
+_MARK_MM = 3.0
 
 Line = tuple[float, float, float, float]
 
@@ -65,11 +64,11 @@ class Grid:
         return _starts(self.paper[1], self.label[1], self.rows)
 
     def cut_marks(self) -> tuple[Line, ...]:
-        """Lines in the margins that the edges of the labels run between."""
+        """Lines in the margins that the edges of the labels run between: one cut parts two."""
         width, height = self.paper
         inset = MARGIN_MM - _MARK_MM - 1.0
-        xs = [x + d for x in self._xs for d in (0.0, self.label[0])]
-        ys = [y + d for y in self._ys for d in (0.0, self.label[1])]
+        xs = [*self._xs, self._xs[-1] + self.label[0]]
+        ys = [*self._ys, self._ys[-1] + self.label[1]]
         ends = (inset, inset + _MARK_MM)
         up_down = [(x, e[0], x, e[1]) for x in xs for e in (ends, _mirrored(ends, height))]
         across = [(e[0], y, e[1], y) for y in ys for e in (ends, _mirrored(ends, width))]
@@ -80,7 +79,7 @@ def grid(paper: str, label: tuple[float, float]) -> Grid:
     """The places on a paper. Raises InputError for a paper that is not known.
 
     >>> grid("A4", (50.0, 25.0)).places
-    30
+    44
     """
     if paper not in PAPERS:
         raise InputError(f"There is no paper {paper}.", "paper", f"One of {', '.join(PAPERS)}.")
@@ -114,14 +113,13 @@ def pages(labels: Sequence[Label], paper: str = "A4", skip: int = 0) -> tuple[Pa
 
 
 def _fit(paper: float, label: float) -> int:
-    return floor((paper - 2 * MARGIN_MM + GAP_MM) / (label + GAP_MM))
+    return floor((paper - 2 * MARGIN_MM) / label)
 
 
 def _starts(paper: float, label: float, count: int) -> list[float]:
     """Left or top edges, the whole block in the middle of the paper."""
-    used = count * label + (count - 1) * GAP_MM
-    first = (paper - used) / 2
-    return [round(first + i * (label + GAP_MM), 3) for i in range(count)]
+    first = (paper - count * label) / 2
+    return [round(first + i * label, 3) for i in range(count)]
 
 
 def _mirrored(ends: tuple[float, float], paper: float) -> tuple[float, float]:

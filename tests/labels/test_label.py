@@ -1,0 +1,237 @@
+"""What stands on a label, that it fits, and that SVG and PNG show the same."""
+
+from __future__ import annotations
+
+import io
+import re
+from typing import Any
+from xml.etree import ElementTree
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from PIL import Image
+
+from flangebook.bending.errors import InputError
+from flangebook.labels.draw_png import label_png
+from flangebook.labels.draw_svg import label_svg
+from flangebook.labels.facts import facts_of_card
+from flangebook.labels.label import SIZES, label
+from flangebook.labels.layout import LEAST_SIZE, Frame, Label, QrMark, Text
+from flangebook.labels.typeface import face, printable
+
+from .cards import card, step, with_plan
+
+ADDRESS = "HTTPS://SHOP.HOME.ARPA:8443/C/SHE7FA1"
+SVG = "{http://www.w3.org/2000/svg}"
+
+
+def made(base: dict[str, Any], size: str, units: str = "mm") -> Label:
+    return label(facts_of_card(base, units), ADDRESS, size)  # type: ignore[arg-type]
+
+
+def words(base: dict[str, Any], size: str, units: str = "mm") -> str:
+    return " ".join(made(base, size, units).words)
+
+
+def boxes(one: Label) -> list[tuple[float, float, float, float]]:
+    found = []
+    for mark in one.marks:
+        match mark:
+            case Text():
+                found.append(mark.box)
+            case QrMark():
+                found.append((mark.x, mark.y, mark.x + mark.side, mark.y + mark.side))
+            case Frame():
+                pass  # frames hold text on purpose
+    return found
+
+
+def assert_nothing_leaves_or_overlaps(one: Label) -> None:
+    marks = boxes(one)
+    for left, top, right, bottom in marks:
+        assert left >= 0
+        assert top >= 0
+        assert right <= one.width + 1e-6
+        assert bottom <= one.height + 1e-6
+    for i, a in enumerate(marks):
+        for b in marks[i + 1 :]:
+            apart = a[2] <= b[0] + 1e-6 or b[2] <= a[0] + 1e-6 or a[3] <= b[1] + 1e-6
+            assert apart or b[3] <= a[1] + 1e-6, (a, b)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_essentials_stand_in_clear_type(size: str) -> None:
+    text = words(card(), size)
+    for essential in ("SHE-7FA1", "Shelf bracket,", "3 mm", "Mild steel", "V 25", "S85-1",
+                      "141.6 × 220 mm", "1 bend", "3"):  # fmt: skip
+        assert essential in text
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_lengths_in_inches_for_who_wants_them(size: str) -> None:
+    text = words(card(), size, "inch")
+    assert "0.118 in" in text
+    assert "5.576 × 8.661 in" in text
+    assert "mm" not in text
+
+
+def test_the_large_one_has_a_line_for_each_step() -> None:
+    text = made(card(steps=3), "100x50").words
+    assert [w for w in text if re.match(r"\d+ 90° up$", w)] == ["1 90° up", "2 90° up", "3 90° up"]
+    assert text.count("set 88.6°") == 3
+    assert text.count("X 57.3") == 3
+
+
+def test_what_was_learnt_at_the_press_goes_before_the_plan() -> None:
+    learnt = card(settings=[{"step": 1, "set_angle_deg": 87.4}])
+    assert "set 87.4°" in words(learnt, "100x50")
+    assert "88.6" not in words(learnt, "100x50")
+
+
+def test_steps_that_do_not_fit_are_counted() -> None:
+    text = made(card(steps=30), "100x50").words
+    shown = sum(1 for w in text if w.startswith("set "))
+    assert 0 < shown < 30
+    assert f"and {30 - shown} more: open the card" in text
+
+
+def test_tools_stand_once_when_they_are_the_same_and_per_step_when_not() -> None:
+    same = made(card(steps=2), "100x50").words
+    assert same.count("V 25 · S85-1") == 1
+    mixed = with_plan(card(steps=2), steps=[step(1), step(2, v_opening_mm=16.0)])
+    text = made(mixed, "100x50").words
+    assert "V 25 · S85-1 / V 16 · S85-1" in text
+    assert "V25 S85-1" in text
+    assert "V16 S85-1" in text
+
+
+@pytest.mark.parametrize(
+    ("worst", "says"),
+    [("stop", "STOP"), ("caution", "Caution"), ("unknown", "Unknown rating")],
+)
+@pytest.mark.parametrize("size", SIZES)
+def test_a_finding_is_on_the_label_as_a_word(size: str, worst: str, says: str) -> None:
+    assert says in words(with_plan(card(), worst=worst), size)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_an_unproven_order_is_said(size: str) -> None:
+    assert "Clearance not checked" in words(card(), size)
+    proven = with_plan(card(), order={"proven": True})
+    assert "Clearance" not in words(proven, size)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_a_plan_without_tools_is_printed_as_such(size: str) -> None:
+    bare = step(1, v_opening_mm=None, punch=None, set_angle_deg=None, gauge_x_mm=None)
+    text = words(with_plan(card(), steps=[bare], worst="stop"), size)
+    assert "no die · no punch" in text
+    assert "STOP" in text
+    assert "None" not in text
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize(
+    "title", ["<script>alert(1)</script> & 'x' \"y\" ]]>", "]]></svg>", "&amp;", "a\0b\x1bc"]
+)
+def test_markup_in_a_title_is_only_text(size: str, title: str) -> None:
+    svg = label_svg(made(card(title=title), size))
+    root = ElementTree.fromstring(svg)
+    tags = {element.tag.removeprefix(SVG) for element in root.iter()}
+    assert tags <= {"svg", "title", "desc", "defs", "path", "g", "use", "rect"}
+    described = root.findtext(f"{SVG}title") or ""
+    assert described.endswith(printable(title))
+
+
+def test_accents_and_signs_of_the_trade_are_in_the_typeface() -> None:
+    for bold in (False, True):
+        for character in "×°øØÄéñçŁő²½–—·±→":
+            assert character in face(bold).advances, character
+
+
+def test_what_the_typeface_lacks_becomes_a_box_not_a_gap() -> None:
+    assert printable("Halter 棚 1") == "Halter □ 1"
+
+
+def test_svg_and_png_show_the_same() -> None:
+    """The PNG's ink lies where the layout, from which the SVG is written too, has text."""
+    one = made(card(steps=3, title="Wide WWW and low ggg"), "100x50")
+    image = Image.open(io.BytesIO(label_png(one, 300)))
+    scale = 300 / 25.4
+    for mark in one.marks:
+        if isinstance(mark, Text):
+            left, top, right, bottom = (round(v * scale) for v in mark.box)
+            # The end of the last letter is where the widths of the layout say.
+            last = mark.words[-1]
+            start = round((mark.box[2] - face(mark.bold).advances[last] * mark.size) * scale)
+            assert image.crop((start, top, right, bottom)).getextrema()[0] < 128, mark.words
+            assert image.crop((left, top, start + 1, bottom)).getextrema()[0] < 128, mark.words
+    uses = label_svg(one).count("<use ")
+    assert uses == sum(len(w.replace(" ", "")) for w in one.words)
+
+
+@pytest.mark.parametrize(("size", "pixels"), [("50x25", (591, 295)), ("100x50", (1181, 591))])
+def test_the_png_has_the_size_and_resolution_asked_for(size: str, pixels: tuple[int, int]) -> None:
+    image = Image.open(io.BytesIO(label_png(made(card(), size), 300)))
+    assert image.size == pixels
+    assert image.info["dpi"] == pytest.approx((300, 300), abs=0.1)
+
+
+@pytest.mark.parametrize("dpi", [0, -300, 71, 601, 100_000])
+def test_a_resolution_that_cannot_be_drawn_is_refused(dpi: int) -> None:
+    with pytest.raises(InputError, match="dots per inch"):
+        label_png(made(card(), "50x25"), dpi)
+
+
+def test_another_size_is_refused_with_the_sizes_there_are() -> None:
+    with pytest.raises(InputError, match="50x25, 100x50"):
+        made(card(), "10x10")
+
+
+LENGTH = st.floats(0.1, 20_000)
+TITLE = st.text(max_size=120) | st.text("W棚 mgÅ", max_size=120)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    size=st.sampled_from(SIZES),
+    units=st.sampled_from(["mm", "inch"]),
+    title=TITLE,
+    metal=TITLE,
+    thickness=st.floats(0.1, 25),
+    blank=LENGTH,
+    length=LENGTH,
+    worst=st.sampled_from(["ok", "unknown", "caution", "stop"]),
+    count=st.integers(0, 40),
+    punch=st.text(min_size=1, max_size=40) | st.none(),
+    differ=st.booleans(),
+    operation=st.sampled_from(["bend", "hem pre-bend", "hem flatten", "step bend"]),
+    gauge=LENGTH | st.none(),
+    angle=st.floats(0.1, 179.9) | st.none(),
+)
+def test_whatever_the_card_says_nothing_leaves_its_box_and_no_number_is_cut(
+    size: str, units: str, title: str, metal: str, thickness: float, blank: float,
+    length: float, worst: str, count: int, punch: str | None, differ: bool, operation: str,
+    gauge: float | None, angle: float | None,
+) -> None:  # fmt: skip
+    steps = [
+        step(n, punch=punch, operation=operation, gauge_x_mm=gauge, set_angle_deg=angle,
+             turn_over=True, turn_end=True, v_opening_mm=6.0 + (n % 3 if differ else 0))
+        for n in range(1, count + 1)
+    ]  # fmt: skip
+    base = card(count, title=title)
+    base["part"] |= {"thickness_mm": thickness, "bend_length_mm": length}
+    plan = with_plan(base, metal_name=metal, blank_length_mm=blank, worst=worst, steps=steps)
+    one = made(plan, size, units)
+    assert_nothing_leaves_or_overlaps(one)
+    for mark in one.marks:
+        if isinstance(mark, Text):
+            assert mark.size >= LEAST_SIZE - 1e-9, mark.words
+    for words in one.words:
+        if words.startswith(("Blank ", "set ", "X ")):
+            assert "…" not in words
+    if size == "100x50" and steps:
+        assert any(w.startswith("set ") for w in one.words) or "more: open the card" in str(
+            one.words
+        )
