@@ -85,5 +85,6 @@ export function startRouter() {
     event.preventDefault();
     go(link.pathname + link.search + link.hash);
   });
+  page().replaceChildren(); // the words that stood there while the app loaded
   return showCurrent();
 }

@@ -1,6 +1,7 @@
 // One step to scale: the sheet in the tools before and after the bend, seen from the end of the
 // press, the operator on the left and the back gauge on the right.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
+import { angle as shownAngle, words } from "../app/units.js";
 import "./frame.js";
 import { boundsOf, closedPath } from "./rings.js";
 
@@ -11,23 +12,24 @@ import { boundsOf, closedPath } from "./rings.js";
 
 /**
  * @param {StepDrawing} drawing
- * @param {{pose: "before"|"after", close: boolean, opening: number, gauge: string, angle: string, words: string}} how
- *   opening: the die's V in mm, the measure for how much is shown; gauge, angle: the figures as text;
+ * @param {{pose: "before"|"after", close: boolean, opening: number, gauge: string, angle: number|null, words: string}} how
+ *   opening: the die's V in mm, the measure for how much is shown; gauge: its distance as text;
+ *   angle: included, at the bottom of the stroke;
  *   words: what the drawing shows, for who cannot see it
  */
-export function poseDrawing(drawing, { pose, close, opening, gauge, angle, words }) {
+export function poseDrawing(drawing, { pose, close, opening, gauge, angle, words: described }) {
   const window = close ? closeWindow(opening) : partWindow(drawing, opening);
   const { left, bottom, right, top } = window;
   const now = drawing[pose];
   return html`<drawing-frame class="pose-frame">
-    <svg class="drawing pose" role="img" aria-label=${words} data-test="pose" data-pose=${pose}
+    <svg class="drawing pose" role="img" aria-label=${described} data-test="pose" data-pose=${pose}
       viewBox="${left} ${-top} ${right - left} ${top - bottom}" preserveAspectRatio="xMidYMid meet">
       ${[drawing.bed, drawing.die, now.ram, now.holder, now.punch].map(tool)}
       <path class="axis" d="M0 ${-top - 999}V999" />
       <path class="gauge" d=${closedPath(now.gauge)} />
       <path class="sheet" data-test="sheet" d=${closedPath(now.sheet)} />
       ${pose === "before" && drawing.gauge_point ? gaugeDimension(drawing.gauge_point, gauge, window) : nothing}
-      ${pose === "after" && angle ? angleMark(now.sheet, angle, window) : nothing}
+      ${pose === "after" && angle ? angleArc(now.sheet, angle, opening) : nothing}
     </svg>
   </drawing-frame>`;
 }
@@ -47,7 +49,7 @@ function closeWindow(opening) {
  */
 function partWindow(drawing, opening) {
   const [left, bottom, right, top] = boundsOf([drawing.before.sheet, drawing.after.sheet]);
-  const most = 9 * opening;
+  const most = 14 * opening;
   const stop = drawing.gauge_point ? drawing.gauge_point[0] + 1.5 * opening : 0;
   return {
     left: Math.max(Math.min(left - 0.4 * opening, -1.4 * opening), -most),
@@ -62,25 +64,35 @@ function partWindow(drawing, opening) {
  * @param {[number, number]} point @param {string} text @param {Window} window
  */
 function gaugeDimension([x, y], text, { bottom }) {
-  const line = bottom * 0.62;
+  const line = bottom * 0.5;
   return svg`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${x} ${-y}V${-line}" />
     <path class="dimension" d="M0 ${-line}H${x}" />
     ${arrow(0, line, 180)}${arrow(x, line, 0)}
     <g transform="translate(${x} ${-y})"><circle class="px touch" r="5" /></g>
-    ${label(x / 2, line, text)}
+    ${label(x / 2, line, text, 17)}
   </g>`;
 }
 
-/** The angle to set, in the opening between the wings. @param {Ring} sheet @param {string} text @param {Window} window */
-function angleMark(sheet, text, { top }) {
-  return label(0, Math.min(boundsOf([sheet])[3], top) * 0.55, text);
+/**
+ * The angle to set, on an arc from wing to wing.
+ * @param {Ring} sheet @param {number} included @param {number} opening
+ */
+function angleArc(sheet, included, opening) {
+  const foot = Math.min(...sheet.filter(([x]) => Math.abs(x) < opening / 2).map(([, y]) => y));
+  const radius = 1.25 * opening;
+  const half = (included / 2) * (Math.PI / 180);
+  const [x, y] = [radius * Math.sin(half), foot + radius * Math.cos(half)];
+  return svg`<g class="dimension-line" data-test="angle-dimension">
+    <path class="dimension" d="M${-x} ${-y}A${radius} ${radius} 0 0 1 ${x} ${-y}" />
+    ${label(0, foot + radius, words(shownAngle(included)))}
+  </g>`;
 }
 
 /** @param {number} x @param {number} y @param {number} degrees */
 const arrow = (x, y, degrees) =>
   svg`<g transform="translate(${x} ${-y})"><path class="px arrow ${degrees ? "back" : ""}" d="M0 0L-12 -5V5Z" /></g>`;
 
-/** @param {number} x @param {number} y @param {string} text */
-const label = (x, y, text) =>
-  svg`<g transform="translate(${x} ${-y})"><text class="px label" text-anchor="middle" dominant-baseline="central">${text}</text></g>`;
+/** @param {number} x @param {number} y @param {string} text @param {number} [down] in pixels */
+const label = (x, y, text, down = 0) =>
+  svg`<g transform="translate(${x} ${-y})"><text class="px label" y=${down} text-anchor="middle" dominant-baseline="central">${text}</text></g>`;

@@ -96,7 +96,7 @@ function drawing(answer, { pose, show }) {
   const set = words(angle(answer.set_angle_deg));
   return html`<section class="bend-drawing" aria-label="The bend in its tools">
     ${choice({ name: "pose-shown", label: "Drawn to scale", value: pose, options: [["before", "Before"], ["after", "At the bottom"]], change: (value) => show(value === "before" ? "before" : "after") })}
-    ${poseDrawing(answer.drawing, { pose, close: true, opening: answer.v_opening_mm, gauge: "", angle: set, words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}` })}
+    ${poseDrawing(answer.drawing, { pose, close: true, opening: answer.v_opening_mm, gauge: "", angle: answer.set_angle_deg, words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}` })}
   </section>`;
 }
 

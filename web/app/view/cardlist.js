@@ -1,7 +1,8 @@
-// A line for each card: title, code, what it is made of, its worst finding, what waits.
+// A line for each card: title, code, what it is made of, whether it has a stop, what waits.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { displayCode } from "../codes.js";
-import { length, words } from "../units.js";
+import { tidyLength } from "../../drawing/section.js";
+import { lengthUnit } from "../units.js";
 import { flag } from "./checks.js";
 import { day } from "./when.js";
 
@@ -16,10 +17,10 @@ export function cardList(cards, { metalName, waiting }) {
           <span class="lead">${card.title || "Untitled"}</span>
           <span class="code">${displayCode(card.code)}</span>
           <span class="more">
-            ${metalName(card.metal)}, ${words(length(card.thickness_mm, { digits: 2 }))}, ${card.bends === 1 ? "1 bend" : `${card.bends} bends`}
+            ${metalName(card.metal)}, ${tidyLength(card.thickness_mm)} ${lengthUnit()}, ${card.bends === 1 ? "1 bend" : `${card.bends} bends`}
             · changed ${day(card.updated_at)}${card.updated_by ? ` by ${card.updated_by}` : ""}${card.archived ? " · put away" : ""}
             ${waits(waiting.get(card.code) ?? 0)}
-            ${card.worst === "stop" || card.worst === "caution" ? flag(card.worst) : nothing}
+            ${card.worst === "stop" ? flag("stop") : nothing}
           </span>
         </a>
       </li>`,

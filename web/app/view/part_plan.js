@@ -40,7 +40,7 @@ function stepDrawing(step) {
   if (!step.drawing) return nothing;
   const gauge = words(length(step.gauge_x_mm, { digits: 2 }));
   const set = words(angle(step.set_angle_deg));
-  const how = { close: false, opening: step.v_opening_mm, gauge, angle: set };
+  const how = { close: false, opening: step.v_opening_mm, gauge, angle: step.set_angle_deg };
   return html`<figure class="step-drawing" data-step=${step.number}>
     <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)}</figcaption>
     <div class="poses">

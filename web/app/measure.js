@@ -1,0 +1,71 @@
+// A measured bend, read from what was typed, and what to set next when the shop cannot say.
+
+/** @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string, note: string, set: string}} Typed */
+/** @typedef {{set_angle_deg: number, punch_depth_mm: number|null}} Setting */
+
+/** Degrees as typed at the press: 91.5, 91,5, 91.5°. @param {string} typed @returns {number|null} null when it is no angle */
+export function readAngle(typed) {
+  const text = typed.trim().replace(",", ".").replace(/\s*(°|deg)$/, "");
+  if (!/^(\d+\.?\d*|\.\d+)$/.test(text)) return null;
+  const degrees = Number(text);
+  return degrees > 0 && degrees < 180 ? degrees : null;
+}
+
+const NO_ANGLE = "Type the angle between the flats in degrees, such as 90.5. Square is 90.";
+
+/**
+ * @param {Typed} typed
+ * @returns {{angles: Record<string, number>, wrong: Record<string, string[]>}} angles by the API's names
+ */
+export function readMeasured(typed) {
+  /** @type {Record<string, number>} */
+  const angles = {};
+  /** @type {Record<string, string[]>} */
+  const wrong = {};
+  /** @type {[string, string][]} */
+  const fields =
+    typed.places === "one" ? [["measured_deg", typed.one]] : [["left_deg", typed.left], ["middle_deg", typed.middle], ["right_deg", typed.right]];
+  for (const [name, text] of fields) {
+    if (text.trim() === "") continue;
+    const degrees = readAngle(text);
+    if (degrees === null) wrong[name] = [NO_ANGLE];
+    else angles[name] = degrees;
+  }
+  if (!Object.keys(angles).length && !Object.keys(wrong).length) wrong[fields[0][0]] = [NO_ANGLE];
+  return { angles, wrong };
+}
+
+/**
+ * What to set after a measured angle by the card's own table, the nearest row. The table holds for
+ * the planned setting; for another one it is moved along by as much.
+ * @param {any} step @param {Record<string, number>} angles as measured @param {Setting} used what had been set
+ * @returns {(Setting & {row: number}) | null} null where the table does not reach
+ */
+export function fromTable(step, angles, used) {
+  const measured = middleOf(angles);
+  /** @type {{measured_deg: number, set_angle_deg: number, punch_depth_mm: number}[]} */
+  const rows = step.corrections ?? [];
+  const distance = (/** @type {{measured_deg: number}} */ row) => Math.abs(row.measured_deg - measured);
+  const nearest = rows.reduce((best, row) => (best && distance(best) <= distance(row) ? best : row), rows[0]);
+  if (!nearest || distance(nearest) > 0.5) return null;
+  return {
+    row: nearest.measured_deg,
+    set_angle_deg: nearest.set_angle_deg + (used.set_angle_deg - step.set_angle_deg),
+    punch_depth_mm: used.punch_depth_mm === null ? null : nearest.punch_depth_mm + (used.punch_depth_mm - step.punch_depth_mm),
+  };
+}
+
+/** One angle for several along the bend, as the server takes it: the mean of those given. @param {Record<string, number>} angles */
+function middleOf(angles) {
+  const all = Object.values(angles);
+  return all.reduce((sum, degrees) => sum + degrees, 0) / all.length;
+}
+
+/**
+ * What to set next: the shop's answer, else the card's own table.
+ * @param {{correction: any|null, table: Setting|null}|null} result @returns {Setting|null}
+ */
+export function newSetting(result) {
+  if (result?.correction?.set_angle_deg) return result.correction;
+  return result?.table ?? null;
+}

@@ -1,0 +1,55 @@
+// The form for what came out of the press: big boxes, few words.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { settingOf } from "../cards.js";
+import { angle, lengthUnit, words } from "../units.js";
+import { choice, field } from "./field.js";
+
+/** @typedef {import("../measure.js").Typed} Typed */
+
+/**
+ * @param {any} card @param {any} step
+ * @param {{typed: Typed, used: import("../measure.js").Setting|null, wrong: Record<string, string[]>, general: string, sending: boolean}} state
+ * @param {{save: () => void, draw: () => void}} act
+ */
+export function trialForm(card, step, state, { save, draw }) {
+  const { typed, wrong } = state;
+  /** @param {keyof Typed} key @param {string} name @param {string} label @param {Partial<import("./field.js").FieldOptions>} [more] */
+  const box = (key, name, label, more = {}) =>
+    field({ name, label, value: typed[key], wrong: wrong[name], change: (value) => Object.assign(typed, { [key]: value }), ...more });
+  const set = state.used?.set_angle_deg ?? settingOf(card, step).set_angle_deg;
+  return html`<form class="trial-form" novalidate data-test="trial-form" @submit=${(/** @type {Event} */ event) => {
+      event.preventDefault();
+      save();
+    }}>
+    <h2>What came out? <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
+    ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
+    <div class="trial-angles ${typed.places}">
+      ${typed.places === "one"
+        ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
+        : [
+            box("left", "left_deg", "Left", { keys: "decimal", unit: "°" }),
+            box("middle", "middle_deg", "Middle", { keys: "decimal", unit: "°" }),
+            box("right", "right_deg", "Right", { keys: "decimal", unit: "°" }),
+          ]}
+    </div>
+    ${choice({
+      name: "places",
+      label: "Measured at",
+      value: typed.places,
+      options: [["one", "One place"], ["three", "Left, middle, right"]],
+      change: (value) => {
+        Object.assign(typed, { places: value });
+        draw();
+      },
+    })}
+    <div class="trial-more">
+      ${box("set", "set_angle_deg", "Angle that was set", { keys: "decimal", unit: "°", placeholder: set === null ? "" : angle(set).text, hint: "Leave it if it was set as shown." })}
+      ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
+      ${box("note", "note", "Note", { hint: "Lot, grain, anything odd." })}
+    </div>
+    <nav class="step-nav" aria-label="Trial">
+      <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back</a>
+      <button class="button next" data-test="save" ?disabled=${state.sending}>${state.sending ? "Sending…" : "Save"}</button>
+    </nav>
+  </form>`;
+}

@@ -1,0 +1,68 @@
+// The answer to a trial: what to set next, where that comes from, and keeping it.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { newSetting } from "../measure.js";
+import { angle, fixed, length, words } from "../units.js";
+import { setFigure } from "./setting.js";
+import { measured } from "./trials.js";
+
+/** @typedef {import("../../screens/trial.js").Result} Result */
+
+/** @param {any} card @param {any} step @param {Result} result @param {{again: () => void, keep: () => void}} act */
+export function trialResult(card, step, result, { again, keep }) {
+  const setting = newSetting(result);
+  const last = step.number === card.plan.steps.length;
+  return html`<div class="trial-result" data-test="trial-result" data-waits=${result.waits ? "true" : "false"}>
+    <h2>${measured(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
+    ${result.waits
+      ? html`<p class="waits" data-test="waits"><b>Waiting.</b> The shop does not answer. It is written down on this device and goes out by itself.</p>`
+      : html`<p data-test="sent">On the card, for everybody.</p>`}
+    ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
+    ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
+    ${tilt(result.correction)}
+    ${setting ? keeping(result, keep) : nothing}
+    <nav class="step-nav" aria-label="Trial">
+      <button class="button" data-test="again" @click=${again}>Measure another</button>
+      <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back to step ${step.number}</a>
+      ${last
+        ? html`<a class="button next" href="/c/${card.code}" data-test="next">Done: the card</a>`
+        : html`<a class="button next" href="/c/${card.code}/step/${step.number + 1}" data-test="next">Next: step ${step.number + 1}</a>`}
+    </nav>
+  </div>`;
+}
+
+/** @param {import("../measure.js").Setting} setting */
+const newNumbers = (setting) => html`<div class="set-figures" data-test="new-setting">
+  ${setFigure("Set angle now", angle(setting.set_angle_deg), "new-angle")}
+  ${setting.punch_depth_mm === null ? nothing : setFigure("Punch depth now", length(setting.punch_depth_mm, { digits: 2 }), "new-depth")}
+</div>`;
+
+/** @param {Result} result */
+function basis({ correction, table }) {
+  if (correction) return correction.words;
+  return `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. The shop works it out again when the trial arrives.`;
+}
+
+/** @param {Result} result */
+function noSetting({ waits, correction }) {
+  if (correction?.words) return correction.words;
+  return waits
+    ? "That is further off than the card’s table reaches. Look at tools, metal and thickness before the next piece."
+    : "No new setting comes from this one.";
+}
+
+/** @param {any} correction */
+function tilt(correction) {
+  const slope = correction?.tilt_mm_per_m;
+  if (slope === null || slope === undefined) return nothing;
+  return html`<p data-test="tilt">Left and right differ: about ${fixed(Math.abs(slope), 2)} mm in each metre, ${slope > 0 ? "the right end deeper" : "the left end deeper"}.</p>`;
+}
+
+/** @param {Result} result @param {() => void} keep */
+function keeping(result, keep) {
+  if (result.kept === "kept") return html`<p class="kept" data-test="kept" role="status"><b>Kept.</b> ${result.words}</p>`;
+  if (result.waits) return html`<p data-test="keep-later">To make it the card’s setting, the shop must answer. The card stays as it is until then.</p>`;
+  return html`<div class="buttons">
+      <button class="button" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>${result.kept === "asking" ? "Keeping…" : "Keep this setting"}</button>
+    </div>
+    <p class="wrong" role="alert" data-test="keep-fault">${result.words}</p>`;
+}

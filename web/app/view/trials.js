@@ -1,0 +1,37 @@
+// One line for each trial: what was measured, what was set, what it led to.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { angle, length, words } from "../units.js";
+import { moment } from "./when.js";
+
+/** @param {any} trial @param {{waiting?: import("../outbox.js").Waiting}} [how] */
+export function trialLine(trial, { waiting } = {}) {
+  return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
+    <div>
+      <span class="lead">${measured(trial)}</span>
+      <span class="code">Step ${trial.step}</span>
+      <span class="more">
+        ${waiting ? html`<b class="waits">${waiting.refused ? `Refused: ${waiting.refused}` : "Waiting to be sent"}</b> · ` : nothing}
+        ${[moment(trial.made_at ?? trial.received_at ?? ""), trial.by, settingWords(trial), ledTo(trial.correction)].filter(Boolean).join(" · ")}
+        ${trial.note ? html`<span class="trial-note">${trial.note}</span>` : nothing}
+        ${waiting?.refused ? html`<a href="/settings">Decide</a>` : nothing}
+      </span>
+    </div>
+  </li>`;
+}
+
+/** @param {any} trial @returns {string} */
+export function measured(trial) {
+  const angles = [trial.left_deg, trial.middle_deg, trial.right_deg];
+  const all = angles.some((deg) => deg !== null && deg !== undefined);
+  const came = all ? angles.map((deg) => words(angle(deg ?? null))).join(" / ") : words(angle(trial.measured_deg));
+  return trial.flange_mm ? `${came}, flange ${flange(trial.flange_mm)}` : came;
+}
+
+/** @param {any} trial */
+const settingWords = (trial) => (trial.set_angle_deg ? `set at ${words(angle(trial.set_angle_deg))}` : "");
+
+/** @param {any} correction */
+const ledTo = (correction) => (correction?.set_angle_deg ? `new setting ${words(angle(correction.set_angle_deg))}` : "");
+
+/** A trial that still waits holds the flange as it was typed. @param {number|string} kept @returns {string} */
+const flange = (kept) => (typeof kept === "string" ? kept : words(length(kept, { digits: 2 })));

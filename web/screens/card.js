@@ -1,0 +1,144 @@
+// One card: what it is, what may go wrong, what to fetch, and the way to its first bend.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { call } from "../app/api.js";
+import { openCard } from "../app/cards.js";
+import { displayCode, readCode } from "../app/codes.js";
+import { waitingFor } from "../app/outbox.js";
+import { onSettings } from "../app/settings.js";
+import { keptCard, keptShop } from "../app/store.js";
+import { angle, length, lengthUnit, words } from "../app/units.js";
+import { badCode, noCard } from "../app/view/cardstates.js";
+import { checkList } from "../app/view/checks.js";
+import { freshness } from "../app/view/freshness.js";
+import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
+import { trialLine } from "../app/view/trials.js";
+import { sectionDrawing, tidyLength } from "../drawing/section.js";
+
+/** @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string}} Around what the shop and this device know about the card */
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {any} */
+  let card;
+  /** @type {Around} */
+  const around = { waiting: [], fresh: null, metal: "" };
+  const draw = () => {
+    visit.title(card.title || displayCode(code));
+    visit.render(cardScreen(card, around));
+  };
+  /** @param {any} opened */
+  const showCard = async (opened) => {
+    card = opened;
+    around.waiting = await waitingFor(code).catch(() => []);
+    around.metal = await metalName(card.part.metal);
+    draw();
+    visit.ready();
+  };
+  onSettings(() => card && draw(), visit.signal);
+  document.addEventListener("sync", async () => card && showCard((await keptCard(code).catch(() => undefined)) ?? card), { signal: visit.signal });
+  try {
+    await openCard(code, showCard, visit.signal);
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+    return;
+  }
+  // Whether the plan would come out otherwise today is the shop's to say; offline nothing is said.
+  around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(({ body }) => body, () => null);
+  draw();
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/** @param {string} code */
+async function metalName(code) {
+  const shop = await keptShop().catch(() => undefined);
+  return shop?.metals?.find((/** @type {any} */ metal) => metal.code === code)?.name ?? code;
+}
+
+/** @param {any} card @param {Around} around */
+function cardScreen(card, around) {
+  const { plan } = card;
+  const findings = plan.checks.filter((/** @type {any} */ check) => check.level !== "ok");
+  const stops = findings.filter((/** @type {any} */ check) => check.level === "stop");
+  const others = findings.filter((/** @type {any} */ check) => check.level !== "stop");
+  return html`<article class="card" data-test="card" data-revision=${card.revision}>
+    <div class="card-head">
+      <header class="card-top">
+        <p class="card-code" data-test="card-code">${displayCode(card.code)}</p>
+        <h1 data-test="card-title">${card.title || "Untitled"}</h1>
+        <p class="card-what" data-test="card-what">${whatItIs(card, around.metal)}</p>
+        ${card.note ? html`<p class="card-note" data-test="card-note">${card.note}</p>` : nothing}
+        ${card.archived ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>` : nothing}
+      </header>
+      ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
+      ${freshness(around.fresh)}
+      ${start(card, stops.length > 0)}
+      ${links(card)}
+    </div>
+    <div class="card-body">
+      <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length)}${blankFigures(plan.blank)}</section>
+      <section class="panel card-picture"><h2>What it becomes</h2>${sectionDrawing(plan)}</section>
+      <section class="panel card-steps"><h2>Steps</h2>${orderWords(plan.order)}${stepList(card)}</section>
+      ${others.length ? html`<section class="panel card-watch"><h2>What to watch</h2>${checkList(others)}</section>` : nothing}
+      <section class="panel card-trials"><h2>What came out</h2>${trials(card, around.waiting)}</section>
+    </div>
+  </article>`;
+}
+
+/** @param {any} card @param {boolean} stopped */
+function start({ code, plan }, stopped) {
+  if (!plan.steps.length) return nothing;
+  return html`<div class="card-start"><a class="button next wide" href="/c/${code}/step/1" data-test="start">
+    ${stopped ? "See step 1" : "Start"} <small>${plan.steps.length === 1 ? "1 step" : `${plan.steps.length} steps`}</small>
+  </a></div>`;
+}
+
+/** @param {any} card @param {string} metal */
+function whatItIs({ part, plan }, metal) {
+  const gauge = plan.thickness_gauge ? ` (${plan.thickness_gauge})` : "";
+  const bends = part.bends.length === 1 ? "1 bend" : `${part.bends.length} bends`;
+  return `${metal}, ${tidyLength(part.thickness_mm)} ${lengthUnit()}${gauge}, ${tidyLength(part.bend_length_mm)} ${lengthUnit()} long, ${bends}`;
+}
+
+/** @param {any} order */
+const orderWords = (order) => (order?.words ? html`<p class="order" data-test="order">${order.words}</p>` : nothing);
+
+/** @param {any} card */
+function stepList(card) {
+  return html`<ol class="rows" data-test="step-list">
+    ${card.plan.steps.map(
+      (/** @type {any} */ step) => html`<li class="row"><a href="/c/${card.code}/step/${step.number}">
+        <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
+        <span class="code">${words(angle(step.included_angle_deg))}</span>
+        <span class="more">${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}${step.turn_over ? ", turn over first" : ""}${step.turn_end ? ", turn end for end first" : ""}</span>
+      </a></li>`,
+    )}
+  </ol>`;
+}
+
+/** The newest trials, and before them those that still wait. @param {any} card @param {import("../app/outbox.js").Waiting[]} waiting */
+function trials(card, waiting) {
+  const newest = [...card.trials].reverse().slice(0, 3);
+  if (!newest.length && !waiting.length) return html`<p data-test="no-trials">Nothing measured yet. After a bend, type what came out.</p>`;
+  return html`<ul class="rows trials" data-test="trials">
+    ${[...waiting].reverse().map((entry) => trialLine(entry.trial, { waiting: entry }))}
+    ${newest.map((trial) => trialLine(trial))}
+  </ul>`;
+}
+
+/** @param {any} card */
+function links({ code }) {
+  return html`<nav class="card-links" aria-label="This card">
+    <a class="button" href="/c/${code}/history" data-test="history">History</a>
+    <a class="button" href="/c/${code}/label" data-test="label">Label</a>
+    <a class="button" href="/c/${code}/print" data-test="print">Print</a>
+    <a class="button" href="/part?from=${code}" data-test="edit">Edit</a>
+  </nav>`;
+}

@@ -1,0 +1,151 @@
+// A card's history: who changed what, when and why, what was measured; older states can be looked
+// at and brought back.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { call, Problem, Unreachable } from "../app/api.js";
+import { changeCard, fetchCard, openCard } from "../app/cards.js";
+import { displayCode, readCode } from "../app/codes.js";
+import { notice } from "../app/notices.js";
+import { newId, waitingFor } from "../app/outbox.js";
+import { onSettings, settings } from "../app/settings.js";
+import { sync } from "../app/sync.js";
+import { badCode, noCard } from "../app/view/cardstates.js";
+import { flag } from "../app/view/checks.js";
+import { revisionView } from "../app/view/revision.js";
+import { trialLine } from "../app/view/trials.js";
+import { moment } from "../app/view/when.js";
+
+/** @typedef {{revision: number, at: string, by: string, reason: string, title: string, changes: string[], worst: string}} Revision */
+/** @typedef {{revisions: Revision[]|null, silent: boolean, waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: any, busy: boolean}} State */
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {any} */
+  let card;
+  /** @type {State} */
+  const state = { revisions: null, silent: false, waiting: [], open: 0, snapshot: null, busy: false };
+  const draw = () => visit.render(historyScreen(card, state, { look, bringBack }));
+  const load = async () => {
+    try {
+      state.revisions = (await call("GET", `/cards/${code}/revisions?limit=200`, { signal: visit.signal })).body.revisions;
+      state.silent = false;
+    } catch (error) {
+      if (!(error instanceof Unreachable)) throw error;
+      state.silent = true;
+    }
+  };
+  /** @param {number} number */
+  const look = async (number) => {
+    state.open = state.open === number ? 0 : number;
+    state.snapshot = null;
+    draw();
+    if (!state.open) return;
+    try {
+      const { body } = await call("GET", `/cards/${code}/revisions/${number}`, { signal: visit.signal });
+      if (state.open === number) state.snapshot = body;
+    } catch (error) {
+      state.open = 0;
+      notice(error instanceof Error ? error.message : String(error));
+    }
+    draw();
+  };
+  /** @param {number} number */
+  const bringBack = async (number) => {
+    state.busy = true;
+    draw();
+    try {
+      card = await restore(card, number);
+      notice(`Revision ${number} is back, as revision ${card.revision}.`);
+      state.open = 0;
+      sync();
+      await load();
+    } catch (error) {
+      notice(error instanceof Problem && error.status === 412 ? "The card was changed meanwhile. Look at the history again." : String(error instanceof Error ? error.message : error));
+    }
+    state.busy = false;
+    draw();
+  };
+  onSettings(() => card && draw(), visit.signal);
+  try {
+    await openCard(code, async (opened) => {
+      card = opened;
+      visit.title(`${card.title || displayCode(code)}: history`);
+      state.waiting = await waitingFor(code).catch(() => []);
+      draw();
+    }, visit.signal);
+    await load();
+    draw();
+    visit.ready();
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/** @param {any} card @param {number} number @returns {Promise<any>} the card as it is then */
+async function restore(card, number) {
+  const now = await fetchCard(card.code);
+  return changeCard(now, {
+    restore_revision: number,
+    reason: `Revision ${number} brought back`,
+    id: newId(),
+    ...(settings().name ? { by: settings().name } : {}),
+  });
+}
+
+/** @param {any} card @param {State} state @param {{look: (number: number) => void, bringBack: (number: number) => void}} act */
+function historyScreen(card, state, act) {
+  return html`<article class="history" data-test="history-screen">
+    <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
+      <h1>History of ${card.title || "this card"}</h1></header>
+    <div class="history-body">
+      <section class="panel"><h2>What changed</h2>${revisions(card, state, act)}</section>
+      <section class="panel"><h2>What came out</h2>${trials(card, state)}</section>
+    </div>
+  </article>`;
+}
+
+/** @param {any} card @param {State} state @param {{look: (number: number) => void, bringBack: (number: number) => void}} act */
+function revisions(card, state, act) {
+  if (state.silent) {
+    return html`<p data-test="silent">This device has revision ${card.revision}, of ${moment(card.updated_at)}${card.updated_by ? ` by ${card.updated_by}` : ""}. What was before it is kept in the shop, whose server does not answer.</p>`;
+  }
+  if (!state.revisions) return html`<p data-test="loading">Asking the shop…</p>`;
+  return html`<ol class="rows revisions" data-test="revisions">
+    ${state.revisions.map((one) => revisionLine(one, card, state, act))}
+  </ol>`;
+}
+
+/** @param {Revision} one @param {any} card @param {State} state @param {{look: (number: number) => void, bringBack: (number: number) => void}} act */
+function revisionLine(one, card, state, { look, bringBack }) {
+  const newest = one.revision === card.revision;
+  const open = state.open === one.revision;
+  return html`<li class="row revision" data-test="revision" data-revision=${one.revision}>
+    <h3>Revision ${one.revision}${newest ? ", as it is now" : ""} ${one.worst === "stop" || one.worst === "caution" ? flag(one.worst) : nothing}</h3>
+    <p class="more">${[moment(one.at), one.by].filter(Boolean).join(", by ")}</p>
+    ${one.reason ? html`<p data-test="reason">${one.reason}</p>` : nothing}
+    ${one.changes.length ? html`<ul class="changes" data-test="changes">${one.changes.map((words) => html`<li>${words}</li>`)}</ul>` : nothing}
+    <div class="buttons">
+      <button class="button" aria-expanded=${open ? "true" : "false"} data-test="look" @click=${() => look(one.revision)}>${open ? "Close" : "Look at it"}</button>
+      ${newest ? nothing : html`<button class="button" data-test="bring-back" ?disabled=${state.busy} @click=${() => bringBack(one.revision)}>Bring this one back</button>`}
+    </div>
+    ${open ? (state.snapshot ? revisionView(state.snapshot) : html`<p>Fetching it…</p>`) : nothing}
+  </li>`;
+}
+
+/** @param {any} card @param {State} state */
+function trials(card, state) {
+  if (!card.trials.length && !state.waiting.length) return html`<p data-test="no-trials">Nothing measured yet.</p>`;
+  return html`<ol class="rows trials" data-test="trials">
+      ${[...state.waiting].reverse().map((entry) => trialLine(entry.trial, { waiting: entry }))}
+      ${[...card.trials].reverse().map((/** @type {any} */ trial) => trialLine(trial))}
+    </ol>
+    ${card.trials_total > card.trials.length ? html`<p>The newest ${card.trials.length} of ${card.trials_total}.</p>` : nothing}`;
+}

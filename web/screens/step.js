@@ -1,0 +1,170 @@
+// One bend fills the screen: what it looks like, what to set, how the sheet goes in, what to watch.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { openCard, settingOf } from "../app/cards.js";
+import { readCode } from "../app/codes.js";
+import { go } from "../app/router.js";
+import { onSettings } from "../app/settings.js";
+import { angle, length, words } from "../app/units.js";
+import { badCode, noCard } from "../app/view/cardstates.js";
+import { checkList } from "../app/view/checks.js";
+import { lie } from "../app/view/lie.js";
+import { stepName } from "../app/view/plan.js";
+import { setFigure, stepTop } from "../app/view/setting.js";
+import { poseDrawing } from "../drawing/pose.js";
+
+/** @typedef {{pose: "before"|"after", close: boolean}} Look */
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code, step: typed } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {Look} */
+  const look = { pose: "before", close: false };
+  /** @type {any} */
+  let card;
+  const draw = () => {
+    const step = card.plan.steps[Number(typed) - 1];
+    if (!step) return visit.render(noStep(card, typed));
+    visit.title(`${card.title || code}, step ${step.number}`);
+    visit.render(stepScreen(card, step, look, draw));
+  };
+  onSettings(() => card && draw(), visit.signal);
+  addEventListener("keydown", (event) => card && followKey(event, card, Number(typed)), { signal: visit.signal });
+  try {
+    await openCard(
+      code,
+      (opened) => {
+        card = opened;
+        draw();
+        visit.ready();
+      },
+      visit.signal,
+    );
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/** @param {any} card @param {string} typed */
+const noStep = (card, typed) => html`<div class="state" data-test="no-step">
+  <strong>There is no step ${typed}</strong>This card has ${card.plan.steps.length}.
+  <span class="buttons"><a class="button" href="/c/${card.code}">Open the card</a></span>
+</div>`;
+
+/** Arrow keys turn the leaves. @param {KeyboardEvent} event @param {any} card @param {number} number */
+function followKey(event, card, number) {
+  if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
+  if (/^(INPUT|TEXTAREA|SELECT)$/.test(/** @type {Element} */ (event.target).tagName)) return;
+  if (event.key === "ArrowRight") go(nextOf(card, number).href);
+  if (event.key === "ArrowLeft") go(backOf(card, number).href);
+}
+
+/** @param {any} card @param {number} number */
+function nextOf(card, number) {
+  if (number < card.plan.steps.length) return { href: `/c/${card.code}/step/${number + 1}`, label: "Next", more: `step ${number + 1}` };
+  return { href: `/c/${card.code}/trial/${number}`, label: "What came out?", more: "" };
+}
+
+/** @param {any} card @param {number} number */
+const backOf = (card, number) => ({ href: number > 1 ? `/c/${card.code}/step/${number - 1}` : `/c/${card.code}`, label: "Back" });
+
+/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw */
+function stepScreen(card, step, look, draw) {
+  const { stops, watch } = findingsOf(card, step);
+  const last = step.number === card.plan.steps.length;
+  const next = nextOf(card, step.number);
+  return html`<article class="step" data-test="step">
+    ${stepTop(card, step)}
+    ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
+    <div class="step-body">
+      <div class="step-way">${lie(step, card.part.flats_mm.length)}</div>
+      <section class="step-picture" aria-label="Drawing">${picture(card, step, look, draw)}</section>
+      <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
+      <section class="step-with" aria-label="Tools">${tools(step)}</section>
+      <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
+    </div>
+    <nav class="step-nav" aria-label="Steps">
+      <a class="button" href=${backOf(card, step.number).href} data-test="back">Back</a>
+      ${last ? nothing : html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out">What came out?</a>`}
+      <a class="button next" href=${next.href} data-test="next">${next.label}${next.more ? html` <small>${next.more}</small>` : nothing}</a>
+    </nav>
+  </article>`;
+}
+
+/** Stops first, on their own; then what to watch at this step; hands always. @param {any} card @param {any} step */
+function findingsOf(card, step) {
+  const own = step.checks.filter((/** @type {any} */ check) => check.level !== "ok");
+  const wholeStops = card.plan.checks.filter((/** @type {any} */ check) => check.level === "stop" && !check.step);
+  const hands = card.plan.checks.filter((/** @type {any} */ check) => check.code === "general-hands");
+  /** @type {Map<string, any>} */
+  const each = new Map([...hands, ...wholeStops, ...own].map((check) => [check.code + check.words, { ...check, step: null }]));
+  const all = [...each.values()];
+  return {
+    stops: all.filter((check) => check.level === "stop"),
+    watch: all.filter((check) => check.level !== "stop"),
+  };
+}
+
+/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw */
+function picture(card, step, look, draw) {
+  if (!step.drawing) return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
+  const setting = settingOf(card, step);
+  /** @param {string} label @param {Partial<Look>} change @param {boolean} on @param {string} test */
+  const toggle = (label, change, on, test) => html`<button type="button" class="button" aria-pressed=${on ? "true" : "false"} data-test=${test}
+    @click=${() => {
+      Object.assign(look, change);
+      draw();
+    }}>${label}</button>`;
+  return html`${poseDrawing(step.drawing, {
+      ...look,
+      opening: step.v_opening_mm,
+      gauge: words(length(step.gauge_x_mm)),
+      angle: setting.set_angle_deg,
+      words: `${stepName(step)}, ${look.pose === "before" ? "the sheet on the die before the bend" : "at the bottom of the stroke"}. Gauge at ${words(length(step.gauge_x_mm))}.`,
+    })}
+    <div class="toggles">
+      ${toggle("Before", { pose: "before" }, look.pose === "before", "before")}
+      ${toggle("After", { pose: "after" }, look.pose === "after", "after")}
+      ${toggle(look.close ? "Whole part" : "Closer", { close: !look.close }, look.close, "closer")}
+    </div>`;
+}
+
+/** @param {any} card @param {any} step */
+function numbers(card, step) {
+  const setting = settingOf(card, step);
+  return html`<div class="set-figures">
+      ${setFigure("Gauge X", length(step.gauge_x_mm), "gauge-x")}
+      ${setFigure("Gauge R", length(step.gauge_r_mm), "gauge-r")}
+      ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
+      ${setFigure("Punch depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
+    </div>
+    ${setting.fromTrial
+      ? html`<p class="from-trial" data-test="from-trial"><b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and ${words(length(step.punch_depth_mm, { digits: 2 }))}.</p>`
+      : nothing}
+    ${hits(step)}`;
+}
+
+/** A large radius bent in many hits. @param {any} step */
+function hits({ hits: many }) {
+  if (!many) return nothing;
+  return html`<div class="hits" data-test="hits"><b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each, gauge ${words(length(many.pitch_mm, { digits: 2 }))} on each time:
+    ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}</div>`;
+}
+
+/** @param {any} step */
+function tools(step) {
+  if (!step.die) return nothing;
+  return html`<dl class="step-tools" data-test="step-tools">
+    <div><dt>Punch</dt><dd><b>${step.punch}</b> ${step.punch_name}</dd></div>
+    <div><dt>Die</dt><dd><b>${step.die}</b> V ${words(length(step.v_opening_mm))}</dd></div>
+    ${step.holder ? html`<div><dt>Holder</dt><dd><b>${step.holder}</b></dd></div>` : nothing}
+    <div><dt>Wanted</dt><dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd></div>
+  </dl>`;
+}

@@ -1,0 +1,132 @@
+// What came out: the measured bend is written down, and the answer is what to set next.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { Problem } from "../app/api.js";
+import { openCard, settingOf } from "../app/cards.js";
+import { readCode } from "../app/codes.js";
+import { fromTable, newSetting, readAngle, readMeasured } from "../app/measure.js";
+import { newId, sendTrial } from "../app/outbox.js";
+import { askBeforeLeaving } from "../app/router.js";
+import { settings } from "../app/settings.js";
+import { recount, sync } from "../app/sync.js";
+import { typedLength } from "../app/units.js";
+import { badCode, noCard } from "../app/view/cardstates.js";
+import { focusFirstWrong } from "../app/view/field.js";
+import { stepTop } from "../app/view/setting.js";
+import { trialForm } from "../app/view/trial_form.js";
+import { trialResult } from "../app/view/trial_result.js";
+import { keepSetting } from "../app/keep.js";
+
+/** @typedef {import("../app/measure.js").Typed} Typed */
+/** @typedef {import("../app/measure.js").Setting} Setting */
+/** @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean, kept: "no"|"asking"|"kept", words: string}} Result */
+/** @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string, sending: boolean, result: Result|null}} State */
+
+/** @type {Typed} */
+const BLANK = { one: "", left: "", middle: "", right: "", places: "one", flange: "", note: "", set: "" };
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code, step: typed } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {State} */
+  const state = { typed: { ...BLANK }, used: null, wrong: {}, general: "", sending: false, result: null };
+  /** @type {any} */
+  let card;
+  const draw = () => {
+    const step = card.plan.steps[Number(typed) - 1];
+    if (!step) return refuse(visit, html`<p class="state" data-test="no-step">There is no step ${typed}. <a href="/c/${code}">Open the card</a></p>`);
+    visit.title(`${card.title || code}: what came out`);
+    visit.render(trialScreen(card, step, state, draw));
+  };
+  askBeforeLeaving(() => (!state.result && state.typed.one + state.typed.left + state.typed.note ? "Leave without saving what you measured?" : null));
+  try {
+    await openCard(
+      code,
+      (opened) => {
+        if (state.sending || state.result) return; // the answer on the screen belongs to the card it was asked for
+        card = opened;
+        draw();
+        visit.ready();
+      },
+      visit.signal,
+    );
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/** @param {any} card @param {any} step @param {State} state @param {() => void} draw */
+function trialScreen(card, step, state, draw) {
+  const save = () => saveTrial(card, step, state, draw);
+  const again = () => {
+    const next = newSetting(state.result);
+    Object.assign(state, { typed: { ...BLANK, places: state.typed.places }, used: next ?? state.used, result: null });
+    draw();
+  };
+  const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
+  return html`<article class="step trial-screen" data-test="trial-screen">
+    ${stepTop(card, step)}
+    ${state.result
+      ? trialResult(card, step, state.result, { again, keep })
+      : trialForm(card, step, state, { save, draw })}
+  </article>`;
+}
+
+/** @param {any} card @param {any} step @param {State} state @param {() => void} draw */
+async function saveTrial(card, step, state, draw) {
+  if (state.sending) return;
+  const { angles, wrong } = readMeasured(state.typed);
+  const used = usedSetting(card, step, state);
+  if (!used) wrong.set_angle_deg = ["Type the angle that was set in degrees, such as 88.5."];
+  Object.assign(state, { wrong, general: "" });
+  if (Object.keys(wrong).length || !used) {
+    draw();
+    return focusFirstWrong(wrong);
+  }
+  const trial = trialOf(card, step, angles, used, state.typed);
+  state.sending = true;
+  draw();
+  try {
+    const answer = await sendTrial(card.code, trial);
+    const correction = answer?.correction ?? null;
+    state.result = { trial, correction, table: answer ? null : fromTable(step, angles, used), waits: !answer, kept: "no", words: "" };
+    if (answer) sync();
+  } catch (error) {
+    state.wrong = error instanceof Problem ? error.errors : {};
+    state.general = error instanceof Problem ? error.message : `It could not be written down on this device (${error}). Keep it on paper.`;
+  }
+  state.sending = false;
+  await recount();
+  draw();
+  focusFirstWrong(state.wrong);
+}
+
+/**
+ * What had been set for this piece: as typed, else what the last piece led to, else as the step shows it.
+ * @param {any} card @param {any} step @param {State} state @returns {Setting | null} null when no angle was typed
+ */
+function usedSetting(card, step, state) {
+  const { set_angle_deg, punch_depth_mm } = state.used ?? settingOf(card, step);
+  if (state.typed.set.trim() === "") return { set_angle_deg, punch_depth_mm };
+  const typed = readAngle(state.typed.set);
+  return typed === null ? null : { set_angle_deg: typed, punch_depth_mm: null };
+}
+
+/** @param {any} card @param {any} step @param {Record<string, number>} angles @param {Setting} used @param {Typed} typed */
+function trialOf(card, step, angles, used, typed) {
+  /** @type {Record<string, unknown>} */
+  const trial = { id: newId(), revision: card.revision, step: step.number, bend: step.bend, ...angles, made_at: new Date().toISOString() };
+  if (used.set_angle_deg !== null) trial.set_angle_deg = used.set_angle_deg;
+  if (used.punch_depth_mm !== null) trial.punch_depth_mm = used.punch_depth_mm;
+  if (typed.flange.trim()) trial.flange_mm = typedLength(typed.flange);
+  if (typed.note.trim()) trial.note = typed.note.trim();
+  if (settings().name) trial.by = settings().name;
+  return trial;
+}
