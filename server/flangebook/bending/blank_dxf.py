@@ -2,27 +2,35 @@
 
 from __future__ import annotations
 
+import io
+from importlib import import_module
+from typing import Any
+
 from flangebook.bending.blank import Blank
 
+_COLOURS = {"CUT": 7, "BEND_UP": 5, "BEND_DOWN": 6}
 
-def blank_dxf(blank: Blank, title: str = "") -> str:
-    """DXF text [mm]: layer CUT for the outline, BEND_UP and BEND_DOWN for the bend lines."""
-    import io  # noqa: PLC0415
 
-    import ezdxf  # noqa: PLC0415
+def blank_dxf(blank: Blank) -> str:
+    """DXF text in mm: layer CUT for the outline, BEND_UP and BEND_DOWN for the bend lines.
 
-    ezdxf.options.write_fixed_meta_data_for_testing = True
-    doc = ezdxf.new("R2010", units=4)
-    for name, colour in (("CUT", 7), ("BEND_UP", 5), ("BEND_DOWN", 1)):
-        doc.layers.add(name, color=colour)
-    space = doc.modelspace()
-    length, width = blank.length_mm, blank.width_mm
-    space.add_lwpolyline(
-        [(0, 0), (length, 0), (length, width), (0, width)], close=True, dxfattribs={"layer": "CUT"}
-    )
+    The blank's left end is x = 0, its bend lines run along y, its face that is up in the
+    section is up. The same blank always gives the same text.
+    """
+    # Loaded on first use: it takes half a second that no other answer should wait for.
+    ezdxf: Any = import_module("ezdxf")
+    ezdxf.options.write_fixed_meta_data_for_testing = True  # no clock, no chance in the file
+    drawing = ezdxf.new("R2010", units=4)
+    for name, colour in _COLOURS.items():
+        drawing.layers.add(name, color=colour)
+    space = drawing.modelspace()
+    length, width = round(blank.length_mm, 4), round(blank.width_mm, 4)
+    corners = [(0.0, 0.0), (length, 0.0), (length, width), (0.0, width)]
+    space.add_lwpolyline(corners, close=True, dxfattribs={"layer": "CUT"})
     for line in blank.bend_lines:
         layer = "BEND_UP" if line.direction == "up" else "BEND_DOWN"
-        space.add_line((line.at_mm, 0), (line.at_mm, width), dxfattribs={"layer": layer})
+        at = round(line.at_mm, 4)
+        space.add_line((at, 0.0), (at, width), dxfattribs={"layer": layer})
     stream = io.StringIO()
-    doc.write(stream)
+    drawing.write(stream)
     return stream.getvalue()

@@ -6,13 +6,24 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
+from flangebook.bending.allowance import allowance_din6935
+from flangebook.bending.checks import Check
+from flangebook.bending.errors import RangeError
 from flangebook.bending.part import Bend
 from flangebook.bending.section import FoldedBend
+
+PRE_BEND_DEG = 30.0
+MOST_PRE_BEND_DEG = 45.0
+LEAST_HEM_OVER_T = 4.0
 
 
 @dataclass(frozen=True, slots=True)
 class Hem:
-    """A hem's fold: inside radius, developed length of its arc, the relation and its standing."""
+    """A hem's fold.
+
+    inside_radius_mm: [mm]. allowance_mm: developed length of its arc [mm].
+    relation: what the developed length follows. standing: how far that can be trusted.
+    """
 
     inside_radius_mm: float
     allowance_mm: float
@@ -25,17 +36,99 @@ class Hem:
         return FoldedBend(self.inside_radius_mm, self.allowance_mm)
 
 
+def closed_hem_allowance_mm(thickness_mm: float) -> float:
+    """Developed length of a closed hem's fold [mm]: pi t / 2.
+
+    The sheet folds about its inner corner, neutral line at mid thickness. Against outside
+    dimensions that takes off 2 t - pi t / 2 = 0.43 t, the figure shops use.
+
+    Args:
+        thickness_mm: [mm], above 0. Shops give the figure for sheet up to about 2 mm.
+
+    Source: common practice, no source.
+
+    >>> round(2 * 1.0 - closed_hem_allowance_mm(1.0), 2)
+    0.43
+    """
+    return math.pi * thickness_mm / 2.0
+
+
 def hem(bend: Bend, thickness_mm: float) -> Hem:
-    """The fold of a closed or open hem."""
-    r = 0.0 if bend.kind == "closed_hem" else bend.hem_gap_mm / 2.0
-    return Hem(
-        r,
-        math.pi * (r + thickness_mm / 2.0),
-        "neutral line at mid thickness",
-        "common practice, no source",
-    )
+    """The fold of a closed or open hem.
+
+    Open hems take DIN 6935, whose range of opening angles reaches down to 0 degrees; where it
+    gives no K-factor (inside radius below 0.05 t) the closed hem's rule is carried over.
+    """
+    if bend.kind == "closed_hem":
+        return Hem(
+            0.0,
+            closed_hem_allowance_mm(thickness_mm),
+            "closed hem: 0.43 t less than the outside lengths",
+            "common practice, no source",
+        )
+    radius = bend.hem_gap_mm / 2.0
+    try:
+        taken = allowance_din6935(0.0, radius, thickness_mm)
+    except RangeError:
+        taken = math.pi * radius + closed_hem_allowance_mm(thickness_mm)
+        words = "open hem: neutral line at mid thickness"
+        return Hem(radius, taken, words, "common practice, no source")
+    return Hem(radius, taken, "open hem: DIN 6935 at 0°", "published")
 
 
-def pre_bend_angle_deg(sharpest_tool_angle_deg: float, springback_deg: float = 0.0) -> float:
-    """Included angle of the acute bend before flattening."""
-    return sharpest_tool_angle_deg + springback_deg
+def pre_bend_included_deg(
+    punch_angle_deg: float, die_angle_deg: float, springback_deg: float
+) -> float:
+    """Included angle of the acute bend before flattening, released [deg].
+
+    30 degrees (common practice, no source), or what the blunter of the two tools allows.
+
+    >>> pre_bend_included_deg(28.0, 30.0, 2.0)
+    32.0
+    """
+    return max(PRE_BEND_DEG, max(punch_angle_deg, die_angle_deg) + springback_deg)
+
+
+def hem_checks(
+    bend: Bend, hem_flat_mm: float, thickness_mm: float, pre_bend_deg: float
+) -> tuple[Check, ...]:
+    """Findings on a hem: acute bend not sharp enough, hem short, crack and hand cautions.
+
+    hem_flat_mm: outside length of the hem [mm]. pre_bend_deg: included angle of the acute
+    bend, released [deg].
+    """
+    found = []
+    if pre_bend_deg > MOST_PRE_BEND_DEG:
+        found.append(
+            Check(
+                "stop",
+                "hem-pre-bend-too-open",
+                "The acute bend before flattening would be {pre_bend_deg}; "
+                "above {most_deg} the hem buckles instead of closing (common practice).",
+                "Use a sharper punch and die for the first hit.",
+                {"pre_bend_deg": pre_bend_deg, "most_deg": MOST_PRE_BEND_DEG},
+            )
+        )
+    least = LEAST_HEM_OVER_T * thickness_mm
+    if hem_flat_mm < least:
+        found.append(
+            Check(
+                "caution",
+                "hem-short",
+                "The hem is {hem_mm} long; below {least_mm}, 4 times the thickness, "
+                "it is hard to fold (common practice).",
+                "Make the hem longer.",
+                {"hem_mm": hem_flat_mm, "least_mm": least},
+            )
+        )
+    if bend.kind == "closed_hem":
+        found.append(
+            Check(
+                "caution",
+                "hem-crack",
+                "A closed hem folds the sheet about a zero radius: "
+                "metals that ask for a larger radius crack.",
+                "Try a piece first, or leave the hem open.",
+            )
+        )
+    return tuple(found)
