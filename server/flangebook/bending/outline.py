@@ -91,7 +91,11 @@ def _straight(punch: Punch) -> Ring:
 
 
 def _gooseneck(punch: Punch) -> Ring:
-    """Nose, a neck set back by the relief at 45 degrees, then forward to the seat."""
+    """Nose, a neck set back by the relief, then forward to the seat.
+
+    The neck leans back along the nose's own flank, so that a wing bent as sharp as the nose
+    clears it; where the punch is too short for that, at 45 degrees.
+    """
     tip = _tip(punch)
     width, relief, top = punch.body_width_mm, punch.neck_relief_mm, punch.height_mm
     if relief <= 0.0:
@@ -100,10 +104,15 @@ def _gooseneck(punch: Punch) -> Ring:
         )
     half, front = width / 2.0, max(width / 4.0, tip[-1][0])
     front_y, back_y = _flank_top(tip, front, punch), _flank_top(tip, half, punch)
-    throat_low, neck_low = front_y + front + relief, back_y + half + relief
     seat_low = top - min(0.15 * top, width)
     throat_high = seat_low - (relief + half)
-    if max(throat_low, neck_low) >= throat_high:
+    steep = 1.0 / math.tan(math.radians(punch.angle_deg) / 2.0)
+    for rise in (max(steep, 1.0), 1.0):
+        throat_low = front_y + rise * (front + relief)
+        neck_low = back_y + rise * (half + relief)
+        if max(throat_low, neck_low) < throat_high:
+            break
+    else:
         least = (max(throat_low, neck_low) + relief + half) / 0.85
         raise InputError(
             "The throat is too deep for the punch's height.",
