@@ -4,8 +4,8 @@ import { poseDrawing } from "../../drawing/pose.js";
 import { placeWords } from "../crib.js";
 import { angle, fixed, force, forcePerLength, length, words } from "../units.js";
 import { dieOptions } from "./bend_options.js";
-import { checkList } from "./checks.js";
 import { figure } from "./figure.js";
+import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { choice } from "./field.js";
 import { ratingBars } from "./rating_bar.js";
 
@@ -25,17 +25,13 @@ function predicted(answer, name, what, show) {
 
 /** @param {any} answer @param {Crib} crib @param {Hands} hands */
 export function bendAnswer(answer, crib, hands) {
-  const urgent = answer.checks.filter((/** @type {any} */ check) => check.level === "stop" || check.level === "caution");
-  const calm = answer.checks.filter((/** @type {any} */ check) => !urgent.includes(check));
   return html`
-    ${urgent.length ? html`<section class="panel urgent" aria-label="Findings">${checkList(urgent)}</section>` : nothing}
-    <div class="columns">
-      <div>
-        ${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)}
-        ${calm.length ? html`<section><h2>Also checked</h2>${checkList(calm)}</section>` : nothing}
-      </div>
-      <div>${drawing(answer, hands)} ${dies(answer, hands)} ${opinions(answer)}</div>
-    </div>`;
+    ${urgentFindings(answer.checks)}
+    <div class="columns bend-columns">
+      <div>${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)} ${otherFindings(answer.checks)} ${opinions(answer)}</div>
+      <div>${drawing(answer, hands)} ${dies(answer, hands)}</div>
+    </div>
+    ${everyTimeCautions(answer.checks)}`;
 }
 
 /** @param {any} answer @param {Crib} crib */
@@ -57,9 +53,9 @@ function tools(answer, { punches, dies }) {
 /** @param {any} answer */
 function toSet(answer) {
   return html`<section><h2>Set</h2><div class="figures">
-    ${predicted(answer, "set_angle_deg", "Angle to set, under load", angle)}
-    ${predicted(answer, "punch_depth_mm", "Punch depth from first touch", mm2)}
-    ${predicted(answer, "springback_deg", "Springs back by", angle)}
+    ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
+    ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
+    ${predicted(answer, "springback_deg", "Springback", angle)}
   </div></section>`;
 }
 
@@ -67,7 +63,7 @@ function toSet(answer) {
 function loads(answer) {
   return html`<section><h2>Force</h2>
     <div class="figures">
-      ${predicted(answer, "force_kn", "Over the whole bend", force)}
+      ${predicted(answer, "force_kn", "Whole bend", force)}
       ${figure("Per length", forcePerLength(answer.force_kn_per_m), { test: "force_kn_per_m" })}
     </div>
     ${answer.ratings?.length ? html`<p class="hint">Loads are the upper end of the band; the mark is the rating.</p>${ratingBars(answer.ratings)}` : nothing}
@@ -78,7 +74,7 @@ function loads(answer) {
 function comesOut(answer) {
   return html`<section><h2>Comes out</h2><div class="figures">
       ${predicted(answer, "inside_radius_mm", "Inside radius", mm2)}
-      ${figure("Smallest flange, outside", length(answer.min_flange_mm), { test: "min_flange_mm" })}
+      ${figure("Smallest flange", length(answer.min_flange_mm), { test: "min_flange_mm" })}
     </div>
     <h2>For the blank</h2><div class="figures">
       ${predicted(answer, "bend_allowance_mm", "Bend allowance", mm2)}
@@ -95,7 +91,7 @@ function drawing(answer, { pose, show }) {
   if (!answer.drawing) return nothing;
   const set = words(angle(answer.set_angle_deg));
   return html`<section class="bend-drawing" aria-label="The bend in its tools">
-    ${choice({ name: "pose-shown", label: "Drawn to scale", value: pose, options: [["before", "Before"], ["after", "At the bottom"]], change: (value) => show(value === "before" ? "before" : "after") })}
+    ${choice({ name: "pose-shown", label: "Drawn to scale", value: pose, options: [["before", "Before"], ["after", "Bent"]], change: (value) => show(value === "before" ? "before" : "after") })}
     ${poseDrawing(answer.drawing, { pose, close: true, opening: answer.v_opening_mm, gauge: "", angle: answer.set_angle_deg, words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}` })}
   </section>`;
 }

@@ -34,7 +34,7 @@ export function dieOptions(options, use) {
           ${option.level === "ok" ? nothing : flag(option.level)}
           <span class="facts">
             ${fact("force", words(forcePerLength(option.force_kn_per_m)))}${fact("radius", words(length(option.inside_radius_mm)))}
-            ${fact("smallest flange", words(length(option.min_flange_mm)))}${fact("set", words(angle(option.set_angle_deg)))}
+            ${fact("flange from", words(length(option.min_flange_mm)))}${fact("set", words(angle(option.set_angle_deg)))}
           </span>
           <span class="more">${option.reason} ${placeWords(option)}.</span>
         </button>

@@ -3,17 +3,15 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { blankDrawing } from "../../drawing/blank.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
-import { checkList } from "./checks.js";
+import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } from "./plan.js";
 
 /** @typedef {{save: (kind: "svg"|"dxf") => void}} Hands */
 
 /** @param {any} plan @param {Hands} hands */
 export function partPlan(plan, { save }) {
-  const urgent = plan.checks.filter((/** @type {any} */ check) => check.level === "stop" || check.level === "caution");
-  const calm = plan.checks.filter((/** @type {any} */ check) => !urgent.includes(check));
   return html`
-    ${urgent.length ? html`<section class="panel urgent" aria-label="Findings" data-test="urgent">${checkList(urgent)}</section>` : nothing}
+    ${urgentFindings(plan.checks)}
     <section><h2>Blank</h2>
       <div class="columns">
         <div>${blankFigures(plan.blank)}${blankDrawing(plan.blank)}</div>
@@ -32,7 +30,7 @@ export function partPlan(plan, { save }) {
       ${stepsTable(plan)}
       <div class="step-drawings">${plan.steps.map(stepDrawing)}</div>
     </section>
-    ${calm.length ? html`<section><h2>Also checked</h2>${checkList(calm)}</section>` : nothing}`;
+    ${otherFindings(plan.checks)} ${everyTimeCautions(plan.checks)}`;
 }
 
 /** @param {any} step */

@@ -16,7 +16,7 @@ export function ratingBars(ratings) {
 function ratingBar(rating) {
   const { what, name, share_percent: share, level } = rating;
   return html`<li class="rating" data-level=${level} data-what=${what}>
-    <span class="rating-of">${TITLES[what] ?? what}${name ? html` <b>${name}</b>` : nothing}</span>
+    <span class="rating-of"><b>${TITLES[what] ?? what}</b>${what.startsWith("press") || !name ? nothing : ` ${name}`}</span>
     ${flag(level, share === null ? "Unknown" : `${fixed(share, 0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${share === null ? "open" : ""}" d="M0 9H250" />
@@ -27,7 +27,7 @@ function ratingBar(rating) {
 }
 
 /** @type {Record<string, string>} */
-const TITLES = { press: "Press", "press per metre": "Press, over its length", punch: "Punch", die: "Die", holder: "Holder" };
+const TITLES = { press: "Press", "press per metre": "Bed and ram, per length", punch: "Punch", die: "Die", holder: "Holder" };
 
 /** @param {Rating} rating @returns {string} */
 function saying({ load_kn, load_kn_per_m, rating_kn, rating_kn_per_m, share_percent }) {
