@@ -12,6 +12,7 @@ export function readAngle(typed) {
 }
 
 const NO_ANGLE = "Type the angle between the flats in degrees, such as 90.5. Square is 90.";
+const NO_ANGLE_SHORT = "Degrees, such as 90.5";
 
 /**
  * @param {Typed} typed
@@ -28,7 +29,7 @@ export function readMeasured(typed) {
   for (const [name, text] of fields) {
     if (text.trim() === "") continue;
     const degrees = readAngle(text);
-    if (degrees === null) wrong[name] = [NO_ANGLE];
+    if (degrees === null) wrong[name] = [typed.places === "one" ? NO_ANGLE : NO_ANGLE_SHORT];
     else angles[name] = degrees;
   }
   if (!Object.keys(angles).length && !Object.keys(wrong).length) wrong[fields[0][0]] = [NO_ANGLE];

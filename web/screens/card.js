@@ -80,11 +80,11 @@ function cardScreen(card, around) {
       ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
       ${freshness(around.fresh)}
       ${start(card, stops.length > 0)}
+      <section class="panel card-picture" aria-label="What it becomes">${sectionDrawing(plan)}</section>
       ${links(card)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length)}${blankFigures(plan.blank)}</section>
-      <section class="panel card-picture"><h2>What it becomes</h2>${sectionDrawing(plan)}</section>
       <section class="panel card-steps"><h2>Steps</h2>${orderWords(plan.order)}${stepList(card)}</section>
       ${others.length ? html`<section class="panel card-watch"><h2>What to watch</h2>${checkList(others)}</section>` : nothing}
       <section class="panel card-trials"><h2>What came out</h2>${trials(card, around.waiting)}</section>

@@ -11,7 +11,7 @@ import { clearDraft, keepDraft, keptDraft } from "../app/part_draft.js";
 import { emptyPart, formFromPart, gaps, partRequest } from "../app/part_form.js";
 import { saveNewCard, saveRevision } from "../app/part_save.js";
 import { go } from "../app/router.js";
-import { plainCode } from "../app/routes.js";
+import { plainCode } from "../app/codes.js";
 import { partClash } from "../app/view/part_clash.js";
 import { calledOf, fieldNames, partFields } from "../app/view/part_fields.js";
 import { partPlan } from "../app/view/part_plan.js";

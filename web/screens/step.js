@@ -87,8 +87,8 @@ function stepScreen(card, step, look, draw) {
       <div class="step-way">${lie(step, card.part.flats_mm.length)}</div>
       <section class="step-picture" aria-label="Drawing">${picture(card, step, look, draw)}</section>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
-      <section class="step-with" aria-label="Tools">${tools(step)}</section>
       <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
+      <section class="step-with" aria-label="Tools">${tools(step)}</section>
     </div>
     <nav class="step-nav" aria-label="Steps">
       <a class="button" href=${backOf(card, step.number).href} data-test="back">Back</a>

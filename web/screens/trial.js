@@ -14,6 +14,7 @@ import { focusFirstWrong } from "../app/view/field.js";
 import { stepTop } from "../app/view/setting.js";
 import { trialForm } from "../app/view/trial_form.js";
 import { trialResult } from "../app/view/trial_result.js";
+import { sectionDrawing } from "../drawing/section.js";
 import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
@@ -73,9 +74,10 @@ function trialScreen(card, step, state, draw) {
   const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
   return html`<article class="step trial-screen" data-test="trial-screen">
     ${stepTop(card, step)}
-    ${state.result
-      ? trialResult(card, step, state.result, { again, keep })
-      : trialForm(card, step, state, { save, draw })}
+    <div class="trial-body">
+      ${state.result ? trialResult(card, step, state.result, { again, keep }) : trialForm(card, step, state, { save, draw })}
+      <aside class="trial-aside" aria-label="Which bend">${sectionDrawing(card.plan, { mark: step.bend })}</aside>
+    </div>
   </article>`;
 }
 

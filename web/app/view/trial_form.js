@@ -21,35 +21,37 @@ export function trialForm(card, step, state, { save, draw }) {
       event.preventDefault();
       save();
     }}>
-    <h2>What came out? <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
-    ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
-    <div class="trial-angles ${typed.places}">
-      ${typed.places === "one"
-        ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
-        : [
-            box("left", "left_deg", "Left", { keys: "decimal", unit: "°" }),
-            box("middle", "middle_deg", "Middle", { keys: "decimal", unit: "°" }),
-            box("right", "right_deg", "Right", { keys: "decimal", unit: "°" }),
-          ]}
+    <div class="trial-main">
+      <h2>What came out? <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
+      ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
+      <div class="trial-angles ${typed.places}">
+        ${typed.places === "one"
+          ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
+          : [
+              box("left", "left_deg", "Left", { keys: "decimal", unit: "°" }),
+              box("middle", "middle_deg", "Middle", { keys: "decimal", unit: "°" }),
+              box("right", "right_deg", "Right", { keys: "decimal", unit: "°" }),
+            ]}
+      </div>
+      ${choice({
+        name: "places",
+        label: "Measured at",
+        value: typed.places,
+        options: [["one", "One place"], ["three", "Left, middle, right"]],
+        change: (value) => {
+          Object.assign(typed, { places: value });
+          draw();
+        },
+      })}
+      <div class="trial-more">
+        ${box("set", "set_angle_deg", "Angle that was set", { keys: "decimal", unit: "°", placeholder: set === null ? "" : angle(set).text, hint: "Leave it if it was set as shown." })}
+        ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
+        ${box("note", "note", "Note", { hint: "Lot, grain, anything odd." })}
+      </div>
     </div>
-    ${choice({
-      name: "places",
-      label: "Measured at",
-      value: typed.places,
-      options: [["one", "One place"], ["three", "Left, middle, right"]],
-      change: (value) => {
-        Object.assign(typed, { places: value });
-        draw();
-      },
-    })}
-    <div class="trial-more">
-      ${box("set", "set_angle_deg", "Angle that was set", { keys: "decimal", unit: "°", placeholder: set === null ? "" : angle(set).text, hint: "Leave it if it was set as shown." })}
-      ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
-      ${box("note", "note", "Note", { hint: "Lot, grain, anything odd." })}
-    </div>
-    <nav class="step-nav" aria-label="Trial">
+    <div class="step-nav" role="group" aria-label="Trial">
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back</a>
       <button class="button next" data-test="save" ?disabled=${state.sending}>${state.sending ? "Sending…" : "Save"}</button>
-    </nav>
+    </div>
   </form>`;
 }

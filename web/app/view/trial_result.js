@@ -12,17 +12,19 @@ export function trialResult(card, step, result, { again, keep }) {
   const setting = newSetting(result);
   const last = step.number === card.plan.steps.length;
   return html`<div class="trial-result" data-test="trial-result" data-waits=${result.waits ? "true" : "false"}>
-    <h2>${measured(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
-    ${result.waits
-      ? html`<p class="waits" data-test="waits"><b>Waiting.</b> The shop does not answer. It is written down on this device and goes out by itself.</p>`
-      : html`<p data-test="sent">On the card, for everybody.</p>`}
-    ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
-    ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
-    ${tilt(result.correction)}
-    ${setting ? keeping(result, keep) : nothing}
+    <div class="trial-main">
+      <h2>${measured(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
+      ${result.waits
+        ? html`<p class="waits" data-test="waits"><b>Waiting.</b> The shop does not answer. It is written down on this device and goes out by itself.</p>`
+        : html`<p data-test="sent">Written on the card.</p>`}
+      ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
+      ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
+      ${tilt(result.correction)}
+      ${setting ? keeping(result, keep) : nothing}
+    </div>
     <nav class="step-nav" aria-label="Trial">
-      <button class="button" data-test="again" @click=${again}>Measure another</button>
-      <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back to step ${step.number}</a>
+      <button class="button" data-test="again" @click=${again}>Measure again</button>
+      <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Step ${step.number}</a>
       ${last
         ? html`<a class="button next" href="/c/${card.code}" data-test="next">Done: the card</a>`
         : html`<a class="button next" href="/c/${card.code}/step/${step.number + 1}" data-test="next">Next: step ${step.number + 1}</a>`}
