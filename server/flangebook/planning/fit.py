@@ -114,17 +114,17 @@ def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
             punch.tip_radius_mm,
             wanted.dimension,
         )
+        rows = ratings(
+            bend.force_n.high,
+            wanted.bend_length_mm,
+            equipment.press,
+            punch if punch.code else None,
+            die if die.code else None,
+            equipment.holder,
+        )
     except InputError as error:
         refused = Check("stop", "cannot-be-predicted", error.what, error.right)
         return Fit(wanted, die, punch, None, (), (refused,))
-    rows = ratings(
-        bend.force_n.high,
-        wanted.bend_length_mm,
-        equipment.press,
-        punch if punch.code else None,
-        die if die.code else None,
-        equipment.holder,
-    )
     checks = (
         *bend_checks.sharper_than_tools(
             bend.set_angle_deg, die, punch, equipment.crib.dies, equipment.crib.punches
@@ -145,6 +145,7 @@ def _metal(wanted: Wanted, bend: AirBend, punch: Punch) -> Iterable[Check]:
     found = (
         bend_checks.radius_asked(wanted.radius_mm, bend.inside_radius_mm, wanted.metal),
         bend_checks.crease(t, punch.tip_radius_mm) if punch.code else None,
+        bend_checks.large_tip(bend.v_opening_mm, punch.tip_radius_mm),
         bend_checks.smallest_radius(wanted.metal, t, bend.inside_radius_mm, wanted.grain),
     )
     return (check for check in found if check is not None)

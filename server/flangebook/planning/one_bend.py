@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from flangebook.bending import allowance, sheet_gauge
 from flangebook.bending.air_bend import AirBend
+from flangebook.bending.bend_checks import air_bending_only
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.force import force_opinions
@@ -219,7 +220,7 @@ def _answer(
         "ratings": [rating_json(row) for row in chosen.ratings],
         "options": _options(chosen, options, named=named),
         "drawing": drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment),
-        "checks": checks_json((*findings, *general_cautions())),
+        "checks": checks_json((*findings, air_bending_only(), *general_cautions())),
         "worst": worst(findings),
     }
 

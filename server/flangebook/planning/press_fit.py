@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from flangebook.bending.checks import Check
+from flangebook.bending.ratings import bend_length_fits
 from flangebook.bending.tooling import Press
 from flangebook.planning.fit import Equipment, Fit
 
@@ -14,33 +15,9 @@ def press_checks(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
     press = equipment.press
     if press is None:
         return ()
-    return (*_length(one.wanted.bend_length_mm, press), *_height(one, equipment, press),
-            *_holder(equipment, press))  # fmt: skip
-
-
-def _length(bend_length_mm: float, press: Press) -> Iterable[Check]:
-    numbers = {"bend_length_mm": bend_length_mm, "bed_length_mm": press.bed_length_mm}
-    if bend_length_mm > press.bed_length_mm:
-        yield Check(
-            "stop",
-            "longer-than-bed",
-            "The bend of {bend_length_mm} is longer than the bed of {bed_length_mm}.",
-            "Use a longer press.",
-            numbers,
-        )
-    elif bend_length_mm > press.between_frames_mm:
-        yield Check(
-            "caution",
-            "wider-than-frames",
-            "The bend of {bend_length_mm} does not go between the side frames, which stand "
-            "{between_frames_mm} apart: what reaches further back than {throat_mm} hits them.",
-            "Keep what goes to the back shorter than the throat.",
-            {
-                "bend_length_mm": bend_length_mm,
-                "between_frames_mm": press.between_frames_mm,
-                "throat_mm": press.throat_mm,
-            },
-        )
+    length = bend_length_fits(press, one.wanted.bend_length_mm)
+    found = (*_height(one, equipment, press), *_holder(equipment, press))
+    return found if length is None else (length, *found)
 
 
 def _height(one: Fit, equipment: Equipment, press: Press) -> Iterable[Check]:

@@ -12,15 +12,15 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from flangebook.bending.bend_checks import CREASE_TIP_OVER_T
+from flangebook.bending.bend_checks import LARGE_TIP_OVER_V
 from flangebook.bending.checks import Level, tidy
+from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.tooling import Die, Punch
 from flangebook.bending.v_opening import PREFERRED_OVER_T
 from flangebook.planning.fit import USUAL_V_OVER_T, Equipment, Fit, Wanted, fit
 
 _WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 _LOAD_CODES = {"press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load"}
-LARGE_TIP_OVER_V = 0.25  # above it the bend is a large-radius one (Vorkov et al. 2018)
 _RADIUS_STEP = 0.05  # radii closer than this share of the one asked for rank alike
 
 
@@ -118,7 +118,7 @@ def best_punch(
             punch.condition == "damaged",
             round(miss / (0.25 * t)),
             punch.tip_radius_mm > LARGE_TIP_OVER_V * die.v_opening_mm,
-            punch.tip_radius_mm < CREASE_TIP_OVER_T * t,
+            punch.tip_radius_mm < SHARP_TIP_OVER_T * t,
             punch.tip_radius_mm > 1.05 * natural,
             punch.rating_kn_per_m is None,
             _punch_second_choice(punch, t),

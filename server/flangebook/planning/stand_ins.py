@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import math
 
-from flangebook.bending.bend_checks import CREASE_TIP_OVER_T
 from flangebook.bending.checks import Check
+from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.tooling import Die, Press, Punch
 from flangebook.bending.v_opening import assumed_die, nearest_nominal_v_mm, preferred_v_mm
 
@@ -30,7 +30,7 @@ def punch_by_rule(
     thickness_mm: float, included_angle_deg: float, tip_radius_mm: float | None = None
 ) -> Punch:
     """A straight punch whose tip does not crease the sheet."""
-    least = math.ceil(CREASE_TIP_OVER_T * thickness_mm * 10.0) / 10.0
+    least = math.ceil(SHARP_TIP_OVER_T * thickness_mm * 10.0) / 10.0
     tip = max(LEAST_TIP_MM, least) if tip_radius_mm is None else tip_radius_mm
     return Punch(
         code="",

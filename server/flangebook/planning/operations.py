@@ -1,0 +1,175 @@
+"""What is done at the press, step by step: bends, hems in two steps, large radii in hits."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from flangebook.bending.allowance import allowance_from_k, k_factor_band
+from flangebook.bending.errors import InputError
+from flangebook.bending.hems import hem, pre_bend_included_deg
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Bend, Direction, Part
+from flangebook.bending.section import FoldedBend, setback_mm, strip_of
+from flangebook.bending.springback import springback
+from flangebook.bending.step_bending import Hits, hits_for
+from flangebook.bending.tooling import Crib
+from flangebook.bending.v_opening import nearest_nominal_v_mm, preferred_v_mm
+from flangebook.planning.stand_ins import ACUTE_NOSE_DEG
+
+Kind = Literal["bend", "hem pre-bend", "hem flatten", "step bend"]
+
+STEP_OVER_NATURAL = 1.3  # a radius this much larger than the tools give is stepped
+WIDEST_V_OVER_T = 12.0
+TO_SPARE_DEG = 0.5  # between what the tools allow and what is asked of them
+
+
+@dataclass(frozen=True, slots=True)
+class Operation:
+    """One step. number: from 1. made: bends finished before it. included_angle_deg: what this
+    step leaves, of one hit for a stepped radius. hits: of a stepped radius, else None."""
+
+    number: int
+    bend: int
+    kind: Kind
+    direction: Direction
+    included_angle_deg: float
+    made: frozenset[int]
+    radius_mm: float | None = None
+    hits: Hits | None = None
+
+    @property
+    def flattens(self) -> bool:
+        """Whether this step closes a hem; it needs other tools than a die and a punch."""
+        return self.kind == "hem flatten"
+
+
+def folded_by_rule(part: Part, metal: Metal) -> tuple[FoldedBend, ...]:
+    """How the bends come out of the nominal V nearest to 8 t, before any tool is known.
+
+    The radius asked for where there is one, else the metal's share of that opening.
+    """
+    t = part.thickness_mm
+    natural = metal.radius_over_v.nominal * _rule_v_mm(t)
+    return tuple(
+        hem(bend, t).folded
+        if bend.kind != "bend"
+        else folded_to(part, bend, metal, natural if not bend.inside_radius_mm
+                       else bend.inside_radius_mm)
+        for bend in part.bends
+    )  # fmt: skip
+
+
+def _rule_v_mm(thickness_mm: float) -> float:
+    nominal, wanted = nearest_nominal_v_mm(thickness_mm), preferred_v_mm(thickness_mm)
+    return nominal if 0.7 < nominal / wanted < 1.4 else wanted
+
+
+def folded_to(part: Part, bend: Bend, metal: Metal, radius_mm: float) -> FoldedBend:
+    """A bend that comes out at this radius, with the band the K-factor's band gives."""
+    t = part.thickness_mm
+    k = k_factor_band(radius_mm, t, metal.gauge_family)
+    low, nominal, high = (
+        allowance_from_k(bend.included_angle_deg, radius_mm, t, one)
+        for one in (k.low, k.nominal, k.high)
+    )
+    twice = 2.0 * setback_mm(bend, radius_mm, t, part.dimension)
+    return FoldedBend(radius_mm, nominal, twice - high, twice - low)
+
+
+def operations(
+    part: Part,
+    metal: Metal,
+    crib: Crib,
+    sequence: Sequence[int],
+    largest_radius_mm: float,
+) -> tuple[Operation, ...]:
+    """The steps of the order: a hem takes two, a radius too large for the tools is stepped.
+
+    sequence: bend numbers from 1. largest_radius_mm: what the shop's tools can give in one
+    bend [mm].
+    """
+    steps: list[Operation] = []
+    made: set[int] = set()
+    for number in sequence:
+        bend = part.bends[number - 1]
+        for kind, angle, hits in _kinds(part, bend, metal, crib, largest_radius_mm):
+            asked = bend.inside_radius_mm if kind == "bend" else None
+            done = frozenset(made)
+            step = Operation(len(steps) + 1, number, kind, bend.direction, angle, done, asked, hits)
+            steps.append(step)
+        made.add(number)
+    return tuple(steps)
+
+
+def _kinds(
+    part: Part, bend: Bend, metal: Metal, crib: Crib, largest_radius_mm: float
+) -> list[tuple[Kind, float, Hits | None]]:
+    if bend.kind != "bend":
+        acute = acute_angle_deg(metal, part.thickness_mm, crib)
+        return [("hem pre-bend", acute, None), ("hem flatten", 0.0, None)]
+    asked = bend.inside_radius_mm
+    if asked is not None and asked > STEP_OVER_NATURAL * largest_radius_mm:
+        hits = hits_of(part, bend, metal)
+        if hits is not None:
+            return [("step bend", 180.0 - hits.angle_each_deg, hits)]
+    return [("bend", bend.included_angle_deg, None)]
+
+
+def hits_of(part: Part, bend: Bend, metal: Metal) -> Hits | None:
+    """How the radius asked for is stepped; None where it cannot be."""
+    radius = bend.inside_radius_mm
+    if not radius:
+        return None
+    allowance = folded_to(part, bend, metal, radius).allowance_mm
+    try:
+        return hits_for(180.0 - bend.included_angle_deg, radius, part.thickness_mm, allowance)
+    except InputError:
+        return None
+
+
+def acute_angle_deg(metal: Metal, thickness_mm: float, crib: Crib) -> float:
+    """Included angle of a hem's first bend: as sharp as the sharpest tools of the crib leave."""
+    die = min((d.angle_deg for d in crib.dies), default=ACUTE_NOSE_DEG)
+    punch = min((p.angle_deg for p in crib.punches), default=ACUTE_NOSE_DEG)
+    v = WIDEST_V_OVER_T * thickness_mm
+    radius = metal.radius_over_v.nominal * v
+    try:
+        opens = springback(metal, thickness_mm, v, radius, max(die, punch)).high
+    except InputError:
+        opens = 2.0 * metal.springback_at_90_deg.high
+    return min(pre_bend_included_deg(punch, die, opens + TO_SPARE_DEG), 150.0)
+
+
+def runs_mm(
+    part: Part, folded: Sequence[FoldedBend], step: Operation, here: FoldedBend
+) -> tuple[float, float]:
+    """The straight runs left and right of a step's bend line, in the part's dimension [mm].
+
+    A run goes over bends not made yet, to the next finished bend or the edge. here: how the
+    bend comes out in this step.
+    """
+    strip = strip_of(part, folded, step.made)
+    at = strip.folds[step.bend - 1].at_mm
+    if step.hits is not None:
+        reach = max((abs(o) for o in step.hits.offsets_mm), default=0.0)
+    else:
+        reach = 0.0
+    made = [f for f in strip.folds if f.bend_angle_deg]
+    left = max((f.at_mm + f.allowance_mm / 2.0 for f in made if f.at_mm < at), default=0.0)
+    right = min(
+        (f.at_mm - f.allowance_mm / 2.0 for f in made if f.at_mm > at), default=strip.length_mm
+    )
+    bend = Bend(step.included_angle_deg, step.direction)
+    beyond = setback_mm(bend, here.inside_radius_mm, part.thickness_mm, part.dimension)
+    less = here.allowance_mm / 2.0 - beyond + reach
+    return (at - left - less, right - at - less)
+
+
+def bends_done(steps: Sequence[Operation]) -> Mapping[int, list[int]]:
+    """The step numbers of each bend."""
+    found: dict[int, list[int]] = {}
+    for step in steps:
+        found.setdefault(step.bend, []).append(step.number)
+    return found

@@ -1,0 +1,236 @@
+"""A plan's parts as the API gives them: the part, the blank, the section, tools and steps."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+
+from flangebook.bending.blank import Blank
+from flangebook.bending.checks import Check
+from flangebook.bending.correction import correction_table
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Part
+from flangebook.bending.ring import bounds
+from flangebook.bending.section import FoldedBend, strip_of
+from flangebook.bending.segments import segments_for
+from flangebook.bending.strip import bend_points, centre_line, outline
+from flangebook.bending.tooling import Die, Holder, Punch
+from flangebook.planning.answer import (
+    N_PER_KN,
+    JsonDict,
+    banded,
+    checks_json,
+    maybe,
+    number,
+    ring_json,
+)
+from flangebook.planning.drawing import drawing_json
+from flangebook.planning.fit import Equipment
+from flangebook.planning.one_bend import allowance_opinions
+from flangebook.planning.steps import PlannedStep
+
+SAME_ALLOWANCE_MM = 0.1
+"""Sources that agree within this are one opinion [mm a bend]."""
+
+
+def part_json(part: Part) -> JsonDict:
+    """The part as understood, in the shape it was asked in."""
+    return {
+        "title": part.title,
+        "metal": part.metal,
+        "thickness_mm": part.thickness_mm,
+        "bend_length_mm": part.bend_length_mm,
+        "flats_mm": list(part.flats_mm),
+        "bends": [
+            {
+                "included_angle_deg": bend.included_angle_deg,
+                "direction": bend.direction,
+                "inside_radius_mm": bend.inside_radius_mm,
+                "kind": bend.kind,
+                "hem_gap_mm": bend.hem_gap_mm,
+            }
+            for bend in part.bends
+        ],
+        "dimension": part.dimension,
+        "order": list(part.order) if part.order is not None else None,
+        "holes": [
+            {"flat": h.flat, "position_mm": h.position_mm, "diameter_mm": h.diameter_mm}
+            for h in part.holes
+        ],
+        "grain": part.grain,
+    }
+
+
+def blank_json(blank: Blank, metal: Metal) -> JsonDict:
+    """The blank and its bend lines, with the sources' opinions where they differ."""
+    lines = []
+    for line in blank.bend_lines:
+        arc = math.radians(180.0 - line.included_angle_deg)
+        k = (line.allowance_mm / arc - line.inside_radius_mm) / blank.thickness_mm
+        lines.append(
+            {
+                "bend": line.bend,
+                "at_mm": number(line.at_mm),
+                "included_angle_deg": number(line.included_angle_deg),
+                "direction": line.direction,
+                "inside_radius_mm": number(line.inside_radius_mm),
+                "bend_allowance_mm": number(line.allowance_mm),
+                "bend_deduction_mm": number(line.deduction_mm),
+                "k_factor": number(k),
+                "opinions": _opinions(
+                    metal,
+                    line.included_angle_deg,
+                    line.inside_radius_mm,
+                    blank.thickness_mm,
+                    line.allowance_mm,
+                ),
+            }
+        )
+    return {
+        "length_mm": number(blank.length_mm),
+        "length_mm_low": number(blank.length_low_mm),
+        "length_mm_high": number(blank.length_high_mm),
+        "width_mm": number(blank.width_mm),
+        "mass_kg": number(blank.mass_kg),
+        "sum_check_mm": number(blank.sum_check_mm, 6),
+        "bend_lines": lines,
+    }
+
+
+def _opinions(
+    metal: Metal, angle_deg: float, radius_mm: float, thickness_mm: float, own_mm: float
+) -> list[JsonDict]:
+    """What the sources say, if any differs from the plan's allowance by more than a little."""
+    if angle_deg <= 0.0:
+        return []
+    said = allowance_opinions(metal, angle_deg, radius_mm, thickness_mm)
+    differs = any(abs(one["bend_allowance_mm"] - own_mm) > SAME_ALLOWANCE_MM for one in said)
+    return said if differs else []
+
+
+def section_json(part: Part, folded: Sequence[FoldedBend]) -> JsonDict:
+    """The finished section, part frame."""
+    strip = strip_of(part, folded)
+    ring = outline(strip)
+    left, bottom, right, top = bounds(ring)
+    return {
+        "outline": ring_json(ring),
+        "centre_line": ring_json(centre_line(strip)),
+        "bend_points": ring_json(bend_points(strip)),
+        "width_mm": number(right - left),
+        "height_mm": number(top - bottom),
+    }
+
+
+def tools_json(
+    steps: Sequence[PlannedStep], equipment: Equipment, bend_length_mm: float
+) -> list[JsonDict]:
+    """Every tool to fetch: where it lies, which pieces of it, for which steps."""
+    used: dict[tuple[str, str], tuple[Punch | Die | Holder, list[int]]] = {}
+    for step in steps:
+        if step.fit is None or not step.owned:
+            continue
+        wanted: list[tuple[str, Punch | Die | Holder | None]] = [
+            ("punch", step.fit.punch),
+            ("die", step.fit.die),
+            ("holder", equipment.holder),
+        ]
+        for kind, tool in wanted:
+            if tool is not None and tool.code:
+                used.setdefault((kind, tool.code), (tool, []))[1].append(step.operation.number)
+    return [
+        _tool(kind, tool, numbers, bend_length_mm) for (kind, _), (tool, numbers) in used.items()
+    ]
+
+
+def _tool(
+    kind: str, tool: Punch | Die | Holder, steps: list[int], bend_length_mm: float
+) -> JsonDict:
+    pieces: tuple[float, ...] = ()
+    if not isinstance(tool, Holder):
+        pieces = segments_for(tool.segments_mm, bend_length_mm) or ()
+    return {
+        "kind": kind,
+        "code": tool.code,
+        "name": tool.name,
+        "tray": tool.place.tray,
+        "slot": tool.place.slot,
+        "condition": tool.condition,
+        "condition_note": tool.condition_note,
+        "segments_mm": [number(p) for p in pieces],
+        "segments_total_mm": number(math.fsum(pieces)),
+        "rating_kn_per_m": maybe(tool.rating_kn_per_m),
+        "steps": steps,
+    }
+
+
+def step_json(step: PlannedStep, equipment: Equipment, checks: Iterable[Check]) -> JsonDict:
+    """One step; what needs tools is null where the shop has none for it."""
+    operation, one, gauge = step.operation, step.fit, step.gauge
+    owned = step.owned
+    fit = one if owned else None
+    bend = fit.bend if fit is not None else None
+    length = one.wanted.bend_length_mm if one is not None else 1.0
+    holder = equipment.holder
+    return {
+        "number": operation.number,
+        "bend": operation.bend,
+        "operation": operation.kind,
+        "direction": operation.direction,
+        "included_angle_deg": number(operation.included_angle_deg),
+        "punch": fit.punch.code if fit else None,
+        "punch_name": fit.punch.name if fit else None,
+        "die": fit.die.code if fit else None,
+        "die_name": fit.die.name if fit else None,
+        "holder": holder.code if holder and fit else None,
+        "v_opening_mm": number(fit.die.v_opening_mm) if fit else None,
+        "gauge_x_mm": maybe(gauge.x_mm if gauge else None, 3),
+        "gauge_r_mm": maybe(gauge.r_mm if gauge else None, 3),
+        "gauge_draw_back_mm": maybe(gauge.draw_back_mm if gauge else None, 3),
+        "gauged_end": step.end,
+        "gauged_against": gauge.against if gauge else None,
+        "inside_face": operation.direction,
+        "turn_over": step.turn_over,
+        "turn_end": step.turn_end,
+        **banded("set_angle_deg", bend.set_angle_deg if bend else None),
+        **banded("punch_depth_mm", bend.punch_depth_mm if bend else None),
+        **banded("springback_deg", bend.springback_deg if bend else None),
+        **banded("force_kn", bend.force_n if bend else None, 1.0 / N_PER_KN),
+        **banded("force_kn_per_m", bend.force_n if bend else None, 1.0 / length),
+        **banded("inside_radius_mm", bend.inside_radius_mm if bend else None),
+        "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
+        "hits": _hits(step),
+        "corrections": _corrections(step),
+        "drawing": drawing_json(step.drawing, equipment, one),
+        "checks": checks_json(checks),
+    }
+
+
+def _hits(step: PlannedStep) -> JsonDict | None:
+    hits = step.operation.hits
+    if hits is None:
+        return None
+    return {
+        "count": hits.count,
+        "pitch_mm": number(hits.pitch_mm),
+        "chord_error_mm": number(hits.chord_error_mm),
+        "angle_each_deg": number(hits.angle_each_deg),
+        "gauge_x_mm": [number(x, 3) for x in step.hit_x_mm],
+    }
+
+
+def _corrections(step: PlannedStep) -> list[JsonDict]:
+    """What to set after each angle that may be measured on the first piece."""
+    one = step.fit
+    if one is None or one.bend is None or not step.owned or step.operation.hits is not None:
+        return []
+    wanted = step.operation.included_angle_deg
+    rows = correction_table(one.bend, wanted, one.wanted.thickness_mm, one.die)
+    return [
+        {
+            "measured_deg": number(row.measured_deg, 2),
+            "set_angle_deg": number(row.set_angle_deg, 3),
+            "punch_depth_mm": number(row.punch_depth_mm, 3),
+        }
+        for row in rows
+    ]

@@ -1,0 +1,189 @@
+"""What may go wrong in a step, with what to do about it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import replace
+
+from flangebook.bending import handling, step_bending
+from flangebook.bending.checks import Check
+from flangebook.bending.errors import InputError
+from flangebook.bending.hems import hem_checks
+from flangebook.bending.part import Part
+from flangebook.bending.ring import bounds
+from flangebook.planning.fit import Equipment, Fit
+from flangebook.planning.press_fit import press_checks
+from flangebook.planning.stand_ins import assumed_checks
+from flangebook.planning.steps import PlannedStep, hem_end
+from flangebook.planning.tool_choice import Trials
+
+MOST_NAMED = 4
+
+
+def step_checks(step: PlannedStep, trials: Trials, flange_mm: float | None) -> tuple[Check, ...]:
+    """Every finding of a step that is not plain "ok".
+
+    flange_mm: the shorter straight run beside the bend line [mm], None when not known.
+    """
+    if step.operation.flattens:
+        found: Iterable[Check] = (_flattening(),)
+    else:
+        found = _bending(step, trials, flange_mm)
+    operation = step.operation
+    return tuple(c.at(step=operation.number, bend=operation.bend) for c in found if c.level != "ok")
+
+
+def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iterator[Check]:
+    equipment, one = trials.equipment, step.fit
+    assert one is not None
+    yield from _missing(equipment)
+    full = one.with_flange(flange_mm)
+    for check in full.checks:
+        yield _naming_dies(check, step, trials, flange_mm)
+    yield from assumed_checks(one.die, one.punch, None if one.bend is None else equipment.press)
+    yield from press_checks(one, equipment)
+    yield from _hem(step, trials.part)
+    yield from _hits(step, one)
+    yield from _gauging(step, equipment)
+    yield from _running_into(step)
+    yield from _handling(step, one, equipment)
+
+
+def _missing(equipment: Equipment) -> Iterator[Check]:
+    for kind, owned in (("die", equipment.crib.dies), ("punch", equipment.crib.punches)):
+        if not owned:
+            plural = "dies" if kind == "die" else "punches"
+            yield Check(
+                "stop",
+                f"no-{kind}",
+                f"The crib has no {plural}: angle, depth and force cannot be given.",
+                f"Enter the {plural} the shop owns.",
+            )
+
+
+def _naming_dies(check: Check, step: PlannedStep, trials: Trials, flange_mm: float | None) -> Check:
+    """The finding on a short flange, naming the dies that would take it."""
+    if check.code != "flange-too-short" or flange_mm is None:
+        return check
+    fits = [one for _, one in trials.for_step(step.operation).values() if one.bend is not None]
+    would = sorted(
+        {
+            (-one.die.v_opening_mm, one.die.code)
+            for one in fits
+            if not one.stops and one.bend is not None and one.bend.min_flange_mm <= flange_mm
+        }
+    )
+    if would:
+        codes = " or ".join(code for _, code in would[:MOST_NAMED])
+        return replace(check, do=f"Die {codes} would take it.")
+    least = min((one.bend.min_flange_mm for one in fits if one.bend and not one.stops),
+                default=None)  # fmt: skip
+    if least is None:
+        return check
+    numbers = {**check.numbers, "least_mm": least}
+    do = "No die of the crib takes it: make the flange {least_mm} or longer, or get a narrower V."
+    return replace(check, do=do, numbers=numbers)
+
+
+def _hem(step: PlannedStep, part: Part) -> tuple[Check, ...]:
+    operation = step.operation
+    if operation.kind != "hem pre-bend":
+        return ()
+    flat = 0 if hem_end(part, operation.bend) == "left" else -1
+    bend = part.bends[operation.bend - 1]
+    angle = operation.included_angle_deg
+    return hem_checks(bend, part.flats_mm[flat], part.thickness_mm, angle)
+
+
+def _flattening() -> Check:
+    return Check(
+        "unknown",
+        "hem-flattening",
+        "Flattening the hem takes several times the bending force, and no flattening tool is "
+        "kept in the crib: its load is not checked.",
+        "Use a flattening tool within its own rating and the press's; never a V die's edge.",
+    )
+
+
+def _hits(step: PlannedStep, one: Fit) -> Iterator[Check]:
+    hits = step.operation.hits
+    if hits is None:
+        return
+    yield Check(
+        "caution",
+        "stepped-radius",
+        f"The radius is larger than the tools give: it is made in {hits.count} hits, "
+        "{pitch_mm} apart, {each_deg} each. Errors of the hits add up.",
+        "Try the angle of a few hits on a scrap of the same sheet first.",
+        {"pitch_mm": hits.pitch_mm, "each_deg": hits.angle_each_deg},
+    )
+    yield from step_bending.step_checks(hits, one.die.v_opening_mm)
+
+
+def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
+    if equipment.press is None:
+        return
+    if step.gauge is None:
+        reason = f" {step.no_gauge}" if step.no_gauge else ""
+        yield Check(
+            "caution",
+            "no-gauge",
+            f"The back gauge cannot be used at either end here.{reason}",
+            "Bend to a scribed line, or use another order.",
+        )
+        return
+    lowest = min(step.hit_x_mm, default=step.gauge.x_mm)
+    if lowest < equipment.press.gauge_x_min_mm:
+        yield Check(
+            "caution",
+            "gauge-too-near",
+            "The last hit needs the gauge at {x_mm}, nearer than its {least_mm}.",
+            "Make the last hits to a scribed line.",
+            {"x_mm": lowest, "least_mm": equipment.press.gauge_x_min_mm},
+        )
+    if step.gauge.rounded:
+        yield Check(
+            "caution",
+            "gauge-on-round",
+            "The gauge stands against the round of a finished bend, which is less sure than an "
+            "edge.",
+            "Measure the first piece.",
+        )
+
+
+def _running_into(step: PlannedStep) -> Iterator[Check]:
+    for name, pose in step.touches:
+        when = "before the bend" if pose == "before" else "at the end of the bend"
+        yield Check(
+            "stop",
+            f"runs-into-{name}",
+            f"As drawn, the sheet runs into the {name} {when}.",
+            "Try another order, a punch with more room behind its tip, or other tools.",
+        )
+    if step.refused:
+        yield Check("unknown", "not-drawn", f"The step could not be drawn: {step.refused}",
+                    "Mend the tool's outline in the crib.")  # fmt: skip
+
+
+def _handling(step: PlannedStep, one: Fit, equipment: Equipment) -> Iterator[Check]:
+    """Swinging edges, hands and hanging flanges, from the drawing."""
+    drawing, bend = step.drawing, one.bend
+    if drawing is None or bend is None or not step.owned:
+        return
+    left, bottom, _, _ = bounds(drawing.sheet_before)
+    held, die, t = -left, one.die, one.wanted.thickness_mm
+    speed = equipment.press.bending_speed_mm_s if equipment.press else None
+    tries: tuple[Callable[[], Check | None], ...] = (
+        lambda: handling.swing_up(
+            held, bend.set_angle_deg.low, bend.inside_radius_mm.nominal, t, die, speed
+        ),
+        lambda: handling.hand_distance(held, die.width_mm),
+        lambda: handling.hanging_flange(-bottom, die.height_mm),
+    )
+    for attempt in tries:
+        try:
+            check = attempt()
+        except InputError:
+            continue
+        if check is not None:
+            yield check

@@ -1,0 +1,187 @@
+"""Which punch and die for each step: one set-up for all where it can be, else fewest changes.
+
+Every pair of the crib is tried on every different bend of the part; a walk through the steps
+then picks the cheapest run of pairs, where a change of tool costs more than a lesser fit but
+far less than something that forbids the bend.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Part
+from flangebook.bending.section import FoldedBend
+from flangebook.bending.tooling import Die, Punch
+from flangebook.planning.fit import Equipment, Fit, Wanted, fit
+from flangebook.planning.operations import Operation, runs_mm
+from flangebook.planning.ranking import merit
+from flangebook.planning.stand_ins import die_by_rule, punch_by_rule
+
+CHANGE_COST = 30.0
+SHORT_FLANGE_COST = 1000.0
+TOUCH_COST = 400.0
+WIDE_FOR_PITCH_COST = 20.0
+
+Pair = tuple[str, str]
+"""Codes of punch and die."""
+
+
+@dataclass(slots=True)
+class Trials:
+    """Every pair of tools tried on every different bend of a part, each only once."""
+
+    part: Part
+    metal: Metal
+    equipment: Equipment
+    _fits: dict[tuple[float, float | None], dict[Pair, tuple[float, Fit]]] = field(
+        default_factory=dict
+    )
+
+    @property
+    def punches(self) -> tuple[Punch, ...]:
+        """The crib's punches, or one by rule."""
+        part = self.part
+        sharpest = min((b.included_angle_deg for b in part.bends if b.kind == "bend"), default=30.0)
+        return self.equipment.crib.punches or (punch_by_rule(part.thickness_mm, sharpest),)
+
+    def dies(self, included_angle_deg: float) -> tuple[Die, ...]:
+        """The crib's dies, or one by rule."""
+        by_rule = die_by_rule(self.part.thickness_mm, included_angle_deg)
+        return self.equipment.crib.dies or (by_rule,)
+
+    def of(
+        self, included_angle_deg: float, radius_mm: float | None
+    ) -> dict[Pair, tuple[float, Fit]]:
+        """The cost and fit of every pair for a bend of this angle and radius."""
+        key = (round(included_angle_deg, 6), radius_mm)
+        if key not in self._fits:
+            part = self.part
+            wanted = Wanted(
+                self.metal,
+                part.thickness_mm,
+                part.bend_length_mm,
+                included_angle_deg,
+                radius_mm,
+                None,
+                part.dimension,
+                part.grain,
+            )
+            self._fits[key] = {
+                (punch.code, die.code): (merit(one).cost, one)
+                for die in self.dies(included_angle_deg)
+                for punch in self.punches
+                for one in (fit(wanted, die, punch, self.equipment),)
+            }
+        return self._fits[key]
+
+    def for_step(self, step: Operation) -> dict[Pair, tuple[float, Fit]]:
+        """The cost and fit of every pair for a step, flanges apart."""
+        return self.of(step.included_angle_deg, step.radius_mm)
+
+    def largest_radius_mm(self) -> float:
+        """The largest inside radius that a pair gives a square bend with nothing against it."""
+        radii = [
+            one.bend.inside_radius_mm.high
+            for _, one in self.of(90.0, None).values()
+            if one.bend is not None and not one.stops
+        ]
+        t = self.part.thickness_mm
+        return max(radii, default=self.metal.radius_over_v.nominal * 12.0 * t)
+
+
+def here_of(one: Fit) -> FoldedBend:
+    """How a bend comes out of these tools."""
+    assert one.bend is not None
+    ded = one.bend.bend_deduction_mm
+    return FoldedBend(
+        one.bend.inside_radius_mm.nominal, one.bend.bend_allowance_mm.nominal, ded.low, ded.high
+    )
+
+
+def shorter_run_mm(
+    part: Part, folded: Sequence[FoldedBend], step: Operation, one: Fit
+) -> float | None:
+    """The shorter straight run beside a step's bend line when made in these tools [mm]."""
+    if one.bend is None:
+        return None
+    return min(runs_mm(part, folded, step, here_of(one)))
+
+
+def choose_tools(
+    trials: Trials,
+    steps: Sequence[Operation],
+    folded: Sequence[FoldedBend],
+    penalties: Mapping[tuple[int, Pair], float],
+) -> list[Fit | None]:
+    """The fit of each step, None for a step that needs no die and punch.
+
+    folded: how the bends come out, for the runs beside the bend lines. penalties: what speaks
+    against a pair in a step, by step number.
+    """
+    bent = [step for step in steps if not step.flattens]
+    table = [_costs(trials, step, folded, penalties) for step in bent]
+    if not table or not table[0]:
+        return [None for _ in steps]
+    pairs = iter(_cheapest_walk(table))
+    return [None if step.flattens else trials.for_step(step)[next(pairs)][1] for step in steps]
+
+
+def _costs(
+    trials: Trials,
+    step: Operation,
+    folded: Sequence[FoldedBend],
+    penalties: Mapping[tuple[int, Pair], float],
+) -> dict[Pair, float]:
+    costs = {}
+    runs: dict[FoldedBend, float] = {}
+    for pair, (cost, one) in trials.for_step(step).items():
+        total = cost + penalties.get((step.number, pair), 0.0)
+        if step.hits is not None and one.die.v_opening_mm > 2.0 * step.hits.pitch_mm:
+            total += WIDE_FOR_PITCH_COST
+        if one.bend is not None:
+            here = here_of(one)
+            if here not in runs:
+                runs[here] = min(runs_mm(trials.part, folded, step, here))
+            if runs[here] < one.bend.min_flange_mm:
+                total += SHORT_FLANGE_COST
+        costs[pair] = total
+    return costs
+
+
+def _cheapest_walk(table: Sequence[Mapping[Pair, float]]) -> list[Pair]:
+    """The run of pairs, one a step, of least cost with CHANGE_COST for every tool changed."""
+    best: dict[Pair, float] = dict(table[0])
+    came_from: list[dict[Pair, Pair]] = []
+    for costs in table[1:]:
+        back: dict[Pair, Pair] = {}
+        after: dict[Pair, float] = {}
+        by_punch, by_die = _best_by(best, 0), _best_by(best, 1)
+        overall = min(best, key=lambda p: (best[p], p))
+        for pair, cost in costs.items():
+            ways = (
+                (best[pair], pair),
+                (best[by_punch[pair[0]]] + CHANGE_COST, by_punch[pair[0]]),
+                (best[by_die[pair[1]]] + CHANGE_COST, by_die[pair[1]]),
+                (best[overall] + 2.0 * CHANGE_COST, overall),
+            )
+            least, back[pair] = min(ways)
+            after[pair] = least + cost
+        came_from.append(back)
+        best = after
+    last = min(best, key=lambda p: (best[p], p))
+    walk = [last]
+    for back in reversed(came_from):
+        walk.append(back[walk[-1]])
+    return walk[::-1]
+
+
+def _best_by(best: Mapping[Pair, float], which: int) -> dict[str, Pair]:
+    """The cheapest pair so far of each punch (0) or die (1)."""
+    found: dict[str, Pair] = {}
+    for pair, cost in best.items():
+        held = found.get(pair[which])
+        if held is None or (cost, pair) < (best[held], held):
+            found[pair[which]] = pair
+    return found
