@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from flangebook.bending.blank import Blank
 from flangebook.bending.checks import Check
 from flangebook.bending.correction import correction_table
+from flangebook.bending.dimension_lines import dimension_lines
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Part
 from flangebook.bending.ring import bounds
@@ -117,6 +118,7 @@ def section_json(part: Part, folded: Sequence[FoldedBend]) -> JsonDict:
         "outline": ring_json(ring),
         "centre_line": ring_json(centre_line(strip)),
         "bend_points": ring_json(bend_points(strip)),
+        "dimensions": [ring_json(line) for line in dimension_lines(part, folded)],
         "width_mm": number(right - left),
         "height_mm": number(top - bottom),
     }

@@ -2,7 +2,7 @@
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { byName, words } from "../units.js";
 
-/** @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string, do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, bend?: number|null}} Check */
+/** @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string, do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, steps?: number[], bend?: number|null}} Check */
 
 /** @type {Record<string, string>} */
 const WORD = { stop: "Stop", caution: "Caution", unknown: "Unknown", ok: "OK" };
@@ -26,6 +26,12 @@ export function fill(template, numbers) {
   return template.replace(/\{(\w+)\}/g, (whole, name) => (name in numbers ? words(byName(name, numbers[name])) : whole));
 }
 
+/** At which steps a finding was made. @param {Check} check */
+function stepsOf({ step, steps = [] }) {
+  if (steps.length > 1) return html`<b>Steps ${steps.join(", ")}.</b> `;
+  return step ? html`<b>Step ${step}.</b> ` : nothing;
+}
+
 /** Worst first. @param {Check[]} checks @param {{quiet?: boolean}} [how] quiet leaves out what is ok */
 export function checkList(checks, { quiet = false } = {}) {
   const shown = checks.filter((check) => !quiet || check.level !== "ok").sort((a, b) => ORDER[a.level] - ORDER[b.level]);
@@ -35,7 +41,7 @@ export function checkList(checks, { quiet = false } = {}) {
       (check) => html`<li class="check" data-level=${check.level} data-code=${check.code}>
         ${flag(check.level)}
         <div class="say">
-          ${check.step ? html`<b>Step ${check.step}.</b> ` : nothing}${fill(check.template, check.numbers)}
+          ${stepsOf(check)}${fill(check.template, check.numbers)}
           ${check.do ? html`<div class="do">${fill(check.do_template ?? check.do, check.numbers)}</div>` : nothing}
         </div>
       </li>`,
