@@ -1,6 +1,7 @@
 // The shop's lists and its press: read with their ETag, saved whole with If-Match, so that two
 // people editing at once cannot undo each other unseen.
 import { call, Unreachable } from "./api.js";
+import { settings } from "./settings.js";
 import { keptShop } from "./store.js";
 
 /** @typedef {"punches"|"dies"|"holders"|"metals"} Kind */
@@ -39,7 +40,7 @@ export async function freshList(kind, signal) {
 
 /** @param {Kind} kind @param {Tool[]} items @param {string|null} etag */
 export async function saveList(kind, items, etag) {
-  await call("PUT", `/${kind}`, { body: { [kind]: items.map(asSent) }, etag });
+  await call("PUT", `/${kind}`, { body: { [kind]: items.map(asSent), by: settings().name }, etag });
 }
 
 /** @param {AbortSignal} [signal] @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>} */
@@ -61,7 +62,7 @@ export async function freshPress(signal) {
 
 /** @param {Record<string, any>} press @param {string|null} etag */
 export async function savePress(press, etag) {
-  await call("PUT", "/press", { body: { press: asSent(press) }, etag });
+  await call("PUT", "/press", { body: { press: asSent(press), by: settings().name }, etag });
 }
 
 /** What the server works out by itself is not sent back. @param {Record<string, any>} tool */

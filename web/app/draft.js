@@ -36,8 +36,8 @@ const TYPES = {
     take: (text = "") => text.split(/[,;\n]/).filter((piece) => piece.trim()).map((piece) => typedLength(piece)),
   },
   points: {
-    show: (value) => (value ?? []).map((/** @type {number[]} */ [x, y]) => `${x}, ${y}`).join("\n"),
-    take: (text) => lines(text).map((line) => line.split(/[,\s]+/).filter(Boolean).map(typedNumber)),
+    show: (value) => (value ?? []).map((/** @type {number[]} */ [x, y]) => `${lengthToType(x)}, ${lengthToType(y)}`).join("\n"),
+    take: (text) => lines(text).map((line) => line.split(line.includes(",") ? "," : /\s+/).map((piece) => typedLength(piece))),
   },
   figure: { show: String, take: String },
 };
@@ -51,7 +51,8 @@ export function toDraft(kind, tool) {
 }
 
 /**
- * A box that was not touched sends what was kept, not its rounded text.
+ * A box that was not touched sends what was kept, not its rounded text; an empty one that cannot
+ * be empty is left out, so that the server says it is needed.
  * @param {Drawn} kind @param {Draft} draft @param {Record<string, any>} [kept] @returns {Record<string, unknown>}
  */
 export function fromDraft(kind, draft, kept = {}) {
@@ -59,8 +60,12 @@ export function fromDraft(kind, draft, kept = {}) {
   const value = ({ name, type }) =>
     name in kept && TYPES[type].show(kept[name]) === draft[name] ? kept[name] : TYPES[type].take(draft[name]);
   const shown = specsOf(kind).filter(({ when }) => !when || when(draft));
-  return Object.fromEntries(shown.map((spec) => [spec.name, value(spec)]));
+  const taken = shown.map((spec) => ({ spec, value: value(spec) }));
+  return Object.fromEntries(taken.filter(({ spec, value }) => value !== null || mayBeEmpty(spec)).map(({ spec, value }) => [spec.name, value]));
 }
+
+/** @param {FieldSpec} spec */
+const mayBeEmpty = ({ type, blank }) => type === "rating" || blank !== undefined;
 
 const FIGURE_PARTS = ["low", "nominal", "high", "source", "standing"];
 
@@ -80,7 +85,7 @@ export function metalToDraft(metal) {
 export function metalFromDraft(draft) {
   /** @type {Record<string, unknown>} */
   const metal = { name: draft.name.trim(), note: draft.note.trim(), gauge_family: draft.gauge_family || null };
-  for (const { name } of NUMBERS) metal[name] = typedNumber(draft[name]);
+  for (const { name, needed } of NUMBERS) if (draft[name]?.trim() || !needed) metal[name] = typedNumber(draft[name]);
   for (const { name, needed } of FIGURES) {
     const typed = ["low", "nominal", "high", "source"].some((part) => draft[`${name}.${part}`]?.trim());
     metal[name] = typed || needed ? figureFrom(draft, name) : null;
@@ -90,11 +95,9 @@ export function metalFromDraft(draft) {
 
 /** @param {Draft} draft @param {string} name */
 function figureFrom(draft, name) {
-  const number = (/** @type {string} */ part) => typedNumber(draft[`${name}.${part}`]);
+  const numbers = ["low", "nominal", "high"].map((part) => [part, typedNumber(draft[`${name}.${part}`])]);
   return {
-    low: number("low"),
-    nominal: number("nominal"),
-    high: number("high"),
+    ...Object.fromEntries(numbers.filter(([, value]) => value !== null)),
     source: (draft[`${name}.source`] ?? "").trim(),
     standing: draft[`${name}.standing`],
   };

@@ -25,7 +25,7 @@ import { focusFirstWrong } from "./view/field.js";
  * @property {(record: Record_|null) => Promise<void>} write with that ETag; null takes it out
  * @property {(record: Record_) => Draft} toDraft
  * @property {(draft: Draft, kept: Record_) => Record_} fromDraft
- * @property {{name: string, label: string}[]} boxes
+ * @property {{name: string, label: string, needed?: boolean}[]} boxes
  * @property {Record_} blank a new one
  * @property {(record: Record_) => void} [preview]
  * @property {(state: State) => void} draw
@@ -39,6 +39,7 @@ export async function startEditing(job, signal) {
   const state = { kept, draft: job.toDraft(kept ?? job.blank), wrong: {}, others: [], clash: null, busy: false };
   const typed = () => job.fromDraft(state.draft, state.kept ?? {});
   const show = () => job.draw(state);
+  const empty = () => job.boxes.filter(({ name, needed }) => needed && name in state.draft && !state.draft[name].trim());
 
   /** @param {string} name @param {string} value */
   function change(name, value) {
@@ -51,8 +52,11 @@ export async function startEditing(job, signal) {
 
   /** @param {Record_|null} record */
   async function write(record) {
-    Object.assign(state, { busy: true, wrong: {}, others: [], clash: null });
+    const missing = record ? Object.fromEntries(empty().map(({ name }) => [name, ["This is needed."]])) : {};
+    const ask = Object.keys(missing).length === 0;
+    Object.assign(state, { busy: ask, wrong: missing, others: [], clash: null });
     show();
+    if (!ask) return focusFirstWrong(missing);
     try {
       await job.write(record);
       askBeforeLeaving(null);

@@ -2,6 +2,7 @@
 // something is half typed.
 import { call, Problem } from "./api.js";
 import { asSent } from "./crib.js";
+import { specsOf } from "./draft.js";
 import { newestAnswer } from "./newest.js";
 
 /** @typedef {import("./view/tool_form.js").Preview} Preview */
@@ -13,22 +14,42 @@ import { newestAnswer } from "./newest.js";
  * @returns {(tool: Record<string, unknown>) => void} call it at every change
  */
 export function outlinePreview(kind, show, leaving) {
-  /** @type {Preview["rings"]} */
+  /** @type {Preview["parts"]} */
   let lastGood = [];
   const { ask } = newestAnswer(
-    async (/** @type {Record<string, unknown>} */ tool, signal) => (await call("POST", "/outline", { body: { kind, ...asSent(tool) }, signal })).body,
+    async (/** @type {Record<string, unknown>} */ tool, signal) => (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
     ({ answer, error }) => {
-      if (answer) lastGood = [answer.outline_mm, answer.ram, answer.bed].filter((ring) => ring?.length);
-      show({ rings: lastGood, checks: answer?.checks ?? [], wrong: error ? saidAbout(error) : [] });
+      if (answer) lastGood = parts(answer);
+      show({ parts: lastGood, checks: answer?.checks ?? [], wrong: error ? saidAbout(error) : [] });
     },
     leaving,
   );
-  return (tool) => ask(tool);
+  return (tool) => {
+    if (sized(kind, tool)) ask(tool);
+  };
+}
+
+/** Whether every size is typed: before that there is nothing to draw. @param {"punch"|"die"|"holder"|"press"} kind @param {Record<string, any>} tool */
+function sized(kind, tool) {
+  const list = /** @type {import("./draft.js").Drawn} */ ({ punch: "punches", die: "dies", holder: "holders", press: "press" }[kind]);
+  return specsOf(list)
+    .filter(({ type, blank, when }) => ["length", "number"].includes(type) && blank === undefined && (!when || when(/** @type {any} */ (tool))))
+    .every(({ name }) => tool[name] !== undefined);
+}
+
+/** @param {any} answer @returns {Preview["parts"]} */
+function parts({ outline_mm: outline, ram, bed }) {
+  return [{ name: "", ring: outline }, { name: "Ram", ring: ram }, { name: "Bed", ring: bed }].filter(({ ring }) => ring?.length);
+}
+
+/** A new tool is drawn before it has a code. @param {string} kind @param {Record<string, unknown>} tool */
+function named(kind, tool) {
+  return kind === "press" ? asSent(tool) : { ...asSent(tool), code: tool.code || "new" };
 }
 
 /** @param {unknown} error @returns {string[]} */
 function saidAbout(error) {
   if (!(error instanceof Problem)) return ["The drawing waits: the shop's server does not answer."];
-  const said = Object.values(error.errors).flat();
+  const said = [...new Set(Object.values(error.errors).flat())];
   return said.length ? said : [error.message];
 }

@@ -12,6 +12,10 @@
  * @property {[string, string][]} [options] of a pick
  * @property {(draft: Draft) => boolean} [when] shown and sent only then
  * @property {string} [blank] what an empty box stands for, where empty has a meaning
+ * @property {boolean} [broad] takes the whole width
+ * @property {boolean} [folded] out of sight until opened, unless there is something in it
+ * @property {boolean} [needed] refused here when empty: the server would take a usual value, and a
+ *   guessed outline must not pass for a measured one
  */
 /** @typedef {{title: string, part: "what"|"outline"|"rest", fields: FieldSpec[]}} FieldGroup */
 
@@ -32,11 +36,11 @@ const condition = [
   { name: "condition_note", label: "Note on its condition", type: "note" },
 ];
 /** @type {FieldSpec} */
-const name = { name: "name", label: "Name", type: "text" };
+const name = { name: "name", label: "Name", type: "text", broad: true };
 
 /** @param {string} about @returns {FieldSpec} */
 const points = (about) => ({
-  name: "points_mm", label: "Outline by points", type: "points", unit: "mm",
+  name: "points_mm", label: "Outline by points", type: "points",
   hint: `One point a line: x, y. x towards the back gauge, y up. ${about}`,
   when: (draft) => draft.shape === "points",
 });
@@ -83,7 +87,7 @@ export const GROUPS = {
         { name: "height_mm", label: "Height", type: "length" },
         { name: "overhang_front_mm", label: "Overhang to the front", type: "length", hint: "From the tip's line, clamps included." },
         { name: "overhang_back_mm", label: "Overhang to the back", type: "length" },
-        { ...points("The punch's seat is at 0, 0. Empty: a plain block."), when: undefined },
+        { ...points("The punch's seat is at 0, 0. Empty: a plain block."), when: undefined, folded: true },
       ],
     },
     { title: "Place and condition", part: "rest", fields: [...place, ...condition] },
@@ -104,12 +108,12 @@ export const GROUPS = {
     {
       title: "Ram and bed", part: "outline",
       fields: [
-        { name: "ram_width_mm", label: "Ram width", type: "length" },
-        { name: "ram_height_mm", label: "Ram height", type: "length" },
-        { name: "bed_width_mm", label: "Bed width", type: "length" },
-        { name: "bed_height_mm", label: "Bed height", type: "length" },
-        { ...points("From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined },
-        { ...points("From the face that carries the die. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined },
+        { name: "ram_width_mm", label: "Ram width", type: "length", needed: true },
+        { name: "ram_height_mm", label: "Ram height", type: "length", needed: true },
+        { name: "bed_width_mm", label: "Bed width", type: "length", needed: true },
+        { name: "bed_height_mm", label: "Bed height", type: "length", needed: true },
+        { ...points("From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined, folded: true },
+        { ...points("From the face that carries the die. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined, folded: true },
       ],
     },
     {
@@ -131,7 +135,7 @@ export const GROUPS = {
         { name: "finger_depth_mm", label: "Finger depth", type: "length" },
       ],
     },
-    { title: "Holder in the ram, and notes", part: "rest", fields: [{ name: "holder", label: "Holder", type: "pick", options: [], blank: "none" }, { name: "note", label: "Note", type: "note" }] },
+    { title: "Holder in the ram, and notes", part: "rest", fields: [{ name: "holder", label: "Holder", type: "pick", options: [], blank: "none", broad: true }, { name: "note", label: "Note", type: "note" }] },
   ],
 };
 

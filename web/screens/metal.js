@@ -6,7 +6,7 @@ import { FIGURES, GAUGE_FAMILIES, NUMBERS, STANDINGS } from "../app/metal_fields
 import { codeBox, saveButtons } from "../app/view/entry_parts.js";
 import { clashPanel } from "../app/view/clash.js";
 import { flag } from "../app/view/checks.js";
-import { field, pick } from "../app/view/field.js";
+import { field, pick, textArea } from "../app/view/field.js";
 import { empty } from "../app/view/states.js";
 
 const PARTS = [["low", "Low"], ["nominal", "Nominal"], ["high", "High"]];
@@ -59,7 +59,7 @@ export async function showMetal(visit, job) {
             ${pick({ name: "gauge_family", label: "Gauge numbers mean", value: state.draft.gauge_family, options: GAUGE_FAMILIES, change: (value) => change("gauge_family", value), wrong: state.wrong.gauge_family })}
             ${NUMBERS.map(({ name, label }) => box(name, label, { keys: "decimal" }))}
           </div>
-          ${box("note", "Note")}
+          ${textArea({ name: "note", label: "Note", value: state.draft.note, change: (value) => change("note", value), wrong: state.wrong.note, lines: 2 })}
         </section>
         <div class="figure-cards">${FIGURES.map((spec) => figureBox(spec, edit))}</div>
         ${saveButtons(edit, job, "metal")}
@@ -70,21 +70,20 @@ export async function showMetal(visit, job) {
 }
 
 /** @param {import("../app/metal_fields.js").FigureSpec} spec @param {import("../app/editing.js").Edit} edit */
-function figureBox({ name, label, unit, needed, hint }, { state, change }) {
+function figureBox({ name, label, unit, needed }, { state, change }) {
   const value = (/** @type {string} */ part) => state.draft[`${name}.${part}`] ?? "";
   const wrong = (/** @type {string} */ part) => state.wrong[`${name}.${part}`] ?? [];
   const set = (/** @type {string} */ part) => (/** @type {string} */ typed) => change(`${name}.${part}`, typed);
   const unknown = !needed && !PARTS.some(([part]) => value(part).trim());
   return html`<fieldset class="panel figure-card" data-test="figure-${name}">
     <legend>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</legend>
-    ${hint ? html`<p class="hint">${hint}</p>` : nothing}
     ${(state.wrong[name] ?? []).map((said) => html`<p class="wrong-line">${said}</p>`)}
     <div class="fields three">
       ${PARTS.map(([part, word]) => field({ name: `${name}.${part}`, label: word, value: value(part), change: set(part), wrong: wrong(part), keys: "decimal" }))}
     </div>
     ${unknown ? flag("unknown", "Not known") : nothing}
-    <div class="fields">
-      ${field({ name: `${name}.source`, label: "Source", value: value("source"), change: set("source"), wrong: wrong("source") })}
+    <div class="fields source-line">
+      ${textArea({ name: `${name}.source`, label: "Source", value: value("source"), change: set("source"), wrong: wrong("source"), lines: 3 })}
       ${pick({ name: `${name}.standing`, label: "Standing", value: value("standing"), options: STANDINGS.map((word) => [word, word]), change: set("standing"), wrong: wrong("standing") })}
     </div>
   </fieldset>`;

@@ -39,14 +39,14 @@ function toolRow(kind, tool, frame) {
       <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span></span>
       <span class="fact"><span class="what">Place</span>${placeWords(tool)}</span>
       <span class="fact"><span class="what">Rating</span>${tool.rating_kn_per_m === null ? flag("unknown") : words(forcePerLength(tool.rating_kn_per_m))}</span>
-      ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length}, ${words(length(longest(tool.segments_mm), { digits: 0 }))} longest</span>` : nothing}
+      ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length ? html`${tool.segments_mm.length}, longest ${words(length(longest(tool.segments_mm), { digits: 0 }))}` : "none"}</span>` : nothing}
       <span class="fact"><span class="what">Condition</span>${conditionMark(tool)}</span>
     </a>
   </li>`;
 }
 
 /** @param {number[]} pieces */
-const longest = (pieces) => (pieces.length ? Math.max(...pieces) : null);
+const longest = (pieces) => Math.max(...pieces);
 
 /** @param {import("../app/crib.js").Tool} tool */
 function conditionMark({ condition, condition_note: note }) {

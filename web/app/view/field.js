@@ -31,6 +31,20 @@ export function field({ name, label, value, change, hint = "", wrong = [], keys 
   </div>`;
 }
 
+/** Several lines of text. @param {FieldOptions & {lines: number}} options */
+export function textArea({ name, label, value, change, lines, hint = "", wrong = [], unit = "" }) {
+  return html`<div class="field broad ${wrong.length ? "has-wrong" : ""}">
+    <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
+    <textarea id=${name} name=${name} data-test=${name} rows=${lines}
+      .value=${live(String(value))} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
+      @input=${(/** @type {{target: HTMLTextAreaElement}} */ event) => change(event.target.value)}></textarea>
+    <span id="${name}-more">
+      ${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}
+      ${hint ? html`<span class="hint">${hint}</span>` : nothing}
+    </span>
+  </div>`;
+}
+
 /**
  * @param {{name: string, label: string, value: string, options: [string, string][], change: (value: string) => void, wrong?: string[]}} options
  */

@@ -7,9 +7,8 @@ export function rack(kind, tools) {
   const frame = sharedFrame(tools.map((tool) => tool.outline_mm));
   return html`<ul class="rack">
     ${tools.map(
-      (tool) => html`<li><a href="/shop/${kind}/${encodeURIComponent(tool.code)}" aria-label="${tool.code}, ${tool.name}">
-        ${smallOutline(tool.outline_mm, frame)}<span>${tool.code}</span>
-        ${tool.rating_kn_per_m === null ? html`<span class="unknown-mark" title="rating unknown" aria-hidden="true">?</span>` : nothing}
+      (tool) => html`<li><a href="/shop/${kind}/${encodeURIComponent(tool.code)}" aria-label="${tool.code}, ${tool.name}${tool.rating_kn_per_m === null ? ", rating unknown" : ""}">
+        ${smallOutline(tool.outline_mm, frame)}<span class="under">${tool.code}${tool.rating_kn_per_m === null ? html`<span class="unknown-mark">?</span>` : nothing}</span>
       </a></li>`,
     )}
   </ul>`;

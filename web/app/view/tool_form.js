@@ -1,17 +1,16 @@
 // The form for a tool or the press: groups of boxes, with the outline drawn beside the boxes that
 // shape it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { live } from "/vendor/lit-html/directives/live.js";
-import { toolOutline } from "../../drawing/tool_outline.js";
+import { toolOutlines } from "../../drawing/tool_outline.js";
 import { typedNumber } from "../draft.js";
 import { settings } from "../settings.js";
 import { GROUPS, UNKNOWN_RATING } from "../tool_fields.js";
 import { forcePerLength, lengthUnit, words } from "../units.js";
 import { checkList, flag } from "./checks.js";
-import { field, pick } from "./field.js";
+import { field, pick, textArea } from "./field.js";
 
 /** @typedef {import("../tool_fields.js").FieldSpec} FieldSpec */
-/** @typedef {{rings: import("../../drawing/rings.js").Ring[], checks: import("./checks.js").Check[], wrong: string[]}} Preview */
+/** @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[], checks: import("./checks.js").Check[], wrong: string[]}} Preview */
 
 /**
  * @param {object} form
@@ -43,7 +42,9 @@ export function toolForm({ kind, draft, change, wrong, preview, options = {}, fi
 /** @param {Preview|null} preview */
 function outlineView(preview) {
   return html`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${preview?.rings.length ? toolOutline(preview.rings, "Outline as typed, to scale") : html`<p class="hint">The outline appears as you type.</p>`}
+    ${preview?.parts.length
+      ? html`<div class="outlines">${toolOutlines(preview.parts)}</div>`
+      : html`<p class="hint">The outline appears as you type.</p>`}
     ${preview?.wrong.map((said) => html`<p class="wrong" data-test="outline-wrong">${said}</p>`)}
     ${preview ? checkList(preview.checks, { quiet: true }) : nothing}
   </div>`;
@@ -57,35 +58,40 @@ function box(spec, value, change, wrong = [], options = spec.options) {
   const { name, label, type, hint = "" } = spec;
   if (type === "pick") {
     const all = spec.blank ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])] : options ?? [];
-    return pick({ name, label, value, options: all, change, wrong });
+    return wide(spec, pick({ name, label, value, options: all, change, wrong }));
   }
-  if (type === "points" || type === "note") return area(spec, value, change, wrong);
-  const unit = type === "length" || type === "lengths" ? lengthUnit() : spec.unit;
+  if (type === "points" || type === "note") return folded(spec, value, area(spec, value, change, wrong));
+  const unit = unitOf(spec);
   const keys = type === "number" || type === "length" || type === "rating" ? "decimal" : "text";
   const more = type === "rating" ? ratingHint(value, hint) : type === "lengths" ? piecesHint(value, hint) : hint;
-  const drawn = field({ name, label, value, change, wrong, unit, keys, hint: more, placeholder: spec.blank ?? "" });
-  return type === "rating" || type === "lengths" ? html`<div class="broad">${drawn}${type === "rating" && !value.trim() ? flag("unknown", "Rating unknown") : nothing}</div>` : drawn;
+  const boxed = field({ name, label, value, change, wrong, unit, keys, hint: more, placeholder: spec.blank ?? "" });
+  if (type === "rating") return html`<div class="broad">${boxed}${value.trim() ? nothing : flag("unknown", `${label} unknown`)}</div>`;
+  return wide(spec, boxed);
 }
 
+/** @param {FieldSpec} spec @param {unknown} boxed */
+const wide = ({ broad, type }, boxed) => (broad || type === "lengths" ? html`<div class="broad">${boxed}</div>` : boxed);
+
+/** @param {FieldSpec} spec @param {string} value @param {unknown} boxed */
+function folded({ folded: fold, label }, value, boxed) {
+  return fold ? html`<details class="broad" ?open=${Boolean(value)}><summary>${label}</summary>${boxed}</details>` : boxed;
+}
+
+/** @param {FieldSpec} spec */
+const unitOf = ({ type, unit = "" }) => (["length", "lengths", "points"].includes(type) ? lengthUnit() : unit);
+
 /** @param {FieldSpec} spec @param {string} value @param {(value: string) => void} change @param {string[]} wrong */
-function area({ name, label, hint = "", unit = "", type }, value, change, wrong) {
-  return html`<div class="field broad ${wrong.length ? "has-wrong" : ""}">
-    <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
-    <textarea id=${name} name=${name} data-test=${name} rows=${type === "points" ? 6 : 2} spellcheck=${type === "note" ? "true" : "false"}
-      .value=${live(value)} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
-      @input=${(/** @type {{target: HTMLTextAreaElement}} */ event) => change(event.target.value)}></textarea>
-    <span id="${name}-more">
-      ${wrong.map((said) => html`<span class="wrong" data-test="wrong-${name}">${said}</span>`)}
-      ${hint ? html`<span class="hint">${hint}</span>` : nothing}
-    </span>
-  </div>`;
+function area(spec, value, change, wrong) {
+  const { name, label, hint, type } = spec;
+  return textArea({ name, label, value, change, wrong, hint, unit: unitOf(spec), lines: type === "points" ? 7 : 2 });
 }
 
 /** @param {string} value @param {string} hint */
 function ratingHint(value, hint) {
   const typed = typedNumber(value);
   if (typed === null) return `${hint} ${UNKNOWN_RATING}`;
-  return settings().units === "inch" && typeof typed === "number" ? `That is ${words(forcePerLength(typed))}.` : hint;
+  if (settings().units !== "inch") return hint;
+  return `${typeof typed === "number" ? `That is ${words(forcePerLength(typed))}. ` : ""}May be typed with its unit: 25 short tons/ft.`;
 }
 
 /** @param {string} value @param {string} hint */
