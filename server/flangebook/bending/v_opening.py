@@ -52,7 +52,7 @@ def published_v_range_mm(thickness_mm: float) -> tuple[float, float]:
     (50.8, 50.8)
     """
     need_positive(thickness_mm=thickness_mm)
-    inches = thickness_mm / 25.4
+    inches = round(thickness_mm / 25.4, 6)  # so that 3/8 in, given in mm, is on its step
     # The step the sheet has reached at the least, and the one it has not passed at the most.
     reached = [over_t for start, _, over_t in _PUBLISHED_STEPS if inches >= start]
     allowed = [over_t for _, end, over_t in _PUBLISHED_STEPS if inches <= end]
