@@ -19,6 +19,7 @@ import re
 import shutil
 import subprocess
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 OLDEST = (3, 11)
@@ -33,16 +34,17 @@ class SetupError(Exception):
     """The environment cannot be made; the message says in one line why and what helps."""
 
 
-def python_for(root: Path, lock: Path) -> Path:
+def python_for(root: Path, lock: Path, *within: Path) -> Path:
     """The Python of ``root/.venv`` with everything in the lock file installed.
 
-    root: the repository. lock: a requirements file with hashes inside it.
+    root: the repository. lock: a requirements file with hashes inside it. within: other
+    such files that ask for nothing but what is in ``lock`` as well.
     Raises SetupError.
     """
     require_python()
     folder = root / ".venv"
     python = _python_in(folder)
-    want = _wanted(root, lock)
+    want = _wanted(root, lock, *within)
     if _is_installed(folder, python, want):
         return python
     with _alone(root / ".venv.lock"):
@@ -86,15 +88,15 @@ def _python_in(folder: Path) -> Path:
     return folder / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
 
 
-def _wanted(root: Path, lock: Path) -> dict[str, str]:
+def _wanted(root: Path, *locks: Path) -> dict[str, str]:
     """What has to be written in the note for the environment to be the right one."""
-    text = lock.read_bytes() + (root / "pyproject.toml").read_bytes()
+    project = (root / "pyproject.toml").read_bytes()
     python = "{}.{} {}".format(*sys.version_info[:2], sys.base_prefix)
-    return {
-        "root": str(root),
-        "python": python,
-        lock.relative_to(root).as_posix(): hashlib.sha256(text).hexdigest(),
+    hashes = {
+        lock.relative_to(root).as_posix(): hashlib.sha256(lock.read_bytes() + project).hexdigest()
+        for lock in locks
     }
+    return {"root": str(root), "python": python, **hashes}
 
 
 def _read_note(folder: Path) -> dict[str, str]:
@@ -149,7 +151,7 @@ def _pip(python: Path, arguments: list[str], expected: int) -> None:
     seen = 0
     for line in pip.stdout:
         lines.append(line.rstrip())
-        found = re.match(r"Collecting ([\w.\-]+)", line)
+        found = re.match(r"(?:Collecting |Processing \S*[/\\])([A-Za-z0-9_.]+)", line)
         if found and expected:
             seen += 1
             _say(f"  {seen:3} of about {expected}: {found[1]}")
@@ -170,7 +172,7 @@ def _count(lock: Path) -> int:
 
 
 @contextlib.contextmanager
-def _alone(path: Path):  # type: ignore[no-untyped-def]
+def _alone(path: Path) -> Iterator[None]:
     """Hold a lock file, so that two starts at once do not install over each other.
 
     The system lets go of it when the process ends, however it ends.

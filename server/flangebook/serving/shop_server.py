@@ -1,0 +1,81 @@
+"""Open the shop and serve it, in that order, with one clear sentence when either fails."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from pathlib import Path
+
+from flask import Flask
+from sqlalchemy.exc import SQLAlchemyError
+
+from flangebook.api.app import close_app, create_app
+from flangebook.api.config import Config
+from flangebook.serving.listener import Listener, ListenError
+from flangebook.shop.errors import ShopError
+from flangebook.shop.store import FILE_NAME
+
+_UNFINISHED = "unfinished"
+
+
+class ServeError(Exception):
+    """The shop cannot be served; the message says why and what helps."""
+
+
+def serve(port: int, data: Path, demo: Path | None) -> None:
+    """Serve the shop kept in ``data`` until a signal says stop.
+
+    demo: folder of the demo shop, loaded when there is no shop in ``data`` yet; None: not.
+    Raises ServeError.
+    """
+    try:
+        listener = Listener(port)
+    except ListenError as error:
+        raise ServeError(str(error)) from error
+    try:
+        app = open_shop(data, demo)
+    except BaseException as error:
+        listener.close()
+        raise _as_serve_error(error, data) from error
+    try:
+        listener.serve(app, lambda: _say_ready(listener.address, data))
+    finally:
+        close_app(app)
+
+
+def open_shop(data: Path, demo: Path | None) -> Flask:
+    """The app on the shop in ``data``.
+
+    A new shop is filled in a folder of its own and moved into place whole, so that one cut
+    off on the way leaves nothing behind that looks like a shop.
+    """
+    if not (data / FILE_NAME).exists():
+        new = data / _UNFINISHED
+        shutil.rmtree(new, ignore_errors=True)
+        close_app(create_app(Config(data=new, demo=demo)))
+        os.replace(new / FILE_NAME, data / FILE_NAME)
+        shutil.rmtree(new)
+    return create_app(Config(data=data))
+
+
+def _say_ready(address: str, data: Path) -> None:
+    print(f"Flangebook is ready at {address} (shop in {data}, Ctrl-C stops it)", flush=True)
+
+
+def _as_serve_error(error: BaseException, data: Path) -> BaseException:
+    match error:
+        case ShopError():
+            return ServeError(str(error))
+        case SQLAlchemyError():
+            why = str(error.__cause__ or error)
+            return ServeError(
+                f"The shop in {data} cannot be opened: {why}. Choose another folder with --data, "
+                "or put the file back from a copy."
+            )
+        case OSError():
+            return ServeError(
+                f"The folder {data} cannot be used: {error.strerror or error}. Choose another "
+                "with --data."
+            )
+        case _:
+            return error

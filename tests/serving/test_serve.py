@@ -1,0 +1,209 @@
+"""The server as its owner meets it: started, asked, stopped, started again."""
+
+from __future__ import annotations
+
+import json
+import signal
+import socket
+import sqlite3
+import subprocess
+import sys
+import threading
+import time
+from pathlib import Path
+
+import pytest
+import requests
+
+from .running import PATIENCE_S, command, run, serving
+
+posix = pytest.mark.skipif(sys.platform == "win32", reason="signals of POSIX")
+
+
+def demo_codes(root: Path) -> int:
+    return len(json.loads((root / "demo_data/parts.json").read_text("utf-8"))["cards"])
+
+
+@pytest.fixture(scope="module")
+def data(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the demo shop in it, loaded once for this file."""
+    folder = tmp_path_factory.mktemp("shop")
+    with serving(folder) as server:
+        assert server.get("/api/v1/health").status_code == 200
+        server.stop()
+    return folder
+
+
+def test_one_line_with_the_address_says_that_it_is_ready(data: Path) -> None:
+    with serving(data) as server:
+        assert server.line.count("\n") == 1
+        assert str(data) in server.line
+        answer = server.get("/api/v1/health")
+        assert answer.json()["status"] == "ok"
+        code, out, err = server.stop()
+    assert (code, out, err) == (0, "", "")
+
+
+@posix
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGINT])
+def test_a_signal_stops_it_cleanly_and_frees_the_port(data: Path, number: signal.Signals) -> None:
+    with serving(data) as server:
+        port = server.port
+        assert server.stop(number) == (0, "", "")
+    with serving(data, port=port) as again:
+        assert again.port == port
+        assert again.get("/api/v1/health").status_code == 200
+
+
+@posix
+def test_it_stops_soon_even_while_a_browser_keeps_its_connection(data: Path) -> None:
+    with serving(data) as server, requests.Session() as browser:
+        browser.get(f"{server.address}api/v1/health", timeout=PATIENCE_S)
+        silent = socket.create_connection(("127.0.0.1", server.port))
+        began = time.monotonic()
+        assert server.stop()[0] == 0
+        assert time.monotonic() - began < 8
+        silent.close()
+
+
+@posix
+def test_an_answer_under_way_is_finished_before_it_stops(data: Path) -> None:
+    with serving(data) as server:
+        answers: list[requests.Response] = []
+        asking = threading.Thread(
+            target=lambda: answers.append(server.get("/api/v1/changes?since=&limit=500"))
+        )
+        asking.start()
+        time.sleep(0.01)
+        assert server.stop()[0] == 0
+        asking.join(PATIENCE_S)
+    assert all(answer.ok and answer.json() for answer in answers)
+
+
+def test_a_taken_port_is_one_clear_line(data: Path) -> None:
+    with socket.socket() as other:
+        other.bind(("127.0.0.1", 0))
+        other.listen()
+        port = other.getsockname()[1]
+        done = run(command(data, port=port))
+    assert done.returncode == 1
+    assert done.stdout == ""
+    assert done.stderr.count("\n") == 1
+    assert f"Port {port}" in done.stderr
+    assert "--port" in done.stderr
+
+
+def test_only_the_loopback_address_is_listened_on(data: Path) -> None:
+    with serving(data) as server, socket.socket() as other:
+        # Another address of this machine is still free on that port.
+        other.bind(("127.0.0.2", server.port))
+
+
+def test_lan_says_plainly_that_it_is_not_there(tmp_path: Path) -> None:
+    done = run(command(tmp_path, "--lan"))
+    assert done.returncode == 2
+    assert "not there yet" in done.stderr
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize("port", ["-1", "65536", "1e3", "http", "８０"])
+def test_a_port_that_is_none_is_refused(tmp_path: Path, port: str) -> None:
+    done = run([*command(tmp_path), "--port", port])
+    assert done.returncode == 2
+    assert "0 to 65535" in done.stderr
+
+
+def test_the_demo_shop_is_there_at_first(root: Path, data: Path) -> None:
+    with serving(data) as server:
+        assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
+        assert server.get("/api/v1/press").json()["press"]["force_kn"] == 400
+
+
+def test_an_empty_shop_has_no_press_and_no_cards_and_stays_so(tmp_path: Path) -> None:
+    with serving(tmp_path, "--empty") as server:
+        assert server.get("/api/v1/press").json()["press"] is None
+        assert server.get("/api/v1/cards").json()["total"] == 0
+        assert server.get("/api/v1/metals").json()["metals"]
+        server.stop()
+    # The demo shop never comes into a folder that has a shop already.
+    with serving(tmp_path) as server:
+        assert server.get("/api/v1/press").json()["press"] is None
+        assert server.get("/api/v1/cards").json()["total"] == 0
+
+
+def test_a_second_start_keeps_what_was_written(root: Path, tmp_path: Path) -> None:
+    with serving(tmp_path) as server:
+        answer = server.get("/api/v1/press")
+        press = answer.json()["press"] | {"name": "Another press"}
+        press.pop("outline_mm", None)
+        written = requests.put(
+            f"{server.address}api/v1/press",
+            json={"press": press},
+            headers={"If-Match": answer.headers["ETag"]},
+            timeout=PATIENCE_S,
+        )
+        assert written.ok, written.text
+        server.process.kill()
+    with serving(tmp_path) as server:
+        assert server.get("/api/v1/press").json()["press"]["name"] == "Another press"
+        assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
+
+
+@pytest.mark.parametrize("wait_s", [0.4, 0.7, 1.0, 1.3, 1.6, 2.0])
+def test_a_demo_shop_cut_off_while_it_is_loaded_is_whole_after_the_next_start(
+    root: Path, tmp_path: Path, wait_s: float
+) -> None:
+    first = subprocess.Popen(command(tmp_path), stdout=subprocess.DEVNULL)
+    time.sleep(wait_s)
+    first.kill()
+    first.wait()
+    with serving(tmp_path) as server:
+        assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
+        assert server.get("/api/v1/press").json()["press"]["force_kn"] == 400
+
+
+def test_a_file_that_is_no_shop_is_one_clear_line(tmp_path: Path) -> None:
+    (tmp_path / "flangebook.sqlite").write_bytes(b"this is not a shop, it is a letter" * 100)
+    done = run(command(tmp_path))
+    assert done.returncode == 1
+    assert done.stderr.count("\n") == 1
+    assert str(tmp_path) in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+def test_a_shop_of_a_newer_release_is_left_alone(tmp_path: Path) -> None:
+    with serving(tmp_path, "--empty") as server:
+        server.stop()
+    file = tmp_path / "flangebook.sqlite"
+    with sqlite3.connect(file) as shop:
+        shop.execute("UPDATE alembic_version SET version_num = '9999'")
+    shop.close()
+    done = run(command(tmp_path))
+    assert done.returncode == 1
+    assert "newer release" in done.stderr
+    assert done.stderr.count("\n") == 1
+
+
+def test_a_folder_that_cannot_be_made_is_one_clear_line(tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("in the way")
+    done = run(command(tmp_path / "file" / "shop"))
+    assert done.returncode == 1
+    assert done.stderr.count("\n") == 1
+    assert "--data" in done.stderr
+
+
+def test_silent_connections_do_not_hold_up_others(data: Path) -> None:
+    with serving(data) as server:
+        silent = [socket.create_connection(("127.0.0.1", server.port)) for _ in range(40)]
+        began = time.monotonic()
+        assert server.get("/api/v1/health").status_code == 200
+        assert time.monotonic() - began < 2
+        for one in silent:
+            one.close()
+
+
+def test_the_installed_command_is_the_same(data: Path) -> None:
+    name = "flangebook.exe" if sys.platform == "win32" else "flangebook"
+    done = run([str(Path(sys.executable).parent / name), "--version"])
+    assert done.returncode == 0
+    assert done.stdout.startswith("flangebook ")
