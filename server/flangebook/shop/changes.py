@@ -7,7 +7,7 @@ that was put back to an earlier day, starts again from the beginning and says so
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import sqlalchemy as sa
@@ -20,12 +20,15 @@ from flangebook.shop.store import Store, last_change
 from flangebook.shop.tables import cards, trials
 from flangebook.shop.writing import json_text
 
+Shown = Callable[[documents.Document], str]
 
-def page(store: Store, cursor: str, limit: int) -> str:
+
+def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
     """The next cards that changed since the cursor, whole, as JSON text.
 
-    ``shop`` holds press, crib and metals when any of them changed. ``more``: ask again
-    with the new cursor. ``reset``: what was fetched before this page is of another shop.
+    shown: a document as the API gives it, JSON text. ``shop`` in the answer holds press, crib
+    and metals when any of them changed. ``more``: ask again with the new cursor. ``reset``:
+    what was fetched before this page is of another shop.
     """
     with reading(store.engine) as connection:
         newest = last_change(connection)
@@ -37,7 +40,7 @@ def page(store: Store, cursor: str, limit: int) -> str:
         seen = rows[-1].change if more else newest
         tried = _tried(connection, [row.code for row in rows if row.trials])
         whole = ",".join(compose(row, tried[row.code]) for row in rows)
-        shop = _shop(store, connection, since)
+        shop = _shop(store, connection, since, shown)
     head = json_text({"cursor": f"{store.shop_id}.{seen}", "more": more, "reset": reset})
     return f'{head[:-1]},"shop":{shop},"cards":[{whole}]}}'
 
@@ -53,14 +56,14 @@ def _since(store: Store, cursor: str, newest: int) -> tuple[int, bool]:
     return 0, True
 
 
-def _shop(store: Store, connection: Connection, since: int) -> str:
+def _shop(store: Store, connection: Connection, since: int, shown: Shown) -> str:
     # On the first page of a run the documents come first; a write of theirs while later
     # pages are fetched has a higher number than the cursor and comes on the last one.
     if since and not documents.changed_since(connection, since):
         return "null"
     kept = documents.all_newest(store, connection)
     etags = json_text({name: one.etag for name, one in kept.items()})
-    bodies = ",".join(f'"{name}":{one.body}' for name, one in kept.items())
+    bodies = ",".join(f'"{name}":{shown(one)}' for name, one in kept.items())
     return f'{{{bodies},"etags":{etags}}}'
 
 

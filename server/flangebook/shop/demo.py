@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any, Protocol
 
 from flangebook.labels.codes import with_check
-from flangebook.shop import cards, documents, trials
+from flangebook.shop import cards, documents, revisions, trials
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store, last_change
 
@@ -66,8 +66,8 @@ def _read(path: Path) -> dict[str, Any]:
 def _load_card(store: Store, request: JsonDict, door: Door) -> str:
     code = with_check(request["body"])
     asked = {"part": request["part"], "note": request.get("note", "")}
-    author = cards.Author(by=request.get("by", _AUTHOR), reason="demo shop")
-    cards.create(store, door.card(store, asked), author, code=code, asked=asked)
+    author = revisions.Author(by=request.get("by", _AUTHOR), reason="demo shop")
+    revisions.create(store, door.card(store, asked), author, code=code, asked=asked)
     for one in request.get("trials", ()):
         trial, correction = door.trial(store, code, one)
         trials.add(store, code, trial, correction)

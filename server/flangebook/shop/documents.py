@@ -89,7 +89,9 @@ def etag_of(store: Store, version: int) -> str:
     return f'"{version}.{store.shop_id[:6]}"'
 
 
-_VERSIONS = sa.select(documents.c.name, sa.func.max(documents.c.version)).group_by(documents.c.name)
+_VERSIONS = sa.select(documents.c.name, sa.func.max(documents.c.version).label("version")).group_by(
+    documents.c.name
+)
 _NEWEST = (
     sa.select(documents.c.version, documents.c.body)
     .where(documents.c.name == sa.bindparam("wanted"))

@@ -1,0 +1,49 @@
+"""The web app: one shop, served."""
+
+from __future__ import annotations
+
+from flask import Flask
+
+from flangebook.api import guard, intake, problems, static
+from flangebook.api.bodies import MOST_BYTES
+from flangebook.api.config import Config
+from flangebook.api.openapi import make_api
+from flangebook.api.resources import bends, cards, feed, labels, parts, shop, trials
+from flangebook.shop import demo
+from flangebook.shop.store import Store, open_store
+
+
+def create_app(config: Config) -> Flask:
+    """An app on the shop in ``config.data``, which is made and filled where it is new.
+
+    Close it with ``close_app``.
+    """
+    store = open_store(config.data)
+    _fill(store, config)
+    app = Flask(__name__, static_folder=None)
+    app.config["MAX_CONTENT_LENGTH"] = MOST_BYTES
+    app.json.sort_keys = False  # type: ignore[attr-defined]
+    app.extensions["flangebook.store"] = store
+    app.extensions["flangebook.config"] = config
+    guard.register(app, config)
+    static.register(app, config)
+    api = make_api(app)
+    problems.register(app)
+    for group in (feed, bends, parts, cards, trials, labels, shop):
+        api.register_blueprint(group.blp)
+    return app
+
+
+def close_app(app: Flask) -> None:
+    """Close the shop's file."""
+    store: Store = app.extensions["flangebook.store"]
+    store.close()
+
+
+def _fill(store: Store, config: Config) -> None:
+    if not demo.is_empty(store):
+        return
+    if config.demo is None:
+        demo.load_starter_metals(store, intake)
+    else:
+        demo.load(store, config.demo, intake)

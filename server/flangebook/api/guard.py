@@ -1,0 +1,121 @@
+"""Keep web pages of others out of the shop, and say what our own pages may do.
+
+On loopback whoever opens the address is the owner, so a page from elsewhere, opened in the
+owner's browser, must not be able to ask in his name: the Host must be one of ours (a name
+that was pointed at 127.0.0.1 is not), and a request that a browser marks as coming from
+another site is refused.
+"""
+
+from __future__ import annotations
+
+import ipaddress
+from urllib.parse import urlsplit
+
+from flask import Flask, Request, Response, request
+
+from flangebook.api.config import Config
+from flangebook.api.problems import ProblemError
+
+_PAGE_POLICY = "; ".join(
+    (
+        "default-src 'none'",
+        "script-src 'self'",
+        "style-src 'self'",
+        "img-src 'self' data: blob:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+        "frame-ancestors 'none'",
+    )
+)
+# What the API gives is data; opened by itself, a drawing may style itself and nothing more.
+_DATA_POLICY = (
+    "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; "
+    "frame-ancestors 'none'; sandbox"
+)
+_HEADERS = {
+    "X-Content-Type-Options": "nosniff",
+    "X-Frame-Options": "DENY",
+    "Referrer-Policy": "same-origin",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Permissions-Policy": "camera=(self), geolocation=(), microphone=()",
+}
+_PORTS = {"http": "80", "https": "443"}
+_SAFE = ("GET", "HEAD", "OPTIONS")
+
+
+def register(app: Flask, config: Config) -> None:
+    """Check every request, dress every answer."""
+    ours = frozenset(name.lower() for name in config.hosts)
+
+    @app.before_request
+    def _check() -> None:
+        check(request, ours)
+
+    @app.after_request
+    def _dress(response: Response) -> Response:
+        policy = _DATA_POLICY if request.path.startswith("/api/") else _PAGE_POLICY
+        response.headers["Content-Security-Policy"] = policy
+        for name, value in _HEADERS.items():
+            response.headers[name] = value
+        return response
+
+
+def check(taken: Request, ours: frozenset[str]) -> None:
+    """Refuse a request that was not meant for this server, or that another site sent.
+
+    Raises ProblemError (403).
+    """
+    host = taken.headers.get("Host", "")
+    if not known_host(host, str(taken.environ.get("SERVER_PORT", "")), ours):
+        raise ProblemError(
+            403, "The server is not called by that name. Use the address it printed."
+        )
+    api = taken.path.startswith("/api/")
+    if not api and taken.method in _SAFE:
+        return
+    origin = taken.headers.get("Origin")
+    if origin is not None and not _same(origin, taken.scheme, host):
+        raise ProblemError(403, "Another site's page may not use the shop.")
+    if taken.headers.get("Sec-Fetch-Site", "none") not in ("none", "same-origin"):
+        raise ProblemError(403, "Another site's page may not use the shop.")
+
+
+def known_host(host: str, port: str, ours: frozenset[str]) -> bool:
+    """Whether a Host header names this server.
+
+    >>> known_host("127.0.0.1:8417", "8417", frozenset())
+    True
+    >>> known_host("evil.example:8417", "8417", frozenset())
+    False
+    """
+    try:
+        parts = urlsplit(f"//{host}")
+        name, given = parts.hostname or "", parts.port
+    except ValueError:
+        return False
+    if parts.username is not None or parts.path or parts.query or parts.fragment:
+        return False
+    if port != str(given) if given is not None else port not in _PORTS.values():
+        return False
+    return _loopback(name) or name in ours
+
+
+def _loopback(name: str) -> bool:
+    if name == "localhost":
+        return True
+    try:
+        return ipaddress.ip_address(name).is_loopback
+    except ValueError:
+        return False
+
+
+def _same(origin: str, scheme: str, host: str) -> bool:
+    """Whether an Origin header names the page's own server, default ports left out or not."""
+    port = _PORTS.get(scheme, "")
+    ours = {f"{scheme}://{host.lower()}", f"{scheme}://{host.lower().removesuffix(f':{port}')}"}
+    return origin.lower() in ours

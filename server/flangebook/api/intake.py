@@ -1,0 +1,68 @@
+"""How things get into the shop: read, checked, planned; for requests and the demo shop alike."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+import marshmallow as ma
+
+from flangebook.api import cardwork, trialwork
+from flangebook.api.outlines import outlines_of
+from flangebook.api.places import within
+from flangebook.api.schemas.cards import NewCardSchema, TrialSchema
+from flangebook.api.schemas.shop import DOCUMENTS
+from flangebook.shop import cards, documents
+from flangebook.shop.store import Store
+
+JsonDict = dict[str, Any]
+_DRAWN = {"punches": "punch", "dies": "die", "holders": "holder", "press": "press"}
+
+
+def document(name: documents.Name, value: Any) -> Any:
+    """A document, checked, in the form it is kept in.
+
+    Raises ValidationError, and InputError for outlines that cannot be.
+    """
+    found = DOCUMENTS[name]().load({name: value})[name]
+    if found is None:
+        return None
+    if name == "press":
+        _drawn(name, found, "press")
+        return found
+    _unlike_codes(name, found)
+    for number, one in enumerate(found):
+        if name in _DRAWN:
+            _drawn(name, one, f"{name}.{number}")
+    return found
+
+
+def card(store: Store, request: Mapping[str, Any]) -> cards.Content:
+    """A card's content with its plan.
+
+    Raises ValidationError, InputError, NotAPartError, MissingToolError.
+    """
+    return cardwork.new_content(store, NewCardSchema().load(request))
+
+
+def trial(store: Store, code: str, request: Mapping[str, Any]) -> tuple[JsonDict, JsonDict]:
+    """A trial and the correction it leads to.
+
+    Raises ValidationError, UnknownError.
+    """
+    return trialwork.checked(store, code, TrialSchema().load(request))
+
+
+def _unlike_codes(name: str, tools: Sequence[Mapping[str, Any]]) -> None:
+    seen: set[str] = set()
+    for number, one in enumerate(tools):
+        key = str(one["code"]).casefold()
+        if key in seen:
+            raise ma.ValidationError(
+                {name: {number: {"code": [f"The code {one['code']} is there twice."]}}}
+            )
+        seen.add(key)
+
+
+def _drawn(name: str, value: Mapping[str, Any], place: str) -> None:
+    within(place, lambda: outlines_of(_DRAWN[name], value))

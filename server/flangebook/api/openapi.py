@@ -1,0 +1,202 @@
+"""OpenAPI from the schemas: how our fields and errors read in it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from http import HTTPStatus
+from typing import Any, TypeVar
+
+import flask
+import flask_smorest
+import marshmallow as ma
+from apispec.ext.marshmallow import MarshmallowPlugin
+from flask import Flask, Response
+from werkzeug.exceptions import HTTPException
+
+from flangebook import __version__
+from flangebook.api import problems
+from flangebook.api.bodies import Arguments
+from flangebook.api.schemas import fields
+
+VERSION = "3.1.0"
+BINARY = {"type": "string", "format": "binary"}
+IF_MATCH = {
+    "in": "header",
+    "name": "If-Match",
+    "required": True,
+    "schema": {"type": "string"},
+    "description": "ETag of what the change was made from.",
+}
+
+
+View = TypeVar("View", bound=Callable[..., Response])
+
+
+class ProblemSchema(ma.Schema):
+    """An error, as RFC 9457 has it."""
+
+    type = ma.fields.String(required=True)
+    title = ma.fields.String(required=True)
+    status = ma.fields.Integer(required=True)
+    detail = ma.fields.String(required=True)
+    errors = ma.fields.Dict(
+        keys=ma.fields.String(),
+        values=ma.fields.List(ma.fields.String()),
+        metadata={"description": "What is wrong, field by field; lists are counted from 0."},
+    )
+
+
+class Blueprint(flask_smorest.Blueprint):  # type: ignore[misc]
+    """A group of addresses; bodies are read strictly."""
+
+    ARGUMENTS_PARSER = Arguments()
+
+    # Typed, so that what is decorated keeps its type.
+
+    def route(self, rule: str, **options: Any) -> Callable[[View], View]:
+        """Register an address in app and document."""
+        made: Callable[[View], View] = super().route(rule, **options)
+        return made
+
+    def arguments(self, schema: type[ma.Schema], **options: Any) -> Callable[[View], View]:
+        """Read body or query by a schema, as the first argument."""
+        made: Callable[[View], View] = super().arguments(schema, **options)
+        return made
+
+    def response(self, status: int, schema: Any = None, **options: Any) -> Callable[[View], View]:
+        """Document the answer."""
+        made: Callable[[View], View] = super().response(status, schema, **options)
+        return made
+
+    def alt_response(self, status: int, response: str, **options: Any) -> Callable[[View], View]:
+        """Document another answer."""
+        made: Callable[[View], View] = super().alt_response(status, response, **options)
+        return made
+
+    def doc(self, **described: Any) -> Callable[[View], View]:
+        """Document something by hand."""
+        made: Callable[[View], View] = super().doc(**described)
+        return made
+
+
+class Api(flask_smorest.Api):  # type: ignore[misc]
+    """flask-smorest's, with our errors."""
+
+    ERROR_SCHEMA = ProblemSchema
+
+    def handle_http_exception(self, error: HTTPException) -> Response:
+        """Keep the headers that belong to an error, Allow above all."""
+        return problems.http_problem(error)
+
+    def _register_responses(self) -> None:
+        for status in HTTPStatus:
+            described: dict[str, Any] = {"description": status.phrase}
+            if status >= 400:
+                described["content"] = {problems.CONTENT_TYPE: {"schema": ProblemSchema}}
+            self.spec.components.response(status.name, described, lazy=True)
+        default = {
+            "description": "What went wrong, and what would be right.",
+            "content": {problems.CONTENT_TYPE: {"schema": ProblemSchema}},
+        }
+        self.spec.components.response(self.DEFAULT_ERROR_RESPONSE_NAME, default, lazy=True)
+
+    def _openapi_json(self) -> Response:
+        made = Response(flask.json.dumps(self.spec.to_dict()), content_type="application/json")
+        made.headers["Cache-Control"] = "no-cache"
+        return made
+
+
+def make_api(app: Flask) -> Api:
+    """The API of an app, before its addresses are registered."""
+    app.config.update(
+        API_TITLE="Flangebook",
+        API_VERSION=__version__,
+        OPENAPI_VERSION=VERSION,
+        OPENAPI_URL_PREFIX="/api",
+        OPENAPI_JSON_PATH="openapi.json",
+        API_SPEC_OPTIONS={
+            "info": {
+                "description": "Set-ups for the press brake. Everything is in mm, kN, MPa, "
+                "degrees and kg, with the unit at the end of a field's name; quantities may "
+                "also be given as texts with a unit. Nothing here replaces the press's and the "
+                "tools' plates and manuals, local codes or training."
+            }
+        },
+    )
+    plugin = MarshmallowPlugin(schema_name_resolver=_schema_name)
+    api = Api(spec_kwargs={"marshmallow_plugin": plugin})
+    api.init_app(app)
+    api.ma_plugin.converter.add_attribute_function(_described)
+    return api
+
+
+def _schema_name(schema: Any) -> str:
+    kind = schema if isinstance(schema, type) else type(schema)
+    name = kind.__name__.lstrip("_")
+    return f"{name.removesuffix('Schema')}Input" if name.endswith("Schema") else name
+
+
+def _described(_converter: Any, field: ma.fields.Field[Any], **_: Any) -> dict[str, Any]:
+    """What our own fields take."""
+    for kind, describe in _DESCRIBERS.items():
+        if isinstance(field, kind):
+            return describe(field)
+    return {}
+
+
+def _whole(field: fields.Whole) -> dict[str, Any]:
+    return _nullable({"type": "integer", "minimum": field.low, "maximum": field.high}, field)
+
+
+def _choice(field: fields.Choice) -> dict[str, Any]:
+    choices: list[str | None] = [*field.choices]
+    return {"enum": [*choices, None] if field.allow_none else choices}
+
+
+def _yes_no(field: fields.YesNo) -> dict[str, Any]:
+    return _nullable({"type": "boolean"}, field)
+
+
+def _many(field: fields.Many) -> dict[str, Any]:
+    return {"minItems": field.least, "maxItems": field.most}
+
+
+def _quantity(field: fields.Quantity) -> dict[str, Any]:
+    low = "exclusiveMinimum" if field.above else "minimum"
+    number = {"type": "number", low: field.low, "maximum": field.high}
+    unit = field.kind.unit or "a plain number"
+    text = {"type": "string", "maxLength": 40, "description": f"With a unit, else {unit}."}
+    return _nullable({"anyOf": [number, text]}, field)
+
+
+def _nullable(described: dict[str, Any], field: ma.fields.Field[Any]) -> dict[str, Any]:
+    if not field.allow_none:
+        return described
+    if "anyOf" in described:
+        return {"anyOf": [*described["anyOf"], {"type": "null"}]}
+    return {**described, "type": [described["type"], "null"]}
+
+
+_FORMATS: dict[type, dict[str, Any]] = {
+    fields.ToolCode: {"pattern": fields.TOOL_CODE},
+    fields.DeviceId: {"format": "uuid"},
+    fields.Moment: {"format": "date-time"},
+    fields.CardCode: {"description": "Seven characters, the last a check character."},
+}
+
+
+def _text(field: fields.Text) -> dict[str, Any]:
+    described = {"maxLength": field.most, **_FORMATS.get(type(field), {})}
+    if field.least:
+        described["minLength"] = field.least
+    return described
+
+
+_DESCRIBERS: dict[type, Callable[[Any], dict[str, Any]]] = {
+    fields.Quantity: _quantity,
+    fields.Whole: _whole,
+    fields.Choice: _choice,
+    fields.YesNo: _yes_no,
+    fields.Many: _many,
+    fields.Text: _text,
+}

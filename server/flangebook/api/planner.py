@@ -1,0 +1,83 @@
+"""From a request as read to the planner's answer, on the shop as it stands."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from flangebook.api.places import within
+from flangebook.api.quantities import SheetGauge
+from flangebook.bending.errors import InputError
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Bend, Hole, Part
+from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
+from flangebook.planning.one_bend import check_bend
+from flangebook.planning.plan import find_metal, plan
+from flangebook.shop.crib import Tooling, tooling
+from flangebook.shop.store import Store
+
+JsonDict = dict[str, Any]
+
+
+def bend_of(store: Store, asked: Mapping[str, Any]) -> JsonDict:
+    """One bend, checked.
+
+    Raises InputError and MissingToolError.
+    """
+    shop = tooling(store)
+    metal = find_metal(shop.metals, asked["metal"])
+    return check_bend(
+        metal,
+        thickness_of(asked["thickness_mm"], metal),
+        asked["bend_length_mm"],
+        asked["included_angle_deg"],
+        press=shop.press,
+        crib=shop.crib,
+        die=asked["die"],
+        punch=asked["punch"],
+        v_opening_mm=asked["v_opening_mm"],
+        punch_radius_mm=asked["punch_radius_mm"],
+    )
+
+
+def plan_of(store: Store, asked: Mapping[str, Any], place: str = "") -> JsonDict:
+    """A part, planned. place: of the part in the request, for errors.
+
+    Raises InputError, NotAPartError and MissingToolError.
+    """
+    return within(place, lambda: _plan(tooling(store), asked))
+
+
+def _plan(shop: Tooling, asked: Mapping[str, Any]) -> JsonDict:
+    metal = find_metal(shop.metals, asked["metal"])
+    part = part_from(asked, thickness_of(asked["thickness_mm"], metal))
+    return plan(part, shop.press, shop.crib, shop.metals)
+
+
+def thickness_of(given: float | SheetGauge, metal: Metal) -> float:
+    """A thickness in mm, from a gauge number by the metal's own table.
+
+    Raises InputError.
+    """
+    if not isinstance(given, SheetGauge):
+        return given
+    if metal.gauge_family is None:
+        raise InputError(
+            f"A gauge number says nothing for {metal.name}.",
+            "thickness_mm",
+            "Give the thickness in mm or inches.",
+        )
+    return thickness_of_gauge_mm(given.number, metal.gauge_family)
+
+
+def part_from(asked: Mapping[str, Any], thickness_mm: float) -> Part:
+    """The part as the calculations take it."""
+    plain = {k: asked[k] for k in ("title", "metal", "bend_length_mm", "dimension", "grain")}
+    return Part(
+        **plain,
+        thickness_mm=thickness_mm,
+        flats_mm=tuple(asked["flats_mm"]),
+        bends=tuple(Bend(**one) for one in asked["bends"]),
+        order=tuple(asked["order"]) if asked["order"] else None,
+        holes=tuple(Hole(**one) for one in asked["holes"]),
+    )

@@ -1,0 +1,156 @@
+"""Every error as ``application/problem+json`` (RFC 9457), mapped once.
+
+``type`` is "about:blank" and ``title`` the status in words, as the RFC asks for then;
+``detail`` says what was wrong and what would be right; ``errors`` does so field by field,
+dotted from the outside in, lists counted from 0.
+"""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Iterator, Mapping
+from http import HTTPStatus
+from typing import Any
+
+import marshmallow as ma
+from flask import Flask, Response
+from sqlalchemy.exc import OperationalError
+from werkzeug.exceptions import HTTPException, MethodNotAllowed, RequestEntityTooLarge
+
+from flangebook.bending.errors import FlangebookError
+from flangebook.shop.errors import FullError, ShopError, StaleError, TakenError, UnknownError
+from flangebook.shop.writing import json_text
+
+CONTENT_TYPE = "application/problem+json"
+MOST_ERRORS = 50
+_log = logging.getLogger(__name__)
+Errors = Mapping[str, list[str]]
+
+# marshmallow's own words, in ours.
+_WORDS = {
+    "Missing data for required field.": "This is needed.",
+    "Field may not be null.": "This can't be null.",
+    "Unknown field.": "There is no such field.",
+    "Invalid input type.": "This is not an object.",
+    "Invalid type.": "This is not an object.",
+}
+_DETAILS = {
+    404: "There is nothing at this address.",
+    405: "This address does not take that method.",
+    413: "The body is too large.",
+    500: "Something went wrong in the server. What was kept before is safe.",
+}
+
+
+class ProblemError(Exception):
+    """An answer that says no."""
+
+    def __init__(
+        self,
+        status: int,
+        detail: str,
+        errors: Errors | None = None,
+        headers: Mapping[str, str] | None = None,
+    ) -> None:
+        super().__init__(status, detail)
+        self.status = status
+        self.detail = detail
+        self.errors = errors
+        self.headers = headers or {}
+
+
+def answer(
+    status: int,
+    detail: str,
+    errors: Errors | None = None,
+    headers: Mapping[str, str] | None = None,
+) -> Response:
+    """The problem as a response."""
+    body: dict[str, Any] = {
+        "type": "about:blank",
+        "title": HTTPStatus(status).phrase,
+        "status": status,
+        "detail": detail,
+    }
+    if errors:
+        body["errors"] = errors
+    text = json_text(body).encode("utf-8", "replace")
+    made = Response(text, status, content_type=CONTENT_TYPE)
+    made.headers["Cache-Control"] = "no-store"
+    made.headers.update(headers or {})
+    return made
+
+
+def register(app: Flask) -> None:
+    """Answer every exception of the app with a problem."""
+    app.register_error_handler(ProblemError, _problem)
+    app.register_error_handler(ma.ValidationError, _invalid)
+    app.register_error_handler(FlangebookError, _unusable)
+    app.register_error_handler(ShopError, _refused)
+    app.register_error_handler(OperationalError, _busy)
+    app.register_error_handler(HTTPException, http_problem)
+    app.register_error_handler(Exception, _broken)
+
+
+def http_problem(error: HTTPException) -> Response:
+    """What the framework refuses, with the headers that belong to it."""
+    status = error.code or 500
+    headers = {}
+    if isinstance(error, MethodNotAllowed) and error.valid_methods:
+        headers["Allow"] = ", ".join(sorted(error.valid_methods))
+    if isinstance(error, RequestEntityTooLarge):
+        headers["Connection"] = "close"
+    detail = _DETAILS.get(status) or error.description or HTTPStatus(status).phrase
+    return answer(status, detail, headers=headers)
+
+
+def _problem(error: ProblemError) -> Response:
+    return answer(error.status, error.detail, error.errors, error.headers)
+
+
+def _invalid(error: ma.ValidationError) -> Response:
+    errors: dict[str, list[str]] = {}
+    for place, words in _flat(error.messages):
+        if len(errors) >= MOST_ERRORS:
+            errors["..."] = ["There are more."]
+            break
+        errors.setdefault(place, []).append(_WORDS.get(words, words))
+    first = next(iter(errors))
+    where = "" if first == "_schema" else f"{first}: "
+    return answer(422, f"{where}{errors[first][0]}", errors)
+
+
+def _flat(messages: Any, place: str = "") -> Iterator[tuple[str, str]]:
+    if isinstance(messages, Mapping):
+        for key, inner in messages.items():
+            own = key == "_schema" and place
+            yield from _flat(inner, place if own else f"{place}.{key}".lstrip("."))
+    elif isinstance(messages, list):
+        for inner in messages:
+            yield from _flat(inner, place)
+    else:
+        yield place or "_schema", str(messages)
+
+
+def _unusable(error: FlangebookError) -> Response:
+    words = f"{error.what} {error.right}".strip()
+    errors = {error.where: [words]} if error.where else None
+    return answer(422, str(error), errors)
+
+
+def _refused(error: ShopError) -> Response:
+    if isinstance(error, StaleError):
+        return answer(412, str(error), headers={"ETag": error.etag} if error.etag else None)
+    known: dict[type[ShopError], int] = {UnknownError: 404, TakenError: 409, FullError: 409}
+    return answer(known.get(type(error), 500), str(error))
+
+
+def _busy(error: OperationalError) -> Response:
+    if "locked" not in str(error.orig):
+        return _broken(error)
+    return answer(503, "The shop is busy. Try again.", headers={"Retry-After": "1"})
+
+
+def _broken(error: Exception) -> Response:
+    _log.error("A request failed.", exc_info=error)
+    return answer(500, _DETAILS[500])

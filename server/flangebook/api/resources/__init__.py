@@ -1,0 +1,1 @@
+"""The API's addresses, a file for each thing they are about. Thin: schema in, answer out."""

@@ -1,0 +1,136 @@
+"""Cards: made, found, read, changed; their revisions; whether a fresh plan would differ."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Response
+
+from flangebook.api import cardwork
+from flangebook.api.bodies import wanted_etag
+from flangebook.api.openapi import IF_MATCH, Blueprint
+from flangebook.api.problems import ProblemError
+from flangebook.api.schemas import card_answers
+from flangebook.api.schemas.cards import CardEditSchema, ListQuery, NewCardSchema, PageQuery
+from flangebook.api.sending import sent, the_store
+from flangebook.bending.errors import InputError
+from flangebook.labels import codes
+from flangebook.shop import cards, listing, revisions
+
+blp = Blueprint("cards", __name__, url_prefix="/api/v1", description="Saved set-ups.")
+PATH_CODE = [
+    {
+        "in": "path",
+        "name": "code",
+        "required": True,
+        "schema": {"type": "string"},
+        "description": "The card's code, in any case.",
+    }
+]
+
+
+def parsed(code: str) -> str:
+    """The code in an address; 404 for what no card can have."""
+    try:
+        return codes.parse(code)
+    except InputError as error:
+        words = f"{error.what} {error.right}"
+        raise ProblemError(404, words, {"code": [words]}) from None
+
+
+@blp.route("/cards")
+@blp.arguments(ListQuery, location="query")
+@blp.response(200, card_answers.CardList)
+def find(asked: dict[str, Any]) -> Response:
+    """Cards whose code, title, metal, note or author holds every word of ``q``, newest first."""
+    found, total = listing.find(
+        the_store(), asked["q"], asked["archived"], asked["limit"], asked["offset"]
+    )
+    return sent({"cards": found, "total": total})
+
+
+@blp.route("/cards", methods=["POST"])
+@blp.arguments(NewCardSchema)
+@blp.response(201, card_answers.Card)
+@blp.alt_response(409, "CONFLICT")
+def create(asked: dict[str, Any]) -> Response:
+    """Plan a part and keep it as a card.
+
+    With a code made by the device a resend is harmless: it gives the card that is there
+    already, with 200.
+    """
+    store, code = the_store(), asked["code"] or ""
+    wanted = {"part": asked["part"], "note": asked["note"]}
+    if revisions.is_made(store, code, wanted):
+        return _card(code)
+    content = cardwork.new_content(store, asked)
+    code, new = revisions.create(
+        store, content, revisions.Author(asked["by"]), code=code, asked=wanted
+    )
+    return _card(code, 201 if new else 200, {"Location": f"/api/v1/cards/{code}"})
+
+
+@blp.route("/cards/<code>", parameters=PATH_CODE)
+@blp.response(200, card_answers.Card)
+@blp.alt_response(404, "NOT_FOUND")
+def read(code: str) -> Response:
+    """A card, whole, with its newest trials."""
+    return _card(parsed(code))
+
+
+@blp.route("/cards/<code>", methods=["PUT"], parameters=PATH_CODE)
+@blp.arguments(CardEditSchema)
+@blp.response(200, card_answers.Card)
+@blp.alt_response(404, "NOT_FOUND")
+@blp.alt_response(409, "CONFLICT")
+@blp.alt_response(412, "PRECONDITION_FAILED")
+@blp.alt_response(428, "PRECONDITION_REQUIRED")
+@blp.doc(parameters=[IF_MATCH])
+def change(asked: dict[str, Any], code: str) -> Response:
+    """Change a card: a new revision. What is not named stays; the old one stays in the history.
+
+    The part is planned afresh only when it changed, or with ``replan``.
+    """
+    store, code, etag = the_store(), parsed(code), wanted_etag()
+    content, newest = cards.content_of(store, code)
+    if not revisions.is_kept(store, code, asked.get("id", ""), asked):
+        if etag not in ("*", newest):
+            raise cards.stale(code, newest)
+        edit = cardwork.edited(store, code, content, asked)
+        if edit.words:
+            author = revisions.Author(asked["by"], asked["reason"], asked.get("id", ""))
+            revisions.revise(
+                store, code, edit.content, author, edit.words, if_match=etag, asked=asked
+            )
+    return _card(code)
+
+
+@blp.route("/cards/<code>/revisions", parameters=PATH_CODE)
+@blp.arguments(PageQuery, location="query")
+@blp.response(200, card_answers.Revisions)
+@blp.alt_response(404, "NOT_FOUND")
+def history(asked: dict[str, Any], code: str) -> Response:
+    """Who changed what, when: newest first."""
+    found, total = listing.history(the_store(), parsed(code), asked["limit"], asked["offset"])
+    return sent({"revisions": found, "total": total})
+
+
+@blp.route("/cards/<code>/revisions/<int:number>", parameters=PATH_CODE)
+@blp.response(200, card_answers.Snapshot)
+@blp.alt_response(404, "NOT_FOUND")
+def revision(code: str, number: int) -> Response:
+    """One revision, whole, as it was saved."""
+    return sent(listing.snapshot(the_store(), parsed(code), number))
+
+
+@blp.route("/cards/<code>/fresh", parameters=PATH_CODE)
+@blp.response(200, card_answers.Freshness)
+@blp.alt_response(404, "NOT_FOUND")
+def fresh(code: str) -> Response:
+    """Whether a plan made today would differ from the saved one, and where."""
+    return sent(cardwork.freshness(the_store(), parsed(code)))
+
+
+def _card(code: str, status: int = 200, headers: dict[str, str] | None = None) -> Response:
+    kept = cards.read(the_store(), code)
+    return sent(kept.body, status, etag=kept.etag, headers=headers)

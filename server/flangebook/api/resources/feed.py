@@ -1,0 +1,50 @@
+"""The whole shop: its health, what changed, and all of it in one document."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Response
+
+from flangebook import __version__
+from flangebook.api.openapi import Blueprint
+from flangebook.api.outlines import shown
+from flangebook.api.schemas import answers, card_answers
+from flangebook.api.schemas.cards import ChangesQuery
+from flangebook.api.sending import sent, sent_compressed, the_store
+from flangebook.shop import changes, export
+from flangebook.shop.writing import json_text
+
+blp = Blueprint("feed", __name__, url_prefix="/api/v1", description="The shop as a whole.")
+_HEALTH = json_text({"status": "ok", "version": __version__})
+
+
+@blp.route("/health")
+@blp.response(200, answers.Health)
+def health() -> Response:
+    """Whether the server answers."""
+    return sent(_HEALTH)
+
+
+@blp.route("/changes")
+@blp.arguments(ChangesQuery, location="query")
+@blp.response(200, card_answers.Changes)
+def changed(asked: dict[str, Any]) -> Response:
+    """Everything a phone needs to be complete without the network, since a cursor.
+
+    Begin without one. ``more`` asks for another round with the new cursor; ``reset`` says
+    that what was fetched before is of another shop.
+    """
+    store = the_store()
+    page = changes.page(store, asked["since"], asked["limit"], lambda one: shown(store, one))
+    return sent_compressed(page)
+
+
+@blp.route("/export")
+@blp.response(200, card_answers.Export)
+def exported() -> Response:
+    """The whole shop as one open JSON document."""
+    made = Response(export.pieces(the_store()), content_type="application/json")
+    made.headers["Cache-Control"] = "no-store"
+    made.headers["Content-Disposition"] = 'attachment; filename="flangebook-shop.json"'
+    return made

@@ -1,0 +1,106 @@
+"""Labels, QR codes and sheets of labels."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from typing import Any
+
+from flask import Response, current_app, request
+
+from flangebook.api.openapi import BINARY, Blueprint
+from flangebook.api.resources.cards import PATH_CODE, parsed
+from flangebook.api.schemas import card_answers
+from flangebook.api.schemas.labels import LabelQuery, SheetQuery
+from flangebook.api.sending import file, sent, the_store
+from flangebook.bending.errors import InputError
+from flangebook.labels import draw_png, draw_svg
+from flangebook.labels.facts import facts_of_card
+from flangebook.labels.label import label
+from flangebook.labels.layout import Label
+from flangebook.labels.qr import card_address
+from flangebook.labels.sheet import Page, pages
+from flangebook.shop import cards
+
+blp = Blueprint("labels", __name__, url_prefix="/api/v1", description="What goes on the bin.")
+SVG = "image/svg+xml"
+PNG = "image/png"
+
+
+def _address(code: str) -> str:
+    base = current_app.extensions["flangebook.config"].address or request.host_url
+    return card_address(base, code)
+
+
+def _label(code: str, asked: dict[str, Any]) -> tuple[Label, str]:
+    kept = cards.read(the_store(), code)
+    facts = facts_of_card(json.loads(kept.body), asked["units"])
+    return label(facts, _address(code), asked["size"]), kept.etag
+
+
+@blp.route("/cards/<code>/label.svg", parameters=PATH_CODE)
+@blp.arguments(LabelQuery, location="query")
+@blp.response(200, BINARY, content_type=SVG)
+@blp.alt_response(404, "NOT_FOUND")
+def label_svg(asked: dict[str, Any], code: str) -> Response:
+    """The label as SVG, in millimetres."""
+    made, _ = _label(parsed(code), asked)
+    return file(draw_svg.label_svg(made), SVG)
+
+
+@blp.route("/cards/<code>/label.png", parameters=PATH_CODE)
+@blp.arguments(LabelQuery, location="query")
+@blp.response(200, BINARY, content_type=PNG)
+@blp.alt_response(404, "NOT_FOUND")
+def label_png(asked: dict[str, Any], code: str) -> Response:
+    """The label as PNG."""
+    made, _ = _label(parsed(code), asked)
+    return file(draw_png.label_png(made, asked["dpi"]), PNG)
+
+
+@blp.route("/cards/<code>/qr.svg", parameters=PATH_CODE)
+@blp.response(200, BINARY, content_type=SVG)
+@blp.alt_response(404, "NOT_FOUND")
+def qr_svg(code: str) -> Response:
+    """The QR code alone: it holds the card's address."""
+    known = cards.need(the_store(), parsed(code))
+    return file(draw_svg.qr_svg(_address(known)), SVG)
+
+
+@blp.route("/labels/sheet.json")
+@blp.arguments(SheetQuery, location="query")
+@blp.response(200, card_answers.SheetCount)
+@blp.alt_response(404, "NOT_FOUND")
+def sheet_json(asked: dict[str, Any]) -> Response:
+    """How many sheets these labels take."""
+    return sent({"pages": len(_pages(asked))})
+
+
+@blp.route("/labels/sheet.svg")
+@blp.arguments(SheetQuery, location="query")
+@blp.response(200, BINARY, content_type=SVG)
+@blp.alt_response(404, "NOT_FOUND")
+def sheet_svg(asked: dict[str, Any]) -> Response:
+    """One sheet of labels as SVG, in millimetres."""
+    return file(_page(asked, draw_svg.page_svg), SVG)
+
+
+@blp.route("/labels/sheet.png")
+@blp.arguments(SheetQuery, location="query")
+@blp.response(200, BINARY, content_type=PNG)
+@blp.alt_response(404, "NOT_FOUND")
+def sheet_png(asked: dict[str, Any]) -> Response:
+    """One sheet of labels as PNG."""
+    return file(_page(asked, lambda page: draw_png.page_png(page, asked["dpi"])), PNG)
+
+
+def _pages(asked: dict[str, Any]) -> tuple[Page, ...]:
+    labels = [_label(code, asked)[0] for code in asked["codes"]]
+    return pages(labels, asked["paper"], asked["skip"])
+
+
+def _page(asked: dict[str, Any], drawn: Callable[[Page], Any]) -> Any:
+    found = _pages(asked)
+    if asked["page"] > len(found):
+        raise InputError(f"There is no sheet {asked['page']}.", "page", f"There are {len(found)}.")
+    return drawn(found[asked["page"] - 1])

@@ -1,0 +1,78 @@
+"""Parts planned, and the drawings of their blanks."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from flask import Response
+
+from flangebook.api.blanks import blank_from
+from flangebook.api.openapi import BINARY, Blueprint
+from flangebook.api.planner import plan_of
+from flangebook.api.resources.cards import PATH_CODE, parsed
+from flangebook.api.schemas import plan_answers
+from flangebook.api.schemas.part import PartSchema
+from flangebook.api.sending import file, sent, the_store
+from flangebook.bending.blank_dxf import blank_dxf
+from flangebook.bending.blank_svg import blank_svg
+from flangebook.shop import cards
+
+blp = Blueprint("parts", __name__, url_prefix="/api/v1", description="From a part to its set-up.")
+DXF = "image/vnd.dxf"
+SVG = "image/svg+xml"
+
+
+@blp.route("/plan", methods=["POST"])
+@blp.arguments(PartSchema)
+@blp.response(200, plan_answers.Plan)
+def plan(asked: dict[str, Any]) -> Response:
+    """A part's set-up on this press with this crib: blank, tools, steps, findings.
+
+    What can be described always gets an answer; where a finding says stop, the blank and the
+    reasons stand all the same.
+    """
+    return sent(plan_of(the_store(), asked))
+
+
+@blp.route("/blank.svg", methods=["POST"])
+@blp.arguments(PartSchema)
+@blp.response(200, BINARY, content_type=SVG)
+def drawn_blank(asked: dict[str, Any]) -> Response:
+    """The blank of a part that is not saved, as SVG."""
+    return _svg(plan_of(the_store(), asked), asked["title"], "")
+
+
+@blp.route("/blank.dxf", methods=["POST"])
+@blp.arguments(PartSchema)
+@blp.response(200, BINARY, content_type=DXF)
+def cut_blank(asked: dict[str, Any]) -> Response:
+    """The blank of a part that is not saved, as DXF: cut line and bend lines on their layers."""
+    return _dxf(plan_of(the_store(), asked), "blank.dxf")
+
+
+@blp.route("/cards/<code>/blank.svg", parameters=PATH_CODE)
+@blp.response(200, BINARY, content_type=SVG)
+@blp.alt_response(404, "NOT_FOUND")
+def card_blank_svg(code: str) -> Response:
+    """The blank of a card, as saved, as SVG."""
+    content, etag = cards.content_of(the_store(), parsed(code))
+    return _svg(content.plan_dict, content.title, etag)
+
+
+@blp.route("/cards/<code>/blank.dxf", parameters=PATH_CODE)
+@blp.response(200, BINARY, content_type=DXF)
+@blp.alt_response(404, "NOT_FOUND")
+def card_blank_dxf(code: str) -> Response:
+    """The blank of a card, as saved, as DXF."""
+    known = parsed(code)
+    content, etag = cards.content_of(the_store(), known)
+    return _dxf(content.plan_dict, f"{known}.dxf", etag)
+
+
+def _svg(planned: Mapping[str, Any], title: str, etag: str) -> Response:
+    return file(blank_svg(blank_from(planned), title), SVG, etag=etag)
+
+
+def _dxf(planned: Mapping[str, Any], name: str, etag: str = "") -> Response:
+    return file(blank_dxf(blank_from(planned)), DXF, name, etag=etag)

@@ -1,0 +1,81 @@
+"""Press, punches, dies, holders, metals, and what a tool would look like."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import marshmallow as ma
+from flask import Response, request
+
+from flangebook.api import intake
+from flangebook.api.bodies import read_json, wanted_etag
+from flangebook.api.openapi import IF_MATCH, Blueprint
+from flangebook.api.outlines import outlines_of, shown, tool_checks
+from flangebook.api.schemas import answers
+from flangebook.api.schemas.shop import DOCUMENTS, OUTLINED
+from flangebook.api.sending import sent, the_store
+from flangebook.planning.answer import checks_json
+from flangebook.shop import documents
+
+blp = Blueprint("shop", __name__, url_prefix="/api/v1", description="What the shop has.")
+_TITLES = {
+    "press": "The press",
+    "punches": "The punches",
+    "dies": "The dies",
+    "holders": "The holders",
+    "metals": "The metals",
+}
+
+
+def _reader(name: documents.Name) -> Callable[[], Response]:
+    def read() -> Response:
+        return _sent(documents.read(the_store(), name))
+
+    read.__doc__ = f"{_TITLES[name]}, with the ETag that a change has to name."
+    documented: Callable[[], Response] = blp.response(200, answers.SHOP[name])(read)
+    return documented
+
+
+def _writer(name: documents.Name) -> Callable[[], Response]:
+    def write(asked: dict[str, Any]) -> Response:
+        value = intake.document(name, asked[name])
+        etag = wanted_etag()
+        return _sent(documents.write(the_store(), name, value, by=asked["by"], if_match=etag))
+
+    write.__doc__ = f"Keep {_TITLES[name].lower()} as sent, whole."
+    made: Any = blp.arguments(DOCUMENTS[name])(write)
+    made = blp.response(200, answers.SHOP[name])(made)
+    for status in ("PRECONDITION_FAILED", "PRECONDITION_REQUIRED"):
+        made = blp.alt_response(412 if "FAILED" in status else 428, status)(made)
+    documented: Callable[[], Response] = blp.doc(parameters=[IF_MATCH])(made)
+    return documented
+
+
+def _sent(kept: documents.Document) -> Response:
+    return sent(f'{{"{kept.name}":{shown(the_store(), kept)}}}', etag=kept.etag)
+
+
+for _name in documents.NAMES:
+    blp.add_url_rule(f"/{_name}", f"read_{_name}", _reader(_name), methods=["GET"])
+    blp.add_url_rule(f"/{_name}", f"write_{_name}", _writer(_name), methods=["PUT"])
+
+
+_OUTLINE_BODY = {
+    "required": True,
+    "content": {"application/json": {"schema": {"oneOf": list(OUTLINED.values())}}},
+}
+
+
+@blp.route("/outline", methods=["POST"])
+@blp.response(200, answers.Outline)
+@blp.alt_response(422, "UNPROCESSABLE_ENTITY")
+@blp.doc(requestBody=_OUTLINE_BODY)
+def outline() -> Response:
+    """What a tool or a press looks like, while it is being typed."""
+    body = read_json(request)
+    kind = body.get("kind") if isinstance(body, dict) else None
+    if not isinstance(kind, str) or kind not in OUTLINED:
+        raise ma.ValidationError({"kind": [f"Give one of: {', '.join(OUTLINED)}."]})
+    value = OUTLINED[kind]().load(body)
+    return sent({**outlines_of(kind, value), "checks": checks_json(tool_checks(kind, value))})

@@ -1,0 +1,1 @@
+"""Schemas of what the API takes and gives."""

@@ -1,0 +1,170 @@
+"""What the API gives, for the OpenAPI document; answers are sent as they are, not dumped.
+
+A schema here refuses what it does not name, so the tests that hold real answers against
+the document find every field that was forgotten.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import marshmallow as ma
+
+from flangebook.api.schemas import cards, part, shop
+from flangebook.api.schemas.fields import Choice, Many, Quantity, YesNo
+
+Field = ma.fields.Field[Any]
+LEVELS = ("ok", "unknown", "caution", "stop")
+
+
+class Answer(ma.Schema):
+    """The base of all answers."""
+
+    class Meta:
+        """Named fields only."""
+
+        unknown = ma.RAISE
+
+
+def answer(name: str, /, **fields: Field) -> type[Answer]:
+    """An answer with these fields, all of them always there."""
+    for field in fields.values():
+        field.required = True
+    return type(name, (Answer,), dict(fields))
+
+
+def number(**others: Any) -> Field:
+    """A number."""
+    return ma.fields.Float(**others)
+
+
+def maybe() -> Field:
+    """A number, or null where it is not known."""
+    return ma.fields.Float(allow_none=True)
+
+
+def whole() -> Field:
+    """A whole number."""
+    return ma.fields.Integer()
+
+
+def maybe_whole() -> Field:
+    """A whole number, or null."""
+    return ma.fields.Integer(allow_none=True)
+
+
+def text() -> Field:
+    """A text."""
+    return ma.fields.String()
+
+
+def maybe_text() -> Field:
+    """A text, or null."""
+    return ma.fields.String(allow_none=True)
+
+
+def yes_no() -> Field:
+    """True or false."""
+    return ma.fields.Boolean()
+
+
+def one_of(*choices: str, allow_none: bool = False) -> Field:
+    """One of a few words."""
+    return Choice(*choices, allow_none=allow_none)
+
+
+def level() -> Field:
+    """How serious."""
+    return one_of(*LEVELS)
+
+
+def many(inner: type[ma.Schema] | Field) -> Field:
+    """A list."""
+    return ma.fields.List(ma.fields.Nested(inner) if isinstance(inner, type) else inner)
+
+
+def one(inner: type[ma.Schema], *, allow_none: bool = False) -> Field:
+    """An object."""
+    return ma.fields.Nested(inner, allow_none=allow_none)
+
+
+def banded(name: str) -> dict[str, Field]:
+    """A predicted value with its band."""
+    return {name: maybe(), f"{name}_low": maybe(), f"{name}_high": maybe()}
+
+
+def ring() -> Field:
+    """A closed outline: points [mm]."""
+    return many(ma.fields.List(number()))
+
+
+def given(schema: type[ma.Schema], name: str, /, **more: Field) -> type[Answer]:
+    """What is given back for what was taken: the same fields, quantities as plain numbers."""
+    fields = {key: _given(field) for key, field in schema().fields.items()}
+    return answer(name, **fields, **more)
+
+
+def _given(field: Field) -> Field:
+    if isinstance(field, Quantity):
+        return ma.fields.Float(allow_none=field.allow_none)
+    if isinstance(field, YesNo):
+        return ma.fields.Boolean(allow_none=field.allow_none)
+    if isinstance(field, Many):
+        return ma.fields.List(_given(field.inner), allow_none=field.allow_none)
+    if isinstance(field, ma.fields.Nested):
+        name = f"Given{type(field.schema).__name__.removesuffix('Schema')}"
+        return ma.fields.Nested(_given_once(type(field.schema), name), allow_none=field.allow_none)
+    return field
+
+
+_made: dict[type[ma.Schema], type[Answer]] = {}
+
+
+def _given_once(schema: type[ma.Schema], name: str) -> type[Answer]:
+    if schema not in _made:
+        _made[schema] = given(schema, name)
+    return _made[schema]
+
+
+Check = answer(
+    "Check",
+    level=level(),
+    code=text(),
+    words=text(),
+    template=text(),
+    do=text(),
+    do_template=text(),
+    numbers=ma.fields.Dict(keys=text(), values=number()),
+    step=maybe_whole(),
+    bend=maybe_whole(),
+)
+
+Punch = given(shop.PunchSchema, "Punch", outline_mm=ring())
+Die = given(shop.DieSchema, "Die", outline_mm=ring())
+Holder = given(shop.HolderSchema, "Holder", outline_mm=ring())
+RamAndBed = answer("RamAndBed", ram=ring(), bed=ring())
+Press = given(shop.PressSchema, "Press", outlines_mm=one(RamAndBed))
+Metal = given(shop.MetalSchema, "Metal")
+
+SHOP = {
+    "press": answer("PressAnswer", press=one(Press, allow_none=True)),
+    "punches": answer("PunchesAnswer", punches=many(Punch)),
+    "dies": answer("DiesAnswer", dies=many(Die)),
+    "holders": answer("HoldersAnswer", holders=many(Holder)),
+    "metals": answer("MetalsAnswer", metals=many(Metal)),
+}
+
+
+class Outline(Answer):
+    """``outline_mm`` of a tool, ``ram`` and ``bed`` of a press."""
+
+    outline_mm = ring()
+    ram = ring()
+    bed = ring()
+    checks = many(Check)
+
+
+Health = answer("Health", status=text(), version=text())
+
+Part = given(part.PartSchema, "Part")
+Setting = given(cards.SettingSchema, "Setting")

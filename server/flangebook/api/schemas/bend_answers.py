@@ -1,0 +1,116 @@
+"""What is answered about one bend and about the wall chart."""
+
+from __future__ import annotations
+
+import marshmallow as ma
+
+from flangebook.api.schemas.answers import (
+    Answer,
+    Check,
+    answer,
+    banded,
+    level,
+    many,
+    maybe,
+    maybe_text,
+    number,
+    one,
+    ring,
+    text,
+    whole,
+    yes_no,
+)
+
+PREDICTED = (
+    "force_kn",
+    "force_kn_per_m",
+    "inside_radius_mm",
+    "springback_deg",
+    "set_angle_deg",
+    "punch_depth_mm",
+    "bend_allowance_mm",
+    "bend_deduction_mm",
+    "k_factor",
+)
+
+
+def predicted() -> dict[str, ma.fields.Field[object]]:
+    """Every predicted value with its band."""
+    return {name: field for value in PREDICTED for name, field in banded(value).items()}
+
+
+Pose = answer("Pose", sheet=ring(), punch=ring(), holder=ring(), ram=ring(), gauge=ring())
+Drawing = answer(
+    "Drawing",
+    before=one(Pose),
+    after=one(Pose),
+    die=ring(),
+    bed=ring(),
+    gauge_point=ma.fields.List(number(), allow_none=True),
+    bounds=ma.fields.List(number()),
+)
+ForceOpinion = answer(
+    "ForceOpinion", name=text(), source=text(), force_kn=number(), force_kn_per_m=number()
+)
+AllowanceOpinion = answer(
+    "AllowanceOpinion", name=text(), source=text(), bend_allowance_mm=number(), k_factor=number()
+)
+Opinions = answer("Opinions", force=many(ForceOpinion), allowance=many(AllowanceOpinion))
+
+
+class Rating(Answer):
+    """A load against a rating: kN for the press, kN/m for the rest; null is unknown."""
+
+    what = text()
+    name = text()
+    load_kn = number()
+    rating_kn = maybe()
+    load_kn_per_m = number()
+    rating_kn_per_m = maybe()
+    share_percent = maybe()
+    level = level()
+
+
+Option = answer(
+    "Option",
+    die=text(),
+    name=text(),
+    v_opening_mm=number(),
+    v_over_t=number(),
+    punch=maybe_text(),
+    force_kn=maybe(),
+    force_kn_high=maybe(),
+    force_kn_per_m=maybe(),
+    inside_radius_mm=maybe(),
+    min_flange_mm=maybe(),
+    set_angle_deg=maybe(),
+    level=level(),
+    rank=whole(),
+    chosen=yes_no(),
+    reason=text(),
+    tray=text(),
+    slot=text(),
+)
+OneBend = answer(
+    "OneBend",
+    metal=text(),
+    thickness_mm=number(),
+    thickness_gauge=maybe_text(),
+    bend_length_mm=number(),
+    included_angle_deg=number(),
+    die=maybe_text(),
+    die_name=maybe_text(),
+    punch=maybe_text(),
+    punch_name=maybe_text(),
+    punch_radius_mm=number(),
+    v_opening_mm=number(),
+    min_flange_mm=number(),
+    **predicted(),
+    sources=ma.fields.Dict(keys=text(), values=text()),
+    opinions=one(Opinions),
+    ratings=many(Rating),
+    options=many(Option),
+    drawing=one(Drawing, allow_none=True),
+    checks=many(Check),
+    worst=level(),
+)

@@ -1,0 +1,184 @@
+"""What is answered about cards, trials, labels, changes and the whole shop."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import marshmallow as ma
+
+from flangebook.api.schemas import cards
+from flangebook.api.schemas.answers import (
+    Die,
+    Holder,
+    Metal,
+    Part,
+    Press,
+    Punch,
+    Setting,
+    answer,
+    given,
+    level,
+    many,
+    maybe,
+    number,
+    one,
+    text,
+    whole,
+    yes_no,
+)
+from flangebook.api.schemas.plan_answers import Plan
+
+Correction = answer(
+    "Correction",
+    wanted_deg=number(),
+    measured_deg=number(),
+    error_deg=number(),
+    set_angle_deg=maybe(),
+    punch_depth_mm=maybe(),
+    tilt_mm_per_m=maybe(),
+    basis=text(),
+    words=text(),
+)
+Trial = given(
+    cards.TrialSchema,
+    "Trial",
+    number=whole(),
+    received_at=text(),
+    correction=one(Correction, allow_none=True),
+)
+TrialAnswer = answer(
+    "TrialAnswer",
+    trial=one(Trial),
+    correction=one(Correction, allow_none=True),
+    card_etag=text(),
+)
+Trials = answer("Trials", trials=many(Trial), total=whole())
+Card = answer(
+    "Card",
+    code=text(),
+    display_code=text(),
+    url=text(),
+    etag=text(),
+    revision=whole(),
+    title=text(),
+    note=text(),
+    archived=yes_no(),
+    worst=level(),
+    created_at=text(),
+    created_by=text(),
+    updated_at=text(),
+    updated_by=text(),
+    trials_total=whole(),
+    settings=many(Setting),
+    part=one(Part),
+    plan=one(Plan),
+    trials=many(Trial),
+)
+CardSummary = answer(
+    "CardSummary",
+    code=text(),
+    display_code=text(),
+    title=text(),
+    metal=text(),
+    thickness_mm=number(),
+    bends=whole(),
+    revision=whole(),
+    trials=whole(),
+    worst=level(),
+    archived=yes_no(),
+    created_at=text(),
+    created_by=text(),
+    updated_at=text(),
+    updated_by=text(),
+    etag=text(),
+    url=text(),
+)
+CardList = answer("CardList", cards=many(CardSummary), total=whole())
+Revision = answer(
+    "Revision",
+    revision=whole(),
+    at=text(),
+    by=text(),
+    reason=text(),
+    title=text(),
+    changes=ma.fields.List(text()),
+    worst=level(),
+    archived=yes_no(),
+)
+Revisions = answer("Revisions", revisions=many(Revision), total=whole())
+Snapshot = answer(
+    "Snapshot",
+    code=text(),
+    display_code=text(),
+    revision=whole(),
+    id=text(),
+    at=text(),
+    by=text(),
+    reason=text(),
+    title=text(),
+    note=text(),
+    archived=yes_no(),
+    worst=level(),
+    changes=ma.fields.List(text()),
+    settings=many(Setting),
+    part=one(Part),
+    plan=one(Plan),
+)
+
+
+class Difference(ma.Schema):
+    """Something a fresh plan makes otherwise; the bare values where there are any."""
+
+    where = text()
+    what = text()
+    saved = text()
+    fresh = text()
+    field = text()
+    saved_value = ma.fields.Raw(allow_none=True)
+    fresh_value = ma.fields.Raw(allow_none=True)
+
+
+Freshness = answer("Freshness", differs=yes_no(), differences=many(Difference), words=text())
+SheetCount = answer("SheetCount", pages=whole())
+
+
+def _etags() -> ma.fields.Field[Any]:
+    return ma.fields.Dict(keys=text(), values=text())
+
+
+Shop = answer(
+    "Shop",
+    press=one(Press, allow_none=True),
+    punches=many(Punch),
+    dies=many(Die),
+    holders=many(Holder),
+    metals=many(Metal),
+    etags=_etags(),
+)
+Changes = answer(
+    "Changes",
+    cursor=text(),
+    more=yes_no(),
+    reset=yes_no(),
+    shop=one(Shop, allow_none=True),
+    cards=many(Card),
+)
+
+
+def _rows() -> ma.fields.Field[Any]:
+    return ma.fields.List(ma.fields.Dict())
+
+
+Export = answer(
+    "Export",
+    format=text(),
+    format_version=whole(),
+    made_by=text(),
+    exported_at=text(),
+    shop_id=text(),
+    documents=_rows(),
+    plans=_rows(),
+    cards=_rows(),
+    revisions=_rows(),
+    trials=_rows(),
+)

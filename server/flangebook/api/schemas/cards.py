@@ -1,0 +1,136 @@
+"""Cards and trials as they are asked for."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import marshmallow as ma
+
+from flangebook.api.quantities import ANGLE, LENGTH
+from flangebook.api.schemas.fields import (
+    MOST_NOTE,
+    CardCode,
+    Choice,
+    DeviceId,
+    Many,
+    Moment,
+    Quantity,
+    Text,
+    Whole,
+    YesNo,
+)
+from flangebook.api.schemas.part import MOST_LENGTH_MM, MOST_THICKNESS_MM, PartSchema
+
+MOST_STEPS = 400
+MOST_DEPTH_MM = 500.0
+_BY = {"description": "Who, in a word or two."}
+
+
+def _by() -> Text:
+    return Text(80, load_default="", metadata=_BY)
+
+
+class SettingSchema(ma.Schema):
+    """What to set at a step instead of what was planned."""
+
+    step = Whole(1, MOST_STEPS, required=True)
+    set_angle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    punch_depth_mm = Quantity(
+        LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
+    )
+    trial_id = DeviceId(load_default=None, allow_none=True)
+    reason = Text(load_default="")
+
+
+class NewCardSchema(ma.Schema):
+    """A card to be made from a part."""
+
+    part = ma.fields.Nested(PartSchema, required=True)
+    note = Text(MOST_NOTE, lines=True, load_default="")
+    by = _by()
+    code = CardCode(
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "Made by the device, so that a resend is harmless."},
+    )
+
+
+class CardEditSchema(ma.Schema):
+    """What is to change on a card; what is not named stays."""
+
+    title = Text(least=1)
+    note = Text(MOST_NOTE, lines=True)
+    part = ma.fields.Nested(PartSchema)
+    replan = YesNo(metadata={"description": "Plan afresh even if the part did not change."})
+    settings = Many(ma.fields.Nested(SettingSchema), MOST_STEPS)
+    archived = YesNo()
+    restore_revision = Whole(1, 1_000_000)
+    reason = Text(load_default="")
+    by = _by()
+    id = DeviceId(metadata={"description": "Made by the device, so that a resend is harmless."})
+
+    @ma.validates_schema
+    def _alone(self, data: dict[str, Any], **_: Any) -> None:
+        others = data.keys() & {"title", "note", "part", "replan", "settings", "archived"}
+        if "restore_revision" in data and others:
+            raise ma.ValidationError(
+                "Bring a revision back by itself, then change it.", "restore_revision"
+            )
+        if "restore_revision" not in data and not others:
+            raise ma.ValidationError("There is nothing to change in this.")
+
+
+class TrialSchema(ma.Schema):
+    """One measured result."""
+
+    id = DeviceId(required=True, metadata={"description": "Made by the device."})
+    revision = Whole(1, 1_000_000, required=True)
+    step = Whole(1, MOST_STEPS, required=True)
+    bend = Whole(1, MOST_STEPS, load_default=None, allow_none=True)
+    measured_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    left_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    middle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    right_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    set_angle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    punch_depth_mm = Quantity(
+        LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
+    )
+    flange_mm = Quantity(
+        LENGTH, 0.0, MOST_LENGTH_MM, above=True, load_default=None, allow_none=True
+    )
+    radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
+    thickness_mm = Quantity(
+        LENGTH, 0.0, MOST_THICKNESS_MM, above=True, load_default=None, allow_none=True
+    )
+    note = Text(MOST_NOTE, lines=True, load_default="")
+    made_at = Moment(load_default=None, allow_none=True)
+    by = _by()
+
+    @ma.validates_schema
+    def _measured(self, data: dict[str, Any], **_: Any) -> None:
+        angles = ("measured_deg", "left_deg", "middle_deg", "right_deg")
+        if all(data.get(name) is None for name in angles):
+            raise ma.ValidationError("Give at least one measured angle.", "measured_deg")
+
+
+class ListQuery(ma.Schema):
+    """Which cards, and which page of them."""
+
+    q = Text(load_default="")
+    archived = Choice("no", "yes", "all", load_default="no")
+    limit = Whole(1, 200, typed=True, load_default=50)
+    offset = Whole(0, 1_000_000, typed=True, load_default=0)
+
+
+class PageQuery(ma.Schema):
+    """Which page."""
+
+    limit = Whole(1, 200, typed=True, load_default=50)
+    offset = Whole(0, 1_000_000, typed=True, load_default=0)
+
+
+class ChangesQuery(ma.Schema):
+    """From where, and how many."""
+
+    since = Text(load_default="")
+    limit = Whole(1, 100, typed=True, load_default=40)

@@ -1,0 +1,98 @@
+"""A part as it is asked for: section, metal, thickness, length."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import marshmallow as ma
+
+from flangebook.api.quantities import ANGLE, LENGTH
+from flangebook.api.schemas.fields import (
+    Choice,
+    Many,
+    Quantity,
+    Text,
+    Thickness,
+    ToolCode,
+    Whole,
+)
+from flangebook.bending.part import MOST_BENDS
+
+MOST_LENGTH_MM = 10_000.0
+MOST_THICKNESS_MM = 25.0
+MOST_HOLES = 100
+
+
+class BendSchema(ma.Schema):
+    """A bend of a part."""
+
+    included_angle_deg = Quantity(
+        ANGLE,
+        0.0,
+        179.9,
+        required=True,
+        metadata={"description": "Angle between the two flats: 90 is square, 180 flat; hems 0."},
+    )
+    direction = Choice("up", "down", required=True)
+    inside_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
+    kind = Choice("bend", "closed_hem", "open_hem", load_default="bend")
+    hem_gap_mm = Quantity(LENGTH, 0.0, 50.0, load_default=0.0)
+
+
+class HoleSchema(ma.Schema):
+    """A hole near a bend."""
+
+    flat = Whole(1, MOST_BENDS + 1, required=True)
+    position_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, required=True)
+    diameter_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+
+
+class PartSchema(ma.Schema):
+    """A part of one constant section."""
+
+    title = Text(load_default="")
+    metal = ToolCode(required=True)
+    thickness_mm = Thickness(LENGTH, 0.0, MOST_THICKNESS_MM, above=True, required=True)
+    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+    flats_mm = Many(
+        Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True),
+        MOST_BENDS + 1,
+        least=1,
+        required=True,
+        metadata={"description": "Outside lengths as ``dimension`` says, from the left end."},
+    )
+    bends = Many(ma.fields.Nested(BendSchema), MOST_BENDS, required=True)
+    dimension = Choice("din6935", "mould_line", "inside", load_default="din6935")
+    order = Many(
+        Whole(1, MOST_BENDS),
+        MOST_BENDS,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "Bend numbers from 1; forces this order."},
+    )
+    holes = Many(ma.fields.Nested(HoleSchema), MOST_HOLES, load_default=list)
+    grain = Choice("with", "across", load_default=None, allow_none=True)
+
+    @ma.validates_schema
+    def _fits(self, data: dict[str, Any], **_: Any) -> None:
+        flats, bends, order = len(data["flats_mm"]), len(data["bends"]), data.get("order")
+        if flats != bends + 1:
+            raise ma.ValidationError(
+                f"{flats} flats do not go with {bends} bends. Give one flat more than bends.",
+                "flats_mm",
+            )
+        if order is not None and sorted(order) != list(range(1, bends + 1)):
+            raise ma.ValidationError("Give every bend's number, from 1, once.", "order")
+
+
+class OneBendSchema(ma.Schema):
+    """A single bend to be checked."""
+
+    metal = ToolCode(required=True)
+    thickness_mm = Thickness(LENGTH, 0.0, MOST_THICKNESS_MM, above=True, required=True)
+    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+    included_angle_deg = Quantity(ANGLE, 0.0, 179.9, above=True, required=True)
+    die = ToolCode(load_default=None, allow_none=True)
+    punch = ToolCode(load_default=None, allow_none=True)
+    v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, load_default=None, allow_none=True)
+    punch_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)

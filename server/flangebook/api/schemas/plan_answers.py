@@ -1,0 +1,147 @@
+"""What is answered about a part: its plan, step by step."""
+
+from __future__ import annotations
+
+import marshmallow as ma
+
+from flangebook.api.schemas.answers import (
+    Check,
+    Part,
+    answer,
+    banded,
+    level,
+    many,
+    maybe,
+    maybe_text,
+    number,
+    one,
+    one_of,
+    ring,
+    text,
+    whole,
+    yes_no,
+)
+from flangebook.api.schemas.bend_answers import AllowanceOpinion, Drawing
+
+BendLine = answer(
+    "BendLine",
+    bend=whole(),
+    at_mm=number(),
+    included_angle_deg=number(),
+    direction=one_of("up", "down"),
+    inside_radius_mm=number(),
+    bend_allowance_mm=number(),
+    bend_deduction_mm=number(),
+    k_factor=number(),
+    opinions=many(AllowanceOpinion),
+)
+Blank = answer(
+    "Blank",
+    length_mm=number(),
+    length_mm_low=number(),
+    length_mm_high=number(),
+    width_mm=number(),
+    mass_kg=number(),
+    sum_check_mm=number(),
+    bend_lines=many(BendLine),
+)
+Section = answer(
+    "Section",
+    outline=ring(),
+    centre_line=ring(),
+    bend_points=ring(),
+    width_mm=number(),
+    height_mm=number(),
+)
+Tool = answer(
+    "Tool",
+    kind=one_of("punch", "die", "holder"),
+    code=text(),
+    name=text(),
+    tray=text(),
+    slot=text(),
+    condition=text(),
+    condition_note=text(),
+    segments_mm=ma.fields.List(number()),
+    segments_total_mm=number(),
+    rating_kn_per_m=maybe(),
+    steps=ma.fields.List(whole()),
+)
+Order = answer(
+    "Order",
+    sequence=ma.fields.List(whole()),
+    rule=text(),
+    proven=yes_no(),
+    words=text(),
+)
+Hits = answer(
+    "Hits",
+    count=whole(),
+    pitch_mm=number(),
+    chord_error_mm=number(),
+    angle_each_deg=number(),
+    gauge_x_mm=ma.fields.List(number()),
+)
+SettingFor = answer(
+    "SettingFor", measured_deg=number(), set_angle_deg=number(), punch_depth_mm=number()
+)
+STEP_PREDICTED = (
+    "set_angle_deg",
+    "punch_depth_mm",
+    "springback_deg",
+    "force_kn",
+    "force_kn_per_m",
+    "inside_radius_mm",
+)
+Step = answer(
+    "Step",
+    number=whole(),
+    bend=whole(),
+    operation=text(),
+    direction=one_of("up", "down"),
+    included_angle_deg=number(),
+    punch=maybe_text(),
+    punch_name=maybe_text(),
+    die=maybe_text(),
+    die_name=maybe_text(),
+    holder=maybe_text(),
+    v_opening_mm=maybe(),
+    gauge_x_mm=maybe(),
+    gauge_r_mm=maybe(),
+    gauge_draw_back_mm=maybe(),
+    gauged_end=one_of("left", "right"),
+    gauged_against=maybe_text(),
+    inside_face=one_of("up", "down"),
+    turn_over=yes_no(),
+    turn_end=yes_no(),
+    **{n: f for value in STEP_PREDICTED for n, f in banded(value).items()},
+    min_flange_mm=maybe(),
+    hits=one(Hits, allow_none=True),
+    corrections=many(SettingFor),
+    drawing=one(Drawing, allow_none=True),
+    checks=many(Check),
+)
+
+
+class PlanCheck(Check):  # type: ignore[valid-type, misc]
+    """A finding of a plan. steps: every step it was made in."""
+
+    steps = ma.fields.List(whole(), required=True)
+
+
+Plan = answer(
+    "Plan",
+    title=text(),
+    part=one(Part),
+    blank_length_mm=number(),
+    blank_mass_kg=number(),
+    bend_lines_mm=ma.fields.List(number()),
+    blank=one(Blank),
+    section=one(Section),
+    tools=many(Tool),
+    order=one(Order),
+    steps=many(Step),
+    checks=many(PlanCheck),
+    worst=level(),
+    engine=text(),
+)

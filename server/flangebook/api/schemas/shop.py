@@ -1,0 +1,274 @@
+"""Press, tools and metals: the documents the shop keeps, and their outlines."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import marshmallow as ma
+
+from flangebook.api.quantities import (
+    ANGLE,
+    DENSITY,
+    FORCE,
+    FORCE_PER_LENGTH,
+    LENGTH,
+    RATIO,
+    SPEED,
+    STRESS,
+    Kind,
+)
+from flangebook.api.schemas.fields import MOST_NOTE, Choice, Many, Quantity, Text, ToolCode
+
+MOST_TOOLS = 500
+MOST_SEGMENTS = 200
+MOST_POINTS = 400
+_SIZE = 5_000.0
+
+
+def _size(**others: Any) -> Quantity:
+    return Quantity(LENGTH, 0.0, _SIZE, above=True, required=True, **others)
+
+
+def _ring() -> Many:
+    point = Many(Quantity(LENGTH, -_SIZE, _SIZE), 2, least=2)
+    return Many(
+        point,
+        MOST_POINTS,
+        load_default=list,
+        metadata={"description": "A closed outline [mm], counter-clockwise; empty for none."},
+    )
+
+
+def _rating() -> Quantity:
+    return Quantity(
+        FORCE_PER_LENGTH,
+        0.0,
+        100_000.0,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "null is unknown, and is never taken for enough."},
+    )
+
+
+class _Document(ma.Schema):
+    """What GET gives may be put back: read-only fields are taken out first."""
+
+    @ma.pre_load
+    def _without_read_only(self, data: Any, **_: Any) -> Any:
+        if isinstance(data, dict):
+            return {k: v for k, v in data.items() if k not in ("outline_mm", "outlines_mm")}
+        return data
+
+
+class _ToolSchema(_Document):
+    code = ToolCode(required=True)
+    name = Text(load_default="")
+    rating_kn_per_m = _rating()
+    points_mm = _ring()
+    tray = Text(80, load_default="")
+    slot = Text(80, load_default="")
+    condition = Choice("good", "worn", "damaged", "unknown", load_default="unknown")
+    condition_note = Text(MOST_NOTE, lines=True, load_default="")
+
+
+def _segments() -> Many:
+    return Many(
+        _size(),
+        MOST_SEGMENTS,
+        load_default=list,
+        metadata={"description": "Lengths owned [mm], one entry a piece."},
+    )
+
+
+class PunchSchema(_ToolSchema):
+    """A punch."""
+
+    angle_deg = Quantity(ANGLE, 5.0, 180.0, required=True)
+    tip_radius_mm = Quantity(LENGTH, 0.0, 500.0, required=True)
+    height_mm = _size()
+    body_width_mm = _size()
+    segments_mm = _segments()
+    shape = Choice("straight", "gooseneck", "points", load_default="straight")
+    neck_relief_mm = Quantity(LENGTH, 0.0, _SIZE, load_default=0.0)
+
+
+class DieSchema(_ToolSchema):
+    """A die with one V."""
+
+    v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, required=True)
+    angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
+    shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
+    height_mm = _size()
+    width_mm = _size()
+    segments_mm = _segments()
+    shape = Choice("single_v", "points", load_default="single_v")
+
+
+class HolderSchema(_ToolSchema):
+    """What holds the punch in the ram."""
+
+    height_mm = _size()
+    overhang_front_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
+    overhang_back_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
+
+
+class PressSchema(_Document):
+    """The press brake."""
+
+    name = Text(load_default="")
+    force_kn = Quantity(FORCE, 0.0, 100_000.0, above=True, required=True)
+    bed_length_mm = Quantity(LENGTH, 0.0, 50_000.0, above=True, required=True)
+    between_frames_mm = Quantity(LENGTH, 0.0, 50_000.0, above=True, required=True)
+    open_height_mm = _size()
+    stroke_mm = _size()
+    throat_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
+    gauge_x_min_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
+    gauge_x_max_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
+    gauge_r_min_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
+    gauge_r_max_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
+    finger_height_mm = _size()
+    finger_depth_mm = _size()
+    force_per_m_limit_kn_per_m = _rating()
+    off_centre_mm = Quantity(LENGTH, 0.0, 25_000.0, load_default=None, allow_none=True)
+    bending_speed_mm_s = Quantity(
+        SPEED, 0.0, 1_000.0, above=True, load_default=None, allow_none=True
+    )
+    ram_width_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=80.0)
+    ram_height_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=200.0)
+    bed_width_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=100.0)
+    bed_height_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=200.0)
+    ram_points_mm = _ring()
+    bed_points_mm = _ring()
+    holder = ToolCode(load_default=None, allow_none=True)
+    note = Text(MOST_NOTE, lines=True, load_default="")
+
+    @ma.validates_schema
+    def _travel(self, data: dict[str, Any], **_: Any) -> None:
+        for axis in ("x", "r"):
+            if data[f"gauge_{axis}_min_mm"] > data[f"gauge_{axis}_max_mm"]:
+                raise ma.ValidationError(
+                    "The travel ends before it begins.", f"gauge_{axis}_max_mm"
+                )
+
+
+def figure_schema(name: str, kind: Kind, low: float, high: float) -> type[ma.Schema]:
+    """A schema for a metal's figure with its band, source and standing."""
+    fields: dict[str, ma.fields.Field[Any] | type] = {
+        end: Quantity(kind, low, high, required=True) for end in ("low", "nominal", "high")
+    }
+    fields["source"] = Text(400, load_default="")
+    fields["standing"] = Choice(
+        "guaranteed minimum", "typical", "measured", "common practice", "from memory",
+        required=True,
+    )  # fmt: skip
+
+    @ma.validates_schema
+    def _in_order(_self: ma.Schema, data: dict[str, Any], **_: Any) -> None:
+        if not data["low"] <= data["nominal"] <= data["high"]:
+            raise ma.ValidationError(
+                "The band is out of order. Give low, nominal, high, rising.", "nominal"
+            )
+
+    return type(f"{name}Schema", (ma.Schema,), {**fields, "_in_order": _in_order})
+
+
+_STRESS = figure_schema("Strength", STRESS, 1.0, 5_000.0)
+_STIFFNESS = figure_schema("Stiffness", STRESS, 1_000.0, 1_000_000.0)
+_DENSITY = figure_schema("Density", DENSITY, 100.0, 30_000.0)
+_RADIUS_OVER_V = figure_schema("RadiusOverV", RATIO, 0.01, 1.0)
+_SPRINGBACK = figure_schema("Springback", ANGLE, 0.0, 45.0)
+_HARDENING = figure_schema("Hardening", RATIO, 0.0, 1.0)
+_RADIUS_OVER_T = figure_schema("RadiusOverT", RATIO, 0.0, 50.0)
+
+
+def _figure(schema: type[ma.Schema], *, needed: bool = True) -> ma.fields.Nested:
+    if needed:
+        return ma.fields.Nested(schema, required=True)
+    return ma.fields.Nested(schema, load_default=None, allow_none=True)
+
+
+class MetalSchema(_Document):
+    """A sheet metal, each figure with its source."""
+
+    code = ToolCode(required=True)
+    name = Text(least=1, required=True)
+    youngs_modulus_mpa = _figure(_STIFFNESS)
+    yield_mpa = _figure(_STRESS)
+    tensile_mpa = _figure(_STRESS)
+    density_kg_m3 = _figure(_DENSITY)
+    radius_over_v = _figure(_RADIUS_OVER_V)
+    springback_at_90_deg = _figure(_SPRINGBACK)
+    poisson = Quantity(RATIO, 0.0, 0.5, load_default=0.3)
+    hardening_k_mpa = _figure(_STRESS, needed=False)
+    hardening_n = _figure(_HARDENING, needed=False)
+    prestrain = Quantity(RATIO, 0.0, 1.0, load_default=None, allow_none=True)
+    min_radius_over_t_across = _figure(_RADIUS_OVER_T, needed=False)
+    min_radius_over_t_with = _figure(_RADIUS_OVER_T, needed=False)
+    gauge_family = Choice(
+        "steel", "galvanised", "stainless", "aluminium", load_default=None, allow_none=True
+    )
+    note = Text(MOST_NOTE, lines=True, load_default="")
+
+
+def _tools(schema: type[ma.Schema]) -> Many:
+    return Many(ma.fields.Nested(schema), MOST_TOOLS, required=True)
+
+
+class PressDocument(ma.Schema):
+    """The press, or null in a shop that has none yet."""
+
+    press = ma.fields.Nested(PressSchema, required=True, allow_none=True)
+    by = Text(80, load_default="")
+
+
+class PunchesDocument(ma.Schema):
+    """Every punch of the crib."""
+
+    punches = _tools(PunchSchema)
+    by = Text(80, load_default="")
+
+
+class DiesDocument(ma.Schema):
+    """Every die of the crib."""
+
+    dies = _tools(DieSchema)
+    by = Text(80, load_default="")
+
+
+class HoldersDocument(ma.Schema):
+    """Every holder of the crib."""
+
+    holders = _tools(HolderSchema)
+    by = Text(80, load_default="")
+
+
+class MetalsDocument(ma.Schema):
+    """Every metal of the shop."""
+
+    metals = _tools(MetalSchema)
+    by = Text(80, load_default="")
+
+
+DOCUMENTS = {
+    "press": PressDocument,
+    "punches": PunchesDocument,
+    "dies": DiesDocument,
+    "holders": HoldersDocument,
+    "metals": MetalsDocument,
+}
+
+
+def _outlined(name: str, kind: str, schema: type[ma.Schema]) -> type[ma.Schema]:
+    fields: dict[str, Any] = {"kind": Choice(kind, required=True)}
+    if "code" in schema().fields:
+        fields["code"] = ToolCode(load_default="new")
+    return type(name, (schema,), fields)
+
+
+OUTLINED = {
+    "punch": _outlined("PunchOutlineSchema", "punch", PunchSchema),
+    "die": _outlined("DieOutlineSchema", "die", DieSchema),
+    "holder": _outlined("HolderOutlineSchema", "holder", HolderSchema),
+    "press": _outlined("PressOutlineSchema", "press", PressSchema),
+}
