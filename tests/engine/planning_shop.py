@@ -106,12 +106,12 @@ GOOSENECK = Punch(
     name="Gooseneck, 1 mm tip",
     angle_deg=84.0,
     tip_radius_mm=1.0,
-    height_mm=130.0,
-    body_width_mm=28.0,
+    height_mm=125.0,
+    body_width_mm=26.0,
     rating_kn_per_m=400.0,
     segments_mm=LENGTHS,
     shape="gooseneck",
-    neck_relief_mm=45.0,
+    neck_relief_mm=22.0,
     place=Place("P", "3"),
 )
 BLUNT = Punch(

@@ -1,7 +1,8 @@
 """Which end of the part goes to the gauge in each step.
 
-Fewest turns first; a heavy side at the gauge and finished bends between gauge and line cost a
-little. Costs as for the order of bends: turn over 3, turn end for end 2, both 4.
+Room for the hands first, then fewest turns; a heavy side at the gauge and finished bends
+between gauge and line cost a little. Costs as for the order of bends: turn over 3, turn end
+for end 2, both 4.
 """
 
 from __future__ import annotations
@@ -9,21 +10,25 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from flangebook.bending.gauging import End, Gauge
+from flangebook.bending.handling import HAND_DISTANCE_MM
 from flangebook.bending.part import Direction
 
 TURN_OVER, TURN_END, TURN_BOTH = 3.0, 2.0, 4.0
 HEAVY_SIDE, BEND_BETWEEN, ROUND_CONTACT = 1.5, 0.4, 1.0
+NO_ROOM_FOR_HANDS = 4.0
 NO_GAUGE = 60.0
 ENDS: tuple[End, End] = ("left", "right")
 
 
-def end_cost(gauge: Gauge | None, share_behind: float) -> float:
+def end_cost(gauge: Gauge | None, share_behind: float, hand_room_mm: float) -> float:
     """What speaks against gauging at an end.
 
     gauge: the best place there, None without a reachable one. share_behind: of the blank's
-    length that lies behind the bend line then [0 to 1].
+    length that lies behind the bend line then [0 to 1]. hand_room_mm: what is left to hold in
+    front of the die [mm].
     """
-    heavy = HEAVY_SIDE * max(0.0, 2.0 * share_behind - 1.0)
+    short = max(0.0, 1.0 - max(hand_room_mm, 0.0) / HAND_DISTANCE_MM)
+    heavy = NO_ROOM_FOR_HANDS * short + HEAVY_SIDE * max(0.0, 2.0 * share_behind - 1.0)
     if gauge is None:
         return NO_GAUGE + heavy
     rounded = ROUND_CONTACT if gauge.rounded else 0.0

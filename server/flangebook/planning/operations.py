@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -142,34 +142,27 @@ def acute_angle_deg(metal: Metal, thickness_mm: float, crib: Crib) -> float:
     return min(pre_bend_included_deg(punch, die, opens + TO_SPARE_DEG), 150.0)
 
 
-def runs_mm(
-    part: Part, folded: Sequence[FoldedBend], step: Operation, here: FoldedBend
-) -> tuple[float, float]:
-    """The straight runs left and right of a step's bend line, in the part's dimension [mm].
+def bare_runs_mm(part: Part, folded: Sequence[FoldedBend], step: Operation) -> tuple[float, float]:
+    """From a step's bend line to the next finished bend or the edge, left and right [mm].
 
-    A run goes over bends not made yet, to the next finished bend or the edge. here: how the
-    bend comes out in this step.
+    A run goes over bends not made yet. Of a stepped radius the outermost hits count.
     """
     strip = strip_of(part, folded, step.made)
     at = strip.folds[step.bend - 1].at_mm
-    if step.hits is not None:
-        reach = max((abs(o) for o in step.hits.offsets_mm), default=0.0)
-    else:
-        reach = 0.0
     made = [f for f in strip.folds if f.bend_angle_deg]
     left = max((f.at_mm + f.allowance_mm / 2.0 for f in made if f.at_mm < at), default=0.0)
     right = min(
         (f.at_mm - f.allowance_mm / 2.0 for f in made if f.at_mm > at), default=strip.length_mm
     )
+    reach = max((abs(o) for o in step.hits.offsets_mm), default=0.0) if step.hits else 0.0
+    return (at - left - reach, right - at - reach)
+
+
+def run_in_dimension_mm(bare_mm: float, part: Part, step: Operation, here: FoldedBend) -> float:
+    """A run from the bend line as the part dimensions a flat: to the mould line or as asked.
+
+    here: how the bend comes out in this step.
+    """
     bend = Bend(step.included_angle_deg, step.direction)
     beyond = setback_mm(bend, here.inside_radius_mm, part.thickness_mm, part.dimension)
-    less = here.allowance_mm / 2.0 - beyond + reach
-    return (at - left - less, right - at - less)
-
-
-def bends_done(steps: Sequence[Operation]) -> Mapping[int, list[int]]:
-    """The step numbers of each bend."""
-    found: dict[int, list[int]] = {}
-    for step in steps:
-        found.setdefault(step.bend, []).append(step.number)
-    return found
+    return bare_mm - here.allowance_mm / 2.0 + beyond

@@ -6,13 +6,13 @@ a finding forbids the bend. Order and clearance are not proven here, and the ans
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from flangebook import __version__
 from flangebook.bending import handling, section
 from flangebook.bending.bend_checks import air_bending_only
-from flangebook.bending.blank import blank
+from flangebook.bending.blank import Blank, blank
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.distortion import distortion_checks
 from flangebook.bending.errors import InputError, MissingToolError
@@ -26,6 +26,7 @@ from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict, check_json, number
 from flangebook.planning.fit import Equipment, Fit
+from flangebook.planning.gauge_choice import ENDS
 from flangebook.planning.operations import Operation, folded_by_rule, folded_to, operations
 from flangebook.planning.plan_json import (
     blank_json,
@@ -35,9 +36,8 @@ from flangebook.planning.plan_json import (
     tools_json,
 )
 from flangebook.planning.step_checks import step_checks
-from flangebook.planning.steps import Bench, PlannedStep, planned_steps
+from flangebook.planning.steps import Bench, PlannedStep, chosen_ends, planned_steps
 from flangebook.planning.tool_choice import (
-    TOUCH_COST,
     Pair,
     Trials,
     choose_tools,
@@ -45,7 +45,7 @@ from flangebook.planning.tool_choice import (
     shorter_run_mm,
 )
 
-MOST_ATTEMPTS = 5
+MOST_ATTEMPTS = 4
 
 
 def plan(part: Part, press: Press | None, crib: Crib, metals: Mapping[str, Metal]) -> JsonDict:
@@ -78,70 +78,82 @@ def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> 
 
 @dataclass(frozen=True, slots=True)
 class _Attempt:
-    """One way to make the part: steps and how the bends come out."""
+    """One way to make the part: the tools of each step and the end at the gauge."""
 
-    steps: tuple[PlannedStep, ...]
-    folded: tuple[FoldedBend, ...]
+    bench: Bench
+    steps: tuple[Operation, ...]
+    fits: tuple[Fit | None, ...]
+    ends: tuple[End, ...]
 
     @property
-    def touching(self) -> int:
-        """How many steps run into a tool as drawn."""
-        return sum(bool(step.touches) for step in self.steps)
+    def troubled(self) -> dict[int, float]:
+        """The steps that run into a tool as drawn or cannot be gauged, with what it weighs."""
+        found = {}
+        for step, one, end in zip(self.steps, self.fits, self.ends, strict=True):
+            if one is not None and one.bend is not None:
+                cost = self.bench.trouble_cost(step, one, end)
+                if cost:
+                    found[step.number] = cost
+        return found
 
 
 def _best_attempt(trials: Trials, steps: Sequence[Operation]) -> _Attempt:
-    """Tools and ends chosen anew while a step runs into a tool as drawn; the best try stands."""
-    against_pair: dict[tuple[int, Pair], float] = {}
-    against_end: dict[tuple[int, End], float] = {}
-    best: _Attempt | None = None
+    """Tools and ends chosen anew while steps are in trouble; the best try stands."""
+    against: dict[tuple[int, Pair], float] = {}
+    doubtful: set[int] = set()
+    benches: dict[tuple[FoldedBend, ...], Bench] = {}
+    best: tuple[float, _Attempt] | None = None
     for _ in range(MOST_ATTEMPTS):
-        attempt = _attempt(trials, steps, against_pair, against_end)
-        if best is None or attempt.touching < best.touching:
-            best = attempt
-        if not attempt.touching:
+        attempt = _attempt(trials, steps, against, doubtful, benches)
+        troubled = attempt.troubled
+        weight = sum(troubled.values())
+        if best is None or weight < best[0]:
+            best = (weight, attempt)
+        new = set(troubled) - doubtful
+        if not new:
             break
-        _learn(trials, attempt, against_pair, against_end)
+        doubtful |= new
+        for step, one in zip(steps, attempt.fits, strict=True):
+            if step.number in new and one is not None:
+                _hold_against(trials, attempt.bench, step, one, against)
     assert best is not None
-    return best
+    return best[1]
 
 
-def _learn(
+def _hold_against(
     trials: Trials,
-    attempt: _Attempt,
-    against_pair: dict[tuple[int, Pair], float],
-    against_end: dict[tuple[int, End], float],
+    bench: Bench,
+    step: Operation,
+    chosen: Fit,
+    against: dict[tuple[int, Pair], float],
 ) -> None:
-    """Hold it against an end, then against a punch, that a step runs into a tool."""
-    for step in attempt.steps:
-        if not step.touches or step.fit is None:
+    """Hold against each punch what trouble it makes in a step, whichever end is at the back."""
+    fits = trials.for_step(step)
+    for punch in trials.punches:
+        _, one = fits[punch.code, chosen.die.code]
+        if one.bend is None or one.stops:
             continue
-        number_, end = step.operation.number, step.end
-        if (number_, end) not in against_end:
-            against_end[number_, end] = TOUCH_COST
-        other: End = "left" if end == "right" else "right"
-        if (number_, other) in against_end:
-            del against_end[number_, end], against_end[number_, other]
-            punch = step.fit.punch.code
-            for pair in trials.for_step(step.operation):
-                if pair[0] == punch:
-                    against_pair[number_, pair] = TOUCH_COST
+        least = min(bench.trouble_cost(step, one, end) for end in ENDS)
+        for die in trials.dies(step.included_angle_deg):
+            against[step.number, (punch.code, die.code)] = least
 
 
 def _attempt(
     trials: Trials,
     steps: Sequence[Operation],
-    against_pair: Mapping[tuple[int, Pair], float],
-    against_end: Mapping[tuple[int, End], float],
+    against: Mapping[tuple[int, Pair], float],
+    doubtful: Collection[int],
+    benches: dict[tuple[FoldedBend, ...], Bench],
 ) -> _Attempt:
     part = trials.part
-    rough = folded_by_rule(part, trials.metal)
-    fits = choose_tools(trials, steps, rough, against_pair)
+    fits = choose_tools(trials, steps, folded_by_rule(part, trials.metal), against)
     folded = _folded(trials, steps, fits)
     if _falls_short(part, folded, steps, fits):
-        fits = choose_tools(trials, steps, folded, against_pair)
+        fits = choose_tools(trials, steps, folded, against)
         folded = _folded(trials, steps, fits)
-    bench = Bench(part, folded, trials.equipment)
-    return _Attempt(tuple(planned_steps(bench, steps, fits, against_end)), folded)
+    bench = benches.setdefault(folded, Bench(part, folded, trials.equipment))
+    ends = chosen_ends(bench, steps, fits, doubtful)
+    return _Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
 
 
 def _falls_short(
@@ -174,10 +186,11 @@ def _folded(
 
 
 def _answer(trials: Trials, order: Order, attempt: _Attempt) -> JsonDict:
-    part, equipment, folded = trials.part, trials.equipment, attempt.folded
+    part, equipment, folded = trials.part, trials.equipment, attempt.bench.folded
+    steps = planned_steps(attempt.bench, attempt.steps, attempt.fits, attempt.ends)
     sheet = blank(part, folded, trials.metal.density_kg_m3.nominal)
-    by_step = [step_checks(step, trials, _flange(part, folded, step)) for step in attempt.steps]
-    whole = _whole_checks(trials, order, attempt, sheet.mass_kg, sheet.length_mm)
+    by_step = [step_checks(step, trials, _flange(part, folded, step)) for step in steps]
+    whole = _whole_checks(trials, order, folded, steps, sheet)
     findings = [*whole, *(check for checks in by_step for check in checks)]
     return {
         "title": part.title,
@@ -187,7 +200,7 @@ def _answer(trials: Trials, order: Order, attempt: _Attempt) -> JsonDict:
         "bend_lines_mm": [number(line.at_mm) for line in sheet.bend_lines],
         "blank": blank_json(sheet, trials.metal),
         "section": section_json(part, folded),
-        "tools": tools_json(attempt.steps, equipment, part.bend_length_mm),
+        "tools": tools_json(steps, equipment, part.bend_length_mm),
         "order": {
             "sequence": list(order.sequence),
             "rule": order.rule,
@@ -195,8 +208,7 @@ def _answer(trials: Trials, order: Order, attempt: _Attempt) -> JsonDict:
             "words": order.words,
         },
         "steps": [
-            step_json(step, equipment, checks)
-            for step, checks in zip(attempt.steps, by_step, strict=True)
+            step_json(step, equipment, checks) for step, checks in zip(steps, by_step, strict=True)
         ],
         "checks": _gathered([*findings, air_bending_only(), *handling.general_cautions()]),
         "worst": worst(findings),
@@ -211,14 +223,18 @@ def _flange(part: Part, folded: Sequence[FoldedBend], step: PlannedStep) -> floa
 
 
 def _whole_checks(
-    trials: Trials, order: Order, attempt: _Attempt, mass_kg: float, length_mm: float
+    trials: Trials,
+    order: Order,
+    folded: Sequence[FoldedBend],
+    steps: Sequence[PlannedStep],
+    sheet: Blank,
 ) -> list[Check]:
     """What is to be said of the part and its order as a whole."""
-    part, folded = trials.part, attempt.folded
+    part = trials.part
     found = [
         *section.section_checks(part, folded),
         *distortion_checks(part, folded),
-        *_offsets(part, attempt),
+        *_offsets(part, folded, steps),
     ]
     if not order.proven:
         found.append(
@@ -230,7 +246,7 @@ def _whole_checks(
                 "Walk through the steps with the drawings, then with a scrap piece, slowly.",
             )
         )
-    if not all(step.owned or step.operation.flattens for step in attempt.steps):
+    if not all(step.owned or step.operation.flattens for step in steps):
         found.append(
             Check(
                 "unknown",
@@ -241,22 +257,24 @@ def _whole_checks(
             )
         )
     try:
-        lifting = handling.lifting(mass_kg, max(length_mm, 0.0), part.bend_length_mm)
+        lifting = handling.lifting(sheet.mass_kg, sheet.length_mm, part.bend_length_mm)
     except InputError:
         return found
     return found if lifting.level == "ok" else [*found, lifting]
 
 
-def _offsets(part: Part, attempt: _Attempt) -> tuple[Check, ...]:
+def _offsets(
+    part: Part, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep]
+) -> tuple[Check, ...]:
     """Offsets whose web the chosen dies cannot take; nothing where a bend has no die."""
     flanges = {
         step.operation.bend: step.fit.bend.min_flange_mm
-        for step in attempt.steps
+        for step in steps
         if step.fit is not None and step.fit.bend is not None
     }
     if len(flanges) < len(part.bends):
         return ()
-    return offset_checks(part, attempt.folded, [flanges[n] for n in range(1, len(part.bends) + 1)])
+    return offset_checks(part, folded, [flanges[n] for n in range(1, len(part.bends) + 1)])
 
 
 def _gathered(checks: Sequence[Check]) -> list[JsonDict]:

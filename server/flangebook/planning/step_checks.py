@@ -178,7 +178,7 @@ def _handling(step: PlannedStep, one: Fit, equipment: Equipment) -> Iterator[Che
             held, bend.set_angle_deg.low, bend.inside_radius_mm.nominal, t, die, speed
         ),
         lambda: handling.hand_distance(held, die.width_mm),
-        lambda: handling.hanging_flange(-bottom, die.height_mm),
+        lambda: handling.hanging_flange(round(-bottom, 3), die.height_mm),
     )
     for attempt in tries:
         try:

@@ -2,67 +2,60 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, field, replace
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.gauging import End, Gauge, draw_back_mm, gauge_options
+from flangebook.bending.outline import finger_outline
 from flangebook.bending.part import Part
-from flangebook.bending.pose import StepDrawing, Stroke, flatten_drawing
+from flangebook.bending.pose import StepDrawing, flatten_drawing
+from flangebook.bending.ring import moved
 from flangebook.bending.section import FoldedBend, allowance_at, strip_of
 from flangebook.bending.step_bending import hit_gauge_x_mm, hit_numbers, stepped
 from flangebook.bending.strip import Strip
 from flangebook.planning.drawing import drawn, stroke_of
 from flangebook.planning.fit import Equipment, Fit
-from flangebook.planning.gauge_choice import ENDS, choose_ends, end_cost
+from flangebook.planning.gauge_choice import ENDS, NO_GAUGE, choose_ends, end_cost
 from flangebook.planning.operations import Operation
 from flangebook.planning.stand_ins import press_to_draw_with
-from flangebook.planning.tool_choice import here_of
+from flangebook.planning.tool_choice import TOUCH_COST, here_of
 from flangebook.planning.touching import Touch, touches
 
 USUAL_ACUTE_DEG = 30.0
-
-EndPenalties = Mapping[tuple[int, End], float]
-
-
-@dataclass(frozen=True, slots=True)
-class Bench:
-    """What every step is worked out from.
-
-    folded: how the bends come out of the chosen tools, in the part's order.
-    """
-
-    part: Part
-    folded: tuple[FoldedBend, ...]
-    equipment: Equipment
 
 
 @dataclass(frozen=True, slots=True)
 class PlannedStep:
     """One step, planned.
 
-    fit: the tools and what they give, None for a flattening. gauge: None where neither end
-    can be gauged. refused: why a gauge or a drawing could not be worked out, or "".
+    fit: the tools and what they give, None for a flattening. gauge: None where that end cannot
+    be gauged, no_gauge says why. refused: why gauge or drawing could not be worked out, or "".
     hit_x_mm: gauge X of each hit of a stepped radius, in the order they are made.
     """
 
     operation: Operation
     fit: Fit | None
     end: End
-    gauge: Gauge | None
-    no_gauge: str
-    turn_over: bool
-    turn_end: bool
-    drawing: StepDrawing | None
-    touches: tuple[Touch, ...]
+    gauge: Gauge | None = None
+    no_gauge: str = ""
+    drawing: StepDrawing | None = None
+    touches: tuple[Touch, ...] = ()
     refused: str = ""
     hit_x_mm: tuple[float, ...] = ()
+    turn_over: bool = False
+    turn_end: bool = False
 
     @property
     def owned(self) -> bool:
         """Whether both tools are the shop's own and the bend could be predicted."""
         fit = self.fit
         return fit is not None and bool(fit.die.code and fit.punch.code) and fit.bend is not None
+
+    @property
+    def troubled(self) -> bool:
+        """Whether the sheet runs into a tool as drawn, or nothing can be gauged."""
+        return bool(self.touches or self.no_gauge)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,37 +66,102 @@ class _Gauged:
     why: str
 
 
-def planned_steps(
-    bench: Bench,
-    steps: Sequence[Operation],
-    fits: Sequence[Fit | None],
-    penalties: EndPenalties,
-) -> list[PlannedStep]:
-    """Every step with its gauge, turns and drawing.
+@dataclass(frozen=True, slots=True)
+class _Pose:
+    """A step drawn, the strip and bend number it was drawn from (that end at the back)."""
 
-    penalties: what speaks against an end at the gauge, by step number.
+    drawing: StepDrawing | None
+    strip: Strip
+    number: int
+    touches: tuple[Touch, ...] = ()
+    refused: str = ""
+
+
+_Key = tuple[int, str, str]
+"""Step number, punch and die."""
+
+
+@dataclass(slots=True)
+class Bench:
+    """Where steps are worked out, each way of making one only once.
+
+    folded: how the bends come out of the chosen tools, in the part's order.
     """
-    options = [_gauges(bench, step, one) for step, one in zip(steps, fits, strict=True)]
-    costs = [
-        _end_costs(bench, step, by_end, penalties)
-        for step, by_end in zip(steps, options, strict=True)
-    ]
-    ends = choose_ends([step.direction for step in steps], costs)
+
+    part: Part
+    folded: tuple[FoldedBend, ...]
+    equipment: Equipment
+    _places: dict[_Key, dict[End, _Gauged]] = field(default_factory=dict)
+    _drawings: dict[tuple[_Key, End], _Pose] = field(default_factory=dict)
+
+    def strip(self, step: Operation) -> Strip:
+        """The part before a step."""
+        return strip_of(self.part, self.folded, step.made)
+
+    def places(self, step: Operation, one: Fit) -> dict[End, _Gauged]:
+        """The best place for the finger at either end."""
+        key = _key(step, one)
+        if key not in self._places:
+            self._places[key] = _gauges(self, step, one)
+        return self._places[key]
+
+    def pose(self, step: Operation, one: Fit, end: End) -> _Pose:
+        """The step drawn without a gauge, this end at the back."""
+        key = (_key(step, one), end)
+        if key not in self._drawings:
+            self._drawings[key] = _posed(self, step, one, end)
+        return self._drawings[key]
+
+    def touching(self, step: Operation, one: Fit, end: End) -> bool:
+        """Whether the sheet runs into a tool as drawn, with this end at the back."""
+        return bool(self.pose(step, one, end).touches)
+
+    def trouble_cost(self, step: Operation, one: Fit, end: End) -> float:
+        """What speaks against these tools with this end at the gauge."""
+        touch = TOUCH_COST if self.touching(step, one, end) else 0.0
+        return touch if self.places(step, one)[end].gauge else touch + NO_GAUGE
+
+
+def _key(step: Operation, one: Fit) -> _Key:
+    return (step.number, one.punch.code, one.die.code)
+
+
+def chosen_ends(
+    bench: Bench, steps: Sequence[Operation], fits: Sequence[Fit | None], doubtful: Collection[int]
+) -> list[End]:
+    """The end at the gauge in each step.
+
+    doubtful: numbers of the steps where an end at which the sheet runs into a tool as drawn
+    is to be avoided.
+    """
+    costs = [_end_costs(bench, step, one, doubtful) for step, one in zip(steps, fits, strict=True)]
+    return choose_ends([step.direction for step in steps], costs)
+
+
+def planned_steps(
+    bench: Bench, steps: Sequence[Operation], fits: Sequence[Fit | None], ends: Sequence[End]
+) -> list[PlannedStep]:
+    """Every step with its gauge, turns and drawing."""
     found: list[PlannedStep] = []
-    for step, one, end, by_end in zip(steps, fits, ends, options, strict=True):
+    for step, one, end in zip(steps, fits, ends, strict=True):
         before = found[-1] if found else None
-        found.append(_planned(bench, step, one, end, by_end[end], before))
+        made = (
+            PlannedStep(step, None, end, drawing=_flattened(bench, step, before))
+            if one is None
+            else _made(bench, step, one, end)
+        )
+        over = before is not None and before.operation.direction != step.direction
+        turned = before is not None and before.end != end
+        found.append(replace(made, turn_over=over, turn_end=turned))
     return found
 
 
-def _gauges(bench: Bench, step: Operation, one: Fit | None) -> dict[End, _Gauged]:
-    """The best place for the finger at either end."""
-    if one is None:
-        return {end: _Gauged(None, "") for end in ENDS}
-    strip = strip_of(bench.part, bench.folded, step.made)
+def _gauges(bench: Bench, step: Operation, one: Fit) -> dict[End, _Gauged]:
     press = press_to_draw_with(bench.equipment.press)
     try:
-        places = gauge_options(strip, step.bend, step.direction, press, one.die, punch=one.punch)
+        places = gauge_options(
+            bench.strip(step), step.bend, step.direction, press, one.die, punch=one.punch
+        )
     except InputError as error:
         return {end: _Gauged(None, error.what) for end in ENDS}
     found = {}
@@ -116,71 +174,75 @@ def _gauges(bench: Bench, step: Operation, one: Fit | None) -> dict[End, _Gauged
 
 
 def _end_costs(
-    bench: Bench, step: Operation, by_end: Mapping[End, _Gauged], penalties: EndPenalties
+    bench: Bench, step: Operation, one: Fit | None, doubtful: Collection[int]
 ) -> dict[End, float]:
-    if step.flattens:
-        return dict.fromkeys(ENDS, 0.0)
-    strip = strip_of(bench.part, bench.folded, step.made)
-    left_share = strip.folds[step.bend - 1].at_mm / strip.length_mm
-    share: dict[End, float] = {"left": left_share, "right": 1.0 - left_share}
-    return {
-        end: end_cost(by_end[end].gauge, share[end]) + penalties.get((step.number, end), 0.0)
-        for end in ENDS
-    }
-
-
-def _planned(
-    bench: Bench,
-    step: Operation,
-    one: Fit | None,
-    end: End,
-    gauged: _Gauged,
-    before: PlannedStep | None,
-) -> PlannedStep:
-    over = before is not None and before.operation.direction != step.direction
-    turned = before is not None and before.end != end
-    bare = PlannedStep(step, one, end, None, "", over, turned, None, ())
     if one is None:
-        return replace(bare, drawing=_flattened(bench, step, before))
-    gauge = gauged.gauge
-    bare = replace(bare, gauge=gauge, no_gauge="" if gauge else gauged.why)
-    stroke = stroke_of(one)
-    if stroke is None:
-        return bare
-    try:
-        return _drawn(bench, bare, one, stroke)
-    except InputError as error:
-        return replace(bare, refused=error.what)
+        return dict.fromkeys(ENDS, 0.0)
+    strip = bench.strip(step)
+    at = strip.folds[step.bend - 1].at_mm
+    behind: dict[End, float] = {"left": at, "right": strip.length_mm - at}
+    costs = {}
+    for end in ENDS:
+        gauge = bench.places(step, one)[end].gauge
+        in_hand = strip.length_mm - behind[end] - one.die.width_mm / 2.0
+        costs[end] = end_cost(gauge, behind[end] / strip.length_mm, in_hand)
+        if step.number in doubtful and bench.touching(step, one, end):
+            costs[end] += TOUCH_COST
+    return costs
 
 
-def _drawn(bench: Bench, bare: PlannedStep, one: Fit, stroke: Stroke) -> PlannedStep:
-    """The step with its draw-back and drawing; of a stepped radius the last hit is drawn."""
-    step, end, gauge = bare.operation, bare.end, bare.gauge
-    strip, number = strip_of(bench.part, bench.folded, step.made), step.bend
-    hit_x: tuple[float, ...] = ()
-    first = gauge
+def _posed(bench: Bench, step: Operation, one: Fit, end: End) -> _Pose:
+    """The step drawn without a gauge; of a stepped radius the last hit."""
+    strip, number = bench.strip(step), step.bend
     if step.hits is not None:
         strip, number = _last_hit(strip, step, one, end)
-        hit_x = () if gauge is None else hit_gauge_x_mm(step.hits, gauge.x_mm, end)
-        gauge, first = _at(gauge, hit_x[-1:]), _at(gauge, hit_x[:1])
-    if gauge is None and end == "left":
-        strip, number = strip.reversed(), len(strip.folds) + 1 - number
-    if gauge is not None:
-        press = press_to_draw_with(bench.equipment.press)
-        back = draw_back_mm(
-            gauge, strip, number, step.direction,
-            stroke=stroke, press=press, die=one.die, punch=one.punch,
-        )  # fmt: skip
-        gauge = replace(gauge, draw_back_mm=back)
-        first = gauge if first is None or not hit_x else replace(first, draw_back_mm=back)
-    drawing = drawn(strip, number, step.direction, one, bench.equipment, gauge)
-    found = tuple(touches(drawing)) if drawing is not None and bare.owned else ()
-    return replace(bare, gauge=first, drawing=drawing, touches=found, hit_x_mm=hit_x)
+    if end == "left":  # without a gauge the drawing puts the right end to the back
+        back, at_back = strip.reversed(), len(strip.folds) + 1 - number
+    else:
+        back, at_back = strip, number
+    try:
+        drawing = drawn(back, at_back, step.direction, one, bench.equipment, None)
+    except InputError as error:
+        return _Pose(None, strip, number, (), error.what)
+    if drawing is None or not (one.punch.code and one.die.code):
+        return _Pose(drawing, strip, number)
+    return _Pose(drawing, strip, number, touches(drawing))
 
 
-def _at(gauge: Gauge | None, x_mm: Sequence[float]) -> Gauge | None:
-    """The same place at another X."""
-    if gauge is None or not x_mm:
+def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:
+    """The step with gauge, draw-back and drawing; turns apart."""
+    gauged = bench.places(step, one)[end]
+    pose = bench.pose(step, one, end)
+    gauge = gauged.gauge
+    made = PlannedStep(
+        step, one, end, gauge, "" if gauge else gauged.why, pose.drawing, pose.touches, pose.refused
+    )
+    stroke = stroke_of(one)
+    if gauge is None or pose.drawing is None or stroke is None:
+        return made
+    hit_x: tuple[float, ...] = ()
+    if step.hits is not None:
+        hit_x = hit_gauge_x_mm(step.hits, gauge.x_mm, end)
+    press = press_to_draw_with(bench.equipment.press)
+    last = _at(gauge, hit_x[-1:])
+    back = draw_back_mm(
+        last, pose.strip, pose.number, step.direction,
+        stroke=stroke, press=press, die=one.die, punch=one.punch,
+    )  # fmt: skip
+    finger = finger_outline(press, last.x_mm, last.finger_bottom_mm)
+    drawing = replace(
+        pose.drawing,
+        gauge=finger,
+        gauge_after=moved(finger, back, 0.0),
+        gauge_point=last.contact,
+    )
+    first = replace(_at(gauge, hit_x[:1]), draw_back_mm=back)
+    return replace(made, gauge=first, drawing=drawing, hit_x_mm=hit_x)
+
+
+def _at(gauge: Gauge, x_mm: Sequence[float]) -> Gauge:
+    """The same place at another X, if one is given."""
+    if not x_mm:
         return gauge
     return replace(gauge, x_mm=x_mm[0], contact=(x_mm[0], gauge.contact[1]))
 

@@ -15,7 +15,12 @@ from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Die, Punch
 from flangebook.planning.fit import Equipment, Fit, Wanted, fit
-from flangebook.planning.operations import Operation, runs_mm
+from flangebook.planning.operations import (
+    WIDEST_V_OVER_T,
+    Operation,
+    bare_runs_mm,
+    run_in_dimension_mm,
+)
 from flangebook.planning.ranking import merit
 from flangebook.planning.stand_ins import die_by_rule, punch_by_rule
 
@@ -81,14 +86,20 @@ class Trials:
         return self.of(step.included_angle_deg, step.radius_mm)
 
     def largest_radius_mm(self) -> float:
-        """The largest inside radius that a pair gives a square bend with nothing against it."""
+        """The largest inside radius that a pair gives a square bend with nothing against it.
+
+        Only worked out when the part asks for a radius.
+        """
+        t = self.part.thickness_mm
+        widest = self.metal.radius_over_v.nominal * WIDEST_V_OVER_T * t
+        if all(bend.inside_radius_mm is None for bend in self.part.bends):
+            return widest
         radii = [
             one.bend.inside_radius_mm.high
             for _, one in self.of(90.0, None).values()
             if one.bend is not None and not one.stops
         ]
-        t = self.part.thickness_mm
-        return max(radii, default=self.metal.radius_over_v.nominal * 12.0 * t)
+        return max(radii, default=widest)
 
 
 def here_of(one: Fit) -> FoldedBend:
@@ -106,7 +117,7 @@ def shorter_run_mm(
     """The shorter straight run beside a step's bend line when made in these tools [mm]."""
     if one.bend is None:
         return None
-    return min(runs_mm(part, folded, step, here_of(one)))
+    return run_in_dimension_mm(min(bare_runs_mm(part, folded, step)), part, step, here_of(one))
 
 
 def choose_tools(
@@ -135,16 +146,14 @@ def _costs(
     penalties: Mapping[tuple[int, Pair], float],
 ) -> dict[Pair, float]:
     costs = {}
-    runs: dict[FoldedBend, float] = {}
+    bare = min(bare_runs_mm(trials.part, folded, step))
     for pair, (cost, one) in trials.for_step(step).items():
         total = cost + penalties.get((step.number, pair), 0.0)
         if step.hits is not None and one.die.v_opening_mm > 2.0 * step.hits.pitch_mm:
             total += WIDE_FOR_PITCH_COST
         if one.bend is not None:
-            here = here_of(one)
-            if here not in runs:
-                runs[here] = min(runs_mm(trials.part, folded, step, here))
-            if runs[here] < one.bend.min_flange_mm:
+            run = run_in_dimension_mm(bare, trials.part, step, here_of(one))
+            if run < one.bend.min_flange_mm:
                 total += SHORT_FLANGE_COST
         costs[pair] = total
     return costs

@@ -15,24 +15,28 @@ from flangebook.bending.tooling import Point, Ring
 
 DEPTH_MM = 0.5
 """How deep the drawn rings must run into one another to count [mm]."""
-SPACING_MM = 2.0
+SPACING_MM = 4.0
+FINE_MM = 0.8
 
 Touch = tuple[str, str]
 """The tool, and "before" or "after"."""
 
+Box = tuple[float, float, float, float]
 
-def touches(drawing: StepDrawing) -> list[Touch]:
+
+def touches(drawing: StepDrawing) -> tuple[Touch, ...]:
     """The tools that the sheet runs into as drawn."""
     found: list[Touch] = []
     for pose, sheet, tools in (
         ("before", drawing.sheet_before, _tools(drawing, "before")),
         ("after", drawing.sheet_after, _tools(drawing, "after")),
     ):
-        box = bounds(sheet)
+        coarse = _coarse(sheet)
+        box = bounds(coarse)
         for name, ring in tools:
-            if ring and _boxes_meet(box, bounds(ring)) and overlap(sheet, ring):
+            if ring and overlap(coarse, ring, box):
                 found.append((name, pose))
-    return found
+    return tuple(found)
 
 
 def _tools(drawing: StepDrawing, pose: str) -> Iterator[tuple[str, Ring]]:
@@ -42,44 +46,53 @@ def _tools(drawing: StepDrawing, pose: str) -> Iterator[tuple[str, Ring]]:
     yield "bed", drawing.bed
 
 
-def overlap(sheet: Ring, tool: Ring) -> bool:
+def _coarse(sheet: Ring) -> Ring:
+    """The ring without the finest chords of its arcs, far less off than DEPTH_MM."""
+    kept = [sheet[0]]
+    for i in range(1, len(sheet) - 1):
+        near = math.dist(kept[-1], sheet[i]) < FINE_MM
+        if not (near and math.dist(kept[-1], sheet[i + 1]) < 2.0 * FINE_MM):
+            kept.append(sheet[i])
+    return (*kept, sheet[-1])
+
+
+def overlap(sheet: Ring, tool: Ring, sheet_box: Box) -> bool:
     """Whether the two rings run into one another by more than DEPTH_MM."""
-    sheet_box, tool_box = bounds(sheet), bounds(tool)
-    for point in _along(sheet, tool_box):
-        if _inside(point, tool) and _depth(point, tool) > DEPTH_MM:
-            return True
-    for point in tool:
-        if _in_box(point, sheet_box) and _inside(point, sheet) and _depth(point, sheet) > DEPTH_MM:
-            return True
-    return False
+    tool_box = bounds(tool)
+    if not (
+        sheet_box[0] < tool_box[2]
+        and tool_box[0] < sheet_box[2]
+        and sheet_box[1] < tool_box[3]
+        and tool_box[1] < sheet_box[3]
+    ):
+        return False
+    return any(_deep_in(point, tool) for point in _along(sheet, tool_box)) or any(
+        _deep_in(point, sheet) for point in tool if _in_box(point, sheet_box)
+    )
 
 
-def _along(ring: Ring, box: tuple[float, float, float, float]) -> Iterator[Point]:
+def _along(ring: Ring, box: Box) -> Iterator[Point]:
     """Points along the ring's edges, SPACING_MM apart, that lie in the box."""
+    left, bottom, right, top = box
     ax, ay = ring[-1]
     for bx, by in ring:
-        if (
-            min(ax, bx) < box[2]
-            and max(ax, bx) > box[0]
-            and min(ay, by) < box[3]
-            and max(ay, by) > box[1]
-        ):
+        beside = (ax <= left and bx <= left) or (ax >= right and bx >= right)
+        if not beside and not (ay <= bottom and by <= bottom) and not (ay >= top and by >= top):
             count = max(1, math.ceil(math.hypot(bx - ax, by - ay) / SPACING_MM))
             for i in range(1, count + 1):
-                point = (ax + (bx - ax) * i / count, ay + (by - ay) * i / count)
-                if _in_box(point, box):
-                    yield point
+                x, y = ax + (bx - ax) * i / count, ay + (by - ay) * i / count
+                if left < x < right and bottom < y < top:
+                    yield (x, y)
         ax, ay = bx, by
 
 
-def _boxes_meet(
-    one: tuple[float, float, float, float], two: tuple[float, float, float, float]
-) -> bool:
-    return one[0] < two[2] and two[0] < one[2] and one[1] < two[3] and two[1] < one[3]
-
-
-def _in_box(point: Point, box: tuple[float, float, float, float]) -> bool:
+def _in_box(point: Point, box: Box) -> bool:
     return box[0] < point[0] < box[2] and box[1] < point[1] < box[3]
+
+
+def _deep_in(point: Point, ring: Ring) -> bool:
+    """Whether a point lies inside the ring and further than DEPTH_MM from its edges."""
+    return _inside(point, ring) and not _near(point, ring)
 
 
 def _inside(point: Point, ring: Ring) -> bool:
@@ -94,17 +107,16 @@ def _inside(point: Point, ring: Ring) -> bool:
     return inside
 
 
-def _depth(point: Point, ring: Ring) -> float:
-    """Distance from a point to the ring's nearest edge [mm]."""
+def _near(point: Point, ring: Ring) -> bool:
+    """Whether a point lies within DEPTH_MM of an edge of the ring."""
     x, y = point
-    least = math.inf
     ax, ay = ring[-1]
     for bx, by in ring:
         dx, dy = bx - ax, by - ay
         length = dx * dx + dy * dy
-        share = (
-            0.0 if length == 0.0 else min(1.0, max(0.0, ((x - ax) * dx + (y - ay) * dy) / length))
-        )
-        least = min(least, math.hypot(x - ax - share * dx, y - ay - share * dy))
+        share = ((x - ax) * dx + (y - ay) * dy) / length if length else 0.0
+        share = min(1.0, max(0.0, share))
+        if math.hypot(x - ax - share * dx, y - ay - share * dy) <= DEPTH_MM:
+            return True
         ax, ay = bx, by
-    return least
+    return False
