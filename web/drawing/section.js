@@ -40,7 +40,7 @@ export function sectionDrawing({ section, part }, { pixels = shownWidth(), talle
       ${ticks(lines[0])}${label(box, text, size)}`)}
     ${bends.map(({ box, text, number, badge }) => svg`<circle class="badge ${number === mark ? "marked" : ""}" cx=${badge[0]} cy=${badge[1]} r=${size * 0.68}/>
       <text class="badge-number" x=${badge[0]} y=${badge[1]} font-size=${size * 0.85} text-anchor="middle" dominant-baseline="central">${number}</text>
-      <text x=${box.x + size * 0.8} y=${box.y} font-size=${size} text-anchor="middle" dominant-baseline="central">${text}</text>`)}
+      <text x=${badge[0] + size * 0.95} y=${box.y} font-size=${size} dominant-baseline="central">${text}</text>`)}
   </svg>`;
 }
 

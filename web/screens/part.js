@@ -144,7 +144,7 @@ export async function show(visit) {
     const settled = !state.busy && !open.length && !state.error;
     visit.render(html`
       <h1>${from ? html`Edit ${state.card?.title || "card"} <small class="code">${displayCode(from)}</small>` : "New part"}</h1>
-      ${state.restored ? html`<p class="panel restored" data-test="restored">What you typed before is back. <button type="button" class="button" data-test="start-over" @click=${startOver}>${from ? "Back to the saved card" : "Start an empty part"}</button></p>` : nothing}
+      ${state.restored ? html`<p class="restored" data-test="restored">What you typed before is back. <button type="button" class="link" data-test="start-over" @click=${startOver}>${from ? "Back to the saved card" : "Start an empty part"}</button></p>` : nothing}
       ${state.kept ? nothing : html`<p class="panel">This browser keeps nothing on this device: a reload loses what you type.</p>`}
       ${state.clash
         ? partClash(state.clash, state.form, {

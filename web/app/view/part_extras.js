@@ -27,7 +27,7 @@ const CONVENTIONS = {
 /** @param {PartForm} form @param {Change} change */
 export function conventionField(form, change) {
   return html`<details class="convention" data-test="convention">
-    <summary>Flats are measured: <b>${CONVENTIONS[form.dimension].title.toLowerCase()}</b></summary>
+    <summary><span>Flats are measured: <b>${CONVENTIONS[form.dimension].title.toLowerCase()}</b></span></summary>
     <div role="radiogroup" aria-label="How flats are measured">
       ${Object.entries(CONVENTIONS).map(
         ([key, { title, words, mark }]) => html`<label class="convention-choice">
@@ -79,7 +79,7 @@ export function orderField(form, planned, errors, change) {
   /** @param {number} from @param {number} to */
   const move = (from, to) => change({ ...form, order: sequence.toSpliced(from, 1).toSpliced(to, 0, sequence[from]) }, { focus: `order-${sequence[from]}-${to < from ? "earlier" : "later"}` });
   return html`<details class="order" ?open=${wrongAt(errors, "order").length > 0}>
-    <summary>Order of bends: <b>${form.order ? `${form.order.join(", ")} (yours)` : "found by the planner"}</b></summary>
+    <summary><span>Order of bends: <b>${form.order ? `${form.order.join(", ")} (yours)` : "found by the planner"}</b></span></summary>
     ${field({
       name: "order", label: "Bend numbers, first to last", hint: "Empty: the planner chooses.", value: form.order?.join(", ") ?? "", wrong: wrongAt(errors, "order"), on: "change",
       change: (typed) => change({ ...form, order: typedOrder(typed) }),

@@ -20,7 +20,7 @@ export function partFields(form, { metals, planned, errors, change }) {
       ${field({ name: "thickness_mm", label: "Thickness", unit: form.unit, placeholder: "3 or 16 ga", value: form.thickness, wrong: wrongAt(errors, "thickness_mm"), change: (thickness) => change({ ...form, thickness }) })}
       ${field({ name: "bend_length_mm", label: "Bend length", unit: form.unit, value: form.length, wrong: wrongAt(errors, "bend_length_mm"), change: (length) => change({ ...form, length }) })}
     </div>
-    <h2>Section, left to right</h2>
+    <h2>Section, left to right <small>${form.unit}</small></h2>
     ${conventionField(form, change)} ${sectionRows(form, errors, change)}
     <h2>More, if it matters</h2>
     ${grainField(form, errors, change)} ${holesField(form, errors, change)} ${orderField(form, planned, errors, change)}

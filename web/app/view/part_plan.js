@@ -28,17 +28,17 @@ export function partPlan(plan, { save }) {
     <section><h2>Steps</h2>
       ${plan.order ? html`<p data-test="order-words">${plan.order.words}</p>` : nothing}
       ${stepsTable(plan)}
-      <div class="step-drawings">${plan.steps.map(stepDrawing)}</div>
+      <div class="step-drawings">${plan.steps.map((/** @type {any} */ step) => stepDrawing(step, plan.part.thickness_mm))}</div>
     </section>
     ${otherFindings(plan.checks)} ${everyTimeCautions(plan.checks)}`;
 }
 
-/** @param {any} step */
-function stepDrawing(step) {
+/** Where there is no V to measure by, the usual one for this sheet. @param {any} step @param {number} thickness */
+function stepDrawing(step, thickness) {
   if (!step.drawing) return nothing;
   const gauge = words(length(step.gauge_x_mm, { digits: 2 }));
   const set = words(angle(step.set_angle_deg));
-  const how = { close: false, opening: step.v_opening_mm, gauge, angle: step.set_angle_deg };
+  const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge, angle: step.set_angle_deg };
   return html`<figure class="step-drawing" data-step=${step.number}>
     <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)}</figcaption>
     <div class="poses">

@@ -1,16 +1,14 @@
 // A plan's pieces, the same on the desk, on a card and on paper.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { placeWords } from "../crib.js";
 import { angle, force, length, mass, words } from "../units.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
 
 /** @typedef {{kind: string, code: string, name: string, tray: string, slot: string, condition: string, segments_mm: number[], segments_total_mm: number|null, rating_kn_per_m: number|null, steps: number[]}} Tool */
 
-/** Where a tool lies, as written on the rack. @param {{tray?: string|null, slot?: string|null}} tool @returns {string} */
-export function place({ tray, slot }) {
-  const where = [tray ? `tray ${tray}` : "", slot ? `slot ${slot}` : ""].filter(Boolean).join(", ");
-  return where || "place not written down";
-}
+/** Where a tool lies, as written on the rack. */
+export const place = placeWords;
 
 /** Segments to lay together: 500 + 100 = 600 mm. @param {Tool} tool @returns {string} */
 export function segments({ segments_mm: pieces, segments_total_mm: total }) {
@@ -62,25 +60,27 @@ export function blankFigures(blank) {
 
 /** Every bend line with what it takes. @param {any} blank */
 export function blankTable(blank) {
-  return html`<div class="table"><table class="blank-table" data-test="bend-lines">
-    <caption>Bend lines, from the left end of the blank</caption>
-    <thead><tr>
-      <th scope="col">Bend</th><th scope="col" class="number">At</th><th scope="col" class="number">Angle</th>
-      <th scope="col" class="number">Inside radius</th><th scope="col" class="number">Allowance</th>
-      <th scope="col" class="number">Deduction</th><th scope="col" class="number">K</th>
-    </tr></thead>
-    <tbody>${blank.bend_lines.map(
-      (/** @type {any} */ line) => html`<tr data-bend=${line.bend}>
-        <th scope="row">${line.bend} ${line.direction}</th>
-        <td class="number" data-test="line-at">${words(length(line.at_mm, { digits: 2 }))}</td>
-        <td class="number">${words(angle(line.included_angle_deg))}</td>
-        <td class="number">${words(length(line.inside_radius_mm, { digits: 2 }))}</td>
-        <td class="number">${words(length(line.bend_allowance_mm, { digits: 2 }))}</td>
-        <td class="number">${words(length(line.bend_deduction_mm, { digits: 2 }))}</td>
-        <td class="number">${line.k_factor === null || line.k_factor === undefined ? "–" : line.k_factor.toFixed(2)}</td>
+  /** @param {number|null} mm */
+  const bare = (mm) => length(mm, { digits: 2 }).text;
+  /** @type {[string, (line: any) => string][]} */
+  const columns = [
+    ["At", (line) => bare(line.at_mm)],
+    ["Angle", (line) => words(angle(line.included_angle_deg))],
+    ["Inside radius", (line) => bare(line.inside_radius_mm)],
+    ["Allowance", (line) => bare(line.bend_allowance_mm)],
+    ["Deduction", (line) => bare(line.bend_deduction_mm)],
+    ["K-factor", (line) => (typeof line.k_factor === "number" ? line.k_factor.toFixed(2) : "–")],
+  ];
+  return html`<table class="blank-table stacks" role="table" data-test="bend-lines">
+    <caption>Bend lines, ${length(0).unit} from the left end</caption>
+    <thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">Bend</th>${columns.map(([head]) => html`<th role="columnheader" scope="col" class="number">${head}</th>`)}</tr></thead>
+    <tbody role="rowgroup">${blank.bend_lines.map(
+      (/** @type {any} */ line) => html`<tr role="row" data-bend=${line.bend}>
+        <th role="rowheader" scope="row">${line.bend} ${line.direction}</th>
+        ${columns.map(([head, show], i) => html`<td role="cell" class="number" data-head=${head} data-test=${i === 0 ? "line-at" : nothing}>${show(line)}</td>`)}
       </tr>`,
     )}</tbody>
-  </table></div>`;
+  </table>`;
 }
 
 /** Which way the sheet goes in: turn signs and the face that is up. @param {any} step @param {number} [flats] */
@@ -115,7 +115,7 @@ export function stepsTable(plan, { link } = {}) {
   /** @param {number|null} mm */
   const mm2 = (mm) => length(mm, { digits: 2 });
   const flats = plan.part?.flats_mm?.length ?? 0;
-  return html`<table class="steps" role="table" data-test="steps">
+  return html`<table class="steps stacks" role="table" data-test="steps">
     <thead role="rowgroup"><tr role="row">
       ${["Step", "Gauge X", "Gauge R", "Set angle", "Depth", "Force", "Tools", "Sheet"].map((head) => html`<th role="columnheader" scope="col">${head}</th>`)}
     </tr></thead>

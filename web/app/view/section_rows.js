@@ -30,7 +30,7 @@ export function sectionRows(form, errors, change) {
 function flatRow(form, i, errors, change) {
   const name = `flats_mm.${i}`;
   return html`<li class="flat-row">
-    ${field({ name, label: `Flat ${i + 1}`, unit: form.unit, value: form.flats[i], wrong: wrongAt(errors, name), change: (value) => change(withFlat(form, i, value)) })}
+    ${field({ name, label: `Flat ${i + 1}`, value: form.flats[i], wrong: wrongAt(errors, name), change: (value) => change(withFlat(form, i, value)) })}
   </li>`;
 }
 
