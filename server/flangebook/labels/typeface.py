@@ -6,6 +6,7 @@ a label looks the same on every machine.
 
 from __future__ import annotations
 
+import threading
 import unicodedata
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -18,6 +19,8 @@ from fontTools.ttLib import TTFont
 FOLDER = Path(__file__).parent / "font"
 _NO_GLYPH = "□"
 _ELLIPSIS = "…"
+# The font is read piece by piece when first drawn from, which two threads must not do at once.
+_reading = threading.Lock()
 
 
 @dataclass(frozen=True)
@@ -38,10 +41,11 @@ class Face:
 
     def outline(self, character: str) -> str:
         """SVG path of one character in font units, y up."""
-        glyphs = self.font.getGlyphSet()
-        pen = SVGPathPen(glyphs, ntos=lambda v: f"{v:g}")
-        glyphs[self.glyphs[character]].draw(pen)
-        return str(pen.getCommands())
+        with _reading:
+            glyphs = self.font.getGlyphSet()
+            pen = SVGPathPen(glyphs, ntos=lambda v: f"{v:g}")
+            glyphs[self.glyphs[character]].draw(pen)
+            return str(pen.getCommands())
 
 
 @cache
