@@ -61,19 +61,19 @@ def tool_checks(kind: str, kept: Mapping[str, Any]) -> list[Check]:
 
 
 def shown(store: Store, document: Document) -> str:
-    """A document as the API gives it: with its outlines; kept in memory until it changes."""
+    """A document as the API gives it: with its outlines."""
     if document.name not in _ONE or document.version == 0:
         return document.body
-    held = store.held.get(f"shown {document.name}")
-    if held is not None and held[0] == document.version:
-        return str(held[1])
+    name = f"shown {document.name} {document.version}"
+    return store.memory.hold(name, lambda: _shown(document), len)
+
+
+def _shown(document: Document) -> str:
     value = json.loads(document.body)
     kind = _ONE[document.name]
-    made = [_with_outline(kind, one) for one in (value if isinstance(value, list) else [value])]
-    text = json_text(made if isinstance(value, list) else made[0])
-    with store.lock:
-        store.held[f"shown {document.name}"] = (document.version, text)
-    return text
+    if isinstance(value, list):
+        return json_text([_with_outline(kind, one) for one in value])
+    return json_text(_with_outline(kind, value))
 
 
 def _with_outline(kind: str, kept: JsonDict | None) -> JsonDict | None:

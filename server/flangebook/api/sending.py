@@ -21,21 +21,21 @@ def the_store() -> Store:
 
 
 def sent(
-    body: str | Mapping[str, Any],
+    body: str | bytes | Mapping[str, Any],
     status: int = 200,
     *,
     etag: str = "",
     headers: Mapping[str, str] | None = None,
 ) -> Response:
     """JSON, from text as it is kept or from an object; 304 where the asker has it already."""
-    text = body if isinstance(body, str) else json_text(body)
+    text = body if isinstance(body, str | bytes) else json_text(body)
     made = Response(text, status, content_type="application/json")
     made.headers["Cache-Control"] = "no-cache"
     if headers:
         made.headers.update(headers)
     if etag:
         made.headers["ETag"] = etag
-        if request.method == "GET":
+        if request.method == "GET" and "If-None-Match" in request.headers:
             made.make_conditional(request)
     return made
 

@@ -39,14 +39,16 @@ def _product(a: int, b: int) -> int:
     return result
 
 
-def _powers_of_two() -> tuple[int, ...]:
-    weights = [2]
-    while len(weights) < LENGTH - 1:
-        weights.append(_product(weights[-1], 2))
-    return tuple(weights)
+def _weighted() -> tuple[dict[str, int], ...]:
+    """For each place, what each character adds to the sum: its value times 2, 4, 8, ..."""
+    weight, tables = 1, []
+    for _ in range(LENGTH - 1):
+        weight = _product(weight, 2)
+        tables.append({c: _product(weight, value) for c, value in _VALUES.items()})
+    return tuple(tables)
 
 
-_WEIGHTS = _powers_of_two()
+_WEIGHTED = _weighted()
 
 
 def check_character(body: str) -> str:
@@ -56,8 +58,8 @@ def check_character(body: str) -> str:
     '1'
     """
     total = 0
-    for weight, character in zip(_WEIGHTS, body, strict=True):
-        total ^= _product(weight, _VALUES[character])
+    for table, character in zip(_WEIGHTED, body, strict=True):
+        total ^= table[character]
     return ALPHABET[total]
 
 

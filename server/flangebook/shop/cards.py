@@ -48,9 +48,9 @@ class Content:
 
 @dataclass(frozen=True, slots=True)
 class CardText:
-    """A card as the API sends it: JSON text and its ETag."""
+    """A card as the API sends it: JSON in UTF-8 and its ETag."""
 
-    body: str
+    body: bytes
     etag: str
 
 
@@ -77,6 +77,10 @@ def read(store: Store, code: str) -> CardText:
 
     Raises UnknownError when there is none.
     """
+    return store.memory.hold(f"card {code}", lambda: _read(store, code), lambda c: len(c.body))
+
+
+def _read(store: Store, code: str) -> CardText:
     with reading(store.engine) as connection:
         row = connection.execute(_WHOLE, {"wanted": code}).first()
         if row is None:
@@ -84,7 +88,7 @@ def read(store: Store, code: str) -> CardText:
         tried: Iterable[str] = ()
         if row.trials:
             tried = reversed(connection.execute(_TRIALS, {"wanted": code}).scalars().all())
-        return CardText(compose(row, tried), etag_of(row))
+        return CardText(compose(row, tried).encode(), etag_of(row))
 
 
 def content_of(store: Store, code: str, revision: int = 0) -> tuple[Content, str]:

@@ -28,17 +28,13 @@ class Tooling:
 
 def tooling(store: Store) -> Tooling:
     """The shop as it stands; what was read before is used again while nothing changed."""
+    return store.memory.hold("tooling", lambda: _read(store), lambda _: 0)
+
+
+def _read(store: Store) -> Tooling:
     with reading(store.engine) as connection:
-        versions = documents.versions(connection)
-        held = store.held.get("tooling")
-        if held is not None and held[0] == versions:
-            found: Tooling = held[1]
-            return found
         kept = documents.all_newest(store, connection)
-    found = _tooling({name: json.loads(one.body) for name, one in kept.items()})
-    with store.lock:
-        store.held["tooling"] = (versions, found)
-    return found
+    return _tooling({name: json.loads(one.body) for name, one in kept.items()})
 
 
 def _tooling(kept: Mapping[documents.Name, Any]) -> Tooling:

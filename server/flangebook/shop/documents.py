@@ -66,11 +66,6 @@ def write(store: Store, name: Name, value: Any, *, by: str = "", if_match: str =
     return Document(name, version, body, etag_of(store, version))
 
 
-def versions(connection: Connection) -> dict[str, int]:
-    """The newest version of each document that was ever written."""
-    return {row.name: row.version for row in connection.execute(_VERSIONS)}
-
-
 def all_newest(store: Store, connection: Connection) -> dict[Name, Document]:
     """Every document as it stands."""
     return {name: _newest(store, connection, name) for name in NAMES}
@@ -89,9 +84,6 @@ def etag_of(store: Store, version: int) -> str:
     return f'"{version}.{store.shop_id[:6]}"'
 
 
-_VERSIONS = sa.select(documents.c.name, sa.func.max(documents.c.version).label("version")).group_by(
-    documents.c.name
-)
 _NEWEST = (
     sa.select(documents.c.version, documents.c.body)
     .where(documents.c.name == sa.bindparam("wanted"))

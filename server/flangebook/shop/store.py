@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import secrets
-import threading
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Engine
 
 from flangebook.shop import migrate, tables
 from flangebook.shop.database import open_engine, writing
+from flangebook.shop.memory import Memory
 from flangebook.shop.writing import now
 
 FILE_NAME = "flangebook.sqlite"
@@ -24,16 +23,16 @@ class Store:
 
     engine: on the shop's file. shop_id: drawn when the file was made; tells a phone
     that the shop it knows is another one.
-    held: what is kept in memory by version, guarded by ``lock``.
+    memory: what is held while nothing is written.
     """
 
     engine: Engine
     shop_id: str
-    held: dict[str, Any] = field(default_factory=dict)
-    lock: threading.Lock = field(default_factory=threading.Lock)
+    memory: Memory
 
     def close(self) -> None:
         """Close the file."""
+        self.memory.close()
         self.engine.dispose()
 
 
@@ -51,7 +50,7 @@ def open_store(folder: Path) -> Store:
     except BaseException:
         engine.dispose()
         raise
-    return Store(engine, shop_id)
+    return Store(engine, shop_id, Memory(folder / FILE_NAME))
 
 
 def next_change(connection: Connection) -> int:
