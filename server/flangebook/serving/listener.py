@@ -7,6 +7,7 @@ after the answers under way are finished.
 from __future__ import annotations
 
 import signal
+import socket
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -14,9 +15,11 @@ from types import FrameType
 from wsgiref.types import WSGIApplication
 
 from cheroot import wsgi
+from cheroot.connections import ConnectionManager
+from cheroot.server import HTTPConnection
 
 LOOPBACK = "127.0.0.1"
-_THREADS = 12
+_THREADS = 24
 _LONGEST_STOP_S = 5
 _POLL_S = 0.5  # Windows does not interrupt a wait without end by Ctrl-C
 
@@ -25,12 +28,35 @@ class ListenError(Exception):
     """The port cannot be had; the message says what to do."""
 
 
+class _PatientConnections(ConnectionManager):
+    """Gives a new connection to a thread only when it has said something.
+
+    As the library has it, each new connection takes a thread until it speaks or times out: a
+    few that a browser opened in advance, or that lost their network, would hold up all others.
+    """
+
+    def _from_server_socket(self, server_socket: socket.socket) -> HTTPConnection | None:
+        connection = super()._from_server_socket(server_socket)  # type: ignore[misc]
+        if connection is not None:
+            self.put(connection)
+        return None
+
+
+class _Server(wsgi.Server):
+    _connections: ConnectionManager
+
+    def prepare(self) -> None:
+        super().prepare()
+        self._connections.close()
+        self._connections = _PatientConnections(self)
+
+
 class Listener:
     """A server bound to its port, not yet answering."""
 
     def __init__(self, port: int) -> None:
         """Take the port, 0 for any free one. Raises ListenError."""
-        self._server = wsgi.Server(
+        self._server = _Server(
             (LOOPBACK, port), _not_yet, numthreads=_THREADS, server_name="Flangebook"
         )
         self._server.shutdown_timeout = _LONGEST_STOP_S
