@@ -11,10 +11,12 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Bend, Hole, Part
 from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
+from flangebook.planning.chart import chart
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import find_metal, plan
 from flangebook.shop.crib import Tooling, tooling
 from flangebook.shop.store import Store
+from flangebook.shop.writing import json_text
 
 JsonDict = dict[str, Any]
 
@@ -38,6 +40,21 @@ def bend_of(store: Store, asked: Mapping[str, Any]) -> JsonDict:
         v_opening_mm=asked["v_opening_mm"],
         punch_radius_mm=asked["punch_radius_mm"],
     )
+
+
+def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:
+    """The wall chart as JSON text.
+
+    Raises InputError and MissingToolError.
+    """
+
+    def made() -> str:
+        shop = tooling(store)
+        return json_text(
+            chart(find_metal(shop.metals, metal), shop.press, shop.crib, bend_length_mm)
+        )
+
+    return store.memory.hold(f"chart {metal} {bend_length_mm!r}", made, len)
 
 
 def plan_of(store: Store, asked: Mapping[str, Any], place: str = "") -> JsonDict:

@@ -7,10 +7,10 @@ from typing import Any
 from flask import Response
 
 from flangebook.api.openapi import Blueprint
-from flangebook.api.planner import bend_of
+from flangebook.api.planner import bend_of, chart_text
 from flangebook.api.schemas import bend_answers
-from flangebook.api.schemas.part import OneBendSchema
-from flangebook.api.sending import sent, the_store
+from flangebook.api.schemas.part import ChartQuery, OneBendSchema
+from flangebook.api.sending import sent, sent_compressed, the_store
 
 blp = Blueprint("bends", __name__, url_prefix="/api/v1", description="Bends and the wall chart.")
 
@@ -21,3 +21,11 @@ blp = Blueprint("bends", __name__, url_prefix="/api/v1", description="Bends and 
 def bend(asked: dict[str, Any]) -> Response:
     """One bend: tools, force against ratings, radius, angle to set, and every other die."""
     return sent(bend_of(the_store(), asked))
+
+
+@blp.route("/chart")
+@blp.arguments(ChartQuery, location="query")
+@blp.response(200, bend_answers.Chart)
+def chart(asked: dict[str, Any]) -> Response:
+    """The wall chart of this press and crib for one metal: thickness against die."""
+    return sent_compressed(chart_text(the_store(), asked["metal"], asked["bend_length_mm"]))

@@ -114,3 +114,42 @@ OneBend = answer(
     checks=many(Check),
     worst=level(),
 )
+
+ChartMetal = answer("ChartMetal", code=text(), name=text())
+ChartPress = answer("ChartPress", name=text(), force_kn=number())
+ChartDie = answer(
+    "ChartDie",
+    code=text(),
+    name=text(),
+    v_opening_mm=number(),
+    angle_deg=number(),
+    rating_kn_per_m=maybe(),
+    tray=text(),
+    slot=text(),
+)
+ChartCell = answer(
+    "ChartCell",
+    die=text(),
+    usable=yes_no(),
+    why=text(),
+    punch=maybe_text(),
+    force_kn_per_m=maybe(),
+    force_kn_per_m_high=maybe(),
+    inside_radius_mm=maybe(),
+    min_flange_mm=maybe(),
+    level=level(),
+    limit=maybe_text(),
+    share_percent=maybe(),
+)
+ChartRow = answer("ChartRow", thickness_mm=number(), gauge=maybe_text(), cells=many(ChartCell))
+Chart = answer(
+    "Chart",
+    metal=one(ChartMetal),
+    press=one(ChartPress, allow_none=True),
+    bend_length_mm=number(),
+    included_angle_deg=number(),
+    dies=many(ChartDie),
+    thicknesses_mm=ma.fields.List(number()),
+    rows=many(ChartRow),
+    words=ma.fields.List(text()),
+)

@@ -85,6 +85,13 @@ class PartSchema(ma.Schema):
             raise ma.ValidationError("Give every bend's number, from 1, once.", "order")
 
 
+class ChartQuery(ma.Schema):
+    """Which metal the wall chart is for, and how long the bends are."""
+
+    metal = ToolCode(required=True)
+    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, load_default=1000.0)
+
+
 class OneBendSchema(ma.Schema):
     """A single bend to be checked."""
 

@@ -50,6 +50,7 @@ Section = answer(
     outline=ring(),
     centre_line=ring(),
     bend_points=ring(),
+    dimensions=many(ring()),
     width_mm=number(),
     height_mm=number(),
 )
