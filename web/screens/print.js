@@ -14,9 +14,14 @@ export async function show(visit) {
   if (!readCode(code).whole) return refuse(visit, badCode(code));
   /** @type {any} */
   let card;
-  const metals = (await keptShop().catch(() => undefined))?.metals ?? [];
+  /** @type {any[]} */
+  let metals = [];
+  const look = async () => {
+    metals = (await keptShop().catch(() => undefined))?.metals ?? metals;
+    if (card) draw();
+  };
   function draw() {
-    const metal = metals.find((/** @type {any} */ one) => one.code === card.part.metal)?.name ?? card.part.metal;
+    const metal = metals.find(({ code: one }) => one === card.part.metal)?.name ?? card.part.metal;
     visit.title(`${card.title}, on paper`);
     visit.render(html`
       <p class="crumb screen-only"><a href="/c/${code}">${card.title}</a></p>
@@ -25,6 +30,8 @@ export async function show(visit) {
       ${sheet(cardSheet(card, metal), { about: "The card as it prints" })}`);
   }
   onSettings(() => card && draw(), visit.signal);
+  document.addEventListener("sync", look, { signal: visit.signal });
+  await look();
   try {
     await openCard(code, (opened) => { card = opened; draw(); visit.ready(); }, visit.signal);
   } catch (error) {

@@ -1,30 +1,26 @@
 // The card as a sheet of paper: the head, the blank, what to fetch, the steps, what to watch.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { blankDrawing } from "../../drawing/blank.js";
-import { sectionDrawing } from "../../drawing/section.js";
+import { sectionDrawing, tidyLength } from "../../drawing/section.js";
 import { smallPose } from "../../drawing/small_pose.js";
 import { settingOf } from "../cards.js";
-import { angle, force, length, mass, words } from "../units.js";
-import { fill, flag } from "./checks.js";
+import { angle, byName, force, length, lengthUnit, mass, words } from "../units.js";
+import { flag } from "./checks.js";
 import { moveSign } from "./lie.js";
 import { place, segments } from "./plan.js";
 import { day } from "./when.js";
 
-/** @typedef {import("./checks.js").Check} Check */
-/** @typedef {{letter: string, level: Check["level"], check: Check, steps: number[]}} Remark */
+/** @typedef {import("./checks.js").Check & {steps?: number[]}} Check */
+/** @typedef {{letter: string, level: Check["level"], checks: Check[], steps: number[]}} Remark one sentence, with the steps it is said of */
 
 /** @param {any} card @param {string} metal its name */
 export function cardSheet(card, metal) {
-  const { plan, part } = card;
-  const remarks = collect(plan);
-  return html`<article class="card-sheet ${plan.steps.length > 5 ? "many" : ""}" data-test="card-sheet">
+  const { plan } = card;
+  const remarks = collect(plan.checks);
+  return html`<article class="card-sheet ${plan.steps.length < 4 ? "few" : plan.steps.length > 5 ? "many" : ""}" data-test="card-sheet">
     ${head(card, metal)}
-    <div class="two">
-      <figure><figcaption>Blank ${words(length(plan.blank.length_mm, { digits: 2 }))} × ${words(length(plan.blank.width_mm))}, ${words(mass(plan.blank.mass_kg))}. Bend lines from the left end.</figcaption>
-        ${blankDrawing(plan.blank, { pixels: 470, tallest: 64, test: "sheet-blank" })}</figure>
-      <figure><figcaption>Finished, outside dimensions</figcaption>
-        ${plan.section ? sectionDrawing({ section: plan.section, part }, { pixels: 300, tallest: 190, test: "sheet-section" }) : nothing}</figure>
-    </div>
+    <figure class="strip"><figcaption>Blank ${size(plan.blank.length_mm)} × ${size(plan.blank.width_mm)}, ${words(mass(plan.blank.mass_kg))}. Bend lines from the left end.</figcaption>
+      ${blankDrawing(plan.blank, { pixels: 960, tallest: 40, test: "sheet-blank" })}</figure>
     ${fetchTable(plan)}
     ${stepTable(card, remarks)}
     ${remarkList(remarks)}
@@ -32,18 +28,21 @@ export function cardSheet(card, metal) {
   </article>`;
 }
 
+/** @param {number} mm @returns {string} */
+const size = (mm) => words({ text: tidyLength(mm), unit: lengthUnit() });
+
 /** @param {any} card @param {string} metal */
 function head(card, metal) {
-  const { part } = card;
-  const gauge = card.plan.thickness_gauge ?? part.thickness_gauge;
+  const { part, plan } = card;
   return html`<header>
     <div>
       <h2>${card.title}</h2>
       <p class="big-code" data-test="sheet-code">${card.display_code}</p>
-      <p><b>${metal}, ${words(length(part.thickness_mm, { digits: 2 }))}${gauge ? html` (${gauge})` : nothing}</b>, bend length ${words(length(part.bend_length_mm))}.
-        Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.</p>
+      <p><b>${metal}, ${size(part.thickness_mm)}${plan.thickness_gauge ? html` (${plan.thickness_gauge})` : nothing}</b>, bend length ${size(part.bend_length_mm)}.</p>
+      <p>Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.</p>
       ${card.note ? html`<p class="note">${card.note}</p>` : nothing}
     </div>
+    ${plan.section ? sectionDrawing({ section: plan.section, part }, { pixels: 430, tallest: 270, test: "sheet-section" }) : nothing}
     <img class="qr" src="/api/v1/cards/${card.code}/qr.svg" alt="QR code that opens this card" data-test="sheet-qr"
       @error=${(/** @type {Event} */ event) => /** @type {HTMLElement} */ (event.target).setAttribute("hidden", "")}>
   </header>`;
@@ -83,7 +82,7 @@ function stepRow(card, step, remarks, flats) {
       <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
     <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${step.gauged_end} end (flat ${step.gauged_end === "left" ? 1 : flats}) to the gauge` : ""}.</span></td>
     <td>${byLevel(remarks)}</td>
-    <td class="pen"><span>${words(angle(step.included_angle_deg))} wanted</span></td>
+    <td class="pen"><span>${words(angle(step.included_angle_deg)).replace(".0°", "°")} wanted</span></td>
   </tr>`;
 }
 
@@ -102,28 +101,41 @@ function byLevel(remarks) {
     .map(({ level, letters }) => html`<div class="mark">${flag(level)} <b>${letters.join(" ")}</b></div>`);
 }
 
-const SEVERITY = { stop: 0, caution: 1, unknown: 2, ok: 3 };
+/** @type {[Check["level"], string][]} */
+const GROUPS = [["stop", "Stop"], ["caution", "Caution"], ["unknown", "Unknown"]];
 
-/** Every finding once, worst first, with the steps it belongs to and a letter. @param {any} plan @returns {Remark[]} */
-function collect(plan) {
+/** Every sentence once, worst first, with a letter and the steps it is said of. @param {Check[]} checks @returns {Remark[]} */
+function collect(checks) {
   /** @type {Map<string, Remark>} */
   const found = new Map();
-  for (const check of /** @type {Check[]} */ (plan.checks)) {
-    if (check.level === "ok") continue;
-    const key = `${check.level} ${fill(check.template, check.numbers)}`;
-    const remark = found.get(key) ?? { letter: "", level: check.level, check, steps: [] };
-    if (check.step) remark.steps.push(check.step);
-    found.set(key, remark);
+  for (const [level] of GROUPS) {
+    for (const check of checks.filter((one) => one.level === level)) {
+      const key = `${level} ${check.template} ${check.do_template ?? ""}`;
+      const remark = found.get(key) ?? { letter: letterOf(found.size), level, checks: [], steps: [] };
+      remark.checks.push(check);
+      remark.steps.push(...(check.steps ?? (check.step ? [check.step] : [])));
+      found.set(key, remark);
+    }
   }
-  const sorted = [...found.values()].sort((a, b) => SEVERITY[a.level] - SEVERITY[b.level]);
-  return sorted.map((remark, index) => ({ ...remark, letter: index < 26 ? String.fromCharCode(97 + index) : `a${index - 25}` }));
+  return [...found.values()];
 }
+
+/** a, b, … z, a2, b2, … @param {number} index @returns {string} */
+const letterOf = (index) => String.fromCharCode(97 + (index % 26)) + (index < 26 ? "" : String(Math.floor(index / 26) + 1));
 
 /** @param {Remark[]} remarks */
 function remarkList(remarks) {
-  if (!remarks.length) return nothing;
-  return html`<ul class="remarks" data-test="sheet-remarks">${remarks.map(
-    ({ letter, level, check, steps }) => html`<li data-level=${level}><b>${letter}</b> ${flag(level)}
-      <span>${steps.length ? html`<b>Step ${steps.join(", ")}.</b> ` : nothing}${fill(check.template, check.numbers)} ${check.do ? fill(check.do, check.numbers) : nothing}</span></li>`,
-  )}</ul>`;
+  return html`<div class="remarks" data-test="sheet-remarks">${GROUPS.map(([level, word]) => {
+    const own = remarks.filter((remark) => remark.level === level);
+    if (!own.length) return nothing;
+    return html`<section data-level=${level}><h3>${flag(level, word)}</h3><ul>${own.map(
+      ({ letter, checks, steps }) => html`<li><b>${letter}</b> ${steps.length ? html`<b>Step ${steps.join(", ")}.</b> ` : nothing}${together(checks)}</li>`,
+    )}</ul></section>`;
+  })}</div>`;
+}
+
+/** The sentence of findings that differ only in their numbers: the numbers side by side. @param {Check[]} checks */
+function together(checks) {
+  const { template, do_template: remedy = "" } = checks[0];
+  return `${template} ${remedy}`.replace(/\{(\w+)\}/g, (_, name) => [...new Set(checks.map(({ numbers }) => words(byName(name, numbers[name]))))].join(" / ")).trim();
 }
