@@ -96,10 +96,10 @@ def _said(value: Any, unit: str) -> str:
 
 
 def _differs(saved: Any, fresh: Any, drift: float) -> bool:
-    numbers = isinstance(saved, (int, float)) and isinstance(fresh, (int, float))
-    if numbers and not isinstance(saved, bool):
-        return abs(saved - fresh) > drift
-    return bool(saved != fresh)
+    for value in (saved, fresh):
+        if isinstance(value, bool) or not isinstance(value, (int, float)):
+            return bool(saved != fresh)
+    return bool(abs(saved - fresh) > drift)
 
 
 def _watched(

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from flangebook.bending.gauging import Gauge
+from flangebook.bending.outline import tool_stack
 from flangebook.bending.part import Bend, Direction
 from flangebook.bending.pose import StepDrawing, Stroke, step_drawing
 from flangebook.bending.section import FoldedBend, allowance_at
@@ -53,6 +56,24 @@ def drawn(
     )
 
 
+def with_punch(drawing: StepDrawing, one: Fit, equipment: Equipment) -> StepDrawing:
+    """The same sheet and die under another punch of the same reach into the V."""
+    press, holder = press_to_draw_with(equipment.press), equipment.holder
+    stroke, t = stroke_of(one), one.wanted.thickness_mm
+    assert stroke is not None
+    up = tool_stack(press, holder, one.punch, one.die, t)
+    down = tool_stack(press, holder, one.punch, one.die, t - stroke.punch_depth_mm)
+    return replace(
+        drawing,
+        punch_before=up.punch,
+        punch_after=down.punch,
+        holder_before=up.holder,
+        holder_after=down.holder,
+        ram_before=up.ram,
+        ram_after=down.ram,
+    )
+
+
 def simple_angle(one: Fit) -> tuple[Strip, int]:
     """A plain angle long enough to see how it lies in these tools, and its bend's number."""
     flange = one.bend.min_flange_mm if one.bend else one.die.v_opening_mm
@@ -63,7 +84,11 @@ def simple_angle(one: Fit) -> tuple[Strip, int]:
 def drawing_json(
     drawing: StepDrawing | None, equipment: Equipment, one: Fit | None = None
 ) -> JsonDict | None:
-    """The drawing as the API gives it; tools that are not the shop's stay empty rings."""
+    """The drawing as the API gives it.
+
+    one: the fit drawn; its tools that are not the shop's stay empty rings. Without it tools by
+    rule are shown, but never a press that is not there.
+    """
     if drawing is None:
         return None
     press = equipment.press is not None
@@ -73,7 +98,7 @@ def drawing_json(
     def pose(sheet: str) -> JsonDict:
         return {
             "sheet": ring_json(getattr(drawing, f"sheet_{sheet}")),
-            "punch": ring_json(getattr(drawing, f"punch_{sheet}")),
+            "punch": ring_json(getattr(drawing, f"punch_{sheet}")) if punch else [],
             "holder": ring_json(getattr(drawing, f"holder_{sheet}")) if press and punch else [],
             "ram": ring_json(getattr(drawing, f"ram_{sheet}")) if press and punch else [],
             "gauge": ring_json(drawing.gauge if sheet == "before" else drawing.gauge_after)
@@ -84,7 +109,7 @@ def drawing_json(
     answer = {
         "before": pose("before"),
         "after": pose("after"),
-        "die": ring_json(drawing.die),
+        "die": ring_json(drawing.die) if die else [],
         "bed": ring_json(drawing.bed) if press and die else [],
         "gauge_point": [number(v, 3) for v in drawing.gauge_point] if drawing.gauge_point else None,
     }

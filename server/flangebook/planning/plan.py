@@ -32,7 +32,7 @@ from flangebook.planning.plan_json import (
     blank_json,
     part_json,
     section_json,
-    step_json,
+    steps_json,
     tools_json,
 )
 from flangebook.planning.step_checks import step_checks
@@ -46,6 +46,7 @@ from flangebook.planning.tool_choice import (
 )
 
 MOST_ATTEMPTS = 4
+MOST_TRIED = 6
 
 
 def plan(part: Part, press: Press | None, crib: Crib, metals: Mapping[str, Metal]) -> JsonDict:
@@ -127,15 +128,30 @@ def _hold_against(
     chosen: Fit,
     against: dict[tuple[int, Pair], float],
 ) -> None:
-    """Hold against each punch what trouble it makes in a step, whichever end is at the back."""
+    """Hold against punches and dies what trouble they make in a step, whichever end is back.
+
+    Of each kind the likeliest are tried, the other kind staying as chosen, up to the first
+    one without trouble.
+    """
     fits = trials.for_step(step)
-    for punch in trials.punches:
-        _, one = fits[punch.code, chosen.die.code]
-        if one.bend is None or one.stops:
+    touched = {name for end in ENDS for name, _ in bench.pose(step, chosen, end).touches}
+    for which, code, other in (
+        (0, chosen.punch.code, chosen.die.code),
+        (1, chosen.die.code, chosen.punch.code),
+    ):
+        below = {"die", "bed"}
+        if not (touched & below if which == 1 else touched - below or not touched):
             continue
-        least = min(bench.trouble_cost(step, one, end) for end in ENDS)
-        for die in trials.dies(step.included_angle_deg):
-            against[step.number, (punch.code, die.code)] = least
+        alike = sorted((fits[p][0], p) for p in fits if p[1 - which] == other)
+        for _, pair in alike[:MOST_TRIED]:
+            one = fits[pair][1]
+            if one.bend is None or (one.stops and pair[which] != code):
+                continue
+            least = min(bench.trouble_cost(step, one, end) for end in ENDS)
+            for held in (p for p in fits if p[which] == pair[which]):
+                against[step.number, held] = against.get((step.number, held), 0.0) + least
+            if not least:
+                break
 
 
 def _attempt(
@@ -207,9 +223,7 @@ def _answer(trials: Trials, order: Order, attempt: _Attempt) -> JsonDict:
             "proven": order.proven,
             "words": order.words,
         },
-        "steps": [
-            step_json(step, equipment, checks) for step, checks in zip(steps, by_step, strict=True)
-        ],
+        "steps": steps_json(steps, equipment, by_step),
         "checks": _gathered([*findings, air_bending_only(), *handling.general_cautions()]),
         "worst": worst(findings),
         "engine": __version__,
@@ -290,6 +304,7 @@ def _gathered(checks: Sequence[Check]) -> list[JsonDict]:
         if check.step is not None:
             steps.append(check.step)
         by_words[key] = (first, steps)
-    general = lambda c: c.code.startswith("general-")  # noqa: E731
-    ordered = sorted(by_words.values(), key=lambda x: (general(x[0]), severity[x[0].level]))
+    ordered = sorted(
+        by_words.values(), key=lambda x: (x[0].code.startswith("general-"), severity[x[0].level])
+    )
     return [{**check_json(check), "steps": steps} for check, steps in ordered]

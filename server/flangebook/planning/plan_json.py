@@ -166,7 +166,25 @@ def _tool(
     }
 
 
-def step_json(step: PlannedStep, equipment: Equipment, checks: Iterable[Check]) -> JsonDict:
+def steps_json(
+    steps: Sequence[PlannedStep], equipment: Equipment, checks: Sequence[Iterable[Check]]
+) -> list[JsonDict]:
+    """All steps; steps with the same tools and angle share their table of corrections."""
+    tables: dict[int, list[JsonDict]] = {}
+    found = []
+    for step, said in zip(steps, checks, strict=True):
+        if id(step.fit) not in tables:
+            tables[id(step.fit)] = corrections_json(step)
+        found.append(step_json(step, equipment, said, tables[id(step.fit)]))
+    return found
+
+
+def step_json(
+    step: PlannedStep,
+    equipment: Equipment,
+    checks: Iterable[Check],
+    corrections: list[JsonDict],
+) -> JsonDict:
     """One step; what needs tools is null where the shop has none for it."""
     operation, one, gauge = step.operation, step.fit, step.gauge
     owned = step.owned
@@ -202,7 +220,7 @@ def step_json(step: PlannedStep, equipment: Equipment, checks: Iterable[Check]) 
         **banded("inside_radius_mm", bend.inside_radius_mm if bend else None),
         "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
         "hits": _hits(step),
-        "corrections": _corrections(step),
+        "corrections": corrections,
         "drawing": drawing_json(step.drawing, equipment, one),
         "checks": checks_json(checks),
     }
@@ -221,7 +239,7 @@ def _hits(step: PlannedStep) -> JsonDict | None:
     }
 
 
-def _corrections(step: PlannedStep) -> list[JsonDict]:
+def corrections_json(step: PlannedStep) -> list[JsonDict]:
     """What to set after each angle that may be measured on the first piece."""
     one = step.fit
     if one is None or one.bend is None or not step.owned or step.operation.hits is not None:

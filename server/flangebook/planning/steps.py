@@ -9,18 +9,18 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.gauging import End, Gauge, draw_back_mm, gauge_options
 from flangebook.bending.outline import finger_outline
 from flangebook.bending.part import Part
-from flangebook.bending.pose import StepDrawing, flatten_drawing
+from flangebook.bending.pose import StepDrawing, Stroke, flatten_drawing
 from flangebook.bending.ring import moved
 from flangebook.bending.section import FoldedBend, allowance_at, strip_of
 from flangebook.bending.step_bending import hit_gauge_x_mm, hit_numbers, stepped
 from flangebook.bending.strip import Strip
-from flangebook.planning.drawing import drawn, stroke_of
+from flangebook.planning.drawing import drawn, stroke_of, with_punch
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.gauge_choice import ENDS, NO_GAUGE, choose_ends, end_cost
 from flangebook.planning.operations import Operation
 from flangebook.planning.stand_ins import press_to_draw_with
 from flangebook.planning.tool_choice import TOUCH_COST, here_of
-from flangebook.planning.touching import Touch, touches
+from flangebook.planning.touching import LOWER, UPPER, Sheets, Touch
 
 USUAL_ACUTE_DEG = 30.0
 
@@ -73,6 +73,7 @@ class _Pose:
     drawing: StepDrawing | None
     strip: Strip
     number: int
+    sheets: Sheets | None = None
     touches: tuple[Touch, ...] = ()
     refused: str = ""
 
@@ -93,6 +94,7 @@ class Bench:
     equipment: Equipment
     _places: dict[_Key, dict[End, _Gauged]] = field(default_factory=dict)
     _drawings: dict[tuple[_Key, End], _Pose] = field(default_factory=dict)
+    _alike: dict[tuple[int, End, str, Stroke | None], _Pose] = field(default_factory=dict)
 
     def strip(self, step: Operation) -> Strip:
         """The part before a step."""
@@ -109,7 +111,12 @@ class Bench:
         """The step drawn without a gauge, this end at the back."""
         key = (_key(step, one), end)
         if key not in self._drawings:
-            self._drawings[key] = _posed(self, step, one, end)
+            stroke = stroke_of(one)
+            alike = (step.number, end, one.die.code, stroke)
+            if alike in self._alike:
+                self._drawings[key] = _under_another_punch(self, self._alike[alike], one)
+            else:
+                self._drawings[key] = self._alike[alike] = _posed(self, step, one, end)
         return self._drawings[key]
 
     def touching(self, step: Operation, one: Fit, end: End) -> bool:
@@ -118,8 +125,9 @@ class Bench:
 
     def trouble_cost(self, step: Operation, one: Fit, end: End) -> float:
         """What speaks against these tools with this end at the gauge."""
-        touch = TOUCH_COST if self.touching(step, one, end) else 0.0
-        return touch if self.places(step, one)[end].gauge else touch + NO_GAUGE
+        if self.touching(step, one, end):
+            return TOUCH_COST
+        return 0.0 if self.places(step, one)[end].gauge else NO_GAUGE
 
 
 def _key(step: Operation, one: Fit) -> _Key:
@@ -203,10 +211,26 @@ def _posed(bench: Bench, step: Operation, one: Fit, end: End) -> _Pose:
     try:
         drawing = drawn(back, at_back, step.direction, one, bench.equipment, None)
     except InputError as error:
-        return _Pose(None, strip, number, (), error.what)
+        return _Pose(None, strip, number, refused=error.what)
+    pose = _Pose(drawing, strip, number)
     if drawing is None or not (one.punch.code and one.die.code):
-        return _Pose(drawing, strip, number)
-    return _Pose(drawing, strip, number, touches(drawing))
+        return pose
+    sheets = Sheets.of(drawing)
+    below = sheets.run_into(drawing, LOWER)
+    above = sheets.run_into(drawing, UPPER)
+    return replace(pose, sheets=sheets, touches=(*above, *below))
+
+
+def _under_another_punch(bench: Bench, pose: _Pose, one: Fit) -> _Pose:
+    """The same sheet and die with another punch: only what is above is looked at anew."""
+    if pose.drawing is None or pose.sheets is None:
+        return pose
+    try:
+        drawing = with_punch(pose.drawing, one, bench.equipment)
+    except InputError as error:
+        return replace(pose, drawing=None, touches=(), refused=error.what)
+    below = tuple(t for t in pose.touches if t[0] in LOWER)
+    return replace(pose, drawing=drawing, touches=(*pose.sheets.run_into(drawing, UPPER), *below))
 
 
 def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:

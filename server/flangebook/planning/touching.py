@@ -7,7 +7,9 @@ nothing: what happens between the two poses is not looked at.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Literal
 
 from flangebook.bending.pose import StepDrawing
 from flangebook.bending.ring import bounds
@@ -18,32 +20,44 @@ DEPTH_MM = 0.5
 SPACING_MM = 4.0
 FINE_MM = 0.8
 
-Touch = tuple[str, str]
-"""The tool, and "before" or "after"."""
+UPPER = ("punch", "holder", "ram")
+LOWER = ("die", "bed")
+
+Pose = Literal["before", "after"]
+Touch = tuple[str, Pose]
+"""The tool and the pose."""
 
 Box = tuple[float, float, float, float]
 
 
+@dataclass(frozen=True, slots=True)
+class Sheets:
+    """The sheet before and after a bend, coarse enough to compare with tools quickly."""
+
+    before: Ring
+    after: Ring
+
+    @classmethod
+    def of(cls, drawing: StepDrawing) -> Sheets:
+        """The sheets of a drawing."""
+        return cls(_coarse(drawing.sheet_before), _coarse(drawing.sheet_after))
+
+    def run_into(self, drawing: StepDrawing, names: Sequence[str]) -> tuple[Touch, ...]:
+        """Which of the named tools of the drawing the sheet runs into."""
+        found: list[Touch] = []
+        poses: tuple[tuple[Pose, Ring], ...] = (("before", self.before), ("after", self.after))
+        for pose, sheet in poses:
+            box = bounds(sheet)
+            for name in names:
+                ring = getattr(drawing, name if name in LOWER else f"{name}_{pose}")
+                if ring and overlap(sheet, ring, box):
+                    found.append((name, pose))
+        return tuple(found)
+
+
 def touches(drawing: StepDrawing) -> tuple[Touch, ...]:
     """The tools that the sheet runs into as drawn."""
-    found: list[Touch] = []
-    for pose, sheet, tools in (
-        ("before", drawing.sheet_before, _tools(drawing, "before")),
-        ("after", drawing.sheet_after, _tools(drawing, "after")),
-    ):
-        coarse = _coarse(sheet)
-        box = bounds(coarse)
-        for name, ring in tools:
-            if ring and overlap(coarse, ring, box):
-                found.append((name, pose))
-    return tuple(found)
-
-
-def _tools(drawing: StepDrawing, pose: str) -> Iterator[tuple[str, Ring]]:
-    for name in ("punch", "holder", "ram"):
-        yield name, getattr(drawing, f"{name}_{pose}")
-    yield "die", drawing.die
-    yield "bed", drawing.bed
+    return Sheets.of(drawing).run_into(drawing, (*UPPER, *LOWER))
 
 
 def _coarse(sheet: Ring) -> Ring:
