@@ -9,9 +9,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from flangebook.bending.gauging import End, Gauge
+from flangebook.bending.gauging import Gauge
 from flangebook.bending.handling import HAND_DISTANCE_MM
 from flangebook.bending.part import Direction
+from flangebook.bending.pose import End
 
 TURN_OVER, TURN_END, TURN_BOTH = 3.0, 2.0, 4.0
 HEAVY_SIDE, BEND_BETWEEN, ROUND_CONTACT = 1.5, 0.4, 1.0

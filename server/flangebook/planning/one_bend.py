@@ -4,31 +4,31 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending import allowance, sheet_gauge
-from flangebook.bending.air_bend import AirBend
+from flangebook.bending import sheet_gauge
 from flangebook.bending.bend_checks import air_bending_only
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.errors import InputError, MissingToolError
-from flangebook.bending.force import force_opinions
 from flangebook.bending.handling import general_cautions
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.metals import Metal
-from flangebook.bending.ratings import Rating
 from flangebook.bending.section import MOST_SIZE_MM, MOST_THICKNESS_MM
 from flangebook.bending.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answer import (
-    N_PER_KN,
     JsonDict,
-    banded,
     checks_json,
-    maybe,
     number,
-    sources,
+)
+from flangebook.planning.bend_json import (
+    bend_sources,
+    opinions,
+    options_json,
+    predicted,
+    rating_json,
 )
 from flangebook.planning.drawing import drawing_json, drawn, simple_angle
 from flangebook.planning.fit import Equipment, Fit, Wanted, fit
 from flangebook.planning.press_fit import press_checks
-from flangebook.planning.ranking import Merit, best_punch, ranked, reason
+from flangebook.planning.ranking import Merit, best_punch, ranked
 from flangebook.planning.stand_ins import assumed_checks, die_by_rule, punch_by_rule
 
 SAME_MM = 0.005
@@ -218,134 +218,10 @@ def _answer(
         "sources": bend_sources(bend),
         "opinions": opinions(wanted, bend),
         "ratings": [rating_json(row) for row in chosen.ratings],
-        "options": _options(chosen, options, named=named),
+        "options": options_json(chosen, options, named=named),
         "drawing": drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment),
         "checks": checks_json((*findings, air_bending_only(), *general_cautions())),
         "worst": worst(findings),
-    }
-
-
-def predicted(bend: AirBend, bend_length_mm: float) -> JsonDict:
-    """Every predicted value with its band."""
-    return {
-        **banded("force_kn", bend.force_n, 1.0 / N_PER_KN),
-        **banded("force_kn_per_m", bend.force_n, 1.0 / bend_length_mm),
-        **banded("inside_radius_mm", bend.inside_radius_mm),
-        "min_flange_mm": number(bend.min_flange_mm),
-        **banded("springback_deg", bend.springback_deg),
-        **banded("set_angle_deg", bend.set_angle_deg),
-        **banded("punch_depth_mm", bend.punch_depth_mm),
-        **banded("bend_allowance_mm", bend.bend_allowance_mm),
-        **banded("bend_deduction_mm", bend.bend_deduction_mm),
-        **banded("k_factor", bend.k_factor),
-    }
-
-
-def bend_sources(bend: AirBend) -> dict[str, str]:
-    """Where each predicted value comes from."""
-    return sources(
-        {
-            "force_kn": bend.force_n,
-            "inside_radius_mm": bend.inside_radius_mm,
-            "springback_deg": bend.springback_deg,
-            "set_angle_deg": bend.set_angle_deg,
-            "punch_depth_mm": bend.punch_depth_mm,
-            "bend_allowance_mm": bend.bend_allowance_mm,
-            "bend_deduction_mm": bend.bend_deduction_mm,
-            "k_factor": bend.k_factor,
-        }
-    )
-
-
-def opinions(wanted: Wanted, bend: AirBend) -> JsonDict:
-    """What each published source makes of force and allowance, side by side."""
-    length = wanted.bend_length_mm
-    return {
-        "force": [
-            {
-                "name": one.name,
-                "source": one.source,
-                "force_kn": number(one.force_n / N_PER_KN),
-                "force_kn_per_m": number(one.force_n / length),
-            }
-            for one in force_opinions(wanted.metal, wanted.thickness_mm, length, bend.v_opening_mm)
-        ],
-        "allowance": allowance_opinions(
-            wanted.metal,
-            wanted.included_angle_deg,
-            bend.inside_radius_mm.nominal,
-            wanted.thickness_mm,
-        ),
-    }
-
-
-def allowance_opinions(
-    metal: Metal, included_angle_deg: float, inside_radius_mm: float, thickness_mm: float
-) -> list[JsonDict]:
-    """What each published source makes of the bend allowance."""
-    said = allowance.opinions(
-        included_angle_deg, inside_radius_mm, thickness_mm, metal.gauge_family
-    )
-    return [
-        {
-            "name": one.name,
-            "source": one.source,
-            "bend_allowance_mm": number(one.bend_allowance_mm),
-            "k_factor": number(one.k_factor),
-        }
-        for one in said
-    ]
-
-
-def rating_json(row: Rating) -> JsonDict:
-    """One load against one rating; kN for the press, kN/m for the rest."""
-    unit = "kn_per_m" if row.per_metre else "kn"
-    return {
-        "what": row.what,
-        "name": row.name,
-        f"load_{unit}": number(row.load),
-        f"rating_{unit}": maybe(row.rating),
-        "share_percent": maybe(row.share_percent, 1),
-        "level": row.level,
-    }
-
-
-def _options(chosen: Fit, options: Sequence[tuple[Merit, Fit]], *, named: bool) -> list[JsonDict]:
-    if not options:
-        return []
-    best = options[0]
-    return [
-        _option(
-            one,
-            rank,
-            chosen=one is chosen,
-            why=reason((its_merit, one), best, named=named and one is chosen),
-        )
-        for rank, (its_merit, one) in enumerate(options, start=1)
-    ]
-
-
-def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
-    bend = one.bend
-    length = one.wanted.bend_length_mm
-    return {
-        "die": one.die.code,
-        "name": one.die.name,
-        "v_opening_mm": number(one.die.v_opening_mm),
-        "v_over_t": number(one.v_over_t, 2),
-        "punch": one.punch.code or None,
-        "force_kn": maybe(bend.force_n.nominal / N_PER_KN if bend else None),
-        "force_kn_high": maybe(bend.force_n.high / N_PER_KN if bend else None),
-        "force_kn_per_m": maybe(bend.force_n.nominal / length if bend else None),
-        "inside_radius_mm": maybe(bend.inside_radius_mm.nominal if bend else None),
-        "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
-        "set_angle_deg": maybe(bend.set_angle_deg.nominal if bend else None),
-        "level": one.level,
-        "rank": rank,
-        "chosen": chosen,
-        "reason": why,
-        "tray": one.die.place.tray,
-        "slot": one.die.place.slot,
     }
 
 

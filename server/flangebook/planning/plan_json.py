@@ -25,9 +25,9 @@ from flangebook.planning.answer import (
     number,
     ring_json,
 )
+from flangebook.planning.bend_json import allowance_opinions
 from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
-from flangebook.planning.one_bend import allowance_opinions
 from flangebook.planning.steps import PlannedStep
 
 SAME_ALLOWANCE_MM = 0.1

@@ -6,10 +6,10 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field, replace
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.gauging import End, Gauge, draw_back_mm, gauge_options
+from flangebook.bending.gauging import Gauge, draw_back_mm, gauge_options
 from flangebook.bending.outline import finger_outline
 from flangebook.bending.part import Part
-from flangebook.bending.pose import StepDrawing, Stroke, flatten_drawing
+from flangebook.bending.pose import End, StepDrawing, Stroke, flatten_drawing
 from flangebook.bending.ring import moved
 from flangebook.bending.section import FoldedBend, allowance_at, strip_of
 from flangebook.bending.step_bending import hit_gauge_x_mm, hit_numbers, stepped
