@@ -24,7 +24,7 @@ export async function saveNewCard(form, code) {
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 409) return { taken: code };
-    throw error;
+    throw ofThePart(error);
   }
 }
 
@@ -35,8 +35,16 @@ export async function saveRevision(form, base) {
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 412) return { stale: await fetchCard(base.code) };
-    throw error;
+    throw ofThePart(error);
   }
+}
+
+/** A card's part is the whole form here: "part.flats_mm.1" is "flats_mm.1". @param {unknown} error */
+function ofThePart(error) {
+  if (error instanceof Problem) {
+    error.errors = Object.fromEntries(Object.entries(error.errors).map(([path, words]) => [path.replace(/^part\./, ""), words]));
+  }
+  return error;
 }
 
 /** On this device too, so that it opens at once. @param {any} card */

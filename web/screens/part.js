@@ -103,7 +103,8 @@ export async function show(visit) {
   /** @param {any} card */
   function saved(card) {
     clearDraft(from);
-    notice(`Card ${displayCode(card.code)} saved${card.revision > 1 ? `, revision ${card.revision}` : ""}.`);
+    const same = card.revision === state.base?.revision;
+    notice(same ? "Nothing was changed, so nothing was saved." : `Card ${displayCode(card.code)} saved${card.revision > 1 ? `, revision ${card.revision}` : ""}.`);
     go(`/c/${card.code}`);
   }
 
@@ -161,7 +162,7 @@ export async function show(visit) {
       ${state.summary && state.error instanceof Unreachable ? html`<p class="panel" role="alert" data-test="not-saved">Not saved: the shop's server does not answer. What you typed stays on this device. Save again when it is back.</p>` : nothing}
       <div class="part-desk" data-test="part" data-busy=${String(state.busy)} aria-busy=${state.busy ? "true" : "false"}>
         <div class="part-edit">
-          ${partPicture(state, { errors, open, stale: !settled })}
+          ${partPicture(state, { open, stale: !settled })}
           <form class="panel part-form" aria-label="The part" novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
             ${partFields(state.form, { metals, planned: state.plan?.order?.sequence, errors, change })}
             <div class="save-bar">

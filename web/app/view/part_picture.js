@@ -4,27 +4,33 @@ import { sectionDrawing } from "../../drawing/section.js";
 import { Problem, Unreachable } from "../api.js";
 import { length, words } from "../units.js";
 import { flag } from "./checks.js";
-import { wrongElsewhere } from "./wrong.js";
+import { calledOf } from "./part_fields.js";
 
 /**
  * @param {{plan: any, error: unknown, busy: boolean, form: import("../part_form.js").PartForm}} state
- * @param {{errors: import("./wrong.js").Errors, open: [string, string][], stale: boolean}} more
+ * @param {{open: [string, string][], stale: boolean}} more
  */
-export function partPicture({ plan, error, busy }, { errors, open, stale }) {
+export function partPicture({ plan, error, busy }, { open, stale }) {
   return html`<div class="part-picture ${plan && stale ? "stale" : ""}" data-test="picture" data-stale=${String(stale)}>
     ${plan?.section ? sectionDrawing(plan, { tallest: innerWidth < 1000 ? 260 : 480 }) : nothing}
-    <p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, errors, open)}</p>
+    <p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, open)}</p>
   </div>`;
 }
 
-/** @param {any} plan @param {unknown} error @param {boolean} busy @param {import("./wrong.js").Errors} errors @param {[string, string][]} open */
-function said(plan, error, busy, errors, open) {
+/** @param {Problem} error */
+function firstFault(error) {
+  const [first] = Object.entries(error.errors);
+  return first ? `${calledOf(first[0])}: ${first[1].join(" ")}` : error.message;
+}
+
+/** @param {any} plan @param {unknown} error @param {boolean} busy @param {[string, string][]} open */
+function said(plan, error, busy, open) {
   if (open.length) {
     const named = open.slice(0, 4).map(([, called]) => called).join(", ");
     return `Still to type: ${named}${open.length > 4 ? ` and ${open.length - 4} more` : ""}.`;
   }
   if (error instanceof Unreachable) return "The shop's server does not answer. What you type stays on this device.";
-  if (error instanceof Problem) return `Not a part yet. ${[error.message, ...wrongElsewhere(errors, [])][0]}`;
+  if (error instanceof Problem) return `Not right yet. ${firstFault(error)}`;
   if (error) return String(error);
   if (!plan) return busy ? "Working it out…" : "";
   const blank = `Blank ${words(length(plan.blank.length_mm, { digits: 2 }))}`;
