@@ -14,20 +14,16 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from typing import Literal
 
 from flangebook.bending.errors import RangeError
+from flangebook.bending.faces import Against, Face, faces
 from flangebook.bending.outline import die_outline, punch_outline
 from flangebook.bending.part import Direction
 from flangebook.bending.pose import End, Stroke, facing, lying, sheet_during
-from flangebook.bending.ring import bounds, furthest_x, moved
-from flangebook.bending.strip import Arc, Straight, Strip, outline, trace
+from flangebook.bending.ring import TOUCH_MM, bounds, furthest_x, moved
+from flangebook.bending.strip import Strip, outline, trace
 from flangebook.bending.tooling import Die, Point, Press, Punch, Ring
 
-Against = Literal["flat edge", "finished flange"]
-
-MOST_LEAN_DEG = 10.0
-ROUND_DEG = 5.0
 SAME_MM = 0.02
 POSES = 6
 SLIDE_MM = 0.2
@@ -59,33 +55,6 @@ class Gauge:
     finger_bottom_mm: float = 0.0
     rounded: bool = False
     draw_back_mm: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class _Face:
-    """Something of the sheet that faces the back: from the point nearer the bend to the far one."""
-
-    near: Point
-    far: Point
-    against: Against
-    bends_between: int
-    rounded: bool = False
-
-    @property
-    def low(self) -> float:
-        return min(self.near[1], self.far[1])
-
-    @property
-    def high(self) -> float:
-        return max(self.near[1], self.far[1])
-
-    def reach(self, low: float, high: float) -> float:
-        """The largest x of the face at heights from low to high [mm]."""
-        (x1, y1), (x2, y2) = self.near, self.far
-        if y1 == y2:
-            return max(x1, x2)
-        slope = (x2 - x1) / (y2 - y1)
-        return max(x1 + slope * (y - y1) for y in (max(low, self.low), min(high, self.high)))
 
 
 def gauge_options(
@@ -203,50 +172,13 @@ def _places(
     tip: Ring = ()
     if punch is not None:
         tip = moved(punch_outline(punch), 0.0, strip.thickness_mm)
-    for face in _faces(straights, arcs, n, strip.thickness_mm / 2.0):
+    for face in faces(straights, arcs, n, strip.thickness_mm / 2.0):
         tried = [_place(face, ring, bottom, end, press, die, tip)
                  for bottom in _bottoms(face, press, die)]  # fmt: skip
         yield min(tried, key=lambda g: not g.reachable)
 
 
-def _faces(
-    straights: tuple[Straight, ...], arcs: tuple[Arc | None, ...], active: int, half: float
-) -> Iterator[_Face]:
-    """What faces the back on the gauge's side of the active bend, edge first."""
-    upright = math.cos(math.radians(MOST_LEAN_DEG))
-    behind = sum(bent is not None for bent in arcs[active:])
-    x, y, heading = straights[-1].end
-    cos, sin = math.cos(heading), math.sin(heading)
-    if cos >= upright:
-        low, high = (x + half * sin, y - half * cos), (x - half * sin, y + half * cos)
-        yield _Face(low, high, "flat edge", behind)
-    between = 0
-    for i in range(active, len(straights)):
-        flat = straights[i]
-        sin, cos = math.sin(flat.start[2]), math.cos(flat.start[2])
-        if abs(sin) >= upright and flat.length_mm > 0.0:
-            side = math.copysign(half, sin)
-            dx, dy = side * sin, -side * cos
-            near = (flat.start[0] + dx, flat.start[1] + dy)
-            far = (flat.end[0] + dx, flat.end[1] + dy)
-            yield _Face(near, far, "finished flange", between)
-        bent = arcs[i] if i < len(arcs) else None
-        if bent is not None:
-            between += 1
-            if _rounds_back(bent):
-                point = (bent.centre[0] + bent.outside_mm, bent.centre[1])
-                yield _Face(point, point, "finished flange", between, rounded=True)
-
-
-def _rounds_back(bent: Arc) -> bool:
-    """Whether the outside of a bend's arc faces straight back somewhere between its ends."""
-    facing_back = math.copysign(math.pi / 2.0, bent.sweep)
-    turn = math.remainder(facing_back - bent.heading, 2.0 * math.pi) / bent.sweep
-    margin = math.radians(ROUND_DEG) / abs(bent.sweep)
-    return margin < turn < 1.0 - margin
-
-
-def _bottoms(face: _Face, press: Press, die: Die) -> list[float]:
+def _bottoms(face: Face, press: Press, die: Die) -> list[float]:
     """Heights for the finger's lower edge at this face, nearest the active bend first."""
     height = press.finger_height_mm
     middle = (face.low + face.high) / 2.0
@@ -267,16 +199,18 @@ def _floor(x_mm: float, press: Press, die: Die) -> float:
 
 
 def _place(
-    face: _Face, ring: Ring, bottom: float, end: End, press: Press, die: Die, tip: Ring
+    face: Face, ring: Ring, bottom: float, end: End, press: Press, die: Die, tip: Ring
 ) -> Gauge:
     """The finger at this height: where it touches, and what stands in its way."""
     top = bottom + press.finger_height_mm
     low, high = max(bottom, face.low), min(top, face.high)
     wanted = face.reach(low, high) if low <= high else face.reach(face.low, face.high)
-    hit = furthest_x(ring, bottom, top)
-    x = wanted if hit is None or low > high else hit[0]
-    r = (face.low + face.high) / 2.0 if hit is None else min(max(hit[1], face.low), face.high)
-    blocked = _blocked(face, x, r, wanted, covered=low <= high, press=press, die=die)
+    hit = furthest_x(ring, bottom, top) if low <= high else None
+    x, r = (wanted, (face.low + face.high) / 2.0) if hit is None else (hit[0], hit[1])
+    if face.upright and abs(x - wanted) < TOUCH_MM:
+        r = (low + high) / 2.0
+    free = low <= high and bottom >= _floor(x, press, die)
+    blocked = _blocked(face, x, r, wanted, free=free, press=press)
     if not blocked and tip:
         punch_hit = furthest_x(tip, bottom, top)
         if punch_hit is not None and punch_hit[0] > x:
@@ -289,11 +223,9 @@ def _place(
     )  # fmt: skip
 
 
-def _blocked(
-    face: _Face, x: float, r: float, wanted: float, *, covered: bool, press: Press, die: Die
-) -> str:
+def _blocked(face: Face, x: float, r: float, wanted: float, *, free: bool, press: Press) -> str:
     """Why the finger can't stand there, in words; empty when it can."""
-    if not covered:
+    if not free:
         return "The finger would have to stand inside the die or the bed."
     if abs(x - wanted) > SAME_MM:
         return f"The sheet itself is in the way of the {face.against}."

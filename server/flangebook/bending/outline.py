@@ -102,14 +102,15 @@ def _gooseneck(punch: Punch) -> Ring:
         raise InputError(
             "A gooseneck has a throat.", "neck_relief_mm", "Give how far it lies behind the tip."
         )
+    _flank_top(tip, width / 2.0, punch)
     half, front = width / 2.0, max(width / 4.0, tip[-1][0])
-    front_y, back_y = _flank_top(tip, front, punch), _flank_top(tip, half, punch)
+    front_y = _flank_top(tip, front, punch)
     seat_low = top - min(0.15 * top, width)
     throat_high = seat_low - (relief + half)
     steep = 1.0 / math.tan(math.radians(punch.angle_deg) / 2.0)
     for rise in (max(steep, 1.0), 1.0):
-        throat_low = front_y + rise * (front + relief)
-        neck_low = back_y + rise * (half + relief)
+        throat_low = front_y + rise * (relief + front)
+        neck_low = front_y + rise * (relief + width - front)
         if max(throat_low, neck_low) < throat_high:
             break
     else:
@@ -119,7 +120,7 @@ def _gooseneck(punch: Punch) -> Ring:
             "neck_relief_mm",
             f"With this relief the punch is more than {least:.0f} mm high.",
         )
-    back = [(half, back_y), (relief + width, neck_low), (relief + width, throat_high)]
+    back = [(front, front_y), (relief + width, neck_low), (relief + width, throat_high)]
     seat = [(half, seat_low), (half, top), (-half, top), (-half, seat_low)]
     throat = [(relief, throat_high), (relief, throat_low), (-front, front_y)]
     return _tidy([*tip, *back, *seat, *throat])

@@ -61,13 +61,13 @@ def arc(centre: Point, radius_mm: float, start_deg: float, end_deg: float) -> li
     ]
 
 
-def furthest_x(ring: Ring, low_mm: float, high_mm: float) -> tuple[float, float] | None:
-    """The largest x of the ring at heights from low to high, and the height it lies at.
+def furthest_x(ring: Ring, low_mm: float, high_mm: float) -> tuple[float, float, float] | None:
+    """The largest x of the ring at heights from low to high, its lowest and highest place.
 
-    Where several heights share it, their middle. None when the ring has nothing there.
+    None when the ring has nothing there.
 
     >>> furthest_x(box(0.0, 0.0, 5.0, 2.0), 1.0, 9.0)
-    (5.0, 1.5)
+    (5.0, 1.0, 2.0)
     """
     best, lowest, highest = -math.inf, 0.0, 0.0
     bx, by = ring[-1]
@@ -80,7 +80,7 @@ def furthest_x(ring: Ring, low_mm: float, high_mm: float) -> tuple[float, float]
                 elif x > best - TOUCH_MM:
                     lowest, highest = min(lowest, y), max(highest, y)
         bx, by = ax, ay
-    return None if best == -math.inf else (best, (lowest + highest) / 2.0)
+    return None if best == -math.inf else (best, lowest, highest)
 
 
 def _clipped(
