@@ -9,6 +9,7 @@ import { keptCard, keptShop } from "../app/store.js";
 import { angle, length, lengthUnit, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
+import { everyTimeCautions } from "../app/view/findings.js";
 import { freshness } from "../app/view/freshness.js";
 import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
 import { trialLine } from "../app/view/trials.js";
@@ -67,7 +68,7 @@ function cardScreen(card, around) {
   const { plan } = card;
   const findings = plan.checks.filter((/** @type {any} */ check) => check.level !== "ok");
   const stops = findings.filter((/** @type {any} */ check) => check.level === "stop");
-  const others = findings.filter((/** @type {any} */ check) => check.level !== "stop");
+  const others = findings.filter((/** @type {any} */ check) => check.level !== "stop" && !check.code.startsWith("general-"));
   return html`<article class="card" data-test="card" data-revision=${card.revision}>
     <div class="card-head">
       <header class="card-top">
@@ -80,13 +81,14 @@ function cardScreen(card, around) {
       ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
       ${freshness(around.fresh)}
       ${start(card, stops.length > 0)}
-      <section class="panel card-picture" aria-label="What it becomes">${sectionDrawing(plan)}</section>
+      <section class="panel card-picture" aria-label="What it becomes">${sectionDrawing(plan, { tallest: innerHeight * 0.34 })}</section>
       ${links(card)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length)}${blankFigures(plan.blank)}</section>
       <section class="panel card-steps"><h2>Steps</h2>${orderWords(plan.order)}${stepList(card)}</section>
       ${others.length ? html`<section class="panel card-watch"><h2>What to watch</h2>${checkList(others)}</section>` : nothing}
+      ${everyTimeCautions(plan.checks)}
       <section class="panel card-trials"><h2>What came out</h2>${trials(card, around.waiting)}</section>
     </div>
   </article>`;

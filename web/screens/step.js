@@ -104,7 +104,7 @@ function findingsOf(card, step) {
   const wholeStops = card.plan.checks.filter((/** @type {any} */ check) => check.level === "stop" && !check.step);
   const hands = card.plan.checks.filter((/** @type {any} */ check) => check.code === "general-hands");
   /** @type {Map<string, any>} */
-  const each = new Map([...hands, ...wholeStops, ...own].map((check) => [check.code + check.words, { ...check, step: null }]));
+  const each = new Map([...wholeStops, ...own, ...hands].map((check) => [check.code + check.words, { ...check, step: null }]));
   const all = [...each.values()];
   return {
     stops: all.filter((check) => check.level === "stop"),
@@ -148,6 +148,7 @@ function numbers(card, step) {
     ${setting.fromTrial
       ? html`<p class="from-trial" data-test="from-trial"><b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and ${words(length(step.punch_depth_mm, { digits: 2 }))}.</p>`
       : nothing}
+    ${step.gauge_draw_back_mm ? html`<p class="draw-back" data-test="draw-back"><b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b> before the stroke: the rising flange would hit it.</p>` : nothing}
     ${hits(step)}`;
 }
 

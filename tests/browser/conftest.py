@@ -1,0 +1,161 @@
+"""A real Chromium on a real server. A test fails on any error in the browser's console."""
+
+from __future__ import annotations
+
+import os
+import re
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from browsing import call
+from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page
+from shop_process import ShopProcess
+
+PHONE = {"width": 390, "height": 844}
+WIDE = {"width": 1920, "height": 1080}
+FLAGS = [
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--no-first-run",
+]
+
+
+@pytest.fixture(scope="session")
+def browser_type_launch_args(browser_type_launch_args: dict[str, Any]) -> dict[str, Any]:
+    """The machine's own Chromium, which talks to nobody but the test's server."""
+    path = os.environ.get("CHROMIUM") or shutil.which("chromium") or shutil.which("google-chrome")
+    if not path:
+        pytest.fail("No Chromium found. Set CHROMIUM to its path.")
+    return {
+        **browser_type_launch_args,
+        "executable_path": path,
+        "chromium_sandbox": False,
+        "args": FLAGS,
+    }
+
+
+@pytest.fixture(scope="session")
+def demo_data(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The demo shop as a first start makes it; to be copied, never served."""
+    data = tmp_path_factory.mktemp("demo") / "shop"
+    ShopProcess(data).start().stop()
+    return data
+
+
+@pytest.fixture(scope="session")
+def shop_server(
+    demo_data: Path, tmp_path_factory: pytest.TempPathFactory
+) -> Iterator[ShopProcess]:
+    """A server with the demo shop for all tests that leave it running."""
+    data = tmp_path_factory.mktemp("shared") / "shop"
+    shutil.copytree(demo_data, data)
+    server = ShopProcess(data).start()
+    yield server
+    server.stop()
+
+
+@pytest.fixture
+def own_server(demo_data: Path, tmp_path: Path) -> Iterator[ShopProcess]:
+    """A server with the demo shop that the test may kill."""
+    data = tmp_path / "shop"
+    shutil.copytree(demo_data, data)
+    server = ShopProcess(data).start()
+    yield server
+    server.stop()
+
+
+@pytest.fixture
+def demo_codes(shop_server: ShopProcess) -> dict[str, str]:
+    """The demo cards' codes by title."""
+    cards = call(f"{shop_server.url}/api/v1/cards?limit=200")["cards"]
+    return {card["title"]: card["code"] for card in cards}
+
+
+@pytest.fixture
+def new_card(shop_server: ShopProcess) -> Callable[[str], str]:
+    """Makes a plain angle with a title; its code."""
+
+    def make(title: str) -> str:
+        part = {
+            "title": title,
+            "metal": "mild-steel-cr",
+            "thickness_mm": 2,
+            "bend_length_mm": 200,
+            "flats_mm": [40, 60],
+            "bends": [{"included_angle_deg": 90, "direction": "up"}],
+        }
+        return str(call(f"{shop_server.url}/api/v1/cards", "POST", {"part": part})["code"])
+
+    return make
+
+
+class Watched:
+    """What went wrong in the browser while a test ran, except for what the test expects."""
+
+    def __init__(self) -> None:
+        self.faults: list[str] = []
+        self._expected: list[re.Pattern[str]] = []
+
+    def expect(self, words: str) -> None:
+        """Faults with these words belong to the test, such as a killed server's silence."""
+        self._expected.append(re.compile(words))
+
+    def watch(self, page: Page) -> Page:
+        """Listen to a page's console and to what it throws."""
+        page.on("console", self._hear)
+        page.on("pageerror", lambda error: self.faults.append(f"thrown: {error}"))
+        return page
+
+    def unexpected(self) -> list[str]:
+        """What nobody expected."""
+        return [f for f in self.faults if not any(e.search(f) for e in self._expected)]
+
+    def _hear(self, message: ConsoleMessage) -> None:
+        if message.type in ("error", "warning"):
+            self.faults.append(f"{message.type}: {message.text} ({message.location.get('url')})")
+
+
+@pytest.fixture
+def console() -> Iterator[Watched]:
+    """The browser's faults of this test; the test fails if one was not expected."""
+    watched = Watched()
+    yield watched
+    assert watched.unexpected() == []
+
+
+@pytest.fixture
+def context_of(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
+    """A fresh device: its own storage, closed after the test."""
+    made: list[BrowserContext] = []
+
+    def new(viewport: dict[str, int], **more: Any) -> BrowserContext:
+        made.append(browser.new_context(viewport=viewport, locale="en-GB", **more))
+        made[-1].set_default_timeout(10_000)
+        return made[-1]
+
+    yield new
+    for context in made:
+        context.close()
+
+
+@pytest.fixture
+def phone(context_of: Callable[..., BrowserContext], console: Watched) -> Page:
+    """A page on a phone."""
+    return console.watch(context_of(PHONE, has_touch=True).new_page())
+
+
+@pytest.fixture
+def wide(context_of: Callable[..., BrowserContext], console: Watched) -> Page:
+    """A page on a wide screen."""
+    return console.watch(context_of(WIDE).new_page())
+
+
+@pytest.fixture(params=["phone", "wide"])
+def page(request: pytest.FixtureRequest) -> Page:
+    """The test runs on a phone and on a wide screen."""
+    chosen: Page = request.getfixturevalue(request.param)
+    return chosen

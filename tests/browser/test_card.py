@@ -1,0 +1,114 @@
+"""A card: opened by its address, with what it is, what to fetch, what may go wrong."""
+
+from __future__ import annotations
+
+import pytest
+from browsing import by_test, call, show, sideways, wait_ready
+from playwright.sync_api import Page, expect
+
+MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
+SMALL = {
+    "metal": "mild-steel-cr",
+    "thickness_mm": 2,
+    "bend_length_mm": 200,
+    "flats_mm": [40, 60],
+    "bends": [{"included_angle_deg": 90, "direction": "up"}],
+}
+
+
+@pytest.mark.parametrize("address", ["/c/SHE7FA1", "/C/SHE7FA1", "/c/she7fa1", "/C/she-7FAl"])
+def test_the_label_s_address_opens_exactly_that_card(phone: Page, shop_server, address: str):
+    show(phone, shop_server.url + address, "card")
+    expect(by_test(phone, "card-code")).to_have_text("SHE-7FA1")
+    expect(by_test(phone, "card-title")).to_have_text("Shelf bracket, reading room")
+
+
+def test_what_a_card_shows(page: Page, shop_server):
+    card = call(f"{shop_server.url}/api/v1/cards/SHE7FA1")
+    show(page, f"{shop_server.url}/c/SHE7FA1", "card")
+    expect(by_test(page, "card-what")).to_contain_text("3 mm")
+    for tool in card["plan"]["tools"]:
+        row = page.locator(f"[data-test=tools] [data-code='{tool['code']}']")
+        expect(row).to_contain_text(tool["code"])
+        if tool["tray"]:
+            expect(row).to_contain_text(tool["tray"])
+    length = f"{card['plan']['blank']['length_mm']:.2f}"
+    expect(by_test(page, "blank-length")).to_contain_text(length)
+    expect(by_test(page, "section")).to_be_visible()
+    expect(by_test(page, "trial")).to_have_count(min(3, len(card["trials"])))
+    assert sideways(page) <= 0
+
+
+def test_a_stop_is_in_view_before_the_way_on(page: Page, shop_server):
+    plan = {**SMALL, "title": "Too sharp for any die", "bends": [
+        {"included_angle_deg": 20, "direction": "up"}]}  # fmt: skip
+    made = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": plan})
+    assert made["worst"] == "stop"
+    show(page, f"{shop_server.url}/c/{made['code']}", "card")
+    stop = page.locator(".card-stops [data-level=stop]").first
+    expect(stop).to_be_in_viewport()
+    expect(stop).to_contain_text("Stop")
+
+
+def test_from_the_card_to_its_other_pages(phone: Page, shop_server):
+    for name, ready in (("history", "history"), ("label", "label"), ("print", "print")):
+        show(phone, f"{shop_server.url}/c/SHE7FA1", "card")
+        by_test(phone, name).click()
+        wait_ready(phone, ready)
+    show(phone, f"{shop_server.url}/c/SHE7FA1", "card")
+    by_test(phone, "edit").click()
+    wait_ready(phone, "part")
+    expect(by_test(phone, "title")).to_have_value("Shelf bracket, reading room")
+
+
+def test_markup_in_a_title_and_note_is_only_words(page: Page, shop_server):
+    made = call(
+        f"{shop_server.url}/api/v1/cards",
+        "POST",
+        {"part": {**SMALL, "title": MARKUP}, "note": MARKUP, "by": MARKUP[:70]},
+    )
+    for address, ready, name in (
+        ("", "card", "card-title"),
+        ("/step/1", "step", "to-card"),
+        ("/trial/1", "trial", "to-card"),
+        ("/history", "history", "history-screen"),
+    ):
+        show(page, f"{shop_server.url}/c/{made['code']}{address}", ready)
+        expect(by_test(page, name)).to_contain_text(MARKUP)
+        assert page.locator("main img").count() == 0
+        assert "broken in" not in (page.title().split(" · ")[-1])
+    show(page, shop_server.url, "home")
+    expect(page.locator(f"[data-code={made['code']}]")).to_contain_text(MARKUP)
+    assert page.evaluate("document.querySelectorAll('main script').length") == 0
+
+
+def test_a_code_nobody_has(phone: Page, shop_server, console):
+    console.expect("404")
+    show(phone, f"{shop_server.url}/c/0000000", "card")
+    expect(by_test(phone, "unknown-code")).to_contain_text("There is no card 000-0000")
+    show(phone, f"{shop_server.url}/c/0000000/step/1", "step")
+    expect(by_test(phone, "unknown-code")).to_be_visible()
+
+
+def test_a_wrong_check_character_is_told_without_asking(phone: Page, shop_server):
+    asked: list[str] = []
+    phone.on("request", lambda request: asked.append(request.url))
+    for rest, ready in (("", "card"), ("/step/1", "step"), ("/trial/1", "trial")):
+        show(phone, f"{shop_server.url}/c/SHE7FA2{rest}", ready)
+        expect(by_test(phone, "bad-code")).to_contain_text("check character")
+    assert not any("/cards/" in url for url in asked)
+
+
+def test_a_card_says_when_a_fresh_plan_would_differ(wide: Page, shop_server):
+    """The shop's die changes; the saved card does not, and says so."""
+    made = call(
+        f"{shop_server.url}/api/v1/cards", "POST", {"part": {**SMALL, "title": "Old plan"}}
+    )
+    code, die = made["code"], made["plan"]["steps"][0]["die"]
+    show(wide, f"{shop_server.url}/c/{code}", "card")
+    expect(by_test(wide, "fresh")).to_have_count(0)
+    with shop_server.changed_die(die, tray="Z9"):
+        show(wide, f"{shop_server.url}/c/{code}", "card")
+        expect(by_test(wide, "fresh")).to_contain_text("A fresh plan differs")
+        by_test(wide, "fresh").locator("summary").click()
+        expect(by_test(wide, "fresh").locator("tr", has_text="tray")).to_contain_text("Z9")

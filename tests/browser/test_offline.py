@@ -1,0 +1,154 @@
+"""The network is cut: the app opens, every card opens, a trial waits and arrives exactly once.
+
+The server is killed, not the browser's network switched off: a dead server is what happens.
+"""
+
+from __future__ import annotations
+
+import time
+
+import pytest
+from browsing import by_test, call, show, wait_ready
+from playwright.sync_api import Page, expect
+
+SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
+
+
+@pytest.fixture
+def kept(phone: Page, own_server, console) -> Page:
+    """A phone that has been in the shop once: app and cards are on it."""
+    console.expect(SILENCE)
+    show(phone, own_server.url, "home")
+    phone.wait_for_selector("html[data-offline-ready=true]")
+    return phone
+
+
+def test_the_whole_story(kept: Page, own_server):
+    cards = call(f"{own_server.url}/api/v1/cards?limit=200")["cards"]
+    whole = {c["code"]: call(f"{own_server.url}/api/v1/cards/{c['code']}") for c in cards}
+    own_server.kill()
+
+    kept.goto(own_server.url)
+    wait_ready(kept, "home")
+    expect(by_test(kept, "card")).to_have_count(len(cards))
+    expect(by_test(kept, "standing")).to_contain_text("Not connected")
+
+    for code, card in whole.items():
+        show(kept, f"{own_server.url}/c/{code}", "card")
+        expect(by_test(kept, "card-title")).to_have_text(card["title"])
+        expect(by_test(kept, "section")).to_be_visible()
+        for step in card["plan"]["steps"]:
+            show(kept, f"{own_server.url}/c/{code}/step/{step['number']}", "step")
+            drawn = by_test(kept, "sheet").get_attribute("d")
+            assert drawn.count("L") == len(step["drawing"]["before"]["sheet"]) - 1
+
+    show(kept, f"{own_server.url}/C/SHE7FA1", "card")  # as a scanned label opens it
+    show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    by_test(kept, "measured_deg").fill("91.3")
+    by_test(kept, "note").fill("typed in the dead spot")
+    by_test(kept, "save").click()
+    expect(by_test(kept, "waits")).to_contain_text("Waiting")
+    expect(by_test(kept, "standing")).to_contain_text("1 trial waits")
+    rows = whole["SHE7FA1"]["plan"]["steps"][0]["corrections"]
+    nearest = min(rows, key=lambda row: abs(row["measured_deg"] - 91.3))
+    told = float(by_test(kept, "new-angle-value").inner_text().rstrip("°"))
+    assert told == pytest.approx(nearest["set_angle_deg"], abs=0.051)
+    expect(by_test(kept, "basis")).to_contain_text("on this device")
+    expect(by_test(kept, "keep-later")).to_be_visible()
+    expect(by_test(kept, "keep")).to_have_count(0)
+
+    show(kept, f"{own_server.url}/c/SHE7FA1", "card")
+    expect(by_test(kept, "waiting-trial")).to_contain_text("Waiting to be sent")
+    show(kept, own_server.url, "home")
+    expect(kept.locator("[data-code=SHE7FA1]")).to_contain_text("1 trial waits")
+
+    own_server.start()  # the same port, the same data
+    show(kept, f"{own_server.url}/c/SHE7FA1", "card")
+    expect(by_test(kept, "waiting-trial")).to_have_count(0)
+    expect(by_test(kept, "trial").first).to_contain_text("91.3°")
+    for _ in range(2):  # nothing is sent again later
+        show(kept, own_server.url, "home")
+    kept.wait_for_selector("html[data-waiting='0']")
+    trials = call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
+    assert [t["note"] for t in trials].count("typed in the dead spot") == 1
+
+
+def test_an_answer_lost_on_the_way_makes_no_second_trial(kept: Page, own_server):
+    """The shop has it, the phone never heard: it waits here, is sent again, and is there once."""
+    lost: list[int] = []
+
+    def lose_the_answer(route):
+        answer = route.fetch()
+        lost.append(answer.status)
+        route.abort("connectionreset")
+
+    kept.route("**/trials", lose_the_answer, times=1)
+    show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    by_test(kept, "measured_deg").fill("89.4")
+    by_test(kept, "save").click()
+    expect(by_test(kept, "waits")).to_be_visible()
+    assert lost == [201]
+    show(kept, own_server.url, "home")
+    kept.wait_for_selector("html[data-waiting='0']")
+    trials = call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
+    assert [t.get("measured_deg") for t in trials].count(89.4) == 1
+
+
+def test_a_refused_trial_is_not_lost(kept: Page, own_server, console):
+    console.expect("422")
+    own_server.kill()
+    show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    by_test(kept, "measured_deg").fill("90.4")
+    by_test(kept, "flange_mm").fill("40 apples")
+    by_test(kept, "save").click()
+    expect(by_test(kept, "waits")).to_be_visible()
+    own_server.start()
+    show(kept, f"{own_server.url}/c/SHE7FA1", "card")
+    expect(by_test(kept, "waiting-trial")).to_contain_text("Refused")
+    assert all(t.get("measured_deg") != 90.4 for t in call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"])
+
+
+def test_a_card_opened_online_is_kept_before_the_feed_brings_it(kept: Page, own_server, console):
+    """Made by somebody else, opened here at once, and the shop dies: it still opens."""
+    console.expect("ERR_FAILED")  # the feed, which this test cuts off
+    part = {
+        "title": "Made a moment ago",
+        "metal": "mild-steel-cr",
+        "thickness_mm": 2,
+        "bend_length_mm": 200,
+        "flats_mm": [40, 60],
+        "bends": [{"included_angle_deg": 90, "direction": "up"}],
+    }
+    kept.route("**/api/v1/changes*", lambda route: route.abort())
+    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": part})
+    show(kept, f"{own_server.url}/c/{made['code']}", "card")
+    own_server.kill()
+    show(kept, f"{own_server.url}/c/{made['code']}", "card")
+    expect(by_test(kept, "card-title")).to_have_text("Made a moment ago")
+    show(kept, f"{own_server.url}/c/{made['code']}/step/1", "step")
+    expect(by_test(kept, "sheet")).to_be_visible()
+
+
+def test_a_card_that_is_not_on_the_device_says_so(kept: Page, own_server):
+    own_server.kill()
+    show(kept, f"{own_server.url}/c/0000000", "card")
+    expect(by_test(kept, "not-kept")).to_contain_text("not on this device")
+
+
+def test_a_silent_server_keeps_nobody_waiting(kept: Page, own_server):
+    """Stopped, not dead: connections open and nothing ever comes. The card shows all the same."""
+    own_server.freeze()
+    try:
+        start = time.monotonic()
+        show(kept, f"{own_server.url}/c/SHE7FA1", "card")
+        show(kept, f"{own_server.url}/c/SHE7FA1/step/1", "step")
+        assert time.monotonic() - start < 3.0
+    finally:
+        own_server.thaw()
+
+
+def test_history_without_the_shop_shows_what_is_here(kept: Page, own_server):
+    own_server.kill()
+    show(kept, f"{own_server.url}/c/SHE7FA1/history", "history")
+    expect(by_test(kept, "silent")).to_contain_text("This device has revision")
+    expect(by_test(kept, "trial").first).to_be_visible()
