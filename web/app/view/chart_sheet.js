@@ -1,6 +1,7 @@
 // The wall chart's table: thickness down, dies across; force, smallest flange and radius in each cell.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { force, forcePerLength, length, words } from "../units.js";
+import { tidyLength } from "../../drawing/section.js";
+import { force, forcePerLength, length, lengthUnit, words } from "../units.js";
 import { flag } from "./checks.js";
 import { day } from "./when.js";
 
@@ -11,20 +12,20 @@ export function chartSheet(chart) {
   return html`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${chart.metal.name}</h2>
-      <p>${chart.press?.name ?? "No press entered"}${chart.press ? html`, ${words(force(chart.press.force_kn))}` : nothing}. Checked at a bend length of ${words(length(chart.bend_length_mm, { digits: 0 }))}, 90°.</p>
+      <p>${chart.press?.name ?? "No press entered"}${chart.press ? html`, ${words(force(chart.press.force_kn))}` : nothing}. Held against ratings at a bend length of ${words(length(chart.bend_length_mm, { digits: 0 }))}.</p>
       <p class="printed">Printed ${day(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
         <tr>
-          <th scope="col" class="corner">Sheet</th>
-          ${chart.dies.map((/** @type {any} */ die) => html`<th scope="col" data-test="die-${die.code}">V ${length(die.v_opening_mm, { digits: 0 }).text}<span class="sub">${die.code}</span>
+          <th scope="col" class="corner">Sheet<span class="sub">${lengthUnit()}</span></th>
+          ${chart.dies.map((/** @type {any} */ die) => html`<th scope="col" data-test="die-${die.code}">V ${tidyLength(die.v_opening_mm)}<span class="sub">${die.code}</span>
             <span class="sub">${die.rating_kn_per_m === null ? "rating ?" : words(forcePerLength(die.rating_kn_per_m))}</span></th>`)}
         </tr>
       </thead>
       <tbody>
         ${chart.rows.map((/** @type {any} */ row) => html`<tr>
-          <th scope="row">${words(length(row.thickness_mm, { digits: 2 }))}<span class="sub">${row.gauge ?? ""}</span></th>
+          <th scope="row">${tidyLength(row.thickness_mm)}<span class="sub">${row.gauge ?? ""}</span></th>
           ${row.cells.map(cell)}
         </tr>`)}
       </tbody>
@@ -36,11 +37,10 @@ export function chartSheet(chart) {
 
 /** @param {Cell} found */
 function cell(found) {
-  if (!found.usable) return html`<td class="unusable" data-level="none" data-die=${found.die}><span aria-hidden="true">–</span><span class="unseen">${found.why}</span></td>`;
-  return html`<td class="cell ${found.level}" data-level=${found.level} data-die=${found.die}>
-    <span class="force">${forcePerLength(found.force_kn_per_m).text}</span>
-    <span class="rest">${length(found.min_flange_mm).text} · R ${length(found.inside_radius_mm).text}</span>
-    ${found.level === "ok" ? nothing : flag(found.level, mark(found))}
+  if (!found.usable) return html`<td class="unusable" data-level="none" data-die=${found.die} title=${found.why}><span aria-hidden="true">–</span><span class="unseen">${found.why}</span></td>`;
+  return html`<td class="cell ${found.level}" data-level=${found.level} data-die=${found.die} title=${found.why}>
+    <span class="first"><span class="force">${forcePerLength(found.force_kn_per_m).text}</span>${found.level === "ok" ? nothing : flag(found.level, mark(found))}</span>
+    ${found.level === "stop" ? nothing : html`<span class="rest">${length(found.min_flange_mm).text} · R ${length(found.inside_radius_mm).text}</span>`}
   </td>`;
 }
 
