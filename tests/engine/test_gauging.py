@@ -117,23 +117,17 @@ def test_outside_of_a_finished_flange_is_gauged_to_the_outside_dimension() -> No
     assert (gauge.bends_between, gauge.reachable) == (1, True)
 
 
-def test_edge_with_no_bend_between_is_preferred() -> None:
+def test_edge_with_no_bend_between_comes_first() -> None:
     strip = strip_of(CHANNEL, folded(CHANNEL), {1})
-    options = gauging.gauge_options(strip, 2, "up", PRESS, DIE)
-    best = gauging.choose(options)
-    assert best is not None
-    assert (best.end, best.against) == ("right", "flat edge")
-    assert gauging.choose(options, keep_end="left") == best
+    first, second = gauging.gauge_options(strip, 2, "up", PRESS, DIE)
+    assert (first.end, first.against) == ("right", "flat edge")
+    assert (second.end, second.against) == ("left", "finished flange")
 
 
-def test_the_end_is_kept_when_as_good() -> None:
+def test_the_shorter_wing_comes_first() -> None:
     strip = strip_of(CHANNEL, folded(CHANNEL), ())
     options = gauging.gauge_options(strip, 1, "up", PRESS, DIE)
-    short, kept = gauging.choose(options), gauging.choose(options, keep_end="right")
-    assert short is not None
-    assert kept is not None
-    assert (short.end, kept.end) == ("left", "right")
-    assert gauging.choose(()) is None
+    assert [g.end for g in options] == ["left", "right"]
 
 
 def test_what_the_finger_cannot_reach_is_said() -> None:
@@ -143,7 +137,7 @@ def test_what_the_finger_cannot_reach_is_said() -> None:
     assert [g.reachable for g in options] == [True, False]
     assert "outside the gauge's travel, 5 to 100 mm" in options[1].reason
     none = replace(PRESS, gauge_x_min_mm=200.0)
-    assert gauging.gauge_for(strip, 1, "up", none, DIE) is None
+    assert not any(g.reachable for g in gauging.gauge_options(strip, 1, "up", none, DIE))
     high = replace(PRESS, gauge_r_min_mm=10.0)
     assert "R 1.0 mm" in gauging.gauge_options(strip, 1, "up", high, DIE)[0].reason
 
@@ -240,14 +234,14 @@ def test_a_hanging_flange_needs_the_finger_drawn_back() -> None:
     of = part((60.0, 50.0, 25.0), (bend(), bend(90.0, "down")))
     bends = folded(of)
     strip = strip_of(of, bends, {2})
-    gauge = gauging.gauge_for(
-        strip, 1, "up", PRESS, DIE, stroke=stroke(of, bends, 1), keep_end="right"
-    )
     options = [g for g in gauging.gauge_options(strip, 1, "up", PRESS, DIE) if g.end == "right"]
     back = gauging.draw_back_mm(
         options[0], strip, 1, "up", stroke=stroke(of, bends, 1), press=PRESS, die=DIE
     )
     assert back > 2.0
-    assert gauge is not None
-    assert gauge.end == "left"  # the free edge is better, and nothing sweeps there
-    assert gauge.draw_back_mm == 0.0
+    first = gauging.gauge_options(strip, 1, "up", PRESS, DIE)[0]
+    assert first.end == "left"  # the free edge is better, and nothing sweeps there
+    clear = gauging.draw_back_mm(
+        first, strip, 1, "up", stroke=stroke(of, bends, 1), press=PRESS, die=DIE
+    )
+    assert clear == 0.0

@@ -14,7 +14,7 @@ from shapely import LineString, Point, Polygon
 
 from flangebook.bending import pose
 from flangebook.bending.air_bend_geometry import punch_depth_mm, shoulder_centre_x_mm
-from flangebook.bending.gauging import gauge_for
+from flangebook.bending.gauging import draw_back_mm, gauge_options
 from flangebook.bending.hems import hem
 from flangebook.bending.part import Bend, Direction
 from flangebook.bending.pose import End, Stroke
@@ -137,14 +137,17 @@ def test_drawing_shows_the_gauge_where_it_stands() -> None:
     of = part((15.0, 40.0, 60.0), (bend(90.0, "down"), bend(90.0, "up")))
     bends = folded(of)
     strip, step = strip_of(of, bends, {1}), stroke(of, bends, 2)
-    gauge = gauge_for(strip, 2, "up", PRESS, DIE, punch=PUNCH, stroke=step)
-    assert gauge is not None
+    gauge = gauge_options(strip, 2, "up", PRESS, DIE, punch=PUNCH)[-1]
+    assert gauge.reachable
+    back = draw_back_mm(gauge, strip, 2, "up", stroke=step, press=PRESS, die=DIE, punch=PUNCH)
+    assert back > 2.0
+    gauge = replace(gauge, draw_back_mm=back)
     drawing = pose.step_drawing(
         strip, 2, "up", step, press=PRESS, holder=HOLDER, punch=GOOSENECK, die=DIE, gauge=gauge
     )
-    finger, back = Polygon(drawing.gauge), Polygon(drawing.gauge_after)
+    finger, gone = Polygon(drawing.gauge), Polygon(drawing.gauge_after)
     assert finger.bounds[0] == pytest.approx(gauge.x_mm)
-    assert back.bounds[0] - finger.bounds[0] == pytest.approx(gauge.draw_back_mm)
+    assert gone.bounds[0] - finger.bounds[0] == pytest.approx(gauge.draw_back_mm)
     assert drawing.gauge_point == gauge.contact
     x0, y0, x1, y1 = drawing.bounds
     for ring in (drawing.sheet_before, drawing.sheet_after, drawing.die, drawing.gauge):

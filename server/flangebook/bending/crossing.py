@@ -10,7 +10,6 @@ flat has no straight left, so for those only a true overlap counts.
 from __future__ import annotations
 
 import math
-from collections.abc import Collection
 from dataclasses import dataclass
 
 from flangebook.bending.strip import Arc, Straight, Strip, trace
@@ -44,11 +43,8 @@ class _Piece:
         return f"bend {number}" if self.index % 2 else f"flat {number}"
 
 
-def meeting(strip: Strip, closed_hems: Collection[int] = ()) -> Meeting | None:
-    """The first two places of the section that overlap or touch, or None.
-
-    closed_hems: numbers of the bends (from 1) whose two flats may lie on one another.
-    """
+def meeting(strip: Strip) -> Meeting | None:
+    """The first two places of the section that overlap or touch, or None."""
     pieces = _pieces(strip)
     found: list[tuple[bool, bool, _Piece, _Piece]] = []
     for i, one in enumerate(pieces):

@@ -4,16 +4,17 @@ The sheet lies on the die with its active bend flat. Whatever faces the back, ne
 can stop the finger: the sheet's edge, the outer face of a finished flange, the round of a
 bend that is past square. The finger has a height and a depth; at each height it would meet
 whatever of the sheet reaches furthest back there, so a place counts only where that is the
-face meant. Which of several places is best is a rule of the trade (common practice, no
-source): the fewest finished bends between, an edge before a flange, the shorter wing at the
-gauge so that the operator holds the heavy side.
+face meant. Places are put in order by a rule of the trade (common practice, no source): the
+fewest finished bends between, an edge before a flange, the shorter wing at the gauge so that
+the operator holds the heavy side. Which end to take is the plan's to say, since turning the
+part costs too.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Iterator
+from dataclasses import dataclass
 
 from flangebook.bending.errors import RangeError
 from flangebook.bending.faces import Against, Face, faces
@@ -84,43 +85,6 @@ def _rank(gauge: Gauge) -> tuple[bool, bool, int, bool, float]:
         gauge.against == "finished flange",
         gauge.x_mm,
     )
-
-
-def choose(options: Iterable[Gauge], keep_end: End | None = None) -> Gauge | None:
-    """The best reachable place; None without one.
-
-    keep_end: the end now at the gauge; it stays there if its best place is of the same kind
-    (as many bends between, same sort of contact), so the part is not turned for nothing.
-    """
-    reachable = sorted((g for g in options if g.reachable), key=_rank)
-    if not reachable:
-        return None
-    best = reachable[0]
-    same = [g for g in reachable if _rank(g)[:4] == _rank(best)[:4] and g.end == keep_end]
-    return same[0] if same else best
-
-
-def gauge_for(
-    strip: Strip,
-    number: int,
-    direction: Direction,
-    press: Press,
-    die: Die,
-    *,
-    punch: Punch | None = None,
-    stroke: Stroke | None = None,
-    keep_end: End | None = None,
-) -> Gauge | None:
-    """The place chosen for the finger, or None when neither end can be gauged.
-
-    stroke: if given, the draw-back is worked out too.
-    """
-    chosen = choose(gauge_options(strip, number, direction, press, die, punch=punch), keep_end)
-    if chosen is None or stroke is None:
-        return chosen
-    back = draw_back_mm(chosen, strip, number, direction, stroke=stroke, press=press, die=die,
-                        punch=punch)  # fmt: skip
-    return replace(chosen, draw_back_mm=back)
 
 
 def draw_back_mm(

@@ -187,18 +187,13 @@ def check_part(part: Part) -> None:
                 f"flats_mm.{i}",
                 f"Make it longer than {need:.4g} mm, or the bends less sharp or less round.",
             )
-    meeting = crossing.meeting(strip_of(part, bends), _closed_hems(part))
+    meeting = crossing.meeting(strip_of(part, bends))
     if meeting is not None:
         raise NotAPartError(
             f"{meeting.words}.",
             f"flats_mm.{meeting.flat - 1}",
             "Shorten one of them, or change an angle or a direction between them.",
         )
-
-
-def _closed_hems(part: Part) -> frozenset[int]:
-    """Numbers of the bends whose two flats may lie on one another."""
-    return frozenset(n for n, bend in enumerate(part.bends, 1) if bend.kind == "closed_hem")
 
 
 def section_checks(part: Part, bends: Sequence[FoldedBend]) -> tuple[Check, ...]:
@@ -220,7 +215,7 @@ def section_checks(part: Part, bends: Sequence[FoldedBend]) -> tuple[Check, ...]
                 )
             )
     if not found:
-        meeting = crossing.meeting(strip_of(part, bends), _closed_hems(part))
+        meeting = crossing.meeting(strip_of(part, bends))
         if meeting is not None:
             words = f"{meeting.words} with the radii these tools give."
             found.append(Check("stop", "section-meets-itself", words, "Change a flat or an angle."))
