@@ -136,7 +136,7 @@ def test_the_section_s_dimensions_are_what_was_typed(wide: Page, shop_server):
     show(wide, f"{shop_server.url}/part", "part")
     enter(wide, {**ANGLE, "flats": ["41.5", "63"]})
     good(wide)
-    texts = wide.locator("[data-test=section] text").all_inner_texts()
+    texts = wide.locator("[data-test=section] text").all_text_contents()
     assert {"41.5", "63", "90°", "1"} <= set(texts)
     label = by_test(wide, "section").get_attribute("aria-label") or ""
     assert "flat 1: 41.5 mm, bend 1: 90° up; flat 2: 63.0 mm" in label
@@ -149,7 +149,7 @@ def test_a_section_that_crosses_itself_is_refused_at_its_flat(page: Page, shop_s
     enter(page, ring)
     good(page)
     box(page, "flats_mm.2").fill("40")  # now flat 4 comes down through flat 1
-    expect(by_test(page, "wrong-flats_mm.0")).to_contain_text("runs into flat 4")
+    expect(page_wrong(page, "flats_mm.0")).to_contain_text("runs into flat 4")
     expect(box(page, "flats_mm.0")).to_have_attribute("aria-invalid", "true")
     expect(by_test(page, "picture-words")).to_contain_text("Flat 1 runs into flat 4")
     expect(by_test(page, "picture")).to_have_attribute("data-stale", "true")
