@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
+from functools import cache
 from typing import Any
 
+from flangebook.bending.bend_checks import air_bending_only
 from flangebook.bending.checks import Check, fill
 from flangebook.bending.estimate import Estimate
+from flangebook.bending.handling import general_cautions
 
 JsonDict = dict[str, Any]
 
@@ -81,6 +84,16 @@ def checks_json(checks: Iterable[Check]) -> list[JsonDict]:
             seen.add(key)
             answer.append(check_json(check))
     return answer
+
+
+@cache
+def _always() -> tuple[JsonDict, ...]:
+    return tuple(check_json(c) for c in (air_bending_only(), *general_cautions()))
+
+
+def always_said() -> list[JsonDict]:
+    """What is true of every bend; it stays out of the worst level of an answer."""
+    return [dict(one) for one in _always()]
 
 
 def ring_json(points: Sequence[tuple[float, float]]) -> list[list[float]]:

@@ -9,8 +9,8 @@ from flangebook.bending.checks import Level
 from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_positive
 from flangebook.bending.metals import GaugeFamily, Metal
+from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
 from flangebook.bending.ratings import Rating
-from flangebook.bending.section import MOST_SIZE_MM, MOST_THICKNESS_MM
 from flangebook.bending.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answer import JsonDict, maybe, number
 from flangebook.planning.fit import LEAST_V_OVER_T, Equipment, Fit, Wanted, fit

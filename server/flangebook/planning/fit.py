@@ -59,7 +59,8 @@ class Wanted:
 class Fit:
     """One die and one punch for one bend.
 
-    bend: what is predicted, None where it cannot be (a check says why).
+    bend: what is predicted, None where it cannot be (a check says why). ratings: every load;
+    checks has those that are not plain "ok".
     """
 
     wanted: Wanted
@@ -131,7 +132,7 @@ def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
         ),
         *_opening(wanted, die),
         *_owned_length(wanted, die, punch),
-        *(row.check() for row in rows),
+        *(row.check() for row in rows if row.level != "ok"),
         *_metal(wanted, bend, punch),
         *_condition("die", die.code, die.condition, die.condition_note),
         *_condition("punch", punch.code, punch.condition, punch.condition_note),

@@ -5,16 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from flangebook.bending import sheet_gauge
-from flangebook.bending.bend_checks import air_bending_only
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.errors import InputError, MissingToolError
-from flangebook.bending.handling import general_cautions
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.metals import Metal
-from flangebook.bending.section import MOST_SIZE_MM, MOST_THICKNESS_MM
+from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
 from flangebook.bending.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answer import (
     JsonDict,
+    always_said,
     checks_json,
     number,
 )
@@ -195,6 +194,7 @@ def _answer(
     wanted = chosen.wanted
     findings = (
         *chosen.checks,
+        *(row.check() for row in chosen.ratings if row.level == "ok"),
         *assumed_checks(chosen.die, chosen.punch, equipment.press),
         *press_checks(chosen, equipment),
         *_no_die(chosen, options),
@@ -220,7 +220,7 @@ def _answer(
         "ratings": [rating_json(row) for row in chosen.ratings],
         "options": options_json(chosen, options, named=named),
         "drawing": drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment),
-        "checks": checks_json((*findings, air_bending_only(), *general_cautions())),
+        "checks": [*checks_json(findings), *always_said()],
         "worst": worst(findings),
     }
 

@@ -10,7 +10,6 @@ from collections.abc import Mapping, Sequence
 
 from flangebook import __version__
 from flangebook.bending import handling, section
-from flangebook.bending.bend_checks import air_bending_only
 from flangebook.bending.blank import Blank, blank
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.distortion import distortion_checks
@@ -21,7 +20,7 @@ from flangebook.bending.order import Order, order_for
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.answer import JsonDict, check_json, number
+from flangebook.planning.answer import JsonDict, always_said, check_json, number
 from flangebook.planning.attempts import Attempt, best_attempt
 from flangebook.planning.fit import Equipment
 from flangebook.planning.operations import operations
@@ -91,7 +90,7 @@ def _answer(trials: Trials, order: Order, attempt: Attempt) -> JsonDict:
             "words": order.words,
         },
         "steps": steps_json(steps, equipment, by_step),
-        "checks": _gathered([*findings, air_bending_only(), *handling.general_cautions()]),
+        "checks": [*_gathered(findings), *({**one, "steps": []} for one in always_said())],
         "worst": worst(findings),
         "engine": __version__,
     }
@@ -171,7 +170,5 @@ def _gathered(checks: Sequence[Check]) -> list[JsonDict]:
         if check.step is not None:
             steps.append(check.step)
         by_words[key] = (first, steps)
-    ordered = sorted(
-        by_words.values(), key=lambda x: (x[0].code.startswith("general-"), severity[x[0].level])
-    )
+    ordered = sorted(by_words.values(), key=lambda pair: severity[pair[0].level])
     return [{**check_json(check), "steps": steps} for check, steps in ordered]

@@ -21,6 +21,7 @@ from flangebook.planning.fit import USUAL_V_OVER_T, Equipment, Fit, Wanted, fit
 
 _WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 _LOAD_CODES = {"press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load"}
+UNPREDICTABLE = 20  # worse than any number of findings that forbid a bend
 _RADIUS_STEP = 0.05  # radii closer than this share of the one asked for rank alike
 
 
@@ -57,7 +58,7 @@ def merit(one: Fit) -> Merit:
     cautions = sum(c.level == "caution" and c.code not in _LOAD_CODES for c in one.checks)
     over_t = one.v_over_t
     return Merit(
-        stops=len(one.stops),
+        stops=len(one.stops) if one.bend is not None else UNPREDICTABLE,
         radius_miss=_radius_miss(one),
         out_of_range=_out_of_range(over_t),
         load=_WEIGHT[one.load_level],
