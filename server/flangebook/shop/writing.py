@@ -23,7 +23,7 @@ def digest(value: Any) -> str:
     >>> digest({"a": 1, "b": 2}) == digest({"b": 2, "a": 1})
     True
     """
-    text = json.dumps(value, ensure_ascii=True, sort_keys=True, separators=(",", ":"))
+    text = json.dumps(value, sort_keys=True, separators=(",", ":"), default=str)
     return text_digest(text)
 
 
