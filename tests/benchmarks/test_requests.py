@@ -1,0 +1,70 @@
+"""How long the server takes to answer, as a ratio to a request that does nothing."""
+
+from __future__ import annotations
+
+import http.client
+import json
+import statistics
+import time
+from collections.abc import Callable
+from pathlib import Path
+from urllib.parse import urlsplit
+
+import pytest
+
+from .conftest import Figures, Shop
+
+pytestmark = pytest.mark.benchmark
+ROUNDS = 40
+BEND = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 800,
+        "included_angle_deg": 90}  # fmt: skip
+
+
+def six_bends(root: Path) -> dict[str, object]:
+    """The part of the demo shop with six bends."""
+    cards = json.loads((root / "demo_data/parts.json").read_text("utf-8"))["cards"]
+    (part,) = [card["part"] for card in cards if len(card["part"]["bends"]) == 6]
+    return dict(part)
+
+
+def asking(shop: Shop, method: str, path: str, body: object = None) -> Callable[[], float]:
+    """A function that asks once on a connection that stays open, and says how long [ms]."""
+    parts = urlsplit(shop.address)
+    connection = http.client.HTTPConnection(parts.hostname or "", parts.port, timeout=60)
+    sent = None if body is None else json.dumps(body)
+    headers = {"Content-Type": "application/json"} if sent else {}
+
+    def ask() -> float:
+        began = time.perf_counter()
+        connection.request(method, path, sent, headers)
+        answer = connection.getresponse()
+        answer.read()
+        took = (time.perf_counter() - began) * 1000
+        assert answer.status == 200, (path, answer.status)
+        return took
+
+    return ask
+
+
+def test_answers(root: Path, shop: Shop, figures: Figures) -> None:
+    code = shop.get("/api/v1/cards?limit=100")["cards"][0]["code"]
+    asked = {
+        "GET /health": asking(shop, "GET", "/api/v1/health"),
+        "POST /bend": asking(shop, "POST", "/api/v1/bend", BEND),
+        "POST /plan, six bends": asking(shop, "POST", "/api/v1/plan", six_bends(root)),
+        "GET /cards/CODE": asking(shop, "GET", f"/api/v1/cards/{code}"),
+    }
+    goals = {"POST /bend": "3 times", "POST /plan, six bends": "50 ms",
+             "GET /cards/CODE": "1.5 times"}  # fmt: skip
+    took: dict[str, list[float]] = {name: [] for name in asked}
+    for ask in asked.values():
+        ask()
+    # In turns, so that whatever else the machine does weighs on all alike.
+    for _ in range(ROUNDS):
+        for name, ask in asked.items():
+            took[name].append(ask())
+    median = {name: statistics.median(times) for name, times in took.items()}
+    nothing = median["GET /health"]
+    for name, time_ms in median.items():
+        figure = f"{time_ms:.2f} ms, {time_ms / nothing:.1f} times /health"
+        figures.add(name, figure, goals.get(name, ""))
