@@ -119,7 +119,8 @@ def angle_at_depth(
     radii = inside_radius_mm + thickness_mm + shoulder_radius_mm
     # depth = x_c tan(theta) - radii (1/cos(theta) - 1) is one cosine of a shifted angle.
     reach = hypot(x_c, radii - depth_mm)
-    if radii > reach:
+    # Where the radii fill the V there is a deepest point; the root beyond it is no bend.
+    if radii > reach or (radii > x_c and depth_mm > radii):
         raise RangeError(
             f"The sheet cannot follow the punch {depth_mm:.3g} mm into a V of "
             f"{v_opening_mm:.3g} mm with an inside radius of {inside_radius_mm:.3g} mm.",

@@ -1,0 +1,159 @@
+"""Findings about one bend: angle, radius, flange; each names what would do."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from sheet_metals import about, die, metal, punch
+
+from flangebook.bending.bend_checks import (
+    air_bending_only,
+    crease,
+    flange_length,
+    large_tip,
+    radius_asked,
+    sharper_than_tools,
+    smallest_radius,
+)
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.metals import Figure
+
+SET_87 = Estimate(86.5, 87.0, 87.8)
+RADIUS = Estimate(2.2, 2.56, 2.8)
+
+
+@pytest.mark.parametrize(
+    ("tool_angle", "level"), [(80.0, None), (86.5, None), (86.8, "caution"), (87.1, "stop")]
+)
+@pytest.mark.parametrize("kind", ["die", "punch"])
+def test_sharper_than_a_tool(kind, tool_angle, level):
+    chosen = {
+        "die": die(angle_deg=tool_angle) if kind == "die" else None,
+        "punch": punch(tool_angle) if kind == "punch" else None,
+    }
+    found = sharper_than_tools(SET_87, chosen["die"], chosen["punch"])
+    assert [c.level for c in found] == ([level] if level else [])
+    for check in found:
+        assert check.code == f"sharper-than-{kind}"
+        assert f"No {kind} on record is sharp enough" in check.do
+
+
+def test_names_the_tools_that_would_do_nearest_first():
+    owned = [
+        die(40.0, 30.0, code="V40-30"),
+        die(16.0, 60.0, code="V16-60"),
+        die(12.0, 88.0, code="V12-88"),
+        die(20.0, 80.0, code="V20-80"),
+    ]
+    (found,) = sharper_than_tools(SET_87, die(16.0, 88.0), None, dies=owned)
+    assert found.do == "Use die V16-60 or V20-80 or V40-30."
+    punches = [punch(30.0, 1.0, code="P30"), punch(88.0, 1.0, code="P88")]
+    (found,) = sharper_than_tools(SET_87, None, punch(88.0), punches=punches)
+    assert found.do == "Use punch P30."
+
+
+@given(st.floats(30, 150), st.floats(0.1, 5), st.floats(20, 120))
+def test_an_angle_the_tools_reach_is_no_finding(nominal, spread, tool_angle):
+    band = Estimate(nominal - spread, nominal, nominal + spread)
+    found = sharper_than_tools(band, die(angle_deg=tool_angle), punch(tool_angle))
+    assert bool(found) == (band.low < tool_angle)
+
+
+@given(st.floats(0.5, 10.0), st.floats(0.0, 2.0))
+def test_crease(t, tip_over_t):
+    found = crease(t, tip_over_t * t)
+    assert (found is None) == (tip_over_t * t >= 0.63 * t)
+    if found:
+        assert found.level == "caution"
+        assert found.numbers["least_mm"] == pytest.approx(0.63 * t)
+
+
+@pytest.mark.parametrize(("tip", "found"), [(4.0, False), (4.1, True)])
+def test_tip_over_a_quarter_of_the_v(tip, found):
+    """A punch/opening ratio above 1/4 is large-radius bending: Vorkov et al. 2018."""
+    assert (large_tip(16.0, tip) is not None) == found
+
+
+def bears(across=None, along=None):
+    return metal(min_radius_over_t_across=across, min_radius_over_t_with=along)
+
+
+@pytest.mark.parametrize(
+    ("across", "along", "grain", "level"),
+    [
+        (None, None, None, "unknown"),
+        (about(1.0), None, None, "ok"),
+        (about(1.5), None, None, "caution"),
+        (about(1.0), about(2.0), None, "caution"),  # grain not known: the worse one counts
+        (about(1.0), about(2.0), "across", "ok"),
+        (about(1.0), about(2.0), "with", "caution"),
+        (about(1.0), None, "with", "unknown"),  # a figure across says nothing of along
+        (None, about(1.0), "across", "unknown"),
+    ],
+)
+def test_smallest_radius(across, along, grain, level):
+    found = smallest_radius(bears(across, along), 2.0, RADIUS, grain)
+    assert found.level == level
+    assert (found.do == "") == (level == "ok")
+
+
+def test_tables_that_disagree_are_both_told():
+    disagree = Figure(0.5, 1.0, 2.0, "two tables", "typical")
+    found = smallest_radius(bears(disagree), 2.0, RADIUS)
+    assert found.level == "ok"
+    assert "some tables ask for 4 mm" in found.words
+
+
+@pytest.mark.parametrize(
+    ("asked", "level"),
+    [(None, None), (2.56, "ok"), (2.2, "ok"), (3.1, "ok"), (3.3, "caution"), (1.0, "caution")],
+)
+def test_radius_asked(asked, level):
+    found = radius_asked(asked, RADIUS, metal())
+    assert (found.level if found else None) == level
+
+
+def test_radius_asked_names_what_would_make_it():
+    wider = radius_asked(4.0, RADIUS, metal())
+    assert wider.do == "A V of about {wanted_v_mm} makes it, or a punch with a tip of {asked_mm}."
+    assert wider.numbers["wanted_v_mm"] == pytest.approx(25.0)
+    narrower = radius_asked(1.0, RADIUS, metal())
+    assert narrower.do == "A V of about {wanted_v_mm} makes it with a punch tip no larger."
+    assert "no sharp corner" in radius_asked(0.0, RADIUS, metal()).do
+
+
+@pytest.mark.parametrize(
+    ("flange", "level", "code"),
+    [
+        (10.9, "stop", "flange-too-short"),
+        (11.0, "caution", "flange-close"),
+        (12.0, "caution", "flange-close"),
+        (12.2, "ok", "flange-length"),
+    ],
+)
+def test_flange_length(flange, level, code):
+    found = flange_length(flange, 11.0)
+    assert (found.level, found.code) == (level, code)
+
+
+def test_says_that_it_is_air_bending_only():
+    assert "several times the force" in air_bending_only().words
+
+
+def test_every_number_in_the_words_is_given():
+    """No template asks for a number that its check does not carry."""
+    found = [
+        *sharper_than_tools(SET_87, die(angle_deg=88), punch(86.7)),
+        crease(3.0, 1.0),
+        large_tip(16.0, 5.0),
+        smallest_radius(bears(about(1.5)), 2.0, RADIUS),
+        smallest_radius(bears(), 2.0, RADIUS),
+        radius_asked(4.0, RADIUS, metal()),
+        flange_length(5.0, 11.0),
+        flange_length(11.5, 11.0),
+        air_bending_only(),
+    ]
+    for check in found:
+        for text in (check.words, check.do.format(**dict.fromkeys(check.numbers, "1"))):
+            assert "{" not in text
