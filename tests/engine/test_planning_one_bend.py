@@ -261,6 +261,15 @@ def test_an_angle_that_is_no_bend_or_pressed_shut_is_refused(angle: float) -> No
     assert caught.value.where == "included_angle_deg"
 
 
+def test_a_tool_whose_outline_is_broken_is_said_and_the_numbers_stand() -> None:
+    ring = ((0.0, 0.0), (10.0, 10.0), (10.0, 0.0), (0.0, 10.0))
+    broken = replace(STRAIGHT, shape="points", points_mm=ring)
+    answer = checked(crib=Crib((broken,), (die(16.0),), (HOLDER,)))
+    assert answer["drawing"] is None
+    assert "not-drawn" in codes(answer, "unknown")
+    assert answer["punch_depth_mm"] > 0
+
+
 def test_cautions_for_hands_are_said_but_do_not_count() -> None:
     answer = checked(punch="P1", die="V16-84", angle_deg=120.0, thickness_mm=1.5)
     assert {"general-hands", "general-pedal", "air-bending-only"} <= codes(answer)

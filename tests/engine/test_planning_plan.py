@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
+from itertools import pairwise
 from math import log10, pi
 
 import pytest
@@ -98,7 +99,7 @@ def test_turns_follow_from_the_faces_and_ends() -> None:
     for one in (CHANNEL, ZED, HAT, SIX):
         steps = planned(one)["steps"]
         assert (steps[0]["turn_over"], steps[0]["turn_end"]) == (False, False)
-        for before, after in zip(steps, steps[1:], strict=False):
+        for before, after in pairwise(steps):
             assert after["turn_over"] == (before["inside_face"] != after["inside_face"])
             assert after["turn_end"] == (before["gauged_end"] != after["gauged_end"])
             assert after["inside_face"] == one.bends[after["bend"] - 1].direction

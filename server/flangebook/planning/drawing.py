@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from flangebook.bending.checks import Check
 from flangebook.bending.gauging import Gauge
 from flangebook.bending.outline import tool_stack
 from flangebook.bending.part import Bend, Direction
@@ -72,6 +73,13 @@ def with_punch(drawing: StepDrawing, one: Fit, equipment: Equipment) -> StepDraw
         ram_before=up.ram,
         ram_after=down.ram,
     )
+
+
+def not_drawn(why: str) -> Check:
+    """The finding that a bend could not be drawn."""
+    why = why.replace("{", "(").replace("}", ")")
+    words = f"It could not be drawn: {why}"
+    return Check("unknown", "not-drawn", words, "Mend the outline of the tool or the press.")
 
 
 def simple_angle(one: Fit) -> tuple[Strip, int]:

@@ -72,7 +72,6 @@ def next_setting(
     """
     wanted, measured = float(step["included_angle_deg"]), measured_angle_deg(trial)
     base = _in_force("set_angle_deg", trial, setting, step)
-    depth = _in_force("punch_depth_mm", trial, setting, step)
     line = _line(step.get("corrections") or ())
     answer: JsonDict = {
         "wanted_deg": number(wanted),
@@ -90,7 +89,7 @@ def next_setting(
     angle = base - (measured - wanted) * (180.0 - base) / (180.0 - wanted)
     if not 0.0 < angle < 180.0:
         return {**answer, "words": _OUT_OF_REACH}
-    new_depth = None
+    depth, new_depth = _depth_at(base, trial, setting, step, line), None
     if depth is not None:
         new_depth = depth + line.depth_mm(angle) - line.depth_mm(base)
     return {
@@ -110,6 +109,20 @@ def _in_force(
         if holder.get(name) is not None:
             return float(holder[name])
     return None
+
+
+def _depth_at(
+    set_angle_deg: float, trial: Trial, setting: Mapping[str, Any] | None, step: Step, line: _Line
+) -> float | None:
+    """The depth [mm] the piece was made with: as the trial says, else the one in force, moved
+    along the table when another angle had been set than the one it belongs to."""
+    if trial.get("punch_depth_mm") is not None:
+        return float(trial["punch_depth_mm"])
+    depth = _in_force("punch_depth_mm", {}, setting, step)
+    belongs_to = _in_force("set_angle_deg", {}, setting, step)
+    if depth is None or belongs_to is None:
+        return depth
+    return depth + line.depth_mm(set_angle_deg) - line.depth_mm(belongs_to)
 
 
 def _line(rows: Sequence[Mapping[str, Any]]) -> _Line | None:

@@ -24,7 +24,7 @@ from flangebook.planning.bend_json import (
     predicted,
     rating_json,
 )
-from flangebook.planning.drawing import drawing_json, drawn, simple_angle
+from flangebook.planning.drawing import drawing_json, drawn, not_drawn, simple_angle
 from flangebook.planning.fit import Equipment, Fit, Wanted, fit
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.ranking import Merit, best_punch, ranked
@@ -199,7 +199,8 @@ def _answer(
         *press_checks(chosen, equipment),
         *_no_die(chosen, options),
     )
-    strip, line = simple_angle(chosen)
+    drawing, why_not = _drawing(chosen, equipment)
+    findings = (*findings, *why_not)
     family = wanted.metal.gauge_family
     gauge = sheet_gauge.nearest_gauge(wanted.thickness_mm, family) if family else None
     return {
@@ -219,10 +220,19 @@ def _answer(
         "opinions": opinions(wanted, bend),
         "ratings": [rating_json(row) for row in chosen.ratings],
         "options": options_json(chosen, options, named=named),
-        "drawing": drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment),
+        "drawing": drawing,
         "checks": [*checks_json(findings), *always_said()],
         "worst": worst(findings),
     }
+
+
+def _drawing(chosen: Fit, equipment: Equipment) -> tuple[JsonDict | None, tuple[Check, ...]]:
+    """A plain angle in the tools, or why it cannot be drawn."""
+    strip, line = simple_angle(chosen)
+    try:
+        return drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment), ()
+    except InputError as error:
+        return None, (not_drawn(error.what),)
 
 
 def _no_die(chosen: Fit, options: Sequence[tuple[Merit, Fit]]) -> tuple[Check, ...]:

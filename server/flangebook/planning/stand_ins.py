@@ -15,6 +15,7 @@ from flangebook.bending.v_opening import assumed_die, nearest_nominal_v_mm, pref
 
 USUAL_NOSE_DEG = 86.0
 ACUTE_NOSE_DEG = 28.0
+SHARPEST_NOSE_DEG = 20.0
 LEAST_TIP_MM = 1.0
 SPARE_DEG = 6.0  # how much sharper than the finished bend its tools should be
 
@@ -23,7 +24,7 @@ def nose_for(included_angle_deg: float) -> float:
     """The tool angle to count with for a bend of this included angle [deg]."""
     if included_angle_deg >= USUAL_NOSE_DEG + 2.0:
         return USUAL_NOSE_DEG
-    return max(min(ACUTE_NOSE_DEG, included_angle_deg - SPARE_DEG), 1.0)
+    return max(min(ACUTE_NOSE_DEG, included_angle_deg - SPARE_DEG), SHARPEST_NOSE_DEG)
 
 
 def punch_by_rule(

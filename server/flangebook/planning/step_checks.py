@@ -11,6 +11,7 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.hems import hem_checks
 from flangebook.bending.part import Part
 from flangebook.bending.ring import bounds
+from flangebook.planning.drawing import not_drawn
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.stand_ins import assumed_checks
@@ -161,8 +162,7 @@ def _running_into(step: PlannedStep) -> Iterator[Check]:
             "Try another order, a punch with more room behind its tip, or other tools.",
         )
     if step.refused:
-        yield Check("unknown", "not-drawn", f"The step could not be drawn: {step.refused}",
-                    "Mend the tool's outline in the crib.")  # fmt: skip
+        yield not_drawn(step.refused)
 
 
 def _handling(step: PlannedStep, one: Fit, equipment: Equipment) -> Iterator[Check]:
