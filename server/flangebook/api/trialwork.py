@@ -42,7 +42,8 @@ def _step(plan: Mapping[str, Any], asked: Mapping[str, Any]) -> JsonDict:
     for step in plan["steps"]:
         if step["number"] == asked["step"]:
             if asked["bend"] not in (None, step["bend"]):
-                raise ma.ValidationError(f"Step {asked['step']} makes bend {step['bend']}.", "bend")
+                words = f"Step {asked['step']} makes bend {step['bend']}."
+                raise ma.ValidationError({"bend": [words]})
             found: JsonDict = step
             return found
-    raise ma.ValidationError(f"The plan has no step {asked['step']}.", "step")
+    raise ma.ValidationError({"step": [f"The plan has no step {asked['step']}."]})

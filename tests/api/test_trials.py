@@ -1,0 +1,190 @@
+"""Trials: kept once, answered with what to set next."""
+
+from __future__ import annotations
+
+import uuid
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from flask import Flask
+from flask.testing import FlaskClient
+from problem import problem
+
+from flangebook.bending.correction import correct_setting
+from flangebook.planning.next_setting import next_setting
+from flangebook.shop import trials as kept_trials
+
+CARD = "/api/v1/cards/ZRA2CKX"
+TRIALS = f"{CARD}/trials"
+
+
+def trial(**more: Any) -> dict[str, Any]:
+    return {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91.0, **more}
+
+
+def test_a_trial_is_kept_and_answered(client: FlaskClient):
+    card = client.get(CARD).get_json()
+    step = card["plan"]["steps"][0]
+    sent = trial(note="lot 7", by="press", made_at="2026-05-04T10:00:00+02:00", flange_mm="1 in")
+    answer = client.post(TRIALS, json=sent)
+    assert answer.status_code == 201
+    body = answer.get_json()
+    kept = body["trial"]
+    assert kept["id"] == sent["id"]
+    assert kept["bend"] == step["bend"]
+    assert kept["made_at"] == "2026-05-04T08:00:00.000Z"
+    assert kept["flange_mm"] == 25.4
+    assert kept["correction"] == body["correction"]
+    after = client.get(CARD)
+    assert after.headers["ETag"] == body["card_etag"] != card["etag"]
+    assert after.get_json()["trials"] == [kept]
+    assert after.get_json()["trials_total"] == 1
+    assert after.get_json()["revision"] == 1
+
+
+def test_the_same_trial_again_is_harmless(client: FlaskClient):
+    sent = trial()
+    first = client.post(TRIALS, json=sent)
+    again = client.post(TRIALS, json=sent)
+    assert (first.status_code, again.status_code) == (201, 200)
+    assert again.get_json() == first.get_json()
+    assert client.get(CARD).get_json()["trials_total"] == 1
+
+
+def test_the_same_id_with_other_content_is_a_conflict(client: FlaskClient):
+    sent = trial()
+    client.post(TRIALS, json=sent)
+    problem(client.post(TRIALS, json={**sent, "measured_deg": 90}), 409)
+    problem(client.post("/api/v1/cards/SHE7FA1/trials", json=sent), 409)
+    assert client.get(CARD).get_json()["trials"][0]["measured_deg"] == 91
+
+
+def test_left_middle_right_give_their_mean_and_a_tilt(client: FlaskClient):
+    sent = trial(left_deg=90.5, middle_deg=91, right_deg=91.5)
+    del sent["measured_deg"]
+    body = client.post(TRIALS, json=sent).get_json()
+    assert body["trial"]["measured_deg"] == 91
+    assert body["correction"]["error_deg"] == 1
+    assert body["correction"]["tilt_mm_per_m"] > 0, "the right end came out too open: more depth"
+
+
+@pytest.mark.parametrize(
+    ("change", "field"),
+    [
+        ({"id": "not-a-uuid"}, "id"),
+        ({"id": None}, "id"),
+        ({"step": 9}, "step"),
+        ({"step": "1"}, "step"),
+        ({"bend": 2}, "bend"),
+        ({"measured_deg": None}, "measured_deg"),
+        ({"measured_deg": 0}, "measured_deg"),
+        ({"measured_deg": 181}, "measured_deg"),
+        ({"left_deg": "wide"}, "left_deg"),
+        ({"made_at": "yesterday"}, "made_at"),
+        ({"made_at": "2026-05-04T10:00:00"}, "made_at"),
+        ({"note": "x" * 2001}, "note"),
+        ({"thickness_mm": "16 ga"}, "thickness_mm"),
+        ({"colour": 1}, "colour"),
+    ],
+)
+def test_trials_that_cannot_be(reader: FlaskClient, change: dict[str, Any], field: str):
+    problem(reader.post(TRIALS, json=trial(**change)), 422, field)
+    assert reader.get(CARD).get_json()["trials_total"] == 0
+
+
+def test_a_revision_that_is_not_there(reader: FlaskClient):
+    problem(reader.post(TRIALS, json=trial(revision=7)), 404)
+
+
+def test_a_trial_of_an_older_revision_is_never_lost(client: FlaskClient):
+    """Typed offline, sent after somebody changed the card."""
+    card = client.get(CARD).get_json()
+    part = {**card["part"], "flats_mm": [21, 30, 20]}
+    client.put(CARD, json={"part": part, "archived": True}, headers={"If-Match": card["etag"]})
+    answer = client.post(TRIALS, json=trial(revision=1))
+    assert answer.status_code == 201
+    assert answer.get_json()["correction"]["set_angle_deg"] is not None
+    assert client.get(CARD).get_json()["trials"][0]["revision"] == 1
+
+
+def test_a_card_shows_its_newest_trials_and_pages_the_rest(client: FlaskClient):
+    for number in range(105):
+        answer = client.post(TRIALS, json=trial(measured_deg=90 + number / 100))
+        assert answer.status_code == 201
+    card = client.get(CARD).get_json()
+    assert card["trials_total"] == 105
+    assert [t["number"] for t in card["trials"]] == list(range(6, 106))
+    page = client.get(f"{TRIALS}?limit=10&offset=100").get_json()
+    assert page["total"] == 105
+    assert [t["number"] for t in page["trials"]] == [5, 4, 3, 2, 1]
+
+
+def test_a_card_is_full_some_day(client: FlaskClient, monkeypatch: pytest.MonkeyPatch):
+    monkeypatch.setattr(kept_trials, "MOST_TRIALS", 1)
+    assert client.post(TRIALS, json=trial()).status_code == 201
+    problem(client.post(TRIALS, json=trial()), 409)
+
+
+def test_the_offered_setting_is_the_printed_tables(client: FlaskClient):
+    """At every measured angle of the step's own table the answer is that row's."""
+    step = client.get(CARD).get_json()["plan"]["steps"][0]
+    assert len(step["corrections"]) > 10
+    for row in step["corrections"]:
+        offered = next_setting(step, {"measured_deg": row["measured_deg"]}, 600.0)
+        assert offered["set_angle_deg"] == pytest.approx(row["set_angle_deg"], abs=0.006)
+        assert offered["punch_depth_mm"] == pytest.approx(row["punch_depth_mm"], abs=0.002)
+
+
+@pytest.mark.parametrize("measured", [86.3, 89.1, 90.0, 90.2, 91.7, 94.4])
+def test_the_offered_setting_is_the_geometrys_own(make_app: Callable[..., Flask], measured: float):
+    """The saved table, read between its rows, against the engine's exact geometry."""
+    app = make_app()
+    client = app.test_client()
+    from flangebook.shop.crib import tooling
+
+    dies = {die.code: die for die in tooling(app.extensions["flangebook.store"]).crib.dies}
+    plan = client.get(CARD).get_json()["plan"]
+    step = plan["steps"][0]
+    exact = correct_setting(
+        90.0,
+        measured,
+        step["set_angle_deg"],
+        step["inside_radius_mm"],
+        plan["part"]["thickness_mm"],
+        dies[step["die"]],
+        step["punch_depth_mm"],
+    )
+    offered = next_setting(step, {"measured_deg": measured}, 600.0)
+    assert offered["set_angle_deg"] == pytest.approx(exact.set_angle_deg, abs=0.01)
+    assert offered["punch_depth_mm"] == pytest.approx(exact.punch_depth_mm, abs=0.005)
+
+
+def test_a_second_correction_starts_from_what_was_set(client: FlaskClient):
+    first = client.post(TRIALS, json=trial(measured_deg=92)).get_json()["correction"]
+    card = client.get(CARD).get_json()
+    setting = {
+        "step": 1,
+        "set_angle_deg": first["set_angle_deg"],
+        "punch_depth_mm": first["punch_depth_mm"],
+    }
+    client.put(CARD, json={"settings": [setting]}, headers={"If-Match": card["etag"]})
+    right = client.post(TRIALS, json=trial(revision=2, measured_deg=90)).get_json()["correction"]
+    assert right["set_angle_deg"] == first["set_angle_deg"]
+    assert right["punch_depth_mm"] == first["punch_depth_mm"]
+    assert right["words"].startswith("As wanted")
+    still_open = client.post(TRIALS, json=trial(revision=2, measured_deg=90.5)).get_json()
+    assert still_open["correction"]["set_angle_deg"] < first["set_angle_deg"]
+    assert still_open["correction"]["punch_depth_mm"] > first["punch_depth_mm"]
+
+
+def test_what_was_really_set_counts_before_what_was_planned(client: FlaskClient):
+    body = client.post(TRIALS, json=trial(measured_deg=90, set_angle_deg=85, punch_depth_mm=5))
+    correction = body.get_json()["correction"]
+    assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (85, 5)
+
+
+def test_a_measurement_far_off_says_check_first(client: FlaskClient):
+    words = client.post(TRIALS, json=trial(measured_deg=105)).get_json()["correction"]["words"]
+    assert "too open" in words
+    assert "Check the tools" in words
