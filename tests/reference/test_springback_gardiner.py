@@ -1,4 +1,4 @@
-"""F. J. Gardiner, The springback of metals, Trans. ASME 79 (1957), pp. 1-9.
+"""F. J. Gardiner, Transactions of the ASME 79 (1957), pp. 1-9: springback of bent sheet.
 
 Ri/Rf = 4 (Ri Y/(E T))^3 - 3 (Ri Y/(E T)) + 1. The citation was read at
 https://mej.aut.ac.ir/article_378.html; the formula in several public texts, among them

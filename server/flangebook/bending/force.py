@@ -65,8 +65,8 @@ def force_textbook(
     Raises:
         InputError: a size is not above zero.
 
-    Source: M. P. Groover, Fundamentals of Modern Manufacturing, 4th ed., ch. 20 (eq. 20.8),
-    and the same equation numbered 19.8 in a later printing. No range is given there.
+    Source: M. P. Groover, Fundamentals of Modern Manufacturing, sheet metalworking: eq. 19.8 and
+    example 19.2 in the copy read, chapter 20 in the 4th edition. No range is given there.
 
     >>> round(force_textbook(450, 44.5, 3.2, 25))  # Groover, example with t 3.2 and D 25 mm
     10909
