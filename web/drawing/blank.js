@@ -8,7 +8,7 @@ import { shownWidth, tidyLength } from "./section.js";
 /** @typedef {{length_mm: number, width_mm: number, bend_lines: BendLine[]}} Blank */
 /** @typedef {{at: number, width: number, row: number}} Spot */
 
-const SIZE = 17;
+const SIZE = 18;
 const ROW = SIZE * 1.5;
 
 /**
@@ -77,7 +77,7 @@ function bendLine(line, x, top, bottom, over, foot) {
     <path class="leader" d="M${x} ${over}V${y + SIZE * 0.8}M${x} ${foot}V${low - SIZE * 0.8}"/>
     <rect class="ground" x=${left} y=${y - SIZE * 0.75} width=${top.width} height=${SIZE * 1.5}/>
     <circle class="badge" cx=${left + SIZE * 0.75} cy=${y} r=${SIZE * 0.68}/>
-    <text class="badge-number" x=${left + SIZE * 0.75} y=${y} font-size=${SIZE * 0.85} text-anchor="middle" dominant-baseline="central">${line.bend}</text>
+    <text class="badge-number" x=${left + SIZE * 0.75} y=${y} font-size=${SIZE * 0.95} text-anchor="middle" dominant-baseline="central">${line.bend}</text>
     <text x=${left + SIZE * 1.7} y=${y} font-size=${SIZE} dominant-baseline="central">${turn(line)}</text>
     <rect class="ground" x=${bottom.at - bottom.width / 2} y=${low - SIZE * 0.7} width=${bottom.width} height=${SIZE * 1.4}/>
     <text x=${bottom.at} y=${low} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${tidyLength(line.at_mm)}</text>`;

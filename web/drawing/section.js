@@ -25,7 +25,7 @@ export function tidyLength(mm) {
  *   it will be shown, so that the labels come out readable; mark: a bend to stress
  */
 export function sectionDrawing({ section, part }, { pixels = shownWidth(), tallest = pixels * 0.75, test = "section", mark = 0 } = {}) {
-  const size = 17;
+  const size = 18;
   const room = 3.4 * size;
   const map = pixelsOf(boundsOf([section.outline]), pixels - 2 * room, tallest - 2 * room);
   const outline = section.outline.map(map);
@@ -39,7 +39,7 @@ export function sectionDrawing({ section, part }, { pixels = shownWidth(), talle
     ${flats.map(({ lines, box, text }) => svg`${lines.map(([a, b]) => svg`<path class="dimension" d="M${a}L${b}"/>`)}
       ${ticks(lines[0])}${label(box, text, size)}`)}
     ${bends.map(({ box, text, number, badge }) => svg`<circle class="badge ${number === mark ? "marked" : ""}" cx=${badge[0]} cy=${badge[1]} r=${size * 0.68}/>
-      <text class="badge-number" x=${badge[0]} y=${badge[1]} font-size=${size * 0.85} text-anchor="middle" dominant-baseline="central">${number}</text>
+      <text class="badge-number" x=${badge[0]} y=${badge[1]} font-size=${size * 0.95} text-anchor="middle" dominant-baseline="central">${number}</text>
       <text x=${badge[0] + size * 0.95} y=${box.y} font-size=${size} dominant-baseline="central">${text}</text>`)}
   </svg>`;
 }

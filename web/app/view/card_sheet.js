@@ -42,7 +42,7 @@ function head(card, metal) {
       <p>Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.</p>
       ${card.note ? html`<p class="note">${card.note}</p>` : nothing}
     </div>
-    ${plan.section ? sectionDrawing({ section: plan.section, part }, { pixels: 430, tallest: 270, test: "sheet-section" }) : nothing}
+    ${plan.section ? sectionDrawing({ section: plan.section, part }, { pixels: 440, tallest: 280, test: "sheet-section" }) : nothing}
     <img class="qr" src="/api/v1/cards/${card.code}/qr.svg" alt="QR code that opens this card" data-test="sheet-qr"
       @error=${(/** @type {Event} */ event) => /** @type {HTMLElement} */ (event.target).setAttribute("hidden", "")}>
   </header>`;

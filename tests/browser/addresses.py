@@ -1,0 +1,35 @@
+"""Every screen of the app, by an address that shows it and the name it is ready under."""
+
+from __future__ import annotations
+
+CARD = "STEP6BQ"  # six bends, findings of every kind
+
+ADDRESSES = [
+    ("/", "home"),
+    ("/bend", "bend"),
+    ("/bend?metal=mild-steel-cr&thickness=2 mm&length=500 mm", "bend"),
+    ("/part", "part"),
+    (f"/part?from={CARD}", "part"),
+    (f"/c/{CARD}", "card"),
+    (f"/c/{CARD}/step/3", "step"),
+    (f"/c/{CARD}/trial/3", "trial"),
+    (f"/c/{CARD}/history", "history"),
+    (f"/c/{CARD}/print", "print"),
+    (f"/c/{CARD}/label", "label"),
+    ("/c/0000001", "card"),  # a slip in the code
+    (f"/labels?codes={CARD},SHE7FA1", "labels"),
+    ("/chart", "chart"),
+    ("/shop", "shop"),
+    ("/shop/press", "press"),
+    ("/shop/punches", "tools"),
+    ("/shop/punches/G85-1", "tool"),
+    ("/shop/punches/+", "tool"),
+    ("/shop/dies", "tools"),
+    ("/shop/dies/V32", "tool"),
+    ("/shop/holders", "tools"),
+    ("/shop/holders/NH1", "tool"),
+    ("/shop/metals", "tools"),
+    ("/shop/metals/stainless-304", "tool"),
+    ("/shop/nothing", "tools"),
+    ("/settings", "settings"),
+]
