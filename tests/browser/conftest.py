@@ -47,9 +47,7 @@ def demo_data(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 @pytest.fixture(scope="session")
-def shop_server(
-    demo_data: Path, tmp_path_factory: pytest.TempPathFactory
-) -> Iterator[ShopProcess]:
+def shop_server(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[ShopProcess]:
     """A server with the demo shop for all tests that leave it running."""
     data = tmp_path_factory.mktemp("shared") / "shop"
     shutil.copytree(demo_data, data)

@@ -101,9 +101,7 @@ def test_a_wrong_check_character_is_told_without_asking(phone: Page, shop_server
 
 def test_a_card_says_when_a_fresh_plan_would_differ(wide: Page, shop_server):
     """The shop's die changes; the saved card does not, and says so."""
-    made = call(
-        f"{shop_server.url}/api/v1/cards", "POST", {"part": {**SMALL, "title": "Old plan"}}
-    )
+    made = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": {**SMALL, "title": "Old plan"}})
     code, die = made["code"], made["plan"]["steps"][0]["die"]
     show(wide, f"{shop_server.url}/c/{code}", "card")
     expect(by_test(wide, "fresh")).to_have_count(0)

@@ -105,7 +105,10 @@ def test_a_refused_trial_is_not_lost(kept: Page, own_server, console):
     own_server.start()
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
     expect(by_test(kept, "waiting-trial")).to_contain_text("Refused")
-    assert all(t.get("measured_deg") != 90.4 for t in call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"])
+    assert all(
+        t.get("measured_deg") != 90.4
+        for t in call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
+    )
 
 
 def test_a_card_opened_online_is_kept_before_the_feed_brings_it(kept: Page, own_server, console):

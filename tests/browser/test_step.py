@@ -34,7 +34,9 @@ def test_the_numbers_are_the_plan_s(page: Page, shop_server, demo_codes):
         assert shown(page, "gauge-x-value") == pytest.approx(step["gauge_x_mm"], abs=0.0501)
         assert shown(page, "gauge-r-value") == pytest.approx(step["gauge_r_mm"], abs=0.0501)
         assert shown(page, "set-angle-value") == pytest.approx(step["set_angle_deg"], abs=0.0501)
-        assert shown(page, "punch-depth-value") == pytest.approx(step["punch_depth_mm"], abs=0.00501)
+        assert shown(page, "punch-depth-value") == pytest.approx(
+            step["punch_depth_mm"], abs=0.00501
+        )
         face = "Top" if step["inside_face"] == "up" else "Bottom"
         expect(by_test(page, "face")).to_have_text(f"{face} face up.")
         assert ("over" in by_test(page, "move").inner_text()) == step["turn_over"]
@@ -55,7 +57,11 @@ def test_numbers_to_set_are_a_fourteenth_of_the_screen(page: Page, shop_server):
 
 @pytest.mark.parametrize("address", ["", "/step/1", "/trial/1"])
 def test_targets_on_the_floor_are_made_for_gloves(page: Page, shop_server, address: str):
-    show(page, f"{shop_server.url}/c/SHE7FA1{address}", {"": "card", "/step/1": "step"}.get(address, "trial"))
+    show(
+        page,
+        f"{shop_server.url}/c/SHE7FA1{address}",
+        {"": "card", "/step/1": "step"}.get(address, "trial"),
+    )
     targets = page.evaluate(TARGETS)
     assert len(targets) >= 4
     assert [t for t in targets if t[2] < LEAST_TARGET_PX] == []
@@ -151,3 +157,29 @@ def test_inches_on_this_device(phone: Page, shop_server):
     assert shown(phone, "gauge-x-value") == pytest.approx(step["gauge_x_mm"] / 25.4, abs=0.000501)
     expect(by_test(phone, "gauge-x")).to_contain_text("in")
     assert sideways(phone) <= 0
+
+
+def test_numbers_do_not_change_under_somebody_s_hands(phone: Page, shop_server, new_card):
+    """A newer revision arrives while a step is open: it is told, and shown when asked for."""
+    code = new_card("Changed while at the press")
+    show(phone, f"{shop_server.url}/c/{code}/step/1", "step")
+    before = by_test(phone, "set-angle-value").inner_text()
+    card = call(f"{shop_server.url}/api/v1/cards/{code}")
+    setting = {"step": 1, "set_angle_deg": 80.5, "punch_depth_mm": 5.5}
+    call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"settings": [setting]}, card["etag"])
+    phone.evaluate("import('/app/sync.js').then((m) => m.sync())")
+    expect(by_test(phone, "notice")).to_contain_text("revision 2")
+    assert by_test(phone, "set-angle-value").inner_text() == before
+    by_test(phone, "notice").get_by_role("button").click()
+    expect(by_test(phone, "set-angle-value")).to_have_text("80.5°")
+
+
+def test_a_step_with_nothing_to_set(page: Page, shop_server, demo_codes):
+    code = demo_codes["Map-drawer side with hems"]
+    steps = call(f"{shop_server.url}/api/v1/cards/{code}")["plan"]["steps"]
+    flatten = next(s for s in steps if s["operation"] == "hem flatten")
+    show(page, f"{shop_server.url}/c/{code}/step/{flatten['number']}", "step")
+    expect(by_test(page, "nothing-to-set")).to_be_visible()
+    expect(by_test(page, "came-out")).to_have_count(0)
+    expect(by_test(page, "sheet")).to_be_visible()
+    expect(by_test(page, "end")).to_contain_text("flattening tool")

@@ -26,7 +26,9 @@ def shown(page: Page, name: str) -> float:
 
 
 def test_a_trial_is_kept_and_a_new_setting_offered(page: Page, shop_server, code: str):
-    measure(page, f"{shop_server.url}/c/{code}/trial/1", "91,2", flange_mm="40.2", note="grain across")
+    measure(
+        page, f"{shop_server.url}/c/{code}/trial/1", "91,2", flange_mm="40.2", note="grain across"
+    )
     expect(by_test(page, "sent")).to_be_visible()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
     (trial,) = card["trials"]
@@ -76,7 +78,9 @@ def test_what_the_shop_refuses_is_told_at_its_box(phone: Page, shop_server, code
     assert call(f"{shop_server.url}/api/v1/cards/{code}")["trials"] == []
 
 
-def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(page: Page, shop_server, code: str):
+def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(
+    page: Page, shop_server, code: str
+):
     measure(page, f"{shop_server.url}/c/{code}/trial/1")
     by_test(page, "keep").click()
     expect(by_test(page, "kept")).to_contain_text("Revision 2")
@@ -90,7 +94,9 @@ def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(page: Page, s
     assert shown(page, "set-angle-value") == pytest.approx(setting["set_angle_deg"], abs=0.051)
 
 
-def test_keeping_after_somebody_else_changed_the_card_changes_nothing(phone: Page, shop_server, code: str):
+def test_keeping_after_somebody_else_changed_the_card_changes_nothing(
+    phone: Page, shop_server, code: str
+):
     measure(phone, f"{shop_server.url}/c/{code}/trial/1")
     expect(by_test(phone, "sent")).to_be_visible()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")

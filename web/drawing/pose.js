@@ -12,12 +12,13 @@ import { boundsOf, closedPath } from "./rings.js";
 
 /**
  * @param {StepDrawing} drawing
- * @param {{pose: "before"|"after", close: boolean, opening: number, gauge: string, angle: number|null, words: string}} how
- *   opening: the die's V in mm, the measure for how much is shown; gauge: its distance as text;
+ * @param {{pose: "before"|"after", close: boolean, opening: number|null, gauge: string, angle: number|null, words: string}} how
+ *   opening: the die's V in mm, the measure for how much is shown; null without a die; gauge: its distance as text;
  *   angle: included, at the bottom of the stroke;
  *   words: what the drawing shows, for who cannot see it
  */
-export function poseDrawing(drawing, { pose, close, opening, gauge, angle, words: described }) {
+export function poseDrawing(drawing, { pose, close, opening: die, gauge, angle, words: described }) {
+  const opening = die ?? (drawing.bounds[2] - drawing.bounds[0]) / 6;
   const window = close ? closeWindow(opening) : partWindow(drawing, opening);
   const { left, bottom, right, top } = window;
   const now = drawing[pose];
@@ -25,11 +26,11 @@ export function poseDrawing(drawing, { pose, close, opening, gauge, angle, words
     <svg class="drawing pose" role="img" aria-label=${described} data-test="pose" data-pose=${pose}
       viewBox="${left} ${-top} ${right - left} ${top - bottom}" preserveAspectRatio="xMidYMid meet">
       ${[drawing.bed, drawing.die, now.ram, now.holder, now.punch].map(tool)}
-      <path class="axis" d="M0 ${-top - 999}V999" />
+      ${drawing.die.length ? svg`<path class="axis" d="M0 ${-top - 999}V999" />` : nothing}
       <path class="gauge" d=${closedPath(now.gauge)} />
       <path class="sheet" data-test="sheet" d=${closedPath(now.sheet)} />
       ${pose === "before" && drawing.gauge_point ? gaugeDimension(drawing.gauge_point, gauge, window) : nothing}
-      ${pose === "after" && angle ? angleArc(now.sheet, angle, opening) : nothing}
+      ${pose === "after" && angle ? angleArc(now.sheet, angle, opening, window) : nothing}
     </svg>
   </drawing-frame>`;
 }
@@ -51,11 +52,15 @@ function partWindow(drawing, opening) {
   const [left, bottom, right, top] = boundsOf([drawing.before.sheet, drawing.after.sheet]);
   const most = 14 * opening;
   const stop = drawing.gauge_point ? drawing.gauge_point[0] + 1.5 * opening : 0;
-  return {
+  const shown = {
     left: Math.max(Math.min(left - 0.4 * opening, -1.4 * opening), -most),
-    bottom: Math.max(Math.min(bottom - 0.3 * opening, -1.1 * opening), -most / 2),
     right: Math.min(Math.max(right + 0.4 * opening, stop, 1.4 * opening), Math.max(most, stop)),
-    top: Math.min(Math.max(top + 0.3 * opening, 1.6 * opening), most / 1.5),
+  };
+  const width = shown.right - shown.left;
+  return {
+    ...shown,
+    bottom: Math.max(Math.min(bottom - 0.3 * opening, -1.1 * opening, -0.17 * width), -most / 2),
+    top: Math.min(Math.max(top + 0.3 * opening, 1.6 * opening), 8 * opening),
   };
 }
 
@@ -64,7 +69,7 @@ function partWindow(drawing, opening) {
  * @param {[number, number]} point @param {string} text @param {Window} window
  */
 function gaugeDimension([x, y], text, { bottom }) {
-  const line = bottom * 0.5;
+  const line = bottom * 0.45;
   return svg`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${x} ${-y}V${-line}" />
     <path class="dimension" d="M0 ${-line}H${x}" />
@@ -76,11 +81,11 @@ function gaugeDimension([x, y], text, { bottom }) {
 
 /**
  * The angle to set, on an arc from wing to wing.
- * @param {Ring} sheet @param {number} included @param {number} opening
+ * @param {Ring} sheet @param {number} included @param {number} opening @param {Window} window
  */
-function angleArc(sheet, included, opening) {
+function angleArc(sheet, included, opening, { left, right }) {
   const foot = Math.min(...sheet.filter(([x]) => Math.abs(x) < opening / 2).map(([, y]) => y));
-  const radius = 1.25 * opening;
+  const radius = Math.max(1.25 * opening, 0.14 * (right - left));
   const half = (included / 2) * (Math.PI / 180);
   const [x, y] = [radius * Math.sin(half), foot + radius * Math.cos(half)];
   return svg`<g class="dimension-line" data-test="angle-dimension">

@@ -2,8 +2,10 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { openCard, settingOf } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
-import { go } from "../app/router.js";
+import { notice } from "../app/notices.js";
+import { go, showCurrent } from "../app/router.js";
 import { onSettings } from "../app/settings.js";
+import { keptCard } from "../app/store.js";
 import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
@@ -29,6 +31,7 @@ export async function show(visit) {
     visit.render(stepScreen(card, step, look, draw));
   };
   onSettings(() => card && draw(), visit.signal);
+  document.addEventListener("sync", () => card && tellNewer(card), { signal: visit.signal });
   addEventListener("keydown", (event) => card && followKey(event, card, Number(typed)), { signal: visit.signal });
   try {
     await openCard(
@@ -42,6 +45,14 @@ export async function show(visit) {
     );
   } catch (error) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/** Numbers never change under somebody's hands: a newer revision is told, and shown when asked for. @param {any} card as it is shown */
+async function tellNewer(card) {
+  const kept = await keptCard(card.code).catch(() => undefined);
+  if (kept && kept.revision !== card.revision) {
+    notice(`This card is at revision ${kept.revision} now.`, { label: "Show it", act: () => showCurrent() });
   }
 }
 
@@ -68,7 +79,9 @@ function followKey(event, card, number) {
 
 /** @param {any} card @param {number} number */
 function nextOf(card, number) {
+  const last = card.plan.steps.at(-1);
   if (number < card.plan.steps.length) return { href: `/c/${card.code}/step/${number + 1}`, label: "Next", more: `step ${number + 1}` };
+  if (last.set_angle_deg === null) return { href: `/c/${card.code}`, label: "Done: the card", more: "" };
   return { href: `/c/${card.code}/trial/${number}`, label: "What came out?", more: "" };
 }
 
@@ -92,7 +105,7 @@ function stepScreen(card, step, look, draw) {
     </div>
     <nav class="step-nav" aria-label="Steps">
       <a class="button" href=${backOf(card, step.number).href} data-test="back">Back</a>
-      ${last ? nothing : html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out">What came out?</a>`}
+      ${last || step.set_angle_deg === null ? nothing : html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out">What came out?</a>`}
       <a class="button next" href=${next.href} data-test="next">${next.label}${next.more ? html` <small>${next.more}</small>` : nothing}</a>
     </nav>
   </article>`;
@@ -139,11 +152,14 @@ function picture(card, step, look, draw) {
 /** @param {any} card @param {any} step */
 function numbers(card, step) {
   const setting = settingOf(card, step);
+  if (setting.set_angle_deg === null && step.gauge_x_mm === null) {
+    return html`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`;
+  }
   return html`<div class="set-figures">
       ${setFigure("Gauge X", length(step.gauge_x_mm), "gauge-x")}
       ${setFigure("Gauge R", length(step.gauge_r_mm), "gauge-r")}
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
-      ${setFigure("Punch depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
+      ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
     ${setting.fromTrial
       ? html`<p class="from-trial" data-test="from-trial"><b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and ${words(length(step.punch_depth_mm, { digits: 2 }))}.</p>`
@@ -155,7 +171,7 @@ function numbers(card, step) {
 /** A large radius bent in many hits. @param {any} step */
 function hits({ hits: many }) {
   if (!many) return nothing;
-  return html`<div class="hits" data-test="hits"><b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each, gauge ${words(length(many.pitch_mm, { digits: 2 }))} on each time:
+  return html`<div class="hits" data-test="hits"><b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge ${words(length(many.pitch_mm, { digits: 2 }))} each time:
     ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}</div>`;
 }
 
@@ -164,7 +180,7 @@ function tools(step) {
   if (!step.die) return nothing;
   return html`<dl class="step-tools" data-test="step-tools">
     <div><dt>Punch</dt><dd><b>${step.punch}</b> ${step.punch_name}</dd></div>
-    <div><dt>Die</dt><dd><b>${step.die}</b> V ${words(length(step.v_opening_mm))}</dd></div>
+    <div><dt>Die</dt><dd><b>${step.die}</b> ${step.die_name}</dd></div>
     ${step.holder ? html`<div><dt>Holder</dt><dd><b>${step.holder}</b></dd></div>` : nothing}
     <div><dt>Wanted</dt><dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd></div>
   </dl>`;

@@ -47,8 +47,9 @@ export function lie(step, flats) {
 }
 
 /** @param {any} step @param {number} flats */
-function endWords({ gauged_end: end, gauged_against: against }, flats) {
-  if (!end) return html`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;
+function endWords({ gauged_end: end, gauged_against: against, gauge_x_mm: x, operation }, flats) {
+  if (operation === "hem flatten") return html`<span data-test="end">The hem at the ${end} end goes under the flattening tool.</span>`;
+  if (!end || x === null) return html`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;
   const flat = end === "left" ? 1 : flats;
   return html`<span data-test="end">${end === "left" ? "Left" : "Right"} end (flat ${flat}) to the gauge${against === "finished flange" ? ", against the finished flange" : ""}.</span>`;
 }

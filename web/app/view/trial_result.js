@@ -34,8 +34,8 @@ export function trialResult(card, step, result, { again, keep }) {
 
 /** @param {import("../measure.js").Setting} setting */
 const newNumbers = (setting) => html`<div class="set-figures" data-test="new-setting">
-  ${setFigure("Set angle now", angle(setting.set_angle_deg), "new-angle")}
-  ${setting.punch_depth_mm === null ? nothing : setFigure("Punch depth now", length(setting.punch_depth_mm, { digits: 2 }), "new-depth")}
+  ${setFigure("Angle now", angle(setting.set_angle_deg), "new-angle")}
+  ${setting.punch_depth_mm === null ? nothing : setFigure("Depth now", length(setting.punch_depth_mm, { digits: 2 }), "new-depth")}
 </div>`;
 
 /** @param {Result} result */

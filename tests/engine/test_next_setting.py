@@ -1,0 +1,53 @@
+"""What a trial leads to when the press stood otherwise than the card says."""
+
+from __future__ import annotations
+
+import pytest
+
+from flangebook.planning.next_setting import next_setting
+
+STEP = {
+    "included_angle_deg": 90.0,
+    "set_angle_deg": 88.0,
+    "punch_depth_mm": 10.0,
+    "corrections": [
+        {"measured_deg": 90.0 + i, "set_angle_deg": 88.0 - i, "punch_depth_mm": 10.0 + 0.1 * i}
+        for i in range(-5, 6)
+    ],
+}
+
+
+def test_a_typed_set_angle_without_a_depth_takes_the_depth_that_belongs_to_it():
+    """Set at 87 instead of 88: by the table that was 10.1 deep, not the planned 10.0."""
+    said = next_setting(STEP, {"measured_deg": 90.0, "set_angle_deg": 87.0}, 1000.0)
+    assert said["set_angle_deg"] == 87.0
+    assert said["punch_depth_mm"] == pytest.approx(10.1)
+
+
+def test_a_depth_that_was_typed_is_believed():
+    trial = {"measured_deg": 91.0, "set_angle_deg": 87.0, "punch_depth_mm": 10.5}
+    said = next_setting(STEP, trial, 1000.0)
+    moved = 87.0 - said["set_angle_deg"]
+    assert moved == pytest.approx((180 - 87) / 90, abs=0.01)
+    assert said["punch_depth_mm"] == pytest.approx(10.5 + 0.1 * moved, abs=0.002)
+
+
+def test_the_card_s_own_setting_is_the_base_where_it_has_one():
+    own = {"step": 1, "set_angle_deg": 86.0, "punch_depth_mm": 10.3}
+    said = next_setting(STEP, {"measured_deg": 90.0}, 1000.0, own)
+    assert (said["set_angle_deg"], said["punch_depth_mm"]) == (86.0, pytest.approx(10.3))
+    said = next_setting(STEP, {"measured_deg": 90.0, "set_angle_deg": 87.0}, 1000.0, own)
+    assert said["punch_depth_mm"] == pytest.approx(10.2)
+
+
+def test_the_right_end_more_open_asks_for_more_depth_there():
+    trial = {"left_deg": 90.0, "right_deg": 91.0}
+    assert next_setting(STEP, trial, 500.0)["tilt_mm_per_m"] == pytest.approx(0.2)
+
+
+def test_a_step_without_an_angle_keeps_the_measurement_and_says_so():
+    said = next_setting(
+        {**STEP, "set_angle_deg": None, "corrections": []}, {"measured_deg": 3.0}, 1
+    )
+    assert said["set_angle_deg"] is None
+    assert "kept" in said["words"]
