@@ -270,6 +270,16 @@ def test_a_tool_whose_outline_is_broken_is_said_and_the_numbers_stand() -> None:
     assert answer["punch_depth_mm"] > 0
 
 
+def test_a_named_tool_that_cannot_take_the_sheet_is_refused_at_its_field() -> None:
+    for named in ({"die": "V6-84"}, {"v_opening_mm": 6.0}, {"v_opening_mm": 3.0}):
+        with pytest.raises(InputError) as caught:
+            checked(5.0, **named)
+        assert caught.value.where == next(iter(named))
+    with pytest.raises(InputError) as caught:
+        checked(angle_deg=1.0, die="V16-84")
+    assert caught.value.where == "included_angle_deg"
+
+
 def test_cautions_for_hands_are_said_but_do_not_count() -> None:
     answer = checked(punch="P1", die="V16-84", angle_deg=120.0, thickness_mm=1.5)
     assert {"general-hands", "general-pedal", "air-bending-only"} <= codes(answer)

@@ -60,7 +60,7 @@ class Fit:
     """One die and one punch for one bend.
 
     bend: what is predicted, None where it cannot be (a check says why). ratings: every load;
-    checks has those that are not plain "ok".
+    checks has those that are not plain "ok". refused_where: what it was that cannot be.
     """
 
     wanted: Wanted
@@ -69,6 +69,7 @@ class Fit:
     bend: AirBend | None
     ratings: tuple[Rating, ...]
     checks: tuple[Check, ...]
+    refused_where: str = ""
 
     @property
     def level(self) -> Level:
@@ -125,7 +126,7 @@ def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
         )
     except InputError as error:
         refused = Check("stop", "cannot-be-predicted", error.what, error.right)
-        return Fit(wanted, die, punch, None, (), (refused,))
+        return Fit(wanted, die, punch, None, (), (refused,), error.where)
     checks = (
         *bend_checks.sharper_than_tools(
             bend.set_angle_deg, die, punch, equipment.crib.dies, equipment.crib.punches

@@ -66,8 +66,9 @@ def check_bend(
     if chosen.bend is None and not (die or punch):
         chosen = _by_rule(wanted, punches, equipment, v_opening_mm)
     if chosen.bend is None:
-        refused = chosen.stops[0]
-        raise InputError(refused.words, "included_angle_deg", refused.do)
+        named = (("die", die), ("v_opening_mm", v_opening_mm), ("punch", punch),
+                 ("punch_radius_mm", punch_radius_mm))  # fmt: skip
+        raise _refusal(chosen, [field for field, value in named if value])
     return _answer(chosen, options, equipment, named=named_die is not None)
 
 
@@ -180,10 +181,21 @@ def _chosen(
 def _by_rule(
     wanted: Wanted, punches: Sequence[Punch], equipment: Equipment, v_opening_mm: float | None
 ) -> Fit:
-    angle = wanted.included_angle_deg
-    die = die_by_rule(wanted.thickness_mm, angle, v_opening_mm)
-    punch = best_punch(wanted, die, punches, angle) or punch_by_rule(wanted.thickness_mm, angle)
-    return fit(wanted, die, punch, equipment)
+    """A plain die with the best of the punches, or a plain punch where that one is too blunt."""
+    t, angle = wanted.thickness_mm, wanted.included_angle_deg
+    die = die_by_rule(t, angle, v_opening_mm)
+    owned = best_punch(wanted, die, punches, angle)
+    one = fit(wanted, die, owned or punch_by_rule(t, angle), equipment)
+    if one.bend is None and owned is not None and owned.code:
+        return fit(wanted, die, punch_by_rule(t, angle), equipment)
+    return one
+
+
+def _refusal(chosen: Fit, named: Sequence[str]) -> InputError:
+    """Why nothing can be said of the bend, at the field that is to be changed."""
+    why = chosen.stops[0]
+    of_angle = chosen.refused_where == "included_angle_deg" or not named
+    return InputError(why.words, "included_angle_deg" if of_angle else named[0], why.do)
 
 
 def _answer(

@@ -16,7 +16,6 @@ from flangebook.bending.v_opening import assumed_die, nearest_nominal_v_mm, pref
 USUAL_NOSE_DEG = 86.0
 ACUTE_NOSE_DEG = 28.0
 SHARPEST_NOSE_DEG = 20.0
-LEAST_TIP_MM = 1.0
 SPARE_DEG = 6.0  # how much sharper than the finished bend its tools should be
 
 
@@ -32,7 +31,7 @@ def punch_by_rule(
 ) -> Punch:
     """A straight punch whose tip does not crease the sheet."""
     least = math.ceil(SHARP_TIP_OVER_T * thickness_mm * 10.0) / 10.0
-    tip = max(LEAST_TIP_MM, least) if tip_radius_mm is None else tip_radius_mm
+    tip = least if tip_radius_mm is None else tip_radius_mm
     return Punch(
         code="",
         name="assumed",
