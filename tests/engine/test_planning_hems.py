@@ -1,0 +1,135 @@
+"""Hems in two steps, large radii in hits."""
+
+from __future__ import annotations
+
+import itertools
+from dataclasses import replace
+from math import pi, radians
+
+import pytest
+from plan_reading import codes, finding
+from planning_shop import BLUNT, CRIB, HOLDER, METALS, PRESS, STRAIGHT, UP, die, part
+
+from flangebook.bending.part import Bend, Part
+from flangebook.bending.tooling import Crib
+from flangebook.planning.answer import JsonDict
+from flangebook.planning.plan import plan
+
+HEM = Bend(0.0, "up", None, "closed_hem")
+OPEN_HEM = Bend(0.0, "up", None, "open_hem", 2.0)
+THIN = replace(part((20.0, 60.0, 30.0), HEM, UP), thickness_mm=1.0)
+ROUND = part((80.0, 80.0), replace(UP, inside_radius_mm=50.0))
+
+
+def planned(one: Part, crib: Crib = CRIB) -> JsonDict:
+    return plan(one, PRESS, crib, METALS)
+
+
+def test_a_hem_is_an_acute_bend_and_a_flattening_made_first() -> None:
+    steps = planned(THIN)["steps"]
+    assert [(s["bend"], s["operation"]) for s in steps] == [
+        (1, "hem pre-bend"),
+        (1, "hem flatten"),
+        (2, "bend"),
+    ]
+    acute = steps[0]
+    assert (acute["punch"], acute["die"]) == ("P2", "V12-30")
+    assert 30.0 <= acute["included_angle_deg"] <= 36.0
+    assert acute["set_angle_deg_low"] >= 30.0, "no sharper than the die"
+
+
+def test_the_flattening_has_no_die_of_ours_and_says_what_is_not_known() -> None:
+    answer = planned(THIN)
+    flat = answer["steps"][1]
+    nulls = ("punch", "die", "gauge_x_mm", "set_angle_deg", "punch_depth_mm", "force_kn")
+    assert [flat[name] for name in nulls] == [None] * 6
+    assert (flat["turn_over"], flat["turn_end"]) == (False, False)
+    assert flat["corrections"] == []
+    assert finding(answer, "hem-flattening")["level"] == "unknown"
+    assert finding(answer, "hem-flattening")["step"] == 2
+    sheet = flat["drawing"]["after"]["sheet"]
+    assert max(y for _, y in sheet) - min(y for _, y in sheet) == pytest.approx(2.0, abs=0.02)
+    before = flat["drawing"]["before"]["sheet"]
+    assert max(y for _, y in before) > 4.0
+
+
+def test_a_closed_hem_takes_043_t_off_the_outside_lengths() -> None:
+    """Common practice for thin sheet: the blank is 0.43 t shorter than the flats."""
+    alone = replace(part((14.0, 60.0), HEM), thickness_mm=1.0)
+    answer = planned(alone)
+    assert answer["blank_length_mm"] == pytest.approx(14 + 60 - 0.43, abs=0.005)
+
+
+def test_an_open_hem_stands_open_by_its_gap() -> None:
+    one = replace(part((14.0, 60.0), OPEN_HEM), thickness_mm=1.0)
+    answer = planned(one)
+    ring = answer["section"]["outline"]
+    assert max(y for _, y in ring) - min(y for _, y in ring) == pytest.approx(4.0, abs=0.02)
+    assert "hem-crack" not in codes(answer)
+    assert "hem-crack" in codes(planned(THIN), "caution")
+
+
+def test_without_acute_tools_a_hem_is_a_stop() -> None:
+    crib = Crib((BLUNT, STRAIGHT), (die(8.0), die(16.0)), (HOLDER,))
+    answer = planned(THIN, crib)
+    assert "hem-pre-bend-too-open" in codes(answer, "stop")
+
+
+def test_a_hem_at_either_end_and_both() -> None:
+    right = replace(part((30.0, 60.0, 14.0), UP, replace(HEM, direction="down")), thickness_mm=1.0)
+    assert [s["bend"] for s in planned(right)["steps"]] == [2, 2, 1]
+    both = replace(part((14.0, 60.0, 14.0), HEM, HEM), thickness_mm=1.0)
+    operations = [s["operation"] for s in planned(both)["steps"]]
+    assert operations == ["hem pre-bend", "hem flatten"] * 2
+
+
+def test_a_hem_too_short_for_the_acute_die_is_a_stop() -> None:
+    """At 31 degrees the shoulder of a V of 12 is reached some 17 mm from the fold's outside."""
+    short = replace(part((14.0, 60.0), HEM), thickness_mm=1.0)
+    crib = replace(CRIB, dies=(die(12.0, 400.0, 30.0),))
+    assert "flange-too-short" in codes(planned(short, crib), "stop")
+    long = replace(short, flats_mm=(20.0, 60.0))
+    assert "flange-too-short" not in codes(planned(long, crib))
+
+
+def test_a_radius_too_large_for_the_tools_is_made_in_hits() -> None:
+    answer = planned(ROUND)
+    step = answer["steps"][0]
+    hits = step["hits"]
+    assert step["operation"] == "step bend"
+    assert hits["count"] * hits["angle_each_deg"] == pytest.approx(90.0, abs=0.01)
+    allowance = answer["blank"]["bend_lines"][0]["bend_allowance_mm"]
+    assert hits["count"] * hits["pitch_mm"] == pytest.approx(allowance, abs=0.01)
+    assert allowance == pytest.approx(pi / 2 * (50 + 0.5 * 2), abs=1e-3), "r/s over 5: k is 1"
+    assert answer["blank"]["bend_lines"][0]["inside_radius_mm"] == 50.0
+    assert step["included_angle_deg"] == pytest.approx(180 - hits["angle_each_deg"], abs=1e-3)
+    assert "stepped-radius" in codes(answer, "caution")
+    assert step["corrections"] == []
+
+
+def test_the_hits_are_gauged_a_pitch_apart_the_furthest_first() -> None:
+    step = planned(ROUND)["steps"][0]
+    xs = step["hits"]["gauge_x_mm"]
+    assert len(xs) == step["hits"]["count"]
+    assert step["gauge_x_mm"] == xs[0]
+    gaps = [a - b for a, b in itertools.pairwise(xs)]
+    assert gaps == pytest.approx([step["hits"]["pitch_mm"]] * len(gaps), abs=0.003)
+    # The last hit is drawn: its gauge stands at the last X.
+    finger = step["drawing"]["before"]["gauge"]
+    assert min(x for x, _ in finger) == pytest.approx(xs[-1], abs=0.002)
+
+
+def test_the_hits_add_up_to_the_bend_in_the_drawing() -> None:
+    """At the last hit the held side has turned by all hits but half the last one."""
+    step = planned(ROUND)["steps"][0]
+    hits = step["hits"]
+    ring = step["drawing"]["before"]["sheet"]
+    far = min(ring, key=lambda p: p[0])
+    made = radians(hits["angle_each_deg"] * (hits["count"] - 1))
+    assert far[1] > 40.0 * made / 2, "the held side stands up"
+
+
+def test_a_radius_the_tools_give_is_one_bend() -> None:
+    answer = planned(part((60.0, 60.0), replace(UP, inside_radius_mm=6.0)))
+    assert answer["steps"][0]["operation"] == "bend"
+    assert answer["steps"][0]["hits"] is None
