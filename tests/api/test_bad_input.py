@@ -218,9 +218,12 @@ def test_at_most_fifty_errors_are_told(reader: FlaskClient):
 
 
 @pytest.mark.parametrize(
-    "code", ["SHE7FA2", "SHE7AF1", "short", "SHE7FAU", "%00", "..%2f..", "1" * 3000, "<b>", "' OR 1=1"]
+    "code",
+    ["SHE7FA2", "SHE7AF1", "short", "SHE7FAU", "%00", "..%2f..", "1" * 3000, "<b>", "' OR 1=1"],
 )
-@pytest.mark.parametrize("rest", ["", "/revisions", "/fresh", "/trials", "/label.svg", "/blank.dxf"])
+@pytest.mark.parametrize(
+    "rest", ["", "/revisions", "/fresh", "/trials", "/label.svg", "/blank.dxf"]
+)
 def test_a_card_code_that_cannot_be(reader: FlaskClient, code: str, rest: str):
     problem(reader.get(f"/api/v1/cards/{code}{rest}"), 404)
 

@@ -21,9 +21,7 @@ def made(client: FlaskClient, part: dict[str, Any], **more: Any) -> dict[str, An
 
 
 def put(client: FlaskClient, card: dict[str, Any], **change: Any) -> Any:
-    return client.put(
-        f"{CARDS}/{card['code']}", json=change, headers={"If-Match": card["etag"]}
-    )
+    return client.put(f"{CARDS}/{card['code']}", json=change, headers={"If-Match": card["etag"]})
 
 
 def changed(client: FlaskClient, card: dict[str, Any], **change: Any) -> dict[str, Any]:

@@ -113,9 +113,7 @@ def test_a_long_answer_is_compressed_for_those_who_can_read_it(client: FlaskClie
 
 def test_the_export_holds_everything(client: FlaskClient):
     card = client.get("/api/v1/cards/SHE7FA1").get_json()
-    client.put(
-        "/api/v1/cards/SHE7FA1", json={"note": "n"}, headers={"If-Match": card["etag"]}
-    )
+    client.put("/api/v1/cards/SHE7FA1", json={"note": "n"}, headers={"If-Match": card["etag"]})
     answer = client.get("/api/v1/export")
     assert "attachment" in answer.headers["Content-Disposition"]
     body = answer.get_json()

@@ -32,7 +32,7 @@ IF_MATCH = {
 View = TypeVar("View", bound=Callable[..., Response])
 
 
-class ProblemSchema(ma.Schema):
+class Problem(ma.Schema):
     """An error, as RFC 9457 has it."""
 
     type = ma.fields.String(required=True)
@@ -82,7 +82,7 @@ class Blueprint(flask_smorest.Blueprint):  # type: ignore[misc]
 class Api(flask_smorest.Api):  # type: ignore[misc]
     """flask-smorest's, with our errors."""
 
-    ERROR_SCHEMA = ProblemSchema
+    ERROR_SCHEMA = Problem
 
     def handle_http_exception(self, error: HTTPException) -> Response:
         """Keep the headers that belong to an error, Allow above all."""
@@ -92,11 +92,11 @@ class Api(flask_smorest.Api):  # type: ignore[misc]
         for status in HTTPStatus:
             described: dict[str, Any] = {"description": status.phrase}
             if status >= 400:
-                described["content"] = {problems.CONTENT_TYPE: {"schema": ProblemSchema}}
+                described["content"] = {problems.CONTENT_TYPE: {"schema": Problem}}
             self.spec.components.response(status.name, described, lazy=True)
         default = {
             "description": "What went wrong, and what would be right.",
-            "content": {problems.CONTENT_TYPE: {"schema": ProblemSchema}},
+            "content": {problems.CONTENT_TYPE: {"schema": Problem}},
         }
         self.spec.components.response(self.DEFAULT_ERROR_RESPONSE_NAME, default, lazy=True)
 

@@ -65,8 +65,11 @@ class Files:
             facts = path.stat()
         except (OSError, ValueError):
             raise NotFound from None
+        plain = Path(name).as_posix() == name
         hidden = any(part.startswith(".") for part in Path(name).parts)
-        served = path.suffix in _TYPES and path.is_relative_to(self.root) and path.is_file()
+        served = (
+            plain and path.suffix in _TYPES and path.is_relative_to(self.root) and path.is_file()
+        )
         if hidden or not served:
             raise NotFound
         stamp = (facts.st_mtime_ns, facts.st_size)

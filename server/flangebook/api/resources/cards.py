@@ -52,6 +52,7 @@ def find(asked: dict[str, Any]) -> Response:
 @blp.route("/cards", methods=["POST"])
 @blp.arguments(NewCardSchema)
 @blp.response(201, card_answers.Card)
+@blp.response(200, card_answers.Card, description="It was kept before.")
 @blp.alt_response(409, "CONFLICT")
 def create(asked: dict[str, Any]) -> Response:
     """Plan a part and keep it as a card.

@@ -29,6 +29,7 @@ def tried(asked: dict[str, Any], code: str) -> Response:
 @blp.route("/cards/<code>/trials", methods=["POST"], parameters=PATH_CODE)
 @blp.arguments(TrialSchema)
 @blp.response(201, card_answers.TrialAnswer)
+@blp.response(200, card_answers.TrialAnswer, description="It was kept before.")
 @blp.alt_response(404, "NOT_FOUND")
 @blp.alt_response(409, "CONFLICT")
 def keep(asked: dict[str, Any], code: str) -> Response:

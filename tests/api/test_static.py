@@ -1,0 +1,132 @@
+"""The web app's files: the page for every path of the app, nothing that is not its own."""
+
+from __future__ import annotations
+
+import gzip
+import re
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from flask import Flask
+from flask.testing import FlaskClient
+from problem import problem
+
+
+@pytest.fixture
+def web(tmp_path: Path) -> Path:
+    """A small web folder, with things beside it that must stay inside the machine."""
+    folder = tmp_path / "web"
+    (folder / "app").mkdir(parents=True)
+    (folder / "index.html").write_text("<!doctype html>" + "<p>page</p>" * 100)
+    (folder / "app/main.js").write_text("// main\n" * 200)
+    (folder / "tiny.css").write_text("p{}")
+    (folder / "mark.png").write_bytes(b"\x89PNG" * 200)
+    (folder / ".hidden.js").write_text("no")
+    (folder / "notes.md").write_text("no")
+    (tmp_path / "secret.json").write_text("{}")
+    (folder / "link.json").symlink_to(tmp_path / "secret.json")
+    return folder
+
+
+@pytest.fixture
+def site(make_app: Callable[..., Flask], web: Path) -> FlaskClient:
+    """A client of that folder."""
+    return make_app(empty=True, web=web).test_client()
+
+
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/", "/bend", "/part", "/part?from=SHE7FA1", "/cards", "/labels", "/chart", "/settings",
+        "/shop", "/shop/press", "/shop/punches/S85-1", "/c/SHE7FA1", "/C/SHE7FA1", "/c/she7fa1",
+        "/c/SHE7FA1/step/2", "/c/SHE7FA1/trial/1", "/c/SHE7FA1/history", "/c/SHE7FA1/label",
+    ],
+)  # fmt: skip
+def test_every_path_of_the_app_gives_the_page(site: FlaskClient, path: str):
+    answer = site.get(path)
+    assert answer.status_code == 200
+    assert answer.content_type == "text/html; charset=utf-8"
+    assert b"<p>page</p>" in answer.data
+
+
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/nowhere", "/bends", "/c", "/c/", "/c/A/b/c/d", "/shop/a/b/c", "/app", "/app/", "/.hidden.js",
+        "/notes.md", "/../secret.json", "/%2e%2e/secret.json", "/app/../../secret.json",
+        "/..%5csecret.json", "/link.json", "/main.js%00.html", "/app/main.js/", "/etc/passwd",
+        "/app//main.js", "/" + "x" * 5000,
+    ],
+)  # fmt: skip
+def test_nothing_else_is_served(site: FlaskClient, path: str):
+    problem(site.get(path), 404)
+
+
+def test_types_and_bytes(site: FlaskClient, web: Path):
+    for name, kind in {
+        "app/main.js": "text/javascript; charset=utf-8",
+        "tiny.css": "text/css; charset=utf-8",
+        "mark.png": "image/png",
+    }.items():
+        answer = site.get(f"/{name}")
+        assert answer.content_type == kind
+        assert answer.data == (web / name).read_bytes()
+
+
+def test_text_is_compressed_pictures_are_not(site: FlaskClient, web: Path):
+    asked = {"Accept-Encoding": "gzip"}
+    answer = site.get("/app/main.js", headers=asked)
+    assert answer.headers["Content-Encoding"] == "gzip"
+    assert answer.headers["Vary"] == "Accept-Encoding"
+    assert gzip.decompress(answer.data) == (web / "app/main.js").read_bytes()
+    assert "Content-Encoding" not in site.get("/mark.png", headers=asked).headers
+    assert "Content-Encoding" not in site.get("/tiny.css", headers=asked).headers
+    refused = site.get("/app/main.js", headers={"Accept-Encoding": "gzip;q=0"})
+    assert "Content-Encoding" not in refused.headers
+
+
+def test_a_file_is_asked_for_again_and_mostly_unchanged(site: FlaskClient, web: Path):
+    answer = site.get("/app/main.js")
+    assert answer.headers["Cache-Control"] == "no-cache"
+    etag = answer.headers["ETag"]
+    again = site.get("/app/main.js", headers={"If-None-Match": etag})
+    assert again.status_code == 304
+    assert again.data == b""
+    (web / "app/main.js").write_text("// other\n" * 200)
+    after = site.get("/app/main.js", headers={"If-None-Match": etag})
+    assert after.status_code == 200
+    assert after.headers["ETag"] != etag
+
+
+def test_only_an_address_with_its_version_is_kept_for_good(site: FlaskClient):
+    etag = site.get("/app/main.js").headers["ETag"].strip('"')
+    kept = site.get(f"/app/main.js?v={etag}").headers["Cache-Control"]
+    assert "immutable" in kept
+    assert site.get("/app/main.js?v=older").headers["Cache-Control"] == "no-cache"
+
+
+def test_the_list_for_the_service_worker_names_files_that_are_there(site: FlaskClient, web: Path):
+    script = site.get("/shell-files.js")
+    assert script.content_type.startswith("text/javascript")
+    before = script.data
+    (web / "app/more.js").write_text("//")
+    after = site.get("/shell-files.js").data
+    assert before != after
+    assert b"/app/more.js" in after
+
+
+def test_every_file_of_the_real_shell_is_served(reader: FlaskClient):
+    """The service worker fails as a whole when one file of its list is missing."""
+    names = re.findall(r'"(/[^"]*)"', reader.get("/shell-files.js").text)
+    assert "/" in names
+    assert len(names) > 20
+    for name in names:
+        assert reader.get(name).status_code == 200, name
+
+
+def test_head_gives_headers_only(site: FlaskClient):
+    answer = site.head("/app/main.js")
+    assert answer.status_code == 200
+    assert answer.data == b""
+    assert answer.headers["ETag"]

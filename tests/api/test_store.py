@@ -1,0 +1,234 @@
+"""The shop's file: how connections are set up, what can't be undone, what is held in memory."""
+
+from __future__ import annotations
+
+import sqlite3
+import threading
+from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+import pytest
+import sqlalchemy as sa
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+
+from flangebook.shop import cards, documents, migrate, revisions, trials
+from flangebook.shop.cards import Content
+from flangebook.shop.database import PRAGMAS, reading, settings_of, writing
+from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
+from flangebook.shop.memory import Memory
+from flangebook.shop.revisions import Author
+from flangebook.shop.store import FILE_NAME, Store, open_store
+from flangebook.shop.tables import APPEND_ONLY, metadata
+
+PLAN = {"steps": [], "worst": "ok", "title": "x"}
+CONTENT = Content("Bracket", "", {"metal": "m", "thickness_mm": 2, "bends": [{}]}, PLAN, "ok")
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    """An empty shop."""
+    opened = open_store(tmp_path)
+    yield opened
+    opened.close()
+
+
+def trial(number: int) -> dict[str, object]:
+    return {"id": f"trial-{number}", "revision": 1, "step": 1, "by": ""}
+
+
+def test_every_connection_syncs_fully(store: Store):
+    """As many connections at once as the pool gives, each with its own settings."""
+    together = threading.Barrier(20)
+
+    def look(writes: bool) -> dict[str, object]:
+        with reading(store.engine) as connection:
+            together.wait(30)
+            return settings_of(connection)
+
+    with ThreadPoolExecutor(20) as threads:
+        found = list(threads.map(look, [False] * 20))
+    assert found == [PRAGMAS] * 20
+    assert PRAGMAS["synchronous"] == 2
+    with writing(store.engine) as connection:
+        assert settings_of(connection) == PRAGMAS
+
+
+@pytest.mark.parametrize("table", APPEND_ONLY)
+@pytest.mark.parametrize("verb", ["UPDATE {} SET {} = {}", "DELETE FROM {}"])
+def test_history_cannot_be_changed(store: Store, tmp_path: Path, table: str, verb: str):
+    code, _ = revisions.create(store, CONTENT, Author("a"))
+    trials.add(store, code, trial(1), None)
+    documents.write(store, "dies", [{"code": "D"}], if_match="*")
+    column = metadata.tables[table].primary_key.columns[0].name
+    with (
+        sqlite3.connect(tmp_path / FILE_NAME) as file,
+        pytest.raises(sqlite3.IntegrityError, match="append-only"),
+    ):
+        file.execute(verb.format(table, column, column))
+    with reading(store.engine) as connection:
+        rows = connection.execute(sa.select(metadata.tables[table])).all()
+    assert len(rows) == 1
+
+
+def test_the_migrations_make_the_tables_the_code_uses(store: Store):
+    with reading(store.engine) as connection:
+        context = MigrationContext.configure(connection)
+        assert compare_metadata(context, metadata) == []
+        assert migrate.form_of(connection) == migrate.NEWEST
+
+
+def test_the_newest_form_is_the_last_migration():
+    scripts = ScriptDirectory(str(Path(migrate.__file__).parent / "migrations"))
+    assert scripts.get_heads() == [migrate.NEWEST]
+    assert sorted(s.revision for s in scripts.walk_revisions())[-1] == migrate.NEWEST
+
+
+def test_a_file_of_a_newer_release_is_left_alone(tmp_path: Path):
+    open_store(tmp_path).close()
+    with sqlite3.connect(tmp_path / FILE_NAME) as file:
+        file.execute("UPDATE alembic_version SET version_num = '9999'")
+    with pytest.raises(ShopError, match="newer release"):
+        open_store(tmp_path)
+
+
+def test_a_migration_that_fails_leaves_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPatch):
+    def broken(_connection: object) -> None:
+        raise RuntimeError("power cut")
+
+    from flangebook.shop import store as module
+
+    with monkeypatch.context() as patched:
+        run = migrate._run
+        patched.setattr(migrate, "_run", lambda c: (run(c), broken(c)))
+        with pytest.raises(RuntimeError):
+            open_store(tmp_path)
+    with sqlite3.connect(tmp_path / FILE_NAME) as file:
+        assert file.execute("SELECT name FROM sqlite_master").fetchall() == []
+    module.open_store(tmp_path).close()
+
+
+def test_a_write_that_fails_halfway_leaves_nothing(store: Store, monkeypatch: pytest.MonkeyPatch):
+    monkeypatch.setattr(revisions, "_plan_id", lambda *_: 1 / 0)
+    with pytest.raises(ZeroDivisionError):
+        revisions.create(store, CONTENT, Author("a"), code="0000000")
+    with pytest.raises(UnknownError):
+        cards.read(store, "0000000")
+    with reading(store.engine) as connection:
+        assert connection.execute(sa.text("SELECT change FROM shop")).scalar() == 0
+
+
+def test_a_plan_is_kept_once(store: Store):
+    for _ in range(5):
+        revisions.create(store, CONTENT, Author("a"))
+    with reading(store.engine) as connection:
+        assert connection.execute(sa.text("SELECT count(*) FROM plans")).scalar() == 1
+
+
+def test_foreign_keys_hold(store: Store):
+    with pytest.raises(sa.exc.IntegrityError), writing(store.engine) as connection:
+        connection.execute(
+            sa.insert(metadata.tables["trials"]).values(
+                id="x", code="0000000", number=1, revision=1, digest="", at="", by="", body="{}"
+            )
+        )
+
+
+def test_many_writers_at_once_lose_nothing(store: Store):
+    code, _ = revisions.create(store, CONTENT, Author("a"))
+    with ThreadPoolExecutor(12) as threads:
+        kept = list(threads.map(lambda n: trials.add(store, code, trial(n), None), range(120)))
+    assert all(one.new for one in kept)
+    assert len({one.card_etag for one in kept}) == 120
+    with reading(store.engine) as connection:
+        numbers = connection.execute(
+            sa.text("SELECT number FROM trials ORDER BY number")
+        ).scalars().all()  # fmt: skip
+    assert numbers == list(range(1, 121))
+
+
+def test_of_many_editors_with_one_etag_one_wins(store: Store):
+    code, _ = revisions.create(store, CONTENT, Author("a"))
+    etag = cards.read(store, code).etag
+
+    def edit(number: int) -> bool:
+        changed = Content(f"Title {number}", "", CONTENT.part, PLAN, "ok")
+        try:
+            return revisions.revise(store, code, changed, Author("b"), ["x"], if_match=etag)
+        except StaleError as error:
+            assert error.etag != etag
+            return False
+
+    with ThreadPoolExecutor(12) as threads:
+        assert sum(threads.map(edit, range(24))) == 1
+
+
+def test_of_many_senders_of_one_card_one_makes_it(store: Store):
+    def send(_: int) -> tuple[str, bool]:
+        return revisions.create(store, CONTENT, Author("a"), code="0000000", asked={"part": 1})
+
+    with ThreadPoolExecutor(12) as threads:
+        made = list(threads.map(send, range(24)))
+    assert sum(new for _, new in made) == 1
+    with pytest.raises(TakenError):
+        revisions.create(store, CONTENT, Author("a"), code="0000000", asked={"part": 2})
+
+
+def test_memory_forgets_after_a_write_by_anyone(store: Store, tmp_path: Path):
+    memory = Memory(tmp_path / FILE_NAME)
+    made: list[int] = []
+
+    def make() -> int:
+        made.append(1)
+        return len(made)
+
+    def ask() -> int:
+        return memory.hold("x", make, lambda _: 1)
+
+    assert [ask(), ask(), ask()] == [1, 1, 1]
+    documents.write(store, "dies", [], if_match="*")
+    documents.write(store, "dies", [{"code": "a"}], if_match="*")
+    assert [ask(), ask()] == [2, 2]
+    with sqlite3.connect(tmp_path / FILE_NAME) as other_program:
+        other_program.execute("UPDATE shop SET created_at = 'x'")
+    assert [ask(), ask()] == [3, 3]
+    memory.close()
+
+
+def test_memory_has_a_bound(tmp_path: Path, store: Store):
+    memory = Memory(tmp_path / FILE_NAME, most_bytes=1000)
+    for number in range(100):
+        memory.hold(f"n{number}", lambda: "x", lambda _: 100)
+    assert len(memory._held) == 10
+    assert memory._bytes == 1000
+    memory.hold("whale", lambda: "x", lambda _: 900)
+    assert "whale" not in memory._held
+    memory.close()
+
+
+def test_memory_never_shows_what_is_older_than_a_finished_write(store: Store):
+    """Readers and a writer at once: after a write is acknowledged, every read has it."""
+    code, _ = revisions.create(store, CONTENT, Author("a"))
+    done = threading.Event()
+    newest = [0]
+    wrong: list[tuple[int, int]] = []
+
+    def look() -> None:
+        while not done.is_set():
+            at_least = newest[0]
+            seen = int(cards.read(store, code).etag.split(".")[1])
+            if seen < at_least:
+                wrong.append((seen, at_least))
+
+    readers = [threading.Thread(target=look) for _ in range(4)]
+    for thread in readers:
+        thread.start()
+    for number in range(1, 150):
+        trials.add(store, code, trial(number), None)
+        newest[0] = number
+    done.set()
+    for thread in readers:
+        thread.join()
+    assert wrong == []
