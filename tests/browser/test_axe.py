@@ -51,7 +51,7 @@ def test_no_screen_has_findings(
         for theme in ("day", "shop"):
             page.evaluate("theme => { document.documentElement.dataset.theme = theme; }", theme)
             wrong += [f"{address}, {theme}: {line}" for line in findings(page)]
-    assert wrong == []
+    assert not wrong, "\n".join(wrong)
 
 
 def test_the_checker_would_find_something(axe: str, wide: Page, shop_server):

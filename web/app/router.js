@@ -47,7 +47,7 @@ export async function showCurrent(moveFocus = false) {
   };
   render(html``, page()); // a new screen starts from an empty page
   if (!found) {
-    draw(html`<p class="state"><strong>No such page</strong>The address ${location.pathname} leads nowhere. <a href="/">Find a card</a></p>`);
+    draw(html`<p class="state"><h1>No such page</h1>The address ${location.pathname} leads nowhere. <a href="/">Find a card</a></p>`);
     root.dataset.ready = "nowhere";
     return;
   }

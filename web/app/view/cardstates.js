@@ -7,7 +7,7 @@ import { displayCode, readCode } from "../codes.js";
 export function badCode(code) {
   const { fault } = readCode(code);
   return html`<div class="state" data-test="bad-code">
-    <strong>${displayCode(code)} is not a card</strong>
+    <h1>${displayCode(code)} is not a card</h1>
     ${fault || "A card code has seven characters, digits and letters without I, L, O and U."}
     ${wayBack}
   </div>`;
@@ -17,7 +17,7 @@ export function badCode(code) {
 export function noCard(code, error) {
   if (error instanceof Unreachable) {
     return html`<div class="state" data-test="not-kept">
-      <strong>${displayCode(code)} is not on this device</strong>
+      <h1>${displayCode(code)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the
       network reaches and open it again.
       ${wayBack}
@@ -25,7 +25,7 @@ export function noCard(code, error) {
   }
   if (error instanceof Problem && error.status === 404) {
     return html`<div class="state" data-test="unknown-code">
-      <strong>There is no card ${displayCode(code)}</strong>
+      <h1>There is no card ${displayCode(code)}</h1>
       The code is a right one, but this shop has no card of that number. Look at the label again.
       ${wayBack}
     </div>`;

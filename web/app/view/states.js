@@ -6,17 +6,17 @@ import { Problem, Unreachable } from "../api.js";
 export const loading = (words) => html`<p class="state" data-test="loading">${words}</p>`;
 
 /** @param {string} title @param {unknown} [more] */
-export const empty = (title, more = nothing) => html`<div class="state" data-test="empty"><strong>${title}</strong>${more}</div>`;
+export const empty = (title, more = nothing) => html`<div class="state" data-test="empty"><h1>${title}</h1>${more}</div>`;
 
 /** @param {unknown} error */
 export function failed(error) {
   if (error instanceof Unreachable) {
     return html`<div class="state" data-test="unreachable">
-      <strong>The shop's server does not answer</strong>
+      <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;
   }
   const words = error instanceof Problem ? error.message : String(error);
   if (!(error instanceof Problem)) console.error(error);
-  return html`<div class="state" data-test="failed"><strong>That did not work</strong>${words}</div>`;
+  return html`<div class="state" data-test="failed"><h1>That did not work</h1>${words}</div>`;
 }
