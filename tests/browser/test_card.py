@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from browsing import by_test, call, show, sideways, wait_ready
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Locator, Page, expect
 
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
 SMALL = {
@@ -110,3 +110,12 @@ def test_a_card_says_when_a_fresh_plan_would_differ(wide: Page, shop_server):
         expect(by_test(wide, "fresh")).to_contain_text("A fresh plan differs")
         by_test(wide, "fresh").locator("summary").click()
         expect(by_test(wide, "fresh").locator("tr", has_text="tray")).to_contain_text("Z9")
+        expect(page_tools(wide, die)).not_to_contain_text("Z9")
+        by_test(wide, "take-fresh").click()
+        expect(by_test(wide, "fresh")).to_have_count(0)
+        expect(page_tools(wide, die)).to_contain_text("Z9")
+        assert call(f"{shop_server.url}/api/v1/cards/{code}")["revision"] == 2
+
+
+def page_tools(page: Page, code: str) -> Locator:
+    return by_test(page, "tools").locator(f"[data-code='{code}']")

@@ -1,11 +1,12 @@
 // One card: what it is, what may go wrong, what to fetch, and the way to its first bend.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call } from "../app/api.js";
-import { openCard } from "../app/cards.js";
+import { call, Problem } from "../app/api.js";
+import { changeCard, openCard } from "../app/cards.js";
 import { displayCode, readCode } from "../app/codes.js";
-import { waitingFor } from "../app/outbox.js";
-import { onSettings } from "../app/settings.js";
+import { newId, waitingFor } from "../app/outbox.js";
+import { onSettings, settings } from "../app/settings.js";
 import { keptCard, keptShop } from "../app/store.js";
+import { sync } from "../app/sync.js";
 import { angle, length, lengthUnit, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
@@ -15,7 +16,7 @@ import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
 import { trialLine } from "../app/view/trials.js";
 import { sectionDrawing, tidyLength } from "../drawing/section.js";
 
-/** @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string}} Around what the shop and this device know about the card */
+/** @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string, busy: boolean, fault: string}} Around what the shop and this device know about the card */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -24,10 +25,24 @@ export async function show(visit) {
   /** @type {any} */
   let card;
   /** @type {Around} */
-  const around = { waiting: [], fresh: null, metal: "" };
+  const around = { waiting: [], fresh: null, metal: "", busy: false, fault: "" };
   const draw = () => {
     visit.title(card.title || displayCode(code));
-    visit.render(cardScreen(card, around));
+    visit.render(cardScreen(card, around, takeFresh));
+  };
+  const takeFresh = async () => {
+    Object.assign(around, { busy: true, fault: "" });
+    draw();
+    try {
+      const by = settings().name ? { by: settings().name } : {};
+      card = await changeCard(card, { replan: true, reason: "Planned afresh with today’s tools", id: newId(), ...by });
+      around.fresh = null;
+      sync();
+    } catch (error) {
+      around.fault = error instanceof Problem && error.status === 412 ? "The card was changed meanwhile. Open it again first." : error instanceof Error ? error.message : String(error);
+    }
+    around.busy = false;
+    draw();
   };
   /** @param {any} opened */
   const showCard = async (opened) => {
@@ -63,8 +78,8 @@ async function metalName(code) {
   return shop?.metals?.find((/** @type {any} */ metal) => metal.code === code)?.name ?? code;
 }
 
-/** @param {any} card @param {Around} around */
-function cardScreen(card, around) {
+/** @param {any} card @param {Around} around @param {() => void} take */
+function cardScreen(card, around, take) {
   const { plan } = card;
   const findings = plan.checks.filter((/** @type {any} */ check) => check.level !== "ok");
   const stops = findings.filter((/** @type {any} */ check) => check.level === "stop");
@@ -79,7 +94,7 @@ function cardScreen(card, around) {
         ${card.archived ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>` : nothing}
       </header>
       ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
-      ${freshness(around.fresh)}
+      ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
       ${start(card, stops.length > 0)}
       <section class="panel card-picture" aria-label="What it becomes">${sectionDrawing(plan, { tallest: innerHeight * 0.34 })}</section>
       ${links(card)}

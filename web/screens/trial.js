@@ -1,5 +1,5 @@
 // What came out: the measured bend is written down, and the answer is what to set next.
-import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { html } from "/vendor/lit-html/lit-html.js";
 import { Problem } from "../app/api.js";
 import { openCard, settingOf } from "../app/cards.js";
 import { readCode } from "../app/codes.js";

@@ -4,8 +4,11 @@ import { byName, words } from "../units.js";
 
 /** @typedef {{where: string, what: string, field?: string, saved: string, fresh: string, saved_value?: unknown, fresh_value?: unknown}} Difference */
 
-/** @param {{differs: boolean, words: string, differences: Difference[]}|null} fresh null while nobody has said */
-export function freshness(fresh) {
+/**
+ * @param {{differs: boolean, words: string, differences: Difference[]}|null} fresh null while nobody has said
+ * @param {{busy: boolean, fault: string, take: () => void, settings: number}} how settings: how many steps have one from a trial
+ */
+export function freshness(fresh, { busy, fault, take, settings }) {
   if (!fresh?.differs) return nothing;
   return html`<details class="freshness panel" data-test="fresh">
     <summary><span><b>${fresh.words}</b> The card stays as it is. Show the difference</span></summary>
@@ -15,6 +18,9 @@ export function freshness(fresh) {
         (one) => html`<tr><th scope="row">${one.where}</th><td>${one.what}</td><td>${said(one, "saved")}</td><td>${said(one, "fresh")}</td></tr>`,
       )}</tbody>
     </table></div>
+    ${settings ? html`<p>Settings that came from first pieces belong to the old plan and go with it.</p>` : nothing}
+    <p class="wrong" role="alert">${fault}</p>
+    <button class="button" data-test="take-fresh" ?disabled=${busy} @click=${take}>${busy ? "Planning…" : "Take the fresh plan"}</button>
   </details>`;
 }
 

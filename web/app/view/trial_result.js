@@ -40,7 +40,8 @@ const newNumbers = (setting) => html`<div class="set-figures" data-test="new-set
 
 /** @param {Result} result */
 function basis({ correction, table }) {
-  if (correction) return correction.words;
+  // What to set stands above, huge, in this device's units; the shop's words say it once more in mm.
+  if (correction) return correction.words.replace(/ Set [\d.]+°(, punch depth [\d.−-]+ mm)?\./, "");
   return `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. The shop works it out again when the trial arrives.`;
 }
 
