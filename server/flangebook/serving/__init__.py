@@ -1,1 +1,1 @@
-"""Under way."""
+"""Serving: the command line, the web server, and the environment both scripts make."""
