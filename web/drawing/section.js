@@ -30,11 +30,12 @@ export function sectionDrawing({ section, part }, { pixels = shownWidth(), talle
   const map = pixelsOf(boundsOf([section.outline]), pixels - 2 * room, tallest - 2 * room);
   const outline = section.outline.map(map);
   const placing = new Placing(outline.map((point, i) => [point, outline[(i + 1) % outline.length]]));
-  const bends = section.bend_points.map((point, i) => bendLabel(map(point), i + 1, part.bends[i], placing, size));
   const flats = ends(section).map((pair, i) => dimension(/** @type {[Point, Point]} */ (pair.map(map)), tidyLength(part.flats_mm[i]), placing, size));
+  const bends = section.bend_points.map((point, i) => bendLabel(map(point), i + 1, part.bends[i], placing, size));
   const [left, top, right, bottom] = around([...outline, ...bends.flatMap((b) => corners(b.box)), ...flats.flatMap((f) => [...corners(f.box), ...f.lines.flat()])]);
+  const [width, height] = [right - left + 12, bottom - top + 12];
   return html`<svg class="drawing section" data-test=${test} role="img" aria-label=${describe(part)}
-    viewBox="${left - 6} ${top - 6} ${right - left + 12} ${bottom - top + 12}">
+    width=${width} height=${height} viewBox="${left - 6} ${top - 6} ${width} ${height}">
     <path class="sheet" d="M${outline.map((p) => p.join(" ")).join("L")}Z"/>
     ${flats.map(({ lines, box, text }) => svg`${lines.map(([a, b]) => svg`<path class="dimension" d="M${a}L${b}"/>`)}
       ${ticks(lines[0])}${label(box, text, size)}`)}

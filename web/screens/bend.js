@@ -4,7 +4,7 @@ import { call, Problem } from "../app/api.js";
 import { bendRequest, formFromQuery, missing, queryFromForm } from "../app/bend_query.js";
 import { readList } from "../app/crib.js";
 import { newestAnswer } from "../app/newest.js";
-import { lengthUnit } from "../app/units.js";
+import { angle, force, lengthUnit, words } from "../app/units.js";
 import { bendAnswer } from "../app/view/bend_answer.js";
 import { field, pick } from "../app/view/field.js";
 import { empty, failed, loading } from "../app/view/states.js";
@@ -25,6 +25,7 @@ export async function show(visit) {
   );
   const crib = { dies, punches };
   const form = formFromQuery(visit.query);
+  const openTools = Boolean(form.die || form.punch || form.punch_radius_mm);
   form.metal ||= metals[0]?.code ?? "";
   /** @type {{answer: any, error: unknown, busy: boolean, pose: "before"|"after"}} */
   const state = { answer: null, error: null, busy: false, pose: "after" };
@@ -62,11 +63,20 @@ export async function show(visit) {
       <h1>Check a bend</h1>
       <div class="desk" aria-busy=${state.busy ? "true" : "false"} data-test="bend" data-busy=${String(state.busy)}>
         <form class="panel desk-form" aria-label="The bend" @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
-          ${formFields(form, { metals, ...crib }, errors, change)}
+          ${formFields(form, { metals, ...crib, openTools }, errors, change)}
         </form>
-        <div class="desk-answer" data-test="answer" aria-live="polite">${outcome(errors)}</div>
+        <p class="unseen" role="status">${spoken()}</p>
+        <div class="desk-answer" data-test="answer">${outcome(errors)}</div>
       </div>`);
     if (!state.busy) visit.ready();
+  }
+
+  /** The answer in a line, for who listens to it. */
+  function spoken() {
+    const { answer } = state;
+    if (!answer || state.busy) return "";
+    const worst = answer.worst === "ok" ? "" : `${answer.worst}. `;
+    return `${worst}Die ${answer.die ?? "none"}, ${words(force(answer.force_kn))}, set ${words(angle(answer.set_angle_deg))}.`;
   }
 
   /** @param {Record<string, string[]>} errors */
@@ -91,8 +101,8 @@ export async function show(visit) {
       return html`${failed(state.error)}<div class="buttons"><button type="button" class="button" data-test="again" @click=${() => ask({ now: true })}>Try again</button></div>`;
     }
     const others = wrongElsewhere(errors, FIELDS);
-    const words = Object.keys(errors).length > others.length ? ["The words are beside the field."] : [state.error.message];
-    return html`<div class="state" data-test="refused"><strong>That can't be worked out yet</strong>${[...words, ...others].map((said) => html`<p>${said}</p>`)}</div>`;
+    const told = Object.keys(errors).length > others.length ? ["The words are beside the field."] : [state.error.message];
+    return html`<div class="state" data-test="refused"><strong>That can't be worked out yet</strong>${[...told, ...others].map((said) => html`<p>${said}</p>`)}</div>`;
   }
 
   ask({ now: true });
@@ -100,11 +110,11 @@ export async function show(visit) {
 
 /**
  * @param {BendForm} form
- * @param {{metals: any[], dies: any[], punches: any[]}} shop
+ * @param {{metals: any[], dies: any[], punches: any[], openTools: boolean}} shop
  * @param {Record<string, string[]>} errors
  * @param {(change: Partial<BendForm>, how?: {now?: boolean}) => void} change
  */
-function formFields(form, { metals, dies, punches }, errors, change) {
+function formFields(form, { metals, dies, punches, openTools }, errors, change) {
   /** @param {keyof BendForm} name @param {string} label @param {{hint?: string, unit?: string, keys?: "text"|"decimal"}} [more] */
   const box = (name, label, more = {}) =>
     field({ name, label, value: form[name], wrong: wrongAt(errors, name), change: (value) => change({ [name]: value }), ...more });
@@ -119,7 +129,7 @@ function formFields(form, { metals, dies, punches }, errors, change) {
       ${box("bend_length_mm", "Bend length", { unit: lengthUnit() })}
       ${box("included_angle_deg", "Included angle", { unit: "°, 90 is square", keys: "decimal" })}
     </div>
-    <details class="choose-tools" ?open=${Boolean(form.die || form.punch || form.punch_radius_mm)}>
+    <details class="choose-tools" ?open=${openTools}>
       <summary>Choose tools yourself</summary>
       ${list("die", "Die", [["", "Best of the crib"], ...withGone(form.die, dies)])}
       ${list("punch", "Punch", [["", "Best of the crib"], ...withGone(form.punch, punches)])}

@@ -170,13 +170,19 @@ export async function show(visit) {
             </div>
           </form>
         </div>
-        <div class="part-plan ${settled ? "" : "stale"}" data-test="plan">${state.plan ? partPlan(state.plan, { save: saveBlank }) : nothing}</div>
+        <div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
+          ${state.plan && !settled && !state.busy ? html`<p class="stale-note">The plan of the last section that was whole:</p>` : nothing}
+          ${state.plan ? partPlan(state.plan, { save: saveBlank }) : howTo}</div>
       </div>`);
     if (!state.busy) visit.ready();
   }
 
   ask(true);
 }
+
+const howTo = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>
+  Type the flats from the left end to the right, and between them how far each bend is open: 90° is square, 180° flat.
+  Up turns what follows upwards. Blank, bend lines, tools and steps stand here as soon as the section is whole.</div>`;
 
 /** @param {any} card @returns {Base} */
 const baseOf = (card) => ({ code: card.code, etag: card.etag, revision: card.revision });

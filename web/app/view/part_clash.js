@@ -15,13 +15,13 @@ export function partClash(theirs, mine, { saveMine, takeTheirs, saveAsNew }) {
   return html`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${flag("caution")} Somebody else saved this card meanwhile</h2>
     <p>${theirs.updated_by ? `${theirs.updated_by} saved` : "Somebody saved"} revision ${theirs.revision}. What you typed is still in the boxes, and both can be kept.</p>
-    <div class="table"><table>
+    <div class="columns"><div class="table"><table>
       <thead><tr><th scope="col">Where</th><th scope="col">Saved now</th><th scope="col">You typed</th></tr></thead>
       <tbody>${differences.length
         ? differences.map(({ label, theirs: saved, mine: typed }) => html`<tr><td>${label}</td><td>${saved || "empty"}</td><td>${typed || "empty"}</td></tr>`)
         : html`<tr><td colspan="3">The part is the same. Something else of the card changed: its trials, settings or whether it is put away.</td></tr>`}</tbody>
     </table></div>
-    <figure class="theirs"><figcaption>As saved now</figcaption>${sectionDrawing({ section: theirs.plan.section, part: theirs.plan.part }, { pixels: 320, test: "theirs-section" })}</figure>
+    <figure class="theirs"><figcaption>As saved now</figcaption>${sectionDrawing({ section: theirs.plan.section, part: theirs.plan.part }, { pixels: 330, tallest: 260, test: "theirs-section" })}</figure></div>
     <div class="buttons">
       <button type="button" class="button next" data-test="save-mine" @click=${saveMine}>Save mine as the next revision</button>
       <button type="button" class="button" data-test="take-theirs" @click=${takeTheirs}>Take what is saved</button>

@@ -53,7 +53,7 @@ function sharp(key) {
 export function holesField(form, errors, change) {
   /** @param {number} i @param {Partial<import("../part_form.js").HoleRow>} part */
   const edit = (i, part) => change({ ...form, holes: form.holes.with(i, { ...form.holes[i], ...part }) });
-  return html`<details class="holes" ?open=${wrongAt(errors, "holes").length > 0}>
+  return html`<details class="holes">
     <summary>Holes near a bend${form.holes.length ? `: ${form.holes.length}` : ""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${form.holes.map((hole, i) => {
@@ -78,7 +78,7 @@ export function orderField(form, planned, errors, change) {
   const sequence = form.order ?? planned ?? form.bends.map((_, i) => i + 1);
   /** @param {number} from @param {number} to */
   const move = (from, to) => change({ ...form, order: sequence.toSpliced(from, 1).toSpliced(to, 0, sequence[from]) }, { focus: `order-${sequence[from]}-${to < from ? "earlier" : "later"}` });
-  return html`<details class="order" ?open=${wrongAt(errors, "order").length > 0}>
+  return html`<details class="order">
     <summary><span>Order of bends: <b>${form.order ? `${form.order.join(", ")} (yours)` : "found by the planner"}</b></span></summary>
     ${field({
       name: "order", label: "Bend numbers, first to last", hint: "Empty: the planner chooses.", value: form.order?.join(", ") ?? "", wrong: wrongAt(errors, "order"), on: "change",

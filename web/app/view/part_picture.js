@@ -5,6 +5,7 @@ import { Problem, Unreachable } from "../api.js";
 import { length, words } from "../units.js";
 import { flag } from "./checks.js";
 import { calledOf } from "./part_fields.js";
+import { faultWords } from "./wrong.js";
 
 /**
  * @param {{plan: any, error: unknown, busy: boolean, form: import("../part_form.js").PartForm}} state
@@ -12,7 +13,7 @@ import { calledOf } from "./part_fields.js";
  */
 export function partPicture({ plan, error, busy }, { open, stale }) {
   return html`<div class="part-picture ${plan && stale ? "stale" : ""}" data-test="picture" data-stale=${String(stale)}>
-    ${plan?.section ? sectionDrawing(plan, { tallest: innerWidth < 1000 ? 260 : 480 }) : nothing}
+    ${plan?.section ? sectionDrawing(plan, innerWidth < 1000 ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: 860, tallest: 440 }) : nothing}
     <p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, open)}</p>
   </div>`;
 }
@@ -20,7 +21,7 @@ export function partPicture({ plan, error, busy }, { open, stale }) {
 /** @param {Problem} error */
 function firstFault(error) {
   const [first] = Object.entries(error.errors);
-  return first ? `${calledOf(first[0])}: ${first[1].join(" ")}` : error.message;
+  return first ? faultWords(calledOf(first[0]), first[1]) : error.message;
 }
 
 /** @param {any} plan @param {unknown} error @param {boolean} busy @param {[string, string][]} open */

@@ -65,7 +65,7 @@ function gapField(form, i, errors, change) {
 function more(form, i, errors, change) {
   const bend = form.bends[i];
   const radius = `bends.${i}.inside_radius_mm`;
-  return html`<details class="bend-more" ?open=${wrongAt(errors, radius).length > 0}>
+  return html`<details class="bend-more">
     <summary><span class="unseen">Bend ${i + 1}: </span>${bend.radius ? `Radius ${bend.radius}, kind, remove` : "Radius, kind, remove"}</summary>
     ${bend.kind === "bend"
       ? field({ name: radius, label: "Inside radius wanted", unit: form.unit, hint: "Empty: what the tools give.", value: bend.radius, wrong: wrongAt(errors, radius), change: (value) => change(withBend(form, i, { radius: value })) })

@@ -27,15 +27,22 @@ export function errorSummary(errors, called, names) {
     <h2>Not right yet</h2>
     <ul>${entries.map(([path, words]) => {
       const name = names.filter((one) => within(path, one)).sort((a, b) => b.length - a.length)[0];
-      const said = `${name ? `${called(name)}: ` : ""}${words.join(" ")}`;
+      const said = name ? faultWords(called(name), words) : words.join(" ");
       return html`<li>${name ? html`<button type="button" class="link" @click=${() => focusField(name)}>${said}</button>` : said}</li>`;
     })}</ul>
   </div>`;
+}
+
+/** Named once: "Flat 1 runs into flat 4" needs no "Flat 1:" before it. @param {string} called @param {string[]} words @returns {string} */
+export function faultWords(called, words) {
+  const said = words.join(" ");
+  return said.startsWith(called) ? said : `${called}: ${said}`;
 }
 
 /** Opens what hides it, too. @param {string} name */
 export function focusField(name) {
   const element = document.getElementById(name);
   element?.closest("details")?.setAttribute("open", "");
-  element?.focus();
+  element?.focus({ preventScroll: true });
+  element?.scrollIntoView({ block: "center" });
 }
