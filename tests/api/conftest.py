@@ -10,10 +10,10 @@ from typing import Any
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
-from serving.running import Running, serving
 
 from flangebook.api.app import close_app, create_app
 from flangebook.api.config import Config
+from serving.running import Running, serving
 
 ANGLE: dict[str, Any] = {
     "title": "Angle",

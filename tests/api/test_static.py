@@ -53,8 +53,9 @@ def test_every_path_of_the_app_gives_the_page(site: FlaskClient, path: str):
 @pytest.mark.parametrize(
     "path",
     [
-        "/nowhere", "/bends", "/c", "/c/", "/c/A/b/c/d", "/shop/a/b/c", "/app", "/app/", "/.hidden.js",
-        "/notes.md", "/../secret.json", "/%2e%2e/secret.json", "/app/../../secret.json",
+        "/nowhere", "/bends", "/c", "/c/", "/c/A/b/c/d", "/shop/a/b/c", "/app", "/app/",
+        "/.hidden.js", "/notes.md", "/../secret.json", "/%2e%2e/secret.json",
+        "/app/../../secret.json",
         "/..%5csecret.json", "/link.json", "/main.js%00.html", "/app/main.js/", "/etc/passwd",
         "/app//main.js", "/" + "x" * 5000,
     ],

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from flask import Flask
 
-from flangebook.api import guard, intake, problems, static
-from flangebook.api.bodies import MOST_BYTES
+from flangebook.api import bodies, guard, intake, problems, static
 from flangebook.api.config import Config
 from flangebook.api.openapi import make_api
 from flangebook.api.resources import bends, cards, feed, labels, parts, shop, trials
@@ -21,10 +20,10 @@ def create_app(config: Config) -> Flask:
     store = open_store(config.data)
     _fill(store, config)
     app = Flask(__name__, static_folder=None)
-    app.config["MAX_CONTENT_LENGTH"] = MOST_BYTES
     app.json.sort_keys = False  # type: ignore[attr-defined]
     app.extensions["flangebook.store"] = store
     app.extensions["flangebook.config"] = config
+    bodies.register(app)
     guard.register(app, config)
     static.register(app, config)
     api = make_api(app)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import json
 import math
+from contextlib import suppress
 from typing import Any, NoReturn
 
 import marshmallow as ma
-from flask import Request, request
+from flask import Flask, Request, request
 from webargs.flaskparser import FlaskParser
 
 from flangebook.api.problems import ProblemError
@@ -45,19 +46,32 @@ def read_json(taken: Request) -> Any:
         raise ProblemError(400, f"The body is not JSON that can be used: {error}.") from None
 
 
+def register(app: Flask) -> None:
+    """Refuse a body over the bound at any address, before anything reads it."""
+
+    @app.before_request
+    def _bounded() -> None:
+        if (request.content_length or 0) > MOST_BYTES:
+            _too_large(request)
+
+
 def _body(taken: Request) -> bytes:
-    length = taken.content_length
-    if length is not None and length > MOST_BYTES:
-        drain(taken)
-        raise ProblemError(413, f"The body is over {MOST_BYTES // 1_000_000} MB.")
-    text: bytes = taken.stream.read(MOST_BYTES + 1)
+    try:
+        text: bytes = taken.stream.read(MOST_BYTES + 1)  # it may come without a length
+    except (OSError, ValueError):
+        raise ProblemError(400, "The body broke off or is not in order.") from None
     if len(text) > MOST_BYTES:
-        drain(taken)
-        raise ProblemError(413, f"The body is over {MOST_BYTES // 1_000_000} MB.")
+        _too_large(taken)
     return text
 
 
-def drain(taken: Request) -> None:
+def _too_large(taken: Request) -> NoReturn:
+    with suppress(OSError, ValueError):
+        _drain(taken)
+    raise ProblemError(413, f"The body is over {MOST_BYTES // 1_000_000} MB.")
+
+
+def _drain(taken: Request) -> None:
     """Read on and forget, so that a client that is still sending gets the answer."""
     stream = taken.environ["wsgi.input"]
     left = min(taken.content_length or _MOST_DRAINED, _MOST_DRAINED)

@@ -21,6 +21,7 @@ from cheroot.server import HTTPConnection
 LOOPBACK = "127.0.0.1"
 _THREADS = 24
 _LONGEST_STOP_S = 5
+_MOST_BODY = 64_000_000  # the app refuses far less, in its own words; this bounds the memory
 _POLL_S = 0.5  # Windows does not interrupt a wait without end by Ctrl-C
 
 
@@ -60,6 +61,7 @@ class Listener:
             (LOOPBACK, port), _not_yet, numthreads=_THREADS, server_name="Flangebook"
         )
         self._server.shutdown_timeout = _LONGEST_STOP_S
+        self._server.max_request_body_size = _MOST_BODY
         try:
             self._server.prepare()
         except OSError as error:
