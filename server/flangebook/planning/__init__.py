@@ -1,1 +1,11 @@
-"""Planning: a part and a shop in, a set-up out. The only place that knows both."""
+"""From a part or a bend to a set-up on this press with this crib.
+
+The only place that knows both bending and the shop's things. Pure: dataclasses of ``bending``
+in, JSON-ready dicts out; no web, no storage.
+
+    one_bend      one bend: tools, loads, every other die with the reason for its rank
+    plan          a part: blank, steps, tools to fetch, findings
+    chart         the wall chart's numbers
+    next_setting  what to set after a measured angle
+    differences   a saved plan against a fresh one, in words
+"""
