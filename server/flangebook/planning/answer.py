@@ -11,6 +11,8 @@ from flangebook.bending.bend_checks import air_bending_only
 from flangebook.bending.checks import Check, fill
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.handling import general_cautions
+from flangebook.bending.metals import Metal
+from flangebook.bending.sheet_gauge import nearest_gauge
 
 JsonDict = dict[str, Any]
 
@@ -33,6 +35,13 @@ def number(value: float, digits: int = 4) -> float:
 def maybe(value: float | None, digits: int = 4) -> float | None:
     """A number, rounded, or None where it is not known."""
     return None if value is None else number(value, digits)
+
+
+def gauge_text(metal: Metal, thickness_mm: float) -> str | None:
+    """The sheet gauge a thickness goes by in this metal, "16 ga", or None when there is none."""
+    family = metal.gauge_family
+    gauge = nearest_gauge(thickness_mm, family) if family else None
+    return None if gauge is None else f"{gauge} ga"
 
 
 def banded(

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending import sheet_gauge
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.limits import need_bend, need_positive
@@ -15,6 +14,7 @@ from flangebook.planning.answer import (
     JsonDict,
     always_said,
     checks_json,
+    gauge_text,
     number,
 )
 from flangebook.planning.bend_json import (
@@ -213,12 +213,10 @@ def _answer(
     )
     drawing, why_not = _drawing(chosen, equipment)
     findings = (*findings, *why_not)
-    family = wanted.metal.gauge_family
-    gauge = sheet_gauge.nearest_gauge(wanted.thickness_mm, family) if family else None
     return {
         "metal": wanted.metal.code,
         "thickness_mm": number(wanted.thickness_mm),
-        "thickness_gauge": None if gauge is None else f"{gauge} ga",
+        "thickness_gauge": gauge_text(wanted.metal, wanted.thickness_mm),
         "bend_length_mm": number(wanted.bend_length_mm),
         "included_angle_deg": number(wanted.included_angle_deg),
         "die": chosen.die.code or None,

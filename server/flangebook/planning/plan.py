@@ -20,7 +20,7 @@ from flangebook.bending.order import Order, order_for
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.answer import JsonDict, always_said, check_json, number
+from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_text, number
 from flangebook.planning.attempts import Attempt, best_attempt
 from flangebook.planning.fit import Equipment
 from flangebook.planning.operations import operations
@@ -76,6 +76,7 @@ def _answer(trials: Trials, order: Order, attempt: Attempt) -> JsonDict:
     findings = [*whole, *(check for checks in by_step for check in checks)]
     return {
         "title": part.title,
+        "thickness_gauge": gauge_text(trials.metal, part.thickness_mm),
         "part": part_json(part),
         "blank_length_mm": number(sheet.length_mm),
         "blank_mass_kg": number(sheet.mass_kg),

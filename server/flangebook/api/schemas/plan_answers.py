@@ -133,6 +133,7 @@ class PlanCheck(Check):  # type: ignore[valid-type, misc]
 Plan = answer(
     "Plan",
     title=text(),
+    thickness_gauge=maybe_text(),
     part=one(Part),
     blank_length_mm=number(),
     blank_mass_kg=number(),
