@@ -23,7 +23,7 @@ def wait_ready(page: Page, name: str) -> Page:
 
 def by_test(page: Page | Locator, name: str) -> Locator:
     """The element a screen names for tests."""
-    return page.locator(f"[data-test={name}]")
+    return page.locator(f'[data-test="{name}"]')
 
 
 def call(url: str, method: str = "GET", body: Any = None, etag: str = "") -> Any:

@@ -18,7 +18,8 @@ SMALL_TEXTS = """least => {
   while (walk.nextNode()) {
     const text = walk.currentNode.data.trim();
     const element = walk.currentNode.parentElement;
-    if (!text || !element.checkVisibility({visibilityProperty: true, opacityProperty: true})) continue;
+    const seen = {visibilityProperty: true, opacityProperty: true};
+    if (!text || !element.checkVisibility(seen)) continue;
     if (element.closest("noscript, script, style, title, .unseen, option")) continue;
     const drawn = element.closest("text, tspan");
     const scale = drawn ? Math.hypot(drawn.getScreenCTM().a, drawn.getScreenCTM().b) : 1;
