@@ -88,8 +88,16 @@ def test_from_nothing_to_a_card(page: Page, shop_server):
         expect(by_test(row, "set-angle")).to_contain_text(f"{step['set_angle_deg']:.1f}")
         expect(by_test(row, "depth")).to_contain_text(f"{step['punch_depth_mm']:.2f}")
         expect(by_test(row, "force")).to_contain_text("kN")
-        assert by_test(row, "turn-over").count() == int(step["turn_over"])
-        assert by_test(row, "turn-end").count() == int(step["turn_end"])
+        turned = step["turn_over"] or step["turn_end"]
+        expect(by_test(row, "turn")).to_have_count(int(turned))
+        if turned:
+            expect(by_test(row, "turn")).to_have_attribute(
+                "data-over", str(step["turn_over"]).lower()
+            )
+            expect(by_test(row, "turn")).to_have_attribute(
+                "data-end", str(step["turn_end"]).lower()
+            )
+            expect(by_test(row, "turn")).to_contain_text("Turn it")
     expect(page.locator(".step-drawing [data-test=pose]")).to_have_count(2 * len(plan["steps"]))
     for tool in plan["tools"]:
         expect(page.locator(f"[data-test=tools] [data-code={tool['code']}]")).to_be_visible()
@@ -326,9 +334,12 @@ def test_editing_a_card_makes_its_next_revision(page: Page, shop_server, card: A
     expect(box(page, "title")).to_have_value("Bracket")
     expect(box(page, "note")).to_have_value("as drawn")
     box(page, "flats_mm.1").fill("65")
+    box(page, "reason").fill("catches on the shelf")
     good(page)
     by_test(page, "save").click()
     wait_ready(page, "card")
+    history = call(f"{shop_server.url}/api/v1/cards/{card['code']}/revisions")["revisions"]
+    assert history[0]["reason"] == "catches on the shelf"
     after = call(f"{shop_server.url}/api/v1/cards/{card['code']}")
     assert after["revision"] == 2
     assert after["part"]["flats_mm"] == [40, 65]
@@ -453,6 +464,9 @@ def test_by_keyboard_alone(wide: Page, shop_server):
             break
     wide.keyboard.type("60")
     good(wide)
+    wide.keyboard.press("Enter")  # goes on, never saves by a slip
+    expect(box(wide, "note")).to_be_focused()
+    wide.keyboard.press("Tab")
     wide.keyboard.press("Enter")
     wait_ready(wide, "card")
     code = wide.url.rsplit("/", 1)[1]

@@ -10,6 +10,7 @@ import { lengthToType, lengthUnit, typedLength } from "./units.js";
  * @property {"mm"|"in"} unit
  * @property {string} title
  * @property {string} note
+ * @property {string} [reason] why a card is changed
  * @property {string} metal
  * @property {string} thickness
  * @property {string} length

@@ -31,7 +31,7 @@ export async function saveNewCard(form, code) {
 /** @param {PartForm} form @param {Base} base @returns {Promise<Outcome>} */
 export async function saveRevision(form, base) {
   try {
-    const { body: card } = await call("PUT", `/cards/${base.code}`, { body: body(form), etag: base.etag, timeout: 20000 });
+    const { body: card } = await call("PUT", `/cards/${base.code}`, { body: { ...body(form), reason: form.reason ?? "" }, etag: base.etag, timeout: 20000 });
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 412) return { stale: await fetchCard(base.code) };

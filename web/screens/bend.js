@@ -4,7 +4,7 @@ import { call, Problem } from "../app/api.js";
 import { bendRequest, formFromQuery, missing, queryFromForm } from "../app/bend_query.js";
 import { readList } from "../app/crib.js";
 import { newestAnswer } from "../app/newest.js";
-import { angle, force, lengthUnit, words } from "../app/units.js";
+import { angle, force, length, lengthUnit, words } from "../app/units.js";
 import { bendAnswer } from "../app/view/bend_answer.js";
 import { field, pick } from "../app/view/field.js";
 import { empty, failed, loading } from "../app/view/states.js";
@@ -63,7 +63,7 @@ export async function show(visit) {
       <h1>Check a bend</h1>
       <div class="desk" aria-busy=${state.busy ? "true" : "false"} data-test="bend" data-busy=${String(state.busy)}>
         <form class="panel desk-form" aria-label="The bend" @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
-          ${formFields(form, { metals, ...crib, openTools }, errors, change)}
+          ${formFields(form, { metals, ...crib, openTools, answer: state.answer }, errors, change)}
         </form>
         <p class="unseen" role="status">${spoken()}</p>
         <div class="desk-answer" data-test="answer">${outcome(errors)}</div>
@@ -110,11 +110,11 @@ export async function show(visit) {
 
 /**
  * @param {BendForm} form
- * @param {{metals: any[], dies: any[], punches: any[], openTools: boolean}} shop
+ * @param {{metals: any[], dies: any[], punches: any[], openTools: boolean, answer: any}} shop
  * @param {Record<string, string[]>} errors
  * @param {(change: Partial<BendForm>, how?: {now?: boolean}) => void} change
  */
-function formFields(form, { metals, dies, punches, openTools }, errors, change) {
+function formFields(form, { metals, dies, punches, openTools, answer }, errors, change) {
   /** @param {keyof BendForm} name @param {string} label @param {{hint?: string, unit?: string, keys?: "text"|"decimal"}} [more] */
   const box = (name, label, more = {}) =>
     field({ name, label, value: form[name], wrong: wrongAt(errors, name), change: (value) => change({ [name]: value }), ...more });
@@ -124,7 +124,7 @@ function formFields(form, { metals, dies, punches, openTools }, errors, change) 
   const gone = form.metal && !metals.some(({ code }) => code === form.metal);
   return html`
     ${list("metal", "Metal", [...(gone ? [/** @type {[string, string]} */ ([form.metal, `${form.metal} (not in the shop)`])] : []), ...named(metals)])}
-    ${box("thickness_mm", "Thickness", { unit: lengthUnit(), hint: "3, 1/8 in, 16 ga" })}
+    ${box("thickness_mm", "Thickness", { unit: lengthUnit(), hint: answer ? understood(answer) : "3, 1/8 in, 16 ga" })}
     <div class="fields">
       ${box("bend_length_mm", "Bend length", { unit: lengthUnit() })}
       ${box("included_angle_deg", "Included angle", { unit: "°, 90 is square", keys: "decimal" })}
@@ -138,6 +138,11 @@ function formFields(form, { metals, dies, punches, openTools }, errors, change) 
     ${form.die || form.punch || form.punch_radius_mm
       ? html`<button type="button" class="button" data-test="choose-for-me" @click=${() => change({ die: "", punch: "", punch_radius_mm: "" }, { now: true })}>Choose the tools for me</button>`
       : nothing}`;
+}
+
+/** The thickness as the shop understood it, with the gauge it goes by. @param {any} answer */
+function understood({ thickness_mm: mm, thickness_gauge: gauge }) {
+  return `${words(length(mm, { digits: 2 }))}${gauge ? `, ${gauge}` : ""}`;
 }
 
 /** @param {any[]} things @returns {[string, string][]} */

@@ -163,8 +163,8 @@ export async function show(visit) {
       <div class="part-desk" data-test="part" data-busy=${String(state.busy)} aria-busy=${state.busy ? "true" : "false"}>
         <div class="part-edit">
           ${partPicture(state, { open, stale: !settled })}
-          <form class="panel part-form" aria-label="The part" novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
-            ${partFields(state.form, { metals, planned: state.plan?.order?.sequence, errors, change })}
+          <form class="panel part-form" aria-label="The part" novalidate @keydown=${enterGoesOn} @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
+            ${partFields(state.form, { metals, plan: settled ? state.plan : null, editing: Boolean(from), errors, change })}
             <div class="save-bar">
               <button type="submit" class="button next wide" data-test="save" ?disabled=${state.saving}>${state.saving ? "Saving…" : from ? "Save as the next revision" : "Save as a card"}</button>
             </div>
@@ -183,6 +183,16 @@ export async function show(visit) {
 const howTo = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>
   Type the flats from the left end to the right, and between them how far each bend is open: 90° is square, 180° flat.
   Up turns what follows upwards. Blank, bend lines, tools and steps stand here as soon as the section is whole.</div>`;
+
+/** Enter goes to the next box: a card is saved by its button, never by a slip. @param {KeyboardEvent} event */
+function enterGoesOn(event) {
+  const box = event.target;
+  if (event.key !== "Enter" || !(box instanceof HTMLInputElement)) return;
+  event.preventDefault();
+  const stops = [.../** @type {HTMLFormElement} */ (box.form).querySelectorAll("input:not([type=radio]), textarea, [type=submit]")];
+  const next = stops.slice(stops.indexOf(box) + 1).find((stop) => stop.checkVisibility());
+  if (next instanceof HTMLElement) next.focus();
+}
 
 /** @param {any} card @returns {Base} */
 const baseOf = (card) => ({ code: card.code, etag: card.etag, revision: card.revision });

@@ -13,15 +13,16 @@ import { live } from "/vendor/lit-html/directives/live.js";
  * @property {"text"|"decimal"|"numeric"} [keys] which keyboard a phone shows
  * @property {string} [placeholder]
  * @property {string} [unit]
+ * @property {boolean} [next] a phone's Enter key goes to the next box
  * @property {"input"|"change"} [on] told at every key, or when the field is left
  */
 
 /** @param {FieldOptions} options */
-export function field({ name, label, value, change, hint = "", wrong = [], keys = "text", placeholder = "", unit = "", on = "input" }) {
+export function field({ name, label, value, change, hint = "", wrong = [], keys = "text", placeholder = "", unit = "", on = "input", next = false }) {
   const told = (/** @type {{target: HTMLInputElement}} */ event) => change(event.target.value);
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
-    <input id=${name} name=${name} data-test=${name} autocomplete="off" spellcheck="false" inputmode=${keys} placeholder=${placeholder}
+    <input id=${name} name=${name} data-test=${name} autocomplete="off" spellcheck="false" inputmode=${keys} enterkeyhint=${next ? "next" : nothing} placeholder=${placeholder}
       .value=${live(String(value))} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
       @input=${on === "input" ? told : nothing} @change=${on === "change" ? told : nothing}>
     <span id="${name}-more">

@@ -59,9 +59,9 @@ export function holesField(form, errors, change) {
     ${form.holes.map((hole, i) => {
       const name = `holes.${i}`;
       return html`<fieldset class="hole"><legend>Hole ${i + 1}</legend><div class="fields">
-          ${field({ name: `${name}.flat`, label: "On flat", keys: "numeric", value: hole.flat, wrong: wrongAt(errors, `${name}.flat`), change: (flat) => edit(i, { flat }) })}
-          ${field({ name: `${name}.position_mm`, label: "Middle from its left end", unit: form.unit, value: hole.position, wrong: wrongAt(errors, `${name}.position_mm`), change: (position) => edit(i, { position }) })}
-          ${field({ name: `${name}.diameter_mm`, label: "Size across", unit: form.unit, value: hole.diameter, wrong: wrongAt(errors, `${name}.diameter_mm`), change: (diameter) => edit(i, { diameter }) })}
+          ${field({ next: true, name: `${name}.flat`, label: "On flat", keys: "numeric", value: hole.flat, wrong: wrongAt(errors, `${name}.flat`), change: (flat) => edit(i, { flat }) })}
+          ${field({ next: true, name: `${name}.position_mm`, label: "Middle from its left end", unit: form.unit, value: hole.position, wrong: wrongAt(errors, `${name}.position_mm`), change: (position) => edit(i, { position }) })}
+          ${field({ next: true, name: `${name}.diameter_mm`, label: "Size across", unit: form.unit, value: hole.diameter, wrong: wrongAt(errors, `${name}.diameter_mm`), change: (diameter) => edit(i, { diameter }) })}
         </div>
         <button type="button" class="button" data-test="remove-hole-${i + 1}" @click=${() => change({ ...form, holes: form.holes.toSpliced(i, 1) }, { undo: `Hole ${i + 1} is out.` })}>Remove hole ${i + 1}</button>
       </fieldset>`;
@@ -81,7 +81,7 @@ export function orderField(form, planned, errors, change) {
   return html`<details class="order">
     <summary><span>Order of bends: <b>${form.order ? `${form.order.join(", ")} (yours)` : "found by the planner"}</b></span></summary>
     ${field({
-      name: "order", label: "Bend numbers, first to last", hint: "Empty: the planner chooses.", value: form.order?.join(", ") ?? "", wrong: wrongAt(errors, "order"), on: "change",
+      next: true, name: "order", label: "Bend numbers, first to last", hint: "Empty: the planner chooses.", value: form.order?.join(", ") ?? "", wrong: wrongAt(errors, "order"), on: "change",
       change: (typed) => change({ ...form, order: typedOrder(typed) }),
     })}
     <ol class="order-rows">${sequence.map(

@@ -1,6 +1,7 @@
 // All boxes of a part, and what they are called.
-import { html } from "/vendor/lit-html/lit-html.js";
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
+import { length, words } from "../units.js";
 import { field, pick } from "./field.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
 import { sectionRows } from "./section_rows.js";
@@ -8,27 +9,33 @@ import { wrongAt } from "./wrong.js";
 
 /** @typedef {import("../part_form.js").PartForm} PartForm */
 
-/** @param {PartForm} form @param {{metals: any[], planned: number[]|undefined, errors: import("./wrong.js").Errors, change: import("./section_rows.js").Change}} more */
-export function partFields(form, { metals, planned, errors, change }) {
+/** @param {PartForm} form @param {{metals: any[], plan: any, editing: boolean, errors: import("./wrong.js").Errors, change: import("./section_rows.js").Change}} more */
+export function partFields(form, { metals, plan, editing, errors, change }) {
   const known = metals.some(({ code }) => code === form.metal);
   /** @type {[string, string][]} */
   const choices = [...(known ? [] : [/** @type {[string, string]} */ ([form.metal, form.metal ? `${form.metal} (not in the shop)` : "Choose"])]), ...metals.map(({ code, name }) => /** @type {[string, string]} */ ([code, name]))];
   return html`
-    ${field({ name: "title", label: "Name of the part", value: form.title, wrong: wrongAt(errors, "title"), change: (title) => change({ ...form, title }) })}
+    ${field({ next: true, name: "title", label: "Name of the part", value: form.title, wrong: wrongAt(errors, "title"), change: (title) => change({ ...form, title }) })}
     ${pick({ name: "metal", label: "Metal", value: form.metal, options: choices, wrong: wrongAt(errors, "metal"), change: (metal) => change({ ...form, metal }) })}
     <div class="fields">
-      ${field({ name: "thickness_mm", label: "Thickness", unit: form.unit, placeholder: "3 or 16 ga", value: form.thickness, wrong: wrongAt(errors, "thickness_mm"), change: (thickness) => change({ ...form, thickness }) })}
-      ${field({ name: "bend_length_mm", label: "Bend length", unit: form.unit, value: form.length, wrong: wrongAt(errors, "bend_length_mm"), change: (length) => change({ ...form, length }) })}
+      ${field({ next: true, name: "thickness_mm", label: "Thickness", unit: form.unit, placeholder: "3 or 16 ga", hint: plan ? understood(plan) : "", value: form.thickness, wrong: wrongAt(errors, "thickness_mm"), change: (thickness) => change({ ...form, thickness }) })}
+      ${field({ next: true, name: "bend_length_mm", label: "Bend length", unit: form.unit, value: form.length, wrong: wrongAt(errors, "bend_length_mm"), change: (length) => change({ ...form, length }) })}
     </div>
     <h2>Section, left to right <small>${form.unit}</small></h2>
     ${conventionField(form, change)} ${sectionRows(form, errors, change)}
     <h2>More, if it matters</h2>
-    ${grainField(form, errors, change)} ${holesField(form, errors, change)} ${orderField(form, planned, errors, change)}
+    ${grainField(form, errors, change)} ${holesField(form, errors, change)} ${orderField(form, plan?.order?.sequence, errors, change)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea id="note" name="note" data-test="note" rows="2" .value=${live(form.note)}
         @input=${(/** @type {{target: HTMLTextAreaElement}} */ event) => change({ ...form, note: event.target.value })}></textarea>
-    </div>`;
+    </div>
+    ${editing ? field({ next: true, name: "reason", label: "Why this change, for the history", value: form.reason ?? "", wrong: wrongAt(errors, "reason"), change: (reason) => change({ ...form, reason }) }) : nothing}`;
+}
+
+/** The thickness as the shop understood it, with the gauge it goes by. @param {any} plan @returns {string} */
+function understood({ part, thickness_gauge: gauge }) {
+  return `${words(length(part.thickness_mm, { digits: 2 }))}${gauge ? `, ${gauge}` : ""}`;
 }
 
 /** Every box by its name. @param {PartForm} form @returns {string[]} */
@@ -38,7 +45,7 @@ export function fieldNames(form) {
     ...form.flats.map((_, i) => `flats_mm.${i}`),
     ...form.bends.flatMap((bend, i) => [`bends.${i}.included_angle_deg`, `bends.${i}.inside_radius_mm`, ...(bend.kind === "open_hem" ? [`bends.${i}.hem_gap_mm`] : [])]),
     ...form.holes.flatMap((_, i) => [`holes.${i}.flat`, `holes.${i}.position_mm`, `holes.${i}.diameter_mm`]),
-    "grain", "order", "note",
+    "grain", "order", "note", "reason",
   ];
 }
 

@@ -13,7 +13,7 @@ import { faultWords } from "./wrong.js";
  */
 export function partPicture({ plan, error, busy }, { open, stale }) {
   return html`<div class="part-picture ${plan && stale ? "stale" : ""}" data-test="picture" data-stale=${String(stale)}>
-    ${plan?.section ? sectionDrawing(plan, innerWidth < 1000 ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: 860, tallest: 440 }) : nothing}
+    ${plan?.section ? sectionDrawing(plan, innerWidth < 1000 ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: Math.min(860, innerWidth - 560), tallest: 440 }) : nothing}
     <p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, open)}</p>
   </div>`;
 }

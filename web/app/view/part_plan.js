@@ -14,9 +14,9 @@ export function partPlan(plan, { save }) {
     ${urgentFindings(plan.checks)}
     <section><h2>Blank</h2>
       <div class="columns">
-        <div>${blankFigures(plan.blank)}${blankDrawing(plan.blank)}</div>
+        <div>${blankFigures(plan.blank)}${blankDrawing(plan.blank, { pixels: innerWidth < 1000 ? innerWidth - 24 : 560 })}</div>
         <div>
-          ${blankTable(plan.blank)}
+          ${blankTable(plan.blank)} ${otherAllowances(plan.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${() => save("svg")}>Drawing as SVG</button>
             <button type="button" class="button" data-test="blank-dxf" @click=${() => save("dxf")}>Drawing as DXF</button>
@@ -31,6 +31,18 @@ export function partPlan(plan, { save }) {
       <div class="step-drawings">${plan.steps.map((/** @type {any} */ step) => stepDrawing(step, plan.part.thickness_mm))}</div>
     </section>
     ${otherFindings(plan.checks)} ${everyTimeCautions(plan.checks)}`;
+}
+
+/** What other sources make of an allowance, where they differ by more than a little. @param {any[]} lines */
+function otherAllowances(lines) {
+  const differing = lines.filter((line) => line.opinions?.length);
+  if (differing.length === 0) return nothing;
+  return html`<details data-test="other-allowances">
+    <summary>Other sources differ on ${differing.length === 1 ? `bend ${differing[0].bend}` : `${differing.length} bends`}</summary>
+    ${differing.map(
+      (line) => html`<p><b>Bend ${line.bend}:</b> ${line.opinions.map((/** @type {any} */ one) => `${one.name} ${words(length(one.bend_allowance_mm, { digits: 2 }))}`).join("; ")}.</p>`,
+    )}
+  </details>`;
 }
 
 /** Where there is no V to measure by, the usual one for this sheet. @param {any} step @param {number} thickness */

@@ -4,6 +4,7 @@ import { placeWords } from "../crib.js";
 import { angle, force, length, mass, words } from "../units.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
+import { moveSign } from "./lie.js";
 
 /** @typedef {{kind: string, code: string, name: string, tray: string, slot: string, condition: string, segments_mm: number[], segments_total_mm: number|null, rating_kn_per_m: number|null, steps: number[]}} Tool */
 
@@ -83,14 +84,23 @@ export function blankTable(blank) {
   </table>`;
 }
 
-/** Which way the sheet goes in: turn signs and the face that is up. @param {any} step @param {number} [flats] */
+/** Which way the sheet goes in: what to do with it since the step before, then how it lies. @param {any} step @param {number} [flats] */
 export function handling(step, flats = 0) {
+  const turned = step.turn_over || step.turn_end;
   const flat = flats ? ` (flat ${step.gauged_end === "left" ? 1 : flats})` : "";
+  const against = step.gauged_against && step.gauged_against !== "flat edge" ? `, against the ${step.gauged_against}` : "";
+  const end = step.gauged_end ? `${step.gauged_end === "left" ? "Left" : "Right"} end${flat} to the gauge${against}, ` : "";
   return html`<span class="handling">
-    ${step.turn_over ? html`<b class="turn" data-test="turn-over">Turn over.</b> ` : nothing}
-    ${step.turn_end ? html`<b class="turn" data-test="turn-end">Turn end for end.</b> ` : nothing}
-    ${step.gauged_end ? html`${step.gauged_end === "left" ? "Left" : "Right"} end${flat} to the gauge, ` : nothing}${step.inside_face === "up" ? "top" : "bottom"} face up.
+    ${turned ? html`<span class="turn" data-test="turn" data-over=${String(step.turn_over)} data-end=${String(step.turn_end)}>${moveSign(step)}</span> ` : nothing}
+    ${end}${step.inside_face === "up" ? "top" : "bottom"} face up.${hits(step)}
   </span>`;
+}
+
+/** A large radius in many small bends. @param {any} step */
+function hits({ hits: many }) {
+  if (!many) return nothing;
+  const places = many.gauge_x_mm.map((/** @type {number} */ mm) => tidyLength(mm)).join(", ");
+  return html` <span data-test="hits">${many.count} hits, ${words(length(many.pitch_mm, { digits: 2 }))} apart, gauge X ${places}.</span>`;
 }
 
 /** What a step does, in words. @param {any} step @returns {string} */

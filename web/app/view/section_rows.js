@@ -30,7 +30,7 @@ export function sectionRows(form, errors, change) {
 function flatRow(form, i, errors, change) {
   const name = `flats_mm.${i}`;
   return html`<li class="flat-row">
-    ${field({ name, label: `Flat ${i + 1}`, value: form.flats[i], wrong: wrongAt(errors, name), change: (value) => change(withFlat(form, i, value)) })}
+    ${field({ next: true, name, label: `Flat ${i + 1}`, value: form.flats[i], wrong: wrongAt(errors, name), change: (value) => change(withFlat(form, i, value)) })}
   </li>`;
 }
 
@@ -46,7 +46,7 @@ function bendRow(form, i, errors, change) {
     <div class="bend-main">
       ${hem
         ? html`<p class="hem-word">${bend.kind === "closed_hem" ? "Closed hem" : "Open hem"}</p>`
-        : field({ name: angleName, label: `Bend ${i + 1}`, unit: "°", keys: "decimal", value: bend.angle, wrong: wrongAt(errors, angleName), change: (value) => change(withBend(form, i, { angle: value })) })}
+        : field({ next: true, name: angleName, label: `Bend ${i + 1}`, unit: "°", keys: "decimal", value: bend.angle, wrong: wrongAt(errors, angleName), change: (value) => change(withBend(form, i, { angle: value })) })}
       ${choice({ name: `${name}.direction`, label: `Bend ${i + 1} turns`, value: bend.direction, options: TURNS, change: (value) => change(withBend(form, i, { direction: value === "down" ? "down" : "up" })) })}
     </div>
     ${Object.values(leftovers).flat().map((words) => html`<p class="wrong" data-test="wrong-${name}">${words}</p>`)}
@@ -58,7 +58,7 @@ function bendRow(form, i, errors, change) {
 /** @param {PartForm} form @param {number} i @param {Errors} errors @param {Change} change */
 function gapField(form, i, errors, change) {
   const name = `bends.${i}.hem_gap_mm`;
-  return field({ name, label: "Clear gap inside", unit: form.unit, value: form.bends[i].gap, wrong: wrongAt(errors, name), change: (value) => change(withBend(form, i, { gap: value })) });
+  return field({ next: true, name, label: "Clear gap inside", unit: form.unit, value: form.bends[i].gap, wrong: wrongAt(errors, name), change: (value) => change(withBend(form, i, { gap: value })) });
 }
 
 /** What most bends do not need. @param {PartForm} form @param {number} i @param {Errors} errors @param {Change} change */
@@ -68,7 +68,7 @@ function more(form, i, errors, change) {
   return html`<details class="bend-more">
     <summary><span class="unseen">Bend ${i + 1}: </span>${bend.radius ? `Radius ${bend.radius}, kind, remove` : "Radius, kind, remove"}</summary>
     ${bend.kind === "bend"
-      ? field({ name: radius, label: "Inside radius wanted", unit: form.unit, hint: "Empty: what the tools give.", value: bend.radius, wrong: wrongAt(errors, radius), change: (value) => change(withBend(form, i, { radius: value })) })
+      ? field({ next: true, name: radius, label: "Inside radius wanted", unit: form.unit, hint: "Empty: what the tools give.", value: bend.radius, wrong: wrongAt(errors, radius), change: (value) => change(withBend(form, i, { radius: value })) })
       : nothing}
     ${mayBeHem(form, i) || bend.kind !== "bend"
       ? pick({ name: `bends.${i}.kind`, label: "Kind", value: bend.kind, options: KINDS, change: (value) => change(withBend(form, i, { kind: /** @type {any} */ (value) })) })
