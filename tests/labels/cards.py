@@ -35,7 +35,6 @@ def card(steps: int = 1, **changes: Any) -> dict[str, Any]:
             "bends": [{}] * steps,
         },
         "plan": {
-            "metal_name": "Mild steel, cold-rolled",
             "thickness_gauge": "11 ga",
             "blank_length_mm": 141.62,
             "worst": "ok",

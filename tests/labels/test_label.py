@@ -27,7 +27,8 @@ SVG = "{http://www.w3.org/2000/svg}"
 
 
 def made(base: dict[str, Any], size: str, units: str = "mm") -> Label:
-    return label(facts_of_card(base, units), ADDRESS, size)  # type: ignore[arg-type]
+    names = {"mild-steel-cr": "Mild steel, cold-rolled"}
+    return label(facts_of_card(base, units, names), ADDRESS, size)  # type: ignore[arg-type]
 
 
 def words(base: dict[str, Any], size: str, units: str = "mm") -> str:
@@ -131,6 +132,23 @@ def test_a_plan_without_tools_is_printed_as_such(size: str) -> None:
     assert "None" not in text
 
 
+def test_pressing_a_hem_flat_has_no_angle_and_no_gauge_to_set() -> None:
+    flat = step(2, operation="hem flatten", v_opening_mm=None, punch=None, set_angle_deg=None,
+                gauge_x_mm=None, included_angle_deg=0.0)  # fmt: skip
+    hem = with_plan(card(2), steps=[step(1, operation="hem pre-bend"), flat])
+    text = made(hem, "100x50").words
+    assert "1 90° up pre-bend" in text
+    assert "2 flatten the hem" in text
+    assert "V 25 · S85-1" in text
+    assert not any("?" in words or "no die" in words for words in text)
+
+
+def test_a_metal_that_is_not_in_the_shop_is_shown_by_its_code() -> None:
+    gone = card()
+    gone["part"]["metal"] = "gone-metal"
+    assert "gone-metal" in words(gone, "50x25")
+
+
 @pytest.mark.parametrize("size", SIZES)
 @pytest.mark.parametrize(
     "title", ["<script>alert(1)</script> & 'x' \"y\" ]]>", "]]></svg>", "&amp;", "a\0b\x1bc"]
@@ -222,7 +240,8 @@ def test_whatever_the_card_says_nothing_leaves_its_box_and_no_number_is_cut(
     ]  # fmt: skip
     base = card(count, title=title)
     base["part"] |= {"thickness_mm": thickness, "bend_length_mm": length}
-    plan = with_plan(base, metal_name=metal, blank_length_mm=blank, worst=worst, steps=steps)
+    base["part"]["metal"] = metal
+    plan = with_plan(base, blank_length_mm=blank, worst=worst, steps=steps)
     one = made(plan, size, units)
     assert_nothing_leaves_or_overlaps(one)
     for mark in one.marks:
@@ -232,6 +251,5 @@ def test_whatever_the_card_says_nothing_leaves_its_box_and_no_number_is_cut(
         if words.startswith(("Blank ", "set ", "X ")):
             assert "…" not in words
     if size == "100x50" and steps:
-        assert any(w.startswith("set ") for w in one.words) or "more: open the card" in str(
-            one.words
-        )
+        shown = ("set ", "1 flatten the hem", "and ")
+        assert any(words.startswith(shown) for words in one.words)

@@ -43,25 +43,29 @@ class LabelFacts:
     steps: tuple[StepFact, ...]
 
 
-def facts_of_card(card: Mapping[str, Any], units: Units = "mm") -> LabelFacts:
+def facts_of_card(
+    card: Mapping[str, Any], units: Units = "mm", metal_names: Mapping[str, str] | None = None
+) -> LabelFacts:
     """The essentials of a card.
 
     card: as ``GET /api/v1/cards/CODE`` gives it. units: of the lengths on the label.
+    metal_names: the shop's metals by code; one that is not there is shown by its code.
     """
     part, plan = card["part"], card["plan"]
     steps = plan.get("steps", [])
     tools = [_tools(step) for step in steps]
-    same = len(set(tools)) == 1
+    named = [tool for tool in dict.fromkeys(tools) if tool]
+    same = len(named) == 1
     settings = {s["step"]: s for s in card.get("settings", [])}
     return LabelFacts(
         code=card["code"],
         shown_code=card.get("display_code") or card["code"],
         revision=int(card["revision"]),
         title=str(card["title"]),
-        metal=str(plan.get("metal_name") or part["metal"]),
+        metal=(metal_names or {}).get(part["metal"], part["metal"]),
         thickness=_thickness(part, plan, units),
         blank=_blank(part, plan, units),
-        tools=" / ".join(dict.fromkeys(tools)),
+        tools=" / ".join(named),
         bends=_bends(part["bends"]),
         warning=_WORST.get(plan.get("worst", "ok"), ""),
         order_warning=_order_warning(plan.get("order")),
@@ -103,6 +107,8 @@ def _blank(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -> st
 
 
 def _tools(step: Mapping[str, Any]) -> str:
+    if _is_flattening(step):
+        return ""
     v = step.get("v_opening_mm")
     opening = f"V {length(v, 'mm')}" if v is not None else "no die"
     return f"{opening} · {step.get('punch') or 'no punch'}"
@@ -110,6 +116,11 @@ def _tools(step: Mapping[str, Any]) -> str:
 
 def _closer(tools: str) -> str:
     return tools.replace("V ", "V").replace(" · ", " ")
+
+
+def _is_flattening(step: Mapping[str, Any]) -> bool:
+    """Whether the step presses a hem flat: there is no angle to set and no gauge."""
+    return step.get("operation") == "hem flatten" and step.get("set_angle_deg") is None
 
 
 def _bends(bends: Iterable[Mapping[str, Any]]) -> str:
@@ -126,6 +137,8 @@ def _step(
     step: Mapping[str, Any], setting: Mapping[str, Any], units: Units, tools: str
 ) -> StepFact:
     angle = setting.get("set_angle_deg") or step.get("set_angle_deg")
+    if _is_flattening(step):
+        return StepFact(f"{step['number']} flatten the hem", "", "", "", tools)
     what = _SHORT.get(step.get("operation", "bend"), "")
     moves = [
         w for key, w in (("turn_over", "turn over"), ("turn_end", "turn end")) if step.get(key)

@@ -20,7 +20,7 @@ from flangebook.labels.label import label
 from flangebook.labels.layout import Label
 from flangebook.labels.qr import card_address
 from flangebook.labels.sheet import Page, pages
-from flangebook.shop import cards
+from flangebook.shop import cards, documents
 
 blp = Blueprint("labels", __name__, url_prefix="/api/v1", description="What goes on the bin.")
 SVG = "image/svg+xml"
@@ -34,8 +34,13 @@ def _address(code: str) -> str:
 
 def _label(code: str, asked: dict[str, Any]) -> tuple[Label, str]:
     kept = cards.read(the_store(), code)
-    facts = facts_of_card(json.loads(kept.body), asked["units"])
+    facts = facts_of_card(json.loads(kept.body), asked["units"], _metal_names())
     return label(facts, _address(code), asked["size"]), kept.etag
+
+
+def _metal_names() -> dict[str, str]:
+    metals = json.loads(documents.read(the_store(), "metals").body) or []
+    return {metal["code"]: metal["name"] for metal in metals}
 
 
 @blp.route("/cards/<code>/label.svg", parameters=PATH_CODE)
