@@ -8,7 +8,8 @@ const CACHE = PREFIX + SHELL.version;
 
 self.addEventListener("install", (event) => {
   event.waitUntil(
-    caches.open(CACHE).then((cache) => cache.addAll(SHELL.files.map((file) => new Request(file, { cache: "reload" })))),
+    // "no-cache" asks the server again but does not fetch twice what the page has just loaded.
+    caches.open(CACHE).then((cache) => cache.addAll(SHELL.files.map((file) => new Request(file, { cache: "no-cache" })))),
   );
 });
 
