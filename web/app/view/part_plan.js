@@ -48,13 +48,13 @@ function otherAllowances(lines) {
 /** Where there is no V to measure by, the usual one for this sheet. @param {any} step @param {number} thickness */
 function stepDrawing(step, thickness) {
   if (!step.drawing) return nothing;
-  const gauge = words(length(step.gauge_x_mm, { digits: 2 }));
+  const gauge = length(step.gauge_x_mm, { digits: 2 });
   const set = words(angle(step.set_angle_deg));
-  const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge, angle: step.set_angle_deg };
+  const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge: gauge.text, angle: step.set_angle_deg };
   return html`<figure class="step-drawing" data-step=${step.number}>
     <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)}</figcaption>
     <div class="poses">
-      ${poseDrawing(step.drawing, { ...how, pose: "before", words: `Step ${step.number} before the bend: the sheet on the die, gauge at ${gauge}.` })}
+      ${poseDrawing(step.drawing, { ...how, pose: "before", words: `Step ${step.number} before the bend: the sheet on the die, gauge at ${words(gauge)}.` })}
       ${poseDrawing(step.drawing, { ...how, pose: "after", words: `Step ${step.number} at the bottom of the stroke, ${set}.` })}
     </div>
   </figure>`;

@@ -72,7 +72,7 @@ export function blankTable(blank) {
     ["Deduction", (line) => bare(line.bend_deduction_mm)],
     ["K-factor", (line) => (typeof line.k_factor === "number" ? line.k_factor.toFixed(2) : "–")],
   ];
-  return html`<table class="blank-table stacks" role="table" data-test="bend-lines">
+  return html`<div class="lines-frame"><table class="blank-table stacks" role="table" data-test="bend-lines">
     <caption>Bend lines, ${length(0).unit} from the left end</caption>
     <thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">Bend</th>${columns.map(([head]) => html`<th role="columnheader" scope="col" class="number">${head}</th>`)}</tr></thead>
     <tbody role="rowgroup">${blank.bend_lines.map(
@@ -81,7 +81,7 @@ export function blankTable(blank) {
         ${columns.map(([head, show], i) => html`<td role="cell" class="number" data-head=${head} data-test=${i === 0 ? "line-at" : nothing}>${show(line)}</td>`)}
       </tr>`,
     )}</tbody>
-  </table>`;
+  </table></div>`;
 }
 
 /** Which way the sheet goes in: what to do with it since the step before, then how it lies. @param {any} step @param {number} [flats] */
@@ -125,7 +125,7 @@ export function stepsTable(plan, { link } = {}) {
   /** @param {number|null} mm */
   const mm2 = (mm) => length(mm, { digits: 2 });
   const flats = plan.part?.flats_mm?.length ?? 0;
-  return html`<table class="steps stacks" role="table" data-test="steps">
+  return html`<div class="steps-frame"><table class="steps stacks" role="table" data-test="steps">
     <thead role="rowgroup"><tr role="row">
       ${["Step", "Gauge X", "Gauge R", "Set angle", "Depth", "Force", "Tools", "Sheet"].map((head) => html`<th role="columnheader" scope="col">${head}</th>`)}
     </tr></thead>
@@ -142,5 +142,5 @@ export function stepsTable(plan, { link } = {}) {
         <td role="cell" data-head="Sheet" class="long">${handling(step, flats)}</td>
       </tr>`,
     )}</tbody>
-  </table>`;
+  </table></div>`;
 }
