@@ -78,7 +78,7 @@ def test_markup_in_a_title_and_note_is_only_words(page: Page, shop_server):
         assert page.locator("main img").count() == 0
         assert "broken in" not in (page.title().split(" · ")[-1])
     show(page, shop_server.url, "home")
-    expect(page.locator(f"[data-code={made['code']}]")).to_contain_text(MARKUP)
+    expect(page.locator(f"[data-code='{made['code']}']")).to_contain_text(MARKUP)
     assert page.evaluate("document.querySelectorAll('main script').length") == 0
 
 

@@ -60,7 +60,7 @@ def test_the_whole_story(kept: Page, own_server):
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
     expect(by_test(kept, "waiting-trial")).to_contain_text("Waiting to be sent")
     show(kept, own_server.url, "home")
-    expect(kept.locator("[data-code=SHE7FA1]")).to_contain_text("1 trial waits")
+    expect(kept.locator("[data-code='SHE7FA1']")).to_contain_text("1 trial waits")
 
     own_server.start()  # the same port, the same data
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
