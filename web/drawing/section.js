@@ -26,7 +26,7 @@ export function tidyLength(mm) {
  */
 export function sectionDrawing({ section, part }, { pixels = shownWidth(), tallest = pixels * 0.75, test = "section", mark = 0 } = {}) {
   const size = 18;
-  const room = 3.4 * size;
+  const room = 2.6 * size;
   const map = pixelsOf(boundsOf([section.outline]), pixels - 2 * room, tallest - 2 * room);
   const outline = section.outline.map(map);
   const placing = new Placing(outline.map((point, i) => [point, outline[(i + 1) % outline.length]]));

@@ -18,7 +18,7 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
     ${field({ next: true, name: "title", label: "Name of the part", value: form.title, wrong: wrongAt(errors, "title"), change: (title) => change({ ...form, title }) })}
     ${pick({ name: "metal", label: "Metal", value: form.metal, options: choices, wrong: wrongAt(errors, "metal"), change: (metal) => change({ ...form, metal }) })}
     <div class="fields">
-      ${field({ next: true, name: "thickness_mm", label: "Thickness", unit: form.unit, placeholder: "3 or 16 ga", hint: plan ? understood(plan) : "", value: form.thickness, wrong: wrongAt(errors, "thickness_mm"), change: (thickness) => change({ ...form, thickness }) })}
+      ${field({ next: true, name: "thickness_mm", label: "Thickness", unit: form.unit, placeholder: "3 or 16 ga", hint: plan ? understood(plan, form.thickness) : "", value: form.thickness, wrong: wrongAt(errors, "thickness_mm"), change: (thickness) => change({ ...form, thickness }) })}
       ${field({ next: true, name: "bend_length_mm", label: "Bend length", unit: form.unit, value: form.length, wrong: wrongAt(errors, "bend_length_mm"), change: (length) => change({ ...form, length }) })}
     </div>
     <h2>Section, left to right <small>${form.unit}</small></h2>
@@ -33,9 +33,10 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
     ${editing ? field({ next: true, name: "reason", label: "Why this change, for the history", value: form.reason ?? "", wrong: wrongAt(errors, "reason"), change: (reason) => change({ ...form, reason }) }) : nothing}`;
 }
 
-/** The thickness as the shop understood it, with the gauge it goes by. @param {any} plan @returns {string} */
-function understood({ part, thickness_gauge: gauge }) {
-  return `${words(length(part.thickness_mm, { digits: 2 }))}${gauge ? `, ${gauge}` : ""}`;
+/** The thickness as the shop understood it, with the gauge it goes by, where that says more. @param {any} plan @param {string} typed @returns {string} */
+function understood({ part, thickness_gauge: gauge }, typed) {
+  const plain = /^[\d.,\s]+$/.test(typed);
+  return [plain ? "" : words(length(part.thickness_mm, { digits: 2 })), gauge ?? ""].filter(Boolean).join(", ");
 }
 
 /** Every box by its name. @param {PartForm} form @returns {string[]} */
