@@ -1,0 +1,33 @@
+"""Keeps servers to be killed: loads the program once, then makes each server by forking.
+
+    python kennel.py DATA
+
+A line on standard input starts a server on the shop in DATA; the answer is the child's process
+id and, from the child itself, the line that says it is ready. The child is the real server,
+with its threads, sockets and its own connections to the shop's file; only the loading of
+modules is shared, which is what makes two hundred starts affordable.
+"""
+
+from __future__ import annotations
+
+import os
+import signal
+import sys
+from pathlib import Path
+
+from flangebook.serving import shop_server
+
+
+def main(data: Path) -> None:
+    """Start a server for each line, until there are no more."""
+    signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # killed children leave nothing behind
+    for _ in sys.stdin:
+        child = os.fork()
+        if child == 0:
+            shop_server.serve(0, data, None)
+            os._exit(0)
+        print(child, flush=True)
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]))
