@@ -10,6 +10,7 @@ import { keepPage, keptCursor } from "./store.js";
 let standing = { reached: null, waiting: 0, refused: 0, at: null };
 /** @type {Promise<void>|undefined} */
 let running;
+let askedAgain = false;
 
 /** @returns {Standing} */
 export function syncStanding() {
@@ -44,10 +45,21 @@ export function recount() {
   return announce({});
 }
 
-/** Run one round; calls while one runs share it. @returns {Promise<void>} */
+/** Run a round. Asked for while one runs, another follows it: the one under way may have read too early. @returns {Promise<void>} */
 export function sync() {
-  running ??= round().finally(() => (running = undefined));
+  if (running) {
+    askedAgain = true;
+    return running;
+  }
+  running = rounds().finally(() => (running = undefined));
   return running;
+}
+
+async function rounds() {
+  do {
+    askedAgain = false;
+    await round();
+  } while (askedAgain);
 }
 
 async function round() {
