@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable
 from http import HTTPStatus
 from typing import Any, TypeVar
@@ -80,9 +81,21 @@ class Blueprint(flask_smorest.Blueprint):  # type: ignore[misc]
 
 
 class Api(flask_smorest.Api):  # type: ignore[misc]
-    """flask-smorest's, with our errors."""
+    """flask-smorest's, with our errors, and a document that is written when it is asked for:
+    writing it takes most of the time that an app takes to make."""
 
     ERROR_SCHEMA = Problem
+
+    def __init__(self, **options: Any) -> None:
+        super().__init__(**options)
+        self._unwritten: list[Blueprint] = []
+        self._writing = threading.Lock()
+
+    def register_blueprint(self, blp: Blueprint) -> None:
+        """Register the addresses now, their documentation later."""
+        self._app.extensions["flask-smorest"]["blp_name_to_api"][blp.name] = self
+        self._app.register_blueprint(blp)
+        self._unwritten.append(blp)
 
     def handle_http_exception(self, error: HTTPException) -> Response:
         """Keep the headers that belong to an error, Allow above all."""
@@ -100,7 +113,17 @@ class Api(flask_smorest.Api):  # type: ignore[misc]
         }
         self.spec.components.response(self.DEFAULT_ERROR_RESPONSE_NAME, default, lazy=True)
 
+    def _write(self) -> None:
+        with self._writing:
+            while self._unwritten:
+                blp = self._unwritten.pop(0)
+                blp.register_views_in_doc(
+                    self, self._app, self.spec, name=blp.name, parameters=None
+                )
+                self.spec.tag({"name": blp.name, "description": blp.description})
+
     def _openapi_json(self) -> Response:
+        self._write()
         made = Response(flask.json.dumps(self.spec.to_dict()), content_type="application/json")
         made.headers["Cache-Control"] = "no-cache"
         return made
