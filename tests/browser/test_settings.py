@@ -1,0 +1,118 @@
+"""What a device prefers, what waits to be sent, and whether everything is on it."""
+
+from __future__ import annotations
+
+import json
+import uuid
+from typing import Any
+
+from browsing import by_test, call, show
+from playwright.sync_api import Page, expect
+
+SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
+
+
+def queued(page: Page, code: str, trial: dict[str, Any]) -> None:
+    """A trial written into this device's outbox, as the trial screen writes it."""
+    page.evaluate(
+        "async ([code, trial]) => (await import('/app/outbox.js')).queueTrial(code, trial)",
+        [code, trial],
+    )
+
+
+def impossible() -> dict[str, Any]:
+    """A trial the shop will refuse: the card has no such step."""
+    return {"id": str(uuid.uuid4()), "revision": 1, "step": 40, "bend": 1, "measured_deg": 91.5}
+
+
+def test_units_theme_paper_and_name_are_kept(page: Page, shop_server):
+    show(page, f"{shop_server.url}/settings", "settings")
+    expect(by_test(page, "inches")).to_have_count(0)
+    by_test(page, "units").get_by_label("inch and tons").check()
+    by_test(page, "inches").get_by_label("nearest 1/64").check()
+    by_test(page, "theme").get_by_label("Shop").check()
+    by_test(page, "paper").get_by_label("Letter").check()
+    by_test(page, "name").fill("at the bench")
+    assert page.evaluate("document.documentElement.dataset.theme") == "shop"
+    page.reload()
+    page.wait_for_selector("html[data-ready=settings]")
+    assert page.evaluate("document.documentElement.dataset.theme") == "shop"
+    expect(by_test(page, "name")).to_have_value("at the bench")
+    expect(by_test(page, "inches").get_by_label("nearest 1/64")).to_be_checked()
+    kept = json.loads(page.evaluate("localStorage.getItem('flangebook.settings')"))
+    assert kept == {"units": "inch", "inches": "fraction", "theme": "shop",
+                    "name": "at the bench", "paper": "Letter"}  # fmt: skip
+    show(page, f"{shop_server.url}/shop/dies", "tools")
+    expect(by_test(page, "row-V16")).to_contain_text("24 tons/ft")
+
+
+def test_the_name_goes_with_a_change(wide: Page, own_server):
+    show(wide, f"{own_server.url}/settings", "settings")
+    by_test(wide, "name").fill("Night shift")
+    show(wide, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    by_test(wide, "measured_deg").fill("90.6")
+    by_test(wide, "save").click()
+    expect(by_test(wide, "sent")).to_be_visible()
+    trials = call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
+    assert trials[-1]["by"] == "Night shift"
+
+
+def test_everything_is_here(page: Page, own_server, console):
+    console.expect(SILENCE)
+    total = call(f"{own_server.url}/api/v1/cards?limit=1")["total"]
+    show(page, f"{own_server.url}/settings", "settings")
+    page.wait_for_selector("html[data-offline-ready=true]")
+    expect(by_test(page, "kept-cards")).to_have_text(f"{total} of {total}")
+    expect(by_test(page, "complete")).to_contain_text("Every card is here")
+    expect(by_test(page, "last-contact")).to_contain_text("20")
+    by_test(page, "check-now").click()
+    expect(by_test(page, "app-kept")).to_contain_text("opens without network")
+    own_server.kill()
+    by_test(page, "check-now").click()
+    expect(by_test(page, "complete")).to_contain_text("Not connected")
+    page.reload()
+    page.wait_for_selector("html[data-ready=settings]")
+    expect(by_test(page, "kept-cards")).to_have_text(str(total))
+    expect(by_test(page, "complete")).to_contain_text("no answer from the shop")
+
+
+def test_a_refused_trial_waits_for_a_decision(page: Page, own_server, console):
+    console.expect("422")
+    show(page, f"{own_server.url}/settings", "settings")
+    expect(by_test(page, "nothing-waits")).to_be_visible()
+    queued(page, "SHE7FA1", {**impossible(), "note": "<i>odd</i>"})
+    by_test(page, "check-now").click()
+    waiting = by_test(page, "waiting")
+    expect(by_test(page, "refused")).to_contain_text("Refused")
+    expect(by_test(page, "refused")).to_contain_text("step")  # the server's own reason
+    expect(waiting).to_contain_text("91.5°")
+    expect(waiting).to_contain_text("<i>odd</i>")
+    by_test(page, "try-again").click()
+    expect(by_test(page, "refused")).to_be_visible()  # refused again
+    page.once("dialog", lambda question: question.dismiss())
+    by_test(page, "throw-away").click()
+    expect(by_test(page, "refused")).to_be_visible()
+    asked: list[str] = []
+    page.once("dialog", lambda question: (asked.append(question.message), question.accept()))
+    by_test(page, "throw-away").click()
+    expect(by_test(page, "nothing-waits")).to_be_visible()
+    assert "cannot be brought back" in asked[0]
+    page.reload()
+    page.wait_for_selector("html[data-ready=settings]")
+    expect(by_test(page, "nothing-waits")).to_be_visible()
+
+
+def test_what_waits_goes_when_it_is_told_to(wide: Page, own_server, console):
+    console.expect(SILENCE)
+    show(wide, f"{own_server.url}/settings", "settings")
+    wide.wait_for_selector("html[data-offline-ready=true][data-reached=true]")
+    own_server.kill()
+    mine = {**impossible(), "step": 1, "measured_deg": 90.4}
+    queued(wide, "SHE7FA1", mine)
+    by_test(wide, "check-now").click()
+    expect(by_test(wide, "waiting")).to_contain_text("Goes by itself")
+    own_server.start()
+    by_test(wide, "send-now").click()
+    expect(by_test(wide, "nothing-waits")).to_be_visible()
+    trials = call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
+    assert [t["measured_deg"] for t in trials if t["id"] == mine["id"]] == [90.4]
