@@ -94,19 +94,13 @@ function waitingList(entries) {
         : html`<p class="soft">Goes by itself when the shop's server answers.</p>`}
     </li>`,
   )}</ul>
-  <div class="buttons"><button type="button" class="button" data-test="send-now" @click=${syncNow}>Send now</button></div>`;
-}
-
-/** A whole round of its own: one that runs already may be past what waits. */
-async function syncNow() {
-  await sync();
-  await sync();
+  <div class="buttons"><button type="button" class="button" data-test="send-now" @click=${() => sync()}>Send now</button></div>`;
 }
 
 /** @param {Waiting} entry */
 async function again(entry) {
   await tryAgain(entry.id);
-  await syncNow();
+  await sync();
 }
 
 /** @param {Waiting} entry */
@@ -128,5 +122,5 @@ function complete({ cards, total }) {
     <p>${whole ? flag("ok", "Every card is here") : total === null ? flag("unknown", "Not known: no answer from the shop") : flag("caution", "Still fetching")}</p>
     <p data-test="app-kept">${app ? flag("ok", "The app opens without network") : html`${flag("caution", "The app needs the network")} ${"serviceWorker" in navigator ? "It is still being kept." : "This browser keeps apps only over https or on the shop's own computer."}`}</p>
     ${reached === false ? html`<p>${flag("caution", "Not connected now")}</p>` : nothing}
-    <button type="button" class="button" data-test="check-now" @click=${syncNow}>Look again</button>`;
+    <button type="button" class="button" data-test="check-now" @click=${() => sync()}>Look again</button>`;
 }
