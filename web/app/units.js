@@ -98,7 +98,7 @@ export function lengthUnit() {
  */
 export function typedLength(typed, unit = lengthUnit()) {
   const text = typed.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
-  const bare = /^[+-]?(\d+(\.\d*)?(e[+-]?\d+)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/i.test(text);
+  const bare = /^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.test(text);
   return bare ? `${text} ${unit}` : text;
 }
 
