@@ -124,7 +124,7 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
   const gone = form.metal && !metals.some(({ code }) => code === form.metal);
   return html`
     ${list("metal", "Metal", [...(gone ? [/** @type {[string, string]} */ ([form.metal, `${form.metal} (not in the shop)`])] : []), ...named(metals)])}
-    ${box("thickness_mm", "Thickness", { unit: lengthUnit(), hint: answer ? understood(answer) : "3, 1/8 in, 16 ga" })}
+    ${box("thickness_mm", "Thickness", { unit: lengthUnit(), hint: (answer && understood(answer, form.thickness_mm)) || "3, 1/8 in, 16 ga" })}
     <div class="fields">
       ${box("bend_length_mm", "Bend length", { unit: lengthUnit() })}
       ${box("included_angle_deg", "Included angle", { unit: "°, 90 is square", keys: "decimal" })}
@@ -140,9 +140,10 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
       : nothing}`;
 }
 
-/** The thickness as the shop understood it, with the gauge it goes by. @param {any} answer */
-function understood({ thickness_mm: mm, thickness_gauge: gauge }) {
-  return `${words(length(mm, { digits: 2 }))}${gauge ? `, ${gauge}` : ""}`;
+/** The thickness as the shop understood it, with the gauge it goes by, where that says more. @param {any} answer @param {string} typed */
+function understood({ thickness_mm: mm, thickness_gauge: gauge }, typed) {
+  const plain = /^[\d.,\s]+$/.test(typed);
+  return [plain ? "" : words(length(mm, { digits: 2 })), gauge ?? ""].filter(Boolean).join(", ");
 }
 
 /** @param {any[]} things @returns {[string, string][]} */

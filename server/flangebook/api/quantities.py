@@ -42,6 +42,11 @@ class Kind:
     spellings: Mapping[str, str]
     refused: Mapping[str, str]
 
+    @property
+    def called(self) -> str:
+        """The name with its article: "a length", "an angle"."""
+        return f"{'an' if self.name[0] in 'aeiou' else 'a'} {self.name}"
+
 
 @dataclass(frozen=True, slots=True)
 class SheetGauge:
@@ -173,7 +178,7 @@ def read(text: str, kind: Kind) -> float:
     short = text.strip()
     found = _NUMBER.match(short) if len(short) <= LONGEST else None
     if found is None:
-        raise InputError(f"{_shown(text)} is not a {kind.name}.", right=_right(kind, short))
+        raise InputError(f"{_shown(text)} is not {kind.called}.", right=_right(kind, short))
     spelling = " ".join(short[found.end() :].casefold().split())
     if not spelling and found["top"]:
         raise InputError(f"{_shown(text)} is a fraction without a unit.", right="Write 1/8 in.")

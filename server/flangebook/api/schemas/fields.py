@@ -49,7 +49,7 @@ class Quantity(ma.fields.Field[float]):
             except InputError as error:
                 raise ma.ValidationError(str(error)) from None
         if isinstance(value, bool) or not isinstance(value, int | float):
-            raise ma.ValidationError(f"This is not a {self.kind.name}. Give a number.")
+            raise ma.ValidationError(f"This is not {self.kind.called}. Give a number.")
         try:
             return float(value)
         except OverflowError:
