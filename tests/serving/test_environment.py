@@ -8,6 +8,7 @@ import os
 import re
 import subprocess
 import sys
+import tomllib
 import types
 from pathlib import Path
 
@@ -157,6 +158,23 @@ def test_the_lock_files_pin_every_package_by_hash_and_name_no_host(root: Path, n
     assert all("==" in line and line.endswith("\\") for line in pinned)
     assert all(re.match(r"    --hash=sha256:[0-9a-f]{64}( \\)?$", x) for x in lines if x[0] == " ")
     assert not re.search(r"https?:|--index|--extra-index|--find-links", text)
+
+
+@pytest.mark.parametrize(
+    ("name", "extras"),
+    [("server/requirements.lock", ["build"]), ("tests/requirements.lock", ["build", "test"])],
+)
+def test_everything_the_project_asks_for_is_locked(
+    root: Path, name: str, extras: list[str]
+) -> None:
+    project = tomllib.loads((root / "pyproject.toml").read_text("utf-8"))["project"]
+    asked = [
+        *project["dependencies"],
+        *(x for e in extras for x in project["optional-dependencies"][e]),
+    ]
+    wanted = {re.split(r"[^\w.-]", one)[0] for one in asked}
+    locked = re.findall(r"^([\w.-]+)==", (root / name).read_text("utf-8"), re.MULTILINE)
+    assert wanted <= set(locked)
 
 
 def test_both_lock_files_agree(root: Path) -> None:
