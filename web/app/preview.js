@@ -20,7 +20,7 @@ export function outlinePreview(kind, show, leaving) {
     async (/** @type {Record<string, unknown>} */ tool, signal) => (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
     ({ answer, error }) => {
       if (answer) lastGood = parts(answer);
-      show({ parts: lastGood, checks: answer?.checks ?? [], wrong: error ? saidAbout(error) : [] });
+      show({ parts: lastGood, checks: aboutOutline(answer), wrong: error ? saidAbout(error) : [] });
     },
     leaving,
   );
@@ -36,6 +36,9 @@ function sized(kind, tool) {
     .filter(({ type, blank, when }) => ["length", "number"].includes(type) && blank === undefined && (!when || when(/** @type {any} */ (tool))))
     .every(({ name }) => tool[name] !== undefined);
 }
+
+/** A rating that is not known is told at its own box. @param {any} answer @returns {Preview["checks"]} */
+const aboutOutline = (answer) => (answer?.checks ?? []).filter((/** @type {any} */ { code }) => !code.endsWith("rating-unknown"));
 
 /** @param {any} answer @returns {Preview["parts"]} */
 function parts({ outline_mm: outline, ram, bed }) {

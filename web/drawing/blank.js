@@ -39,7 +39,7 @@ export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 
 
 /** @param {BendLine} line @returns {string} */
 function turn(line) {
-  const degrees = words(angle(line.included_angle_deg)).replace(".0°", "°");
+  const degrees = line.included_angle_deg ? words(angle(line.included_angle_deg)).replace(".0°", "°") : "hem";
   return `${line.direction} ${degrees}`;
 }
 

@@ -99,8 +99,10 @@ function sheetView(page, of, address) {
     <img src=${address("svg", page)} alt="Sheet ${page} of ${of} with labels" data-test="sheet-${page}">
     <figcaption class="screen-only">
       <span>Sheet ${page} of ${of}, ${settings().paper}. Print at 100 %, without fitting to the page.</span>
-      <a class="button" download="${file}.svg" href=${address("svg", page)} data-test="sheet-svg-${page}">SVG</a>
-      <a class="button" download="${file}.png" href=${address("png", page)} data-test="sheet-png-${page}">PNG</a>
+      <div class="buttons">
+        <a class="button" download="${file}.svg" href=${address("svg", page)} data-test="sheet-svg-${page}">SVG</a>
+        <a class="button" download="${file}.png" href=${address("png", page)} data-test="sheet-png-${page}">PNG</a>
+      </div>
     </figcaption>
   </figure>`;
 }

@@ -39,7 +39,7 @@ function toolRow(kind, tool, frame) {
       <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span></span>
       <span class="fact"><span class="what">Place</span>${placeWords(tool)}</span>
       <span class="fact"><span class="what">Rating</span>${tool.rating_kn_per_m === null ? flag("unknown") : words(forcePerLength(tool.rating_kn_per_m))}</span>
-      ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length ? html`${tool.segments_mm.length}, longest ${words(length(longest(tool.segments_mm), { digits: 0 }))}` : "none"}</span>` : nothing}
+      ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length ? html`${tool.segments_mm.length}, up to ${words(length(longest(tool.segments_mm), { digits: 0 }))}` : "none"}</span>` : nothing}
       <span class="fact"><span class="what">Condition</span>${conditionMark(tool)}</span>
     </a>
   </li>`;
@@ -61,9 +61,9 @@ function metalRow(metal) {
   return html`<li class="row" data-test="row-${metal.code}">
     <a href="/shop/metals/${encodeURIComponent(metal.code)}">
       <span class="who"><span class="lead">${metal.name}</span> <span class="soft">${metal.code}</span></span>
-      <span class="fact"><span class="what">Tensile strength</span>${tensile.low} to ${tensile.high} MPa</span>
+      <span class="fact"><span class="what">Tensile</span>${tensile.low} to ${tensile.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${tensile.standing}</span>
-      <span class="fact"><span class="what">Gauge numbers</span>${metal.gauge_family ?? "none"}</span>
+      <span class="fact"><span class="what">Gauge</span>${metal.gauge_family ?? "none"}</span>
     </a>
   </li>`;
 }

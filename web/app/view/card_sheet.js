@@ -82,7 +82,7 @@ function stepRow(card, step, remarks, flats) {
       <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
     <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${step.gauged_end} end (flat ${step.gauged_end === "left" ? 1 : flats}) to the gauge` : ""}.</span></td>
     <td>${byLevel(remarks)}</td>
-    <td class="pen"><span>${words(angle(step.included_angle_deg)).replace(".0°", "°")} wanted</span></td>
+    <td class="pen"><span>${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"} wanted</span></td>
   </tr>`;
 }
 
