@@ -8,8 +8,11 @@ import uuid
 from collections.abc import Callable
 from typing import Any
 
+import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+
+from flangebook.shop import changes
 
 FEED = "/api/v1/changes"
 
@@ -47,6 +50,18 @@ def test_pages_add_up(client: FlaskClient):
             break
     assert rounds == -(-len(found) // 5)
     assert found == all_cards(client)
+
+
+def test_a_page_is_bounded_by_its_size_too(client: FlaskClient, monkeypatch: pytest.MonkeyPatch):
+    monkeypatch.setattr(changes, "MOST_CHARACTERS", 50_000)
+    found, body = [], feed(client)
+    while True:
+        found += [c["code"] for c in body["cards"]]
+        assert sum(len(json.dumps(c)) for c in body["cards"][:-1]) < 60_000
+        if not body["more"]:
+            break
+        body = feed(client, body["cursor"])
+    assert sorted(found) == sorted(all_cards(client))
 
 
 def test_afterwards_only_what_changed(client: FlaskClient, angle: dict[str, Any]):

@@ -82,13 +82,18 @@ def read(store: Store, code: str) -> CardText:
 
 def _read(store: Store, code: str) -> CardText:
     with reading(store.engine) as connection:
-        row = connection.execute(_WHOLE, {"wanted": code}).first()
+        row = connection.execute(WHOLE_CARD, {"wanted": code}).first()
         if row is None:
             raise unknown(code)
-        tried: Iterable[str] = ()
-        if row.trials:
-            tried = reversed(connection.execute(_TRIALS, {"wanted": code}).scalars().all())
-        return CardText(compose(row, tried).encode(), etag_of(row))
+        return CardText(compose(row, tried(connection, row)).encode(), etag_of(row))
+
+
+def tried(connection: Connection, row: Row[Any]) -> list[str]:
+    """The newest trials of a card, oldest first, as JSON texts."""
+    if not row.trials:
+        return []
+    newest = connection.execute(_TRIALS, {"wanted": row.code}).scalars().all()
+    return list(reversed(newest))
 
 
 def content_of(store: Store, code: str, revision: int = 0) -> tuple[Content, str]:
@@ -133,10 +138,10 @@ def etag_of(head: Row[Any]) -> str:
     return f'"{head.revision}.{head.trials}.{head.stamp}"'
 
 
-def compose(row: Row[Any], tried: Iterable[str]) -> str:
+def compose(row: Row[Any], trials_texts: Iterable[str]) -> str:
     """The card's JSON from texts kept as JSON, without taking them apart.
 
-    row: a card joined with its newest revision and plan. tried: trials, oldest first.
+    row: a card joined with its newest revision and plan. trials_texts: oldest first.
     """
     head = {
         "code": row.code,
@@ -156,11 +161,11 @@ def compose(row: Row[Any], tried: Iterable[str]) -> str:
     }
     return (
         f'{json_text(head)[:-1]},"settings":{row.settings},"part":{row.part},'
-        f'"plan":{row.plan},"trials":[{",".join(tried)}]}}'
+        f'"plan":{row.plan},"trials":[{",".join(trials_texts)}]}}'
     )
 
 
-WHOLE = (
+WHOLE_CARD = (
     sa.select(
         cards, revisions.c.note, revisions.c.part, revisions.c.settings, plans.c.body.label("plan")
     )
@@ -168,8 +173,8 @@ WHOLE = (
         revisions, (revisions.c.code == cards.c.code) & (revisions.c.revision == cards.c.revision)
     )
     .join(plans, plans.c.id == revisions.c.plan_id)
+    .where(cards.c.code == sa.bindparam("wanted"))
 )
-_WHOLE = WHOLE.where(cards.c.code == sa.bindparam("wanted"))
 _TRIALS = (
     sa.select(trials.c.body)
     .where(trials.c.code == sa.bindparam("wanted"))

@@ -6,20 +6,19 @@ that was put back to an earlier day, starts again from the beginning and says so
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Callable, Sequence
-from typing import Any
+from collections.abc import Callable
 
 import sqlalchemy as sa
-from sqlalchemy.engine import Connection, Row
+from sqlalchemy.engine import Connection
 
 from flangebook.shop import documents
-from flangebook.shop.cards import TRIALS_SHOWN, WHOLE, compose
+from flangebook.shop.cards import WHOLE_CARD, compose, tried
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store, last_change
-from flangebook.shop.tables import cards, trials
+from flangebook.shop.tables import cards
 from flangebook.shop.writing import json_text
 
+MOST_CHARACTERS = 1_000_000
 Shown = Callable[[documents.Document], str]
 
 
@@ -33,16 +32,27 @@ def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
     with reading(store.engine) as connection:
         newest = last_change(connection)
         since, reset = _since(store, cursor, newest)
-        rows = connection.execute(
-            WHOLE.where(cards.c.change > since).order_by(cards.c.change).limit(limit + 1)
-        ).all()
-        more, rows = len(rows) > limit, rows[:limit]
-        seen = rows[-1].change if more else newest
-        tried = _tried(connection, [row.code for row in rows if row.trials])
-        whole = ",".join(compose(row, tried[row.code]) for row in rows)
+        whole, seen = _cards(connection, since, limit)
+        more = seen is not None
         shop = _shop(store, connection, since, shown)
-    head = json_text({"cursor": f"{store.shop_id}.{seen}", "more": more, "reset": reset})
-    return f'{head[:-1]},"shop":{shop},"cards":[{whole}]}}'
+    head = json_text({"cursor": f"{store.shop_id}.{seen or newest}", "more": more, "reset": reset})
+    return f'{head[:-1]},"shop":{shop},"cards":[{",".join(whole)}]}}'
+
+
+def _cards(connection: Connection, since: int, limit: int) -> tuple[list[str], int | None]:
+    """Cards as JSON text, as many as a page holds, and the number of the last of them where
+    there are more."""
+    changed = sa.select(cards.c.code, cards.c.change).where(cards.c.change > since)
+    rows = connection.execute(changed.order_by(cards.c.change).limit(limit + 1)).all()
+    whole: list[str] = []
+    room = MOST_CHARACTERS
+    for number, (code, _) in enumerate(rows):
+        if number == limit or room <= 0:
+            return whole, rows[number - 1].change
+        row = connection.execute(WHOLE_CARD, {"wanted": code}).one()
+        whole.append(compose(row, tried(connection, row)))
+        room -= len(whole[-1])
+    return whole, None
 
 
 def _since(store: Store, cursor: str, newest: int) -> tuple[int, bool]:
@@ -65,22 +75,3 @@ def _shop(store: Store, connection: Connection, since: int, shown: Shown) -> str
     etags = json_text({name: one.etag for name, one in kept.items()})
     bodies = ",".join(f'"{name}":{shown(one)}' for name, one in kept.items())
     return f'{{{bodies},"etags":{etags}}}'
-
-
-def _tried(connection: Connection, codes: Sequence[str]) -> dict[str, list[str]]:
-    """The newest trials of each card, oldest first."""
-    found: dict[str, list[str]] = defaultdict(list)
-    if not codes:
-        return found
-    rank = sa.func.row_number().over(partition_by=trials.c.code, order_by=trials.c.number.desc())
-    ranked = (
-        sa.select(trials.c.code, trials.c.number, trials.c.body, rank.label("rank"))
-        .where(trials.c.code.in_(codes))
-        .subquery()
-    )
-    newest: Sequence[Row[Any]] = connection.execute(
-        sa.select(ranked).where(ranked.c.rank <= TRIALS_SHOWN).order_by(ranked.c.number)
-    ).all()
-    for row in newest:
-        found[row.code].append(row.body)
-    return found

@@ -23,6 +23,7 @@ PRAGMAS = {
     "synchronous": 2,  # FULL
     "foreign_keys": 1,
     "trusted_schema": 0,
+    "cache_size": -1000,  # kB a connection; the system holds the file in memory anyway
 }
 
 
