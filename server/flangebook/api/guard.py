@@ -44,6 +44,9 @@ _HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Permissions-Policy": "camera=(self), geolocation=(), microphone=()",
 }
+_POLICY = "Content-Security-Policy"
+_DATA_HEADERS = [*_HEADERS.items(), (_POLICY, _DATA_POLICY)]
+_PAGE_HEADERS = [*_HEADERS.items(), (_POLICY, _PAGE_POLICY)]
 _PORTS = {"http": "80", "https": "443"}
 _SAFE = ("GET", "HEAD", "OPTIONS")
 
@@ -58,10 +61,8 @@ def register(app: Flask, config: Config) -> None:
 
     @app.after_request
     def _dress(response: Response) -> Response:
-        policy = _DATA_POLICY if request.path.startswith("/api/") else _PAGE_POLICY
-        response.headers["Content-Security-Policy"] = policy
-        for name, value in _HEADERS.items():
-            response.headers[name] = value
+        dress = _DATA_HEADERS if request.path.startswith("/api/") else _PAGE_HEADERS
+        response.headers.extend(dress)
         return response
 
 

@@ -61,7 +61,8 @@ class Blueprint(flask_smorest.Blueprint):  # type: ignore[misc]
 
     def arguments(self, schema: type[ma.Schema], **options: Any) -> Callable[[View], View]:
         """Read body or query by a schema, as the first argument."""
-        made: Callable[[View], View] = super().arguments(schema, **options)
+        # One instance for all requests: making it takes longer than reading most bodies.
+        made: Callable[[View], View] = super().arguments(schema(), **options)
         return made
 
     def response(self, status: int, schema: Any = None, **options: Any) -> Callable[[View], View]:
