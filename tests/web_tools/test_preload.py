@@ -8,18 +8,22 @@ from pathlib import Path
 
 WEB = Path(__file__).resolve().parents[2] / "web"
 STARTS = ("/app/main.js", "/screens/card.js")
-IMPORT = re.compile(r"""^\s*(?:import|export)\b[^"';()]*?(?:from\s*)?["']([^"']+)["']""", re.M)
+IMPORT = re.compile(
+    r'^(?:import|export)\s+(?:[\w*{][^"\';=()]*?\sfrom\s+)?"([^"]+)";', re.MULTILINE
+)
 PRELOAD = re.compile(r'<link rel="modulepreload" href="([^"]+)">')
 
 
 def imports(module: str) -> set[str]:
     """What a module imports at once (not what it loads later), as addresses."""
     file = WEB / module.removeprefix("/")
-    named = IMPORT.findall(file.read_text(encoding="utf-8"))
+    folder = file.parent
     return {
-        name if name.startswith("/") else "/" + (file.parent / name).resolve().relative_to(WEB).as_posix()
-        for name in named
-    }  # fmt: skip
+        name
+        if name.startswith("/")
+        else f"/{(folder / name).resolve().relative_to(WEB).as_posix()}"
+        for name in IMPORT.findall(file.read_text(encoding="utf-8"))
+    }
 
 
 def needed() -> set[str]:
