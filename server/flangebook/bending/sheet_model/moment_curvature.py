@@ -1,0 +1,275 @@
+"""Moment and curvature of a wide sheet: the law that everything else of the bend follows from.
+
+A sheet much wider than it is thick cannot strain along the bend line (plane strain). With von
+Mises' yield condition and Swift's hardening, sigma = K (e0 + e)^n:
+
+    E' = E / (1 - nu^2)           stiffness across the bend
+    c  = 2 / sqrt(3)              plane-strain factor of von Mises
+    eps_y = c Y / E'              surface strain at first yield
+    stress(eps) = E' eps                               up to eps_y
+                = c K (e0 + c p)^n                     beyond, p = eps - stress / E' plastic
+
+Strain is linear through the thickness, eps = kappa y, the neutral line in the middle. With w the
+strain energy per volume up to a strain and G its integral over strain, per unit of width:
+
+    U(kappa) = 2 G(eps_s) / kappa                      energy per length, eps_s = kappa t / 2
+    M(kappa) = dU/dkappa = 2 (eps_s w(eps_s) - G(eps_s)) / kappa^2
+    W(kappa) = kappa M - U                             complementary energy, dW = kappa dM
+
+both w and G closed powers of u = e0 + c p, which Newton's rule finds from the strain.
+
+Sources: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XI (plane-strain bending);
+H. W. Swift, J. Mech. Phys. Solids 1 (1952), pp. 1-18 (the hardening law).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from math import inf, sqrt
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+
+from flangebook.bending.errors import InputError
+from flangebook.bending.limits import need_not_negative, need_positive
+
+if TYPE_CHECKING:
+    import numpy.typing as npt
+
+    Array = npt.NDArray[np.float64]
+
+PLANE_STRAIN = 2.0 / sqrt(3.0)
+MOST_HARDENING = 1.0
+MOST_STRENGTH_SHARE = 0.03
+LEAST_PRESTRAIN = 1e-9
+_NEWTON_ROUNDS = 60
+
+
+@dataclass(frozen=True, slots=True)
+class SheetLaw:
+    """A sheet: thickness and how its metal resists. Made by :func:`sheet_law`.
+
+    youngs_modulus_mpa, poisson: E [MPa], nu [-]. yield_mpa: Y [MPa]. k_mpa, n, prestrain:
+    K [MPa], n [-], e0 [-] of sigma = K (e0 + e)^n. thickness_mm: t [mm].
+    """
+
+    youngs_modulus_mpa: float
+    poisson: float
+    yield_mpa: float
+    k_mpa: float
+    n: float
+    prestrain: float
+    thickness_mm: float
+
+    @property
+    def plane_strain_modulus_mpa(self) -> float:
+        """E' = E / (1 - nu^2) [MPa]."""
+        return self.youngs_modulus_mpa / (1.0 - self.poisson**2)
+
+    @property
+    def yield_strain(self) -> float:
+        """Surface strain at first yield [-]."""
+        return PLANE_STRAIN * self.yield_mpa / self.plane_strain_modulus_mpa
+
+    @property
+    def yield_curvature(self) -> float:
+        """Curvature at first yield [1/mm]."""
+        return 2.0 * self.yield_strain / self.thickness_mm
+
+    @property
+    def stiffness(self) -> float:
+        """E' t^3 / 12, moment per curvature while elastic, per width [N mm]."""
+        return self.plane_strain_modulus_mpa * self.thickness_mm**3 / 12.0
+
+
+def column(law: SheetLaw) -> SheetLaw:
+    """The law with its per-row figures stood up as columns, to meet a table of curvatures."""
+    if not np.ndim(law.thickness_mm):
+        return law
+    figures: list[Any] = [np.asarray(getattr(law, f.name))[..., None] for f in fields(law)]
+    return SheetLaw(*figures)
+
+
+def sheet_law(
+    youngs_modulus_mpa: float,
+    yield_mpa: float,
+    k_mpa: float,
+    n: float,
+    thickness_mm: float,
+    poisson: float = 0.3,
+    prestrain: float | None = None,
+) -> SheetLaw:
+    """A sheet from its metal's figures.
+
+    With n = 0 the metal does not harden: K is not used, the sheet yields at Y whatever the
+    strain. Without e0 the curve starts at the yield strength, e0 = (Y/K)^(1/n); with e0 the
+    yield strength is where the curve starts, K e0^n, and Y is not used.
+
+    Args:
+        youngs_modulus_mpa: E [MPa].
+        yield_mpa: Y [MPa].
+        k_mpa: K [MPa].
+        n: hardening exponent [-], 0 to 1.
+        thickness_mm: t [mm].
+        poisson: nu [-], 0 to under 0.5.
+        prestrain: e0 [-], or None.
+
+    Raises:
+        InputError: a figure is unusable, K is not above Y, or Y would be no small strain.
+    """
+    need_positive(
+        youngs_modulus_mpa=youngs_modulus_mpa, yield_mpa=yield_mpa, thickness_mm=thickness_mm
+    )
+    need_not_negative(hardening_n=n, poisson=poisson)
+    if n > MOST_HARDENING:
+        raise InputError(f"A hardening exponent of {n:g} is no sheet metal.", "hardening_n",
+                         "Give n between 0 and 1.")  # fmt: skip
+    if poisson >= 0.5:
+        raise InputError(f"A Poisson's ratio of {poisson:g} is no metal.", "poisson",
+                         "Give a value under 0.5; 0.3 is usual.")  # fmt: skip
+    start, yield_at, k = _start_of_curve(yield_mpa, k_mpa, n, prestrain)
+    for where, strength in (("yield_mpa", yield_at), ("hardening_k_mpa", k)):
+        if strength > MOST_STRENGTH_SHARE * youngs_modulus_mpa:
+            raise InputError(
+                f"{strength:g} MPa against E of {youngs_modulus_mpa:g} MPa is no sheet metal.",
+                where,
+                "Give both in MPa: steel has E near 207000.",
+            )
+    return SheetLaw(youngs_modulus_mpa, poisson, yield_at, k, n, start, thickness_mm)
+
+
+def _start_of_curve(
+    yield_mpa: float, k_mpa: float, n: float, prestrain: float | None
+) -> tuple[float, float, float]:
+    """e0, the yield strength it stands for, and K."""
+    if n == 0.0:
+        return 0.0, yield_mpa, yield_mpa
+    need_positive(hardening_k_mpa=k_mpa)
+    if prestrain is not None and prestrain > 0.0:
+        need_positive(prestrain=prestrain)
+        return prestrain, k_mpa * prestrain**n, k_mpa
+    if k_mpa <= yield_mpa:
+        raise InputError(
+            f"K of {k_mpa:g} MPa is not above the yield strength of {yield_mpa:g} MPa, but with "
+            f"n = {n:g} the metal is said to harden.",
+            "hardening_k_mpa",
+            "Give a larger K, or n = 0 for a metal that does not harden.",
+        )
+    start = (yield_mpa / k_mpa) ** (1.0 / n)
+    if start < LEAST_PRESTRAIN:
+        raise InputError(
+            f"K of {k_mpa:g} MPa is too far above the yield strength of {yield_mpa:g} MPa for a "
+            f"hardening exponent as small as {n:g}.",
+            "hardening_k_mpa",
+            f"Give a K of at most {yield_mpa * LEAST_PRESTRAIN**-n:.4g} MPa, or a larger n.",
+        )
+    return start, yield_mpa, k_mpa
+
+
+def _hardened(law: SheetLaw, strain: Array) -> Array:
+    """Find u = e0 + c p at a strain: the root of (E'/c) u + c K u^n = E' (eps + e0/c).
+
+    In log(u) the left side is convex and never flatter than n, so Newton's rule runs straight in
+    from the far side, where it starts by leaving the growth of the elastic strain out.
+    """
+    straight = law.prestrain + PLANE_STRAIN * np.maximum(strain - law.yield_strain, 0.0)
+    if np.all(law.n == 0.0):
+        return straight
+    e_mod = law.plane_strain_modulus_mpa
+    total = e_mod * (np.maximum(strain, law.yield_strain) + law.prestrain / PLANE_STRAIN)
+    y = np.log(np.maximum(straight, 1e-300))
+    for _ in range(_NEWTON_ROUNDS):
+        u = np.exp(y)
+        elastic, plastic = e_mod / PLANE_STRAIN * u, PLANE_STRAIN * law.k_mpa * u**law.n
+        step = (
+            np.log((elastic + plastic) / total) * (elastic + plastic) / (elastic + law.n * plastic)
+        )
+        y = y - step
+        if np.max(np.abs(step)) < 1e-7:  # the next step would be its square
+            break
+    return np.where(strain > law.yield_strain, np.exp(y), law.prestrain)
+
+
+def stress(law: SheetLaw, strain: Array) -> Array:
+    """Stress across the bend line [MPa] at a strain of 0 or more [-]."""
+    plastic = PLANE_STRAIN * law.k_mpa * _hardened(law, strain) ** law.n
+    return np.where(strain > law.yield_strain, plastic, law.plane_strain_modulus_mpa * strain)
+
+
+@dataclass(frozen=True, slots=True)
+class Bent:
+    """The sheet at given curvatures, all per unit of width.
+
+    moment: M [N]. slope: dM/dkappa times kappa [N]. energy: U [N/mm]. complementary: W [N/mm].
+    """
+
+    moment: Array
+    slope: Array
+    energy: Array
+    complementary: Array
+
+
+def bent(law: SheetLaw, curvature: Array) -> Bent:
+    """Moment and energies at curvatures [1/mm] above 0; the module's formulas.
+
+    >>> law = sheet_law(207_000, 200, 530, 0.22, 2.0)
+    >>> round(float(bent(law, np.array([1e-4])).moment[0]), 4)  # elastic: E' t^3/12 kappa
+    15.1648
+    """
+    e_mod, e0, n, k = law.plane_strain_modulus_mpa, law.prestrain, law.n, law.k_mpa
+    surface = curvature * (law.thickness_mm / 2.0)
+    u = _hardened(law, surface)
+    power, start = u**n, np.where(n == 0.0, 1.0, e0**n)
+    sigma = np.where(surface > law.yield_strain, PLANE_STRAIN * k * power, e_mod * surface)
+    double = (u * power**2 - e0 * start**2) / (2.0 * n + 1.0)  # integral of u^2n
+    per_volume = sigma**2 / (2.0 * e_mod) + k / (n + 1.0) * (u * power - e0 * start)
+    by_elastic = PLANE_STRAIN * k * (n * double - e0 * start * (power - start)) / e_mod
+    by_plastic = ((u * u * power - e0 * e0 * start) / (n + 2.0) - e0 * start * (u - e0)) / (
+        PLANE_STRAIN
+    )
+    integral = (
+        sigma**3 / (6.0 * e_mod**2)
+        + k / (n + 1.0) * (by_elastic + by_plastic)
+        + PLANE_STRAIN * k**2 * double / (2.0 * e_mod)
+    )
+    # Where u is still e0 the powers cancel exactly and what is left is the elastic sheet.
+    moment = 2.0 * (surface * per_volume - integral) / curvature**2
+    energy = 2.0 * integral / curvature
+    slope = 0.5 * law.thickness_mm**2 * sigma - 2.0 * moment
+    return Bent(moment, slope, energy, curvature * moment - energy)
+
+
+def moment(law: SheetLaw, curvature: Array) -> Array:
+    """Bending moment per width [N] at curvatures [1/mm] above 0."""
+    return bent(law, curvature).moment
+
+
+def plastic_moment(law: SheetLaw) -> float:
+    """Moment per width [N] of a sheet that yields at Y throughout: 2/sqrt(3) Y t^2 / 4.
+
+    >>> round(plastic_moment(sheet_law(207_000, 200, 200, 0.0, 2.0)), 2)
+    230.94
+    """
+    return PLANE_STRAIN * law.yield_mpa * law.thickness_mm**2 / 4.0
+
+
+def curvature_released(law: SheetLaw, curvature: Array) -> Array:
+    """Curvature left [1/mm] when the moment is taken off: kappa - M / (E' t^3/12)."""
+    return curvature - moment(law, curvature) / law.stiffness
+
+
+def ratio_released(law: SheetLaw, middle_radius_mm: float) -> float:
+    """Bend angle after over bend angle before release [-], sheet bent by a moment alone.
+
+    The springback factor of the handbooks: radius of the middle line loaded over released.
+
+    Args:
+        law: the sheet.
+        middle_radius_mm: radius of the middle line under load [mm].
+
+    Raises:
+        InputError: the radius is not above zero.
+    """
+    need_positive(middle_radius_mm=middle_radius_mm)
+    curvature = np.array([1.0 / min(middle_radius_mm, inf)])
+    return float(curvature_released(law, curvature)[0] * middle_radius_mm)
