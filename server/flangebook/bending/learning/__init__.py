@@ -1,0 +1,18 @@
+"""What test bends and first pieces teach, and how the figures follow.
+
+    trial            what was set and what came, with the set-up it was made in
+    readings         what a trial's measurements amount to: springback, deduction, K-factor, ...
+    plausible        trials that cannot be, or that deserve a second look
+    lessons          a trial beside what was expected of it
+    nearness         how much a trial counts for another thickness, V opening, angle or lot
+    conjugate        the update: normal with unknown mean and variance
+    student          Student's t distribution, for the band
+    belief           one figure: the expectation, its lessons, the band that follows, the odd ones
+    learned          a predicted bend with all that was learned put in
+    at_the_press     the next setting after a measured piece, and the ram's tilt
+
+Nothing is kept here. The figures are worked out afresh from the expectation and the trials
+each time, so a trial that is marked wrong leaves no trace.
+"""
+
+from __future__ import annotations

@@ -1,0 +1,181 @@
+"""Trials that cannot be, and trials that deserve a second look.
+
+"stop": the numbers contradict each other or the tools; the trial is kept and shown with these
+words and teaches nothing. "caution": it counts, and somebody should measure again. The limits
+are common practice, no source, unless geometry gives them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from flangebook.bending.checks import Check
+from flangebook.bending.learning.readings import (
+    SPRINGBACK_DEG,
+    deduction_measured,
+    k_factor_from_deduction,
+)
+from flangebook.bending.learning.trial import Trial
+from flangebook.bending.limits import need_bend, need_not_negative, need_positive
+
+READING_DEG = 1.0  # how far an angle may be misread before the tools are called to witness
+OTHER_SHEET = 1.5  # measured over ordered thickness, either way
+OUT_OF_TOLERANCE = 1.12  # rolled sheet stays within this
+MOST_SPRINGBACK_SHARE = 0.5  # of the loaded bend angle
+USUAL_K = 0.55  # above the middle of the sheet there is no neutral line in a plain bend
+FAR_FROM_WANTED_DEG = 5.0
+MM_PER_INCH = 25.4
+
+_MEASURE = (
+    "Measure again. If it was wrong, mark the trial wrong: it stays on record and no longer counts."
+)
+
+
+def check_numbers(trial: Trial) -> None:
+    """Refuse numbers that are no sizes and angles that are no bends.
+
+    Raises:
+        InputError: naming the field.
+    """
+    need_bend(trial.measured_deg, "measured_deg")
+    need_positive(measured_deg=trial.measured_deg)
+    for where in ("loaded_deg", "set_angle_deg"):
+        angle = getattr(trial, where)
+        if angle is not None:
+            need_bend(angle, where)
+            need_positive(**{where: angle})
+    sizes = ("thickness_mm", "flat_length_mm", "flange_left_mm", "flange_right_mm")
+    need_positive(**{s: getattr(trial, s) for s in sizes if getattr(trial, s) is not None})
+    if trial.radius_mm is not None:
+        need_not_negative(radius_mm=trial.radius_mm)
+    if trial.punch_depth_mm is not None:
+        # A display may well read below zero; it must still be a number.
+        need_not_negative(punch_depth_mm=abs(trial.punch_depth_mm))
+
+
+def implausible(trial: Trial, expected_radius_mm: float | None = None) -> tuple[Check, ...]:
+    """What is odd about a trial by itself.
+
+    Args:
+        trial: as it was entered.
+        expected_radius_mm: inside radius [mm] to judge the lengths with if none was measured;
+            None leaves that judgement out.
+
+    Raises:
+        InputError: as :func:`check_numbers`.
+    """
+    check_numbers(trial)
+    return (
+        *_thickness(trial),
+        *_angle(trial),
+        *_springback(trial),
+        *_radius(trial),
+        *_lengths(trial, trial.radius_mm or expected_radius_mm),
+    )
+
+
+def _thickness(trial: Trial) -> Iterator[Check]:
+    ordered, measured = trial.set_up.thickness_mm, trial.real_thickness_mm
+    ratio = measured / ordered
+    numbers = {"thickness_mm": measured, "ordered_mm": ordered}
+    said = "The sheet measured {thickness_mm}, the card says {ordered_mm}"
+    if abs(ratio * MM_PER_INCH - 1.0) < 0.12 or abs(ratio / MM_PER_INCH - 1.0) < 0.12:
+        yield Check("stop", "trial-thickness-unit", f"{said}: inch and millimetre mixed up?",
+                    "Enter the thickness with its unit.", numbers)  # fmt: skip
+    elif not 1.0 / OTHER_SHEET <= ratio <= OTHER_SHEET:
+        yield Check("stop", "trial-other-sheet", f"{said}: that is another sheet.",
+                    "Look at the sheet's label and measure away from burrs and folds.",
+                    numbers)  # fmt: skip
+    elif not 1.0 / OUT_OF_TOLERANCE <= ratio <= OUT_OF_TOLERANCE:
+        yield Check("caution", "trial-thickness-off", f"{said}, more than sheet usually varies.",
+                    _MEASURE, numbers)  # fmt: skip
+
+
+def _angle(trial: Trial) -> Iterator[Check]:
+    die = trial.set_up.die
+    sharpest = max(die.angle_deg, trial.set_up.punch_angle_deg or 0.0)
+    measured, wanted = trial.measured_deg, trial.set_up.included_angle_deg
+    for angle, words in ((trial.loaded_deg, "under load"), (measured, "after release")):
+        if angle is not None and angle < sharpest - READING_DEG:
+            yield Check(
+                "stop", "trial-sharper-than-tools",
+                f"{{measured_deg}} {words} is sharper than the tools can bend: {{sharpest_deg}}.",
+                "Check which tools were in, and that the angle between the flats was measured, "
+                "not the angle bent through.",
+                {"measured_deg": angle, "sharpest_deg": sharpest},
+            )  # fmt: skip
+            return
+    off, other_way = abs(measured - wanted), abs(180.0 - measured - wanted)
+    if off > FAR_FROM_WANTED_DEG and other_way < min(FAR_FROM_WANTED_DEG, off / 4.0):
+        yield Check(
+            "stop", "trial-angle-of-the-other-side",
+            "{measured_deg} looks like the angle bent through; between the flats that would be "
+            "{between_deg}.",
+            "Enter the angle between the flats: flat is 180°, square is 90°.",
+            {"measured_deg": measured, "between_deg": 180.0 - measured},
+        )  # fmt: skip
+
+
+def _springback(trial: Trial) -> Iterator[Check]:
+    loaded = trial.loaded_deg if trial.loaded_deg is not None else trial.set_angle_deg
+    if loaded is None:
+        return
+    spring = trial.measured_deg - loaded
+    numbers = {"loaded_deg": loaded, "measured_deg": trial.measured_deg}
+    if spring > MOST_SPRINGBACK_SHARE * (180.0 - loaded):
+        yield Check("stop", "trial-springs-back-too-far",
+                    "From {loaded_deg} to {measured_deg} the bend would have lost more than half "
+                    "of itself.", "Check both angles and which way they were measured.",
+                    numbers)  # fmt: skip
+    elif spring < -3.0 * SPRINGBACK_DEG.reading:
+        whose = "measured" if trial.loaded_deg is not None else "set"
+        yield Check("caution", "trial-closed-on-release",
+                    "The bend came out at {measured_deg}, sharper than the {loaded_deg} "
+                    f"{whose} under load. Sheet springs open.",
+                    "Check the depth's zero, the tools' angles and both readings.",
+                    numbers)  # fmt: skip
+
+
+def _radius(trial: Trial) -> Iterator[Check]:
+    radius, tip, v = trial.radius_mm, trial.set_up.punch_radius_mm, trial.set_up.die.v_opening_mm
+    if radius is None:
+        return
+    numbers = {"radius_mm": radius, "tip_mm": tip, "v_mm": v}
+    if radius > v / 2.0:
+        yield Check("stop", "trial-radius-wider-than-v",
+                    "An inside radius of {radius_mm} does not fit into a V of {v_mm}.",
+                    "Measure the inside, as a radius and not a diameter.", numbers)  # fmt: skip
+    elif radius < 0.8 * tip or radius == 0.0:
+        yield Check("caution", "trial-radius-under-tip",
+                    "The inside radius measured {radius_mm}; the punch's tip is {tip_mm}.",
+                    "Measure again; a crease at the tip reads sharper than it is.",
+                    numbers)  # fmt: skip
+
+
+def _lengths(trial: Trial, radius_mm: float | None) -> Iterator[Check]:
+    given = (trial.flat_length_mm, trial.flange_left_mm, trial.flange_right_mm)
+    flat, left, right = given
+    if flat is None or left is None or right is None:
+        if any(g is not None for g in given):
+            yield Check("caution", "trial-lengths-missing",
+                        "Deduction and K-factor need the flat length and both flanges.",
+                        "Measure the strip before the bend and both flanges after it.")  # fmt: skip
+        return
+    if radius_mm is None:
+        return
+    deducted = deduction_measured(flat, left, right)
+    k = k_factor_from_deduction(
+        deducted, trial.measured_deg, radius_mm, trial.real_thickness_mm, trial.set_up.dimension
+    )
+    numbers = {"deduction_mm": deducted, "flat_mm": flat, "left_mm": left, "right_mm": right,
+               "k_factor": k}  # fmt: skip
+    if not 0.0 <= k <= 1.0:
+        yield Check("stop", "trial-lengths-contradict",
+                    "Flanges of {left_mm} and {right_mm} do not come from a strip of {flat_mm}: "
+                    "the neutral line would lie outside the sheet (K {k_factor}).",
+                    "Measure the flanges as the card has them (outside or inside) and the strip's "
+                    "length across the bend.", numbers)  # fmt: skip
+    elif k > USUAL_K:
+        yield Check("caution", "trial-k-factor-high",
+                    "The lengths amount to a K-factor of {k_factor}; a plain bend stays under "
+                    "0.5.", _MEASURE, numbers)  # fmt: skip

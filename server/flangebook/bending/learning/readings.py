@@ -1,0 +1,134 @@
+"""What a trial's measurements amount to, one formula each.
+
+The last digit of a measurement limits what a trial can teach. How far readings scatter (a
+protractor in two positions, a radius gauge, a calliper over two flanges and a strip, the
+press's own display) and how far bends of one sheet scatter, readings included, is common
+practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import radians
+
+from flangebook.bending.allowance import deduction, setback_mm
+from flangebook.bending.limits import need_bend, need_positive
+from flangebook.bending.part import Dimension
+
+
+@dataclass(frozen=True, slots=True)
+class Scatter:
+    """Standard deviations, in one unit: of a reading, and from bend to bend of one sheet."""
+
+    reading: float
+    bends: float
+
+    def per(self, unit: float) -> Scatter:
+        """The same, measured in another unit."""
+        return Scatter(self.reading / abs(unit), self.bends / abs(unit))
+
+
+SPRINGBACK_DEG = Scatter(0.15, 0.25)
+RADIUS_SHARE = Scatter(0.05, 0.08)
+LENGTHS_MM = Scatter(0.10, 0.15)
+DEPTH_MM = Scatter(0.02, 0.05)
+
+
+def springback_measured(released_deg: float, loaded_deg: float) -> float:
+    """Springback [deg]: included angle after release less the one under load.
+
+    Args:
+        released_deg: included angle after release [deg].
+        loaded_deg: included angle under load, or the one set [deg].
+
+    Raises:
+        InputError: an angle is no bend.
+
+    >>> springback_measured(91.5, 89.0)
+    2.5
+    """
+    need_bend(released_deg, "measured_deg")
+    need_bend(loaded_deg, "loaded_deg")
+    return released_deg - loaded_deg
+
+
+def deduction_measured(
+    flat_length_mm: float, flange_left_mm: float, flange_right_mm: float
+) -> float:
+    """Bend deduction [mm]: both flanges after the bend less the flat length before it.
+
+    Args:
+        flat_length_mm: length of the strip across the bend line, before [mm].
+        flange_left_mm: one flange after the bend [mm].
+        flange_right_mm: the other [mm].
+
+    Raises:
+        InputError: a length is not above zero.
+
+    Source: definition of the bend deduction.
+
+    >>> round(deduction_measured(100.0, 50.0, 53.9), 3)
+    3.9
+    """
+    need_positive(
+        flat_length_mm=flat_length_mm,
+        flange_left_mm=flange_left_mm,
+        flange_right_mm=flange_right_mm,
+    )
+    return flange_left_mm + flange_right_mm - flat_length_mm
+
+
+def k_factor_from_deduction(
+    bend_deduction_mm: float,
+    included_angle_deg: float,
+    inside_radius_mm: float,
+    thickness_mm: float,
+    dimension: Dimension = "din6935",
+) -> float:
+    """K-factor [-] that a deduction amounts to: ((2 setback - deduction) / b - r) / t.
+
+    Args:
+        bend_deduction_mm: [mm].
+        included_angle_deg: angle between the flats [deg], b is 180 less this, in radians.
+        inside_radius_mm: inside radius r [mm].
+        thickness_mm: sheet thickness t [mm].
+        dimension: how the flanges are measured.
+
+    Raises:
+        InputError: a size is unusable or the angle is no bend.
+
+    Source: Groover's allowance b (r + K t), solved for K.
+
+    >>> round(k_factor_from_deduction(deduction_from_k(0.4, 90, 2, 2), 90, 2, 2), 9)
+    0.4
+    """
+    setbacks = 2.0 * setback_mm(included_angle_deg, inside_radius_mm, thickness_mm, dimension)
+    arc = radians(180.0 - included_angle_deg)
+    return ((setbacks - bend_deduction_mm) / arc - inside_radius_mm) / thickness_mm
+
+
+def deduction_from_k(
+    k_factor: float,
+    included_angle_deg: float,
+    inside_radius_mm: float,
+    thickness_mm: float,
+    dimension: Dimension = "din6935",
+) -> float:
+    """Bend deduction [mm] for a K-factor, which may lie outside 0 to 0.5 here.
+
+    Args:
+        k_factor: K [-].
+        included_angle_deg: angle between the flats [deg].
+        inside_radius_mm: inside radius [mm].
+        thickness_mm: sheet thickness [mm].
+        dimension: how the flanges are measured.
+
+    Raises:
+        InputError: a size is unusable or the angle is no bend.
+
+    >>> round(deduction_from_k(0.5, 90, 2, 2), 3)
+    3.288
+    """
+    bend = (included_angle_deg, inside_radius_mm, thickness_mm)
+    arc = radians(180.0 - included_angle_deg) * (inside_radius_mm + k_factor * thickness_mm)
+    return deduction(*bend, arc, dimension)

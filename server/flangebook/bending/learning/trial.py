@@ -1,0 +1,77 @@
+"""A trial: the set-up of a bend, and what was measured before, at and after it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from flangebook.bending.part import Dimension
+from flangebook.bending.tooling import Die
+
+
+@dataclass(frozen=True, slots=True)
+class SetUp:
+    """What a bend was, or is to be, made of and in.
+
+    metal: code of the metal. thickness_mm: as ordered [mm]. bend_length_mm: [mm].
+    included_angle_deg: wanted, after release [deg]. die, punch_radius_mm [mm],
+    punch_angle_deg [deg, None unknown]: the tools as they were then. dimension: how flanges are
+    measured. lot: of the sheet, as written on it; "" is not known.
+    """
+
+    metal: str
+    thickness_mm: float
+    bend_length_mm: float
+    included_angle_deg: float
+    die: Die
+    punch_radius_mm: float
+    punch_angle_deg: float | None = None
+    dimension: Dimension = "din6935"
+    lot: str = ""
+
+    def at(self, *, thickness_mm: float, included_angle_deg: float) -> SetUp:
+        """The same set-up with another thickness [mm] and angle [deg]."""
+        return replace(self, thickness_mm=thickness_mm, included_angle_deg=included_angle_deg)
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """What was set and what came. None is not measured.
+
+    id: names the trial. set_up: what it was made in. measured_deg: included angle after release.
+    loaded_deg: included angle measured in the press, under load. set_angle_deg: included angle
+    that the press was set to. punch_depth_mm: depth that the press showed, from first touch.
+    thickness_mm: of the sheet, measured. radius_mm: inside radius after release.
+    flat_length_mm: of the strip before the bend, across the bend line. flange_left_mm,
+    flange_right_mm: after it, in the set-up's dimension. wrong: the shop took it back; it is
+    shown and no longer counts. label: what people call it, such as "strip 2, 12 May".
+    """
+
+    id: str
+    set_up: SetUp
+    measured_deg: float
+    loaded_deg: float | None = None
+    set_angle_deg: float | None = None
+    punch_depth_mm: float | None = None
+    thickness_mm: float | None = None
+    radius_mm: float | None = None
+    flat_length_mm: float | None = None
+    flange_left_mm: float | None = None
+    flange_right_mm: float | None = None
+    wrong: bool = False
+    label: str = field(default="", compare=False)
+
+    @property
+    def real_thickness_mm(self) -> float:
+        """The measured thickness [mm], else the ordered one."""
+        return self.set_up.thickness_mm if self.thickness_mm is None else self.thickness_mm
+
+    @property
+    def name(self) -> str:
+        """What to call it in words."""
+        return self.label or self.id
+
+    def as_it_came(self) -> SetUp:
+        """The set-up with the thickness and the angle that were measured."""
+        return self.set_up.at(
+            thickness_mm=self.real_thickness_mm, included_angle_deg=self.measured_deg
+        )
