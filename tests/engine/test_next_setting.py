@@ -11,7 +11,11 @@ STEP = {
     "set_angle_deg": 88.0,
     "punch_depth_mm": 10.0,
     "corrections": [
-        {"measured_deg": 90.0 + i, "set_angle_deg": 88.0 - i, "punch_depth_mm": 10.0 + 0.1 * i}
+        {
+            "measured_deg": 90.0 + i,
+            "set_angle_deg": 88.0 - i * 92.0 / 90.0,
+            "punch_depth_mm": 10.0 + 0.1 * i * 92.0 / 90.0,
+        }
         for i in range(-5, 6)
     ],
 }
@@ -28,7 +32,7 @@ def test_a_depth_that_was_typed_is_believed():
     trial = {"measured_deg": 91.0, "set_angle_deg": 87.0, "punch_depth_mm": 10.5}
     said = next_setting(STEP, trial, 1000.0)
     moved = 87.0 - said["set_angle_deg"]
-    assert moved == pytest.approx((180 - 87) / 90, abs=0.01)
+    assert moved == pytest.approx(92 / 90, abs=0.01)
     assert said["punch_depth_mm"] == pytest.approx(10.5 + 0.1 * moved, abs=0.002)
 
 
@@ -42,7 +46,9 @@ def test_the_card_s_own_setting_is_the_base_where_it_has_one():
 
 def test_the_right_end_more_open_asks_for_more_depth_there():
     trial = {"left_deg": 90.0, "right_deg": 91.0}
-    assert next_setting(STEP, trial, 500.0)["tilt_mm_per_m"] == pytest.approx(0.2)
+    assert next_setting(STEP, trial, 500.0)["tilt_mm_per_m"] == pytest.approx(
+        0.2 * 92 / 90, abs=0.001
+    )
 
 
 def test_a_step_without_an_angle_keeps_the_measurement_and_says_so():

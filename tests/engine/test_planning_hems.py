@@ -34,7 +34,8 @@ def test_a_hem_is_an_acute_bend_and_a_flattening_made_first() -> None:
     ]
     acute = steps[0]
     assert (acute["punch"], acute["die"]) == ("P2", "V12-30")
-    assert 30.0 <= acute["included_angle_deg"] <= 36.0
+    most = 30.0 + acute["springback_deg_high"] + 1.0
+    assert 30.0 <= acute["included_angle_deg"] <= most, "no flatter than its springback asks"
     assert acute["set_angle_deg_low"] >= 30.0, "no sharper than the die"
 
 

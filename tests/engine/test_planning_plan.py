@@ -33,6 +33,7 @@ from flangebook.bending.errors import InputError, MissingToolError, NotAPartErro
 from flangebook.bending.part import Bend, Hole, Part
 from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict
+from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 
 
@@ -41,20 +42,24 @@ def planned(one: Part, crib: Crib = CRIB, press: Press | None = PRESS) -> JsonDi
 
 
 def test_an_angle_by_hand() -> None:
-    """40 x 60, t 2: the tip of 3 mm makes the radius; DIN 6935 with r = 3, s = 2."""
-    k = 0.65 + 0.5 * log10(1.5)
-    allowance = pi / 2 * (3 + k / 2 * 2)
-    blank = 100 - 2 * (3 + 2) + allowance
+    """40 x 60, t 2: the radius r is the bend model's; DIN 6935 with that r, s = 2."""
     answer = planned(ANGLE)
+    r = answer["steps"][0]["inside_radius_mm"]
+    k = 0.65 + 0.5 * log10(r / 2)
+    allowance = pi / 2 * (r + k / 2 * 2)
+    blank = 100 - 2 * (r + 2) + allowance
     assert answer["blank_length_mm"] == pytest.approx(blank, abs=2e-4)
-    assert answer["bend_lines_mm"] == [pytest.approx(40 - 5 + allowance / 2, abs=2e-4)]
+    assert answer["bend_lines_mm"] == [pytest.approx(40 - r - 2 + allowance / 2, abs=2e-4)]
     assert answer["blank_mass_kg"] == pytest.approx(blank * 500 * 2 * 7850e-9, abs=2e-4)
     step = answer["steps"][0]
     assert (step["punch"], step["die"]) == ("P4", "V16-84")
-    assert step["gauge_x_mm"] == pytest.approx(40 - 5 + allowance / 2, abs=2e-3)
+    assert step["gauge_x_mm"] == pytest.approx(40 - r - 2 + allowance / 2, abs=2e-3)
     assert step["gauge_r_mm"] == 1.0
     assert step["gauged_end"] == "left", "the longer side is held"
-    assert step["force_kn"] == pytest.approx(1.5 * 380 * 500 * 4 / 16 / 1000, rel=1e-4)
+    one = check_bend(MILD, 2.0, 500.0, 90.0, press=PRESS, crib=CRIB, die="V16-84", punch="P4")
+    for name in ("force_kn", "force_kn_high", "inside_radius_mm", "punch_depth_mm"):
+        assert step[name] == one[name]
+    assert set(step["origin"].values()) == {"model", "handbook"}
 
 
 def test_the_mould_line_convention_changes_only_sharp_bends() -> None:
@@ -221,7 +226,11 @@ def test_a_radius_asked_for_that_the_tools_do_not_give_is_said() -> None:
 def test_a_radius_asked_for_chooses_the_die_that_gives_it() -> None:
     answer = planned(part((60.0, 60.0), replace(UP, inside_radius_mm=5.1)))
     assert answer["steps"][0]["die"] == "V32-84"
-    assert answer["steps"][0]["inside_radius_mm"] == pytest.approx(5.12, abs=0.01)
+    step = answer["steps"][0]
+    assert step["inside_radius_mm"] == pytest.approx(5.1, abs=0.1)
+    one = check_bend(MILD, 2.0, 500.0, 90.0, press=PRESS, crib=CRIB, die="V32-84", punch="P4")
+    assert step["inside_radius_mm"] == one["inside_radius_mm"]
+    assert one["handbook"]["inside_radius_mm"] == pytest.approx(0.16 * 32)
 
 
 def test_the_grain_counts_for_the_smallest_radius() -> None:

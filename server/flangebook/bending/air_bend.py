@@ -1,64 +1,56 @@
 """One air bend in one die: everything predicted about it, each figure with its band.
 
-Everything that planning asks about a bend goes through :func:`air_bend`, so a better model
-replaces the insides here and nothing else.
+Everything that planning asks about a bend goes through :func:`air_bend`. The bend model
+(``sheet_model``) answers; the handbook's relations stand beside it as a second witness and
+answer alone, openly, where the model does not hold. Answers are kept per millimetre of bend
+length by the exact numbers that went in.
 
     figure          low / nominal / high
     --------------  ---------------------------------------------------------------------
-    force           as ``force.force_band``
-    inside radius   as ``inside_radius.inside_radius``
-    springback      as ``springback.springback``
+    force           the model's; high is the higher of the model's and the handbook's, for
+                    the safety checks
+    inside radius   the model's, inner face; the band reaches to the handbook's nominal
+    springback      the model's; the band reaches down to the metal's usual low figure
     set angle       wanted angle less the high / nominal / low springback
-    punch depth     nominal geometry at nominal set angle and radius; the ends add 2 degrees
-                    either way to the set angle's band and take the radius that is against it
+    punch depth     the model's; the ends are the wider of the model's band and 2 degrees
+                    beyond the set angle's band, by the model's slope
+    K-factor        as ``k_factor.k_factor_band`` at the nominal radius
     allowance,      lowest / nominal / highest over the ends of the radius and of the K-factor
     deduction
-    K-factor        as ``k_factor.k_factor_band`` at the nominal radius
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import replace
+from functools import lru_cache
 
-from flangebook.bending.air_bend_geometry import punch_depth_mm, smallest_flange_mm
-from flangebook.bending.allowance import allowance_from_k, setback_mm
-from flangebook.bending.errors import RangeError
+from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.force import force_band
+from flangebook.bending.handbook_bend import handbook_bend
 from flangebook.bending.inside_radius import inside_radius
 from flangebook.bending.k_factor import k_factor_band
 from flangebook.bending.limits import need_bend, need_positive
-from flangebook.bending.metals import Metal
+from flangebook.bending.metals import Metal, MetalFigures, metal_of
+from flangebook.bending.modelled_bend import KEPT, BendKey, ModelledBend, modelled_bend
 from flangebook.bending.part import Dimension
-from flangebook.bending.springback import springback
+from flangebook.bending.predicted_bend import (
+    FIRST_BEND_DOUBT_DEG,
+    AirBend,
+    flat,
+    set_angle,
+    shortest_flange_mm,
+)
+from flangebook.bending.springback import usual_springback
 from flangebook.bending.tooling import Die
 
-# What the tools' real radii, the sheet's real thickness and the depth's zero are worth before a
-# first bend has been measured. Common practice; a model run varied them one at a time.
-FIRST_BEND_DOUBT_DEG = 2.0
-
-
-@dataclass(frozen=True, slots=True)
-class AirBend:
-    """What is predicted of one bend.
-
-    v_opening_mm: V [mm]. force_n: peak force [N]. inside_radius_mm, springback_deg: after and
-    on release. set_angle_deg: included angle under load, the wanted one less the springback.
-    punch_depth_mm: from first touch of the flat sheet. bend_allowance_mm, bend_deduction_mm,
-    k_factor: at the wanted angle, the deduction in the part's own dimension. min_flange_mm:
-    shortest flange, in the part's own dimension.
-    """
-
-    v_opening_mm: float
-    force_n: Estimate
-    inside_radius_mm: Estimate
-    springback_deg: Estimate
-    set_angle_deg: Estimate
-    punch_depth_mm: Estimate
-    bend_allowance_mm: Estimate
-    bend_deduction_mm: Estimate
-    k_factor: Estimate
-    min_flange_mm: float
+FORCE_BASIS = (
+    "bend model; the high end is the higher of the model's and the handbook's (Groover; Lange; "
+    "US 575 t²/V chart)"
+)
+RADIUS_BASIS = "bend model, inner face; the band reaches to the handbook's share of V"
+SPRINGBACK_BASIS = "bend model; the band reaches down to common practice for the metal"
+DEPTH_BASIS = "bend model, with 2 degrees of doubt before the first bend is measured"
 
 
 def air_bend(
@@ -88,97 +80,139 @@ def air_bend(
     """
     need_positive(thickness_mm=thickness_mm, bend_length_mm=bend_length_mm)
     need_bend(included_angle_deg)
-    v = die.v_opening_mm
-    radius = inside_radius(metal, v, punch_radius_mm, thickness_mm)
-    spring = springback(metal, thickness_mm, v, radius.nominal, included_angle_deg)
-    set_angle = _set_angle(included_angle_deg, spring)
-    k_factor = k_factor_band(radius.nominal, thickness_mm, metal.gauge_family)
-    allowance, deducted = _flat(included_angle_deg, radius, thickness_mm, k_factor, dimension)
+    per_mm = _per_mm(
+        metal.figures, thickness_mm, included_angle_deg, die.v_opening_mm, die.angle_deg,
+        die.shoulder_radius_mm, punch_radius_mm, dimension,
+    )  # fmt: skip
+    if isinstance(per_mm, InputError):
+        raise type(per_mm)(per_mm.what, per_mm.where, per_mm.right)
+    return _of_length(per_mm, bend_length_mm)
+
+
+@lru_cache(maxsize=KEPT)
+def _per_mm(
+    figures: MetalFigures,
+    thickness_mm: float,
+    included_angle_deg: float,
+    v_opening_mm: float,
+    die_angle_deg: float,
+    shoulder_radius_mm: float,
+    punch_radius_mm: float,
+    dimension: Dimension,
+) -> AirBend | InputError:
+    """The bend a millimetre long, or the error to raise; kept by the exact numbers."""
+    key = BendKey(
+        figures, thickness_mm, v_opening_mm, die_angle_deg, shoulder_radius_mm, punch_radius_mm,
+        included_angle_deg,
+    )  # fmt: skip
+    die = Die("", "", v_opening_mm, die_angle_deg, shoulder_radius_mm, 1.0, 1.0, None, ())
+    asked = (metal_of(figures), thickness_mm, 1.0, included_angle_deg, die, punch_radius_mm)
+    try:
+        found = modelled_bend(key)
+        if isinstance(found, str):
+            return _without_model(handbook_bend(*asked, dimension), found)
+        return _modelled(found, _handbook(asked, dimension), asked, dimension)
+    except InputError as error:
+        return error
+
+
+_Asked = tuple[Metal, float, float, float, Die, float]
+"""What handbook_bend takes before the dimension."""
+
+
+def _handbook(asked: _Asked, dimension: Dimension) -> AirBend | None:
+    """The second witness, None where it has nothing to say."""
+    try:
+        return handbook_bend(*asked, dimension)
+    except RangeError:
+        return None
+
+
+def _of_length(per_mm: AirBend, bend_length_mm: float) -> AirBend:
+    """The bend of that length: only its force depends on it."""
+    handbook = per_mm.handbook
+    return replace(
+        per_mm,
+        force_n=per_mm.force_n.mapped(lambda f: f * bend_length_mm),
+        handbook=None if handbook is None else _of_length(handbook, bend_length_mm),
+    )
+
+
+def _without_model(handbook: AirBend, why: str) -> AirBend:
+    """The handbook's answer, each basis saying why it is not the model's."""
+
+    def said(one: Estimate) -> Estimate:
+        return replace(one, basis=f"{one.basis}; not the bend model: {why}")
+
+    return replace(
+        handbook,
+        force_n=said(handbook.force_n),
+        inside_radius_mm=said(handbook.inside_radius_mm),
+        springback_deg=said(handbook.springback_deg),
+        set_angle_deg=said(handbook.set_angle_deg),
+        punch_depth_mm=said(handbook.punch_depth_mm),
+        why_no_model=why,
+    )
+
+
+def _modelled(
+    found: ModelledBend,
+    handbook: AirBend | None,
+    asked: _Asked,
+    dimension: Dimension,
+) -> AirBend:
+    metal, t, _, wanted, die, tip = asked
+    radius = _radius(found, inside_radius(metal, die.v_opening_mm, tip, t).nominal)
+    usual = usual_springback(metal, t, die.v_opening_mm, wanted)
+    spring = replace(
+        found.springback_deg,
+        low=min(found.springback_deg.low, usual.low),
+        basis=SPRINGBACK_BASIS,
+    )
+    loaded = set_angle(wanted, spring)
+    k_factor = k_factor_band(radius.nominal, t, metal.gauge_family)
+    allowance, deducted = flat(wanted, radius, t, k_factor, dimension)
     return AirBend(
-        v_opening_mm=v,
-        force_n=force_band(metal, thickness_mm, bend_length_mm, v, included_angle_deg),
+        v_opening_mm=die.v_opening_mm,
+        force_n=_force(found, force_band(metal, t, 1.0, die.v_opening_mm, wanted).high),
         inside_radius_mm=radius,
         springback_deg=spring,
-        set_angle_deg=set_angle,
-        punch_depth_mm=_depth(set_angle, radius, thickness_mm, die),
+        set_angle_deg=loaded,
+        punch_depth_mm=_depth(found, spring),
         bend_allowance_mm=allowance,
         bend_deduction_mm=deducted,
         k_factor=k_factor,
-        min_flange_mm=_min_flange(
-            included_angle_deg, set_angle.low, radius.nominal, allowance.nominal,
-            thickness_mm, die, dimension,
+        min_flange_mm=shortest_flange_mm(
+            wanted, loaded.low, radius.nominal, allowance.nominal, t, die, dimension
         ),
-    )  # fmt: skip
+        model=found,
+        handbook=handbook,
+    )
 
 
-def _set_angle(included_angle_deg: float, spring: Estimate) -> Estimate:
-    if included_angle_deg - spring.high - FIRST_BEND_DOUBT_DEG <= 0.0:
-        raise RangeError(
-            f"To spring back to {included_angle_deg:.3g} degrees the bend would have to be "
-            "pressed shut.",
-            "included_angle_deg",
-            "Give a larger included angle, use a narrower V, or make it as a hem.",
-        )
+def _force(found: ModelledBend, handbook_high: float) -> Estimate:
+    own = found.force_n_per_mm
+    return Estimate(own.low, own.nominal, max(own.high, handbook_high), "model", FORCE_BASIS)
+
+
+def _radius(found: ModelledBend, handbook_mm: float) -> Estimate:
+    own = found.radius_mm
     return Estimate(
-        included_angle_deg - spring.high,
-        included_angle_deg - spring.nominal,
-        included_angle_deg - spring.low,
-        spring.origin,
-        f"wanted angle less springback; {spring.basis}",
+        min(own.low, handbook_mm), own.nominal, max(own.high, handbook_mm), "model", RADIUS_BASIS
     )
 
 
-def _depth(set_angle: Estimate, radius: Estimate, thickness_mm: float, die: Die) -> Estimate:
-    tool = (thickness_mm, die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm)
-    flattest = set_angle.high + FIRST_BEND_DOUBT_DEG
-    # A bend so flat that the doubt reaches 180 degrees may need no more than the first touch.
-    least = 0.0 if flattest >= 180.0 else punch_depth_mm(flattest, radius.high, *tool)
+def _depth(found: ModelledBend, spring: Estimate) -> Estimate:
+    own, slope = found.depth_mm, found.nominal.depth_per_degree_mm
+    flatter = FIRST_BEND_DOUBT_DEG + spring.nominal - spring.low
+    sharper = FIRST_BEND_DOUBT_DEG + spring.high - spring.nominal
     return Estimate(
-        least,
-        punch_depth_mm(set_angle.nominal, radius.nominal, *tool),
-        punch_depth_mm(set_angle.low - FIRST_BEND_DOUBT_DEG, radius.low, *tool),
-        "handbook",
-        "contact geometry of sheet, punch tip and die shoulders, with 2 degrees of doubt",
+        max(0.0, min(own.low, own.nominal - slope * flatter)),
+        own.nominal,
+        max(own.high, own.nominal + slope * sharper),
+        "model",
+        DEPTH_BASIS,
     )
 
 
-def _flat(
-    included_angle_deg: float,
-    radius: Estimate,
-    thickness_mm: float,
-    k_factor: Estimate,
-    dimension: Dimension,
-) -> tuple[Estimate, Estimate]:
-    # Both are monotone in K and in r, so the extremes are at the corners of the two bands.
-    taken, deducted = [], []
-    for r in (radius.nominal, radius.low, radius.high):
-        setbacks = 2.0 * setback_mm(included_angle_deg, r, thickness_mm, dimension)
-        for k in (k_factor.nominal, k_factor.low, k_factor.high):
-            arc = allowance_from_k(included_angle_deg, r, thickness_mm, k)
-            taken.append(arc)
-            deducted.append(setbacks - arc)
-    return (
-        Estimate(min(taken), taken[0], max(taken), "handbook", k_factor.basis),
-        Estimate(min(deducted), deducted[0], max(deducted), "handbook", k_factor.basis),
-    )
-
-
-def _min_flange(
-    included_angle_deg: float,
-    sharpest_deg: float,
-    radius_mm: float,
-    bend_allowance_mm: float,
-    thickness_mm: float,
-    die: Die,
-    dimension: Dimension,
-) -> float:
-    bend = (included_angle_deg, radius_mm, thickness_mm)
-    to_mould_line = setback_mm(*bend, "mould_line")
-    least = smallest_flange_mm(
-        sharpest_deg,
-        die.v_opening_mm,
-        die.angle_deg,
-        die.shoulder_radius_mm,
-        2.0 * to_mould_line - bend_allowance_mm,
-    )
-    return least - to_mould_line + setback_mm(*bend, dimension)
+__all__ = ["FIRST_BEND_DOUBT_DEG", "AirBend", "air_bend"]

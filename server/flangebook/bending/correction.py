@@ -1,9 +1,10 @@
 """What to set after a bend has been measured.
 
 The next bend's loaded angle moves by the error, a touch more because part of every added
-degree springs back again: by the ratio of loaded to released bend angle. The depth moves by
-what the contact geometry makes of that change of angle, so an offset of the press or an error
-of the first depth stays out of it.
+degree springs back again. Angle and depth move as the bend model says for that change of the
+released angle; where the model does not hold, the angle moves by the ratio of loaded to
+released bend angle and the depth by what the contact geometry makes of it. Only changes count,
+so an offset of the press or an error of the first depth stays out of it.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from flangebook.bending.air_bend_geometry import punch_depth_mm
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_bend, need_positive
+from flangebook.bending.modelled_bend import ModelledBend, beside
 from flangebook.bending.tooling import Die
 
 LARGE_ERROR_DEG = 5.0  # more than that is a wrong tool, sheet or zero; common practice
@@ -109,23 +111,45 @@ def correction_table(
         InputError: reach or step is not above zero.
     """
     need_positive(reach_deg=reach_deg, step_deg=step_deg)
-    rows: list[Correction] = []
     steps = round(reach_deg / step_deg)
-    for i in range(-steps, steps + 1):
-        try:
-            row = correct_setting(
-                wanted_deg,
-                wanted_deg + i * step_deg,
-                bend.set_angle_deg.nominal,
-                bend.inside_radius_mm.nominal,
-                thickness_mm,
-                die,
-                bend.punch_depth_mm.nominal,
-            )
-        except InputError:
-            continue
-        rows.append(row)
-    return tuple(rows)
+    measured = [wanted_deg + i * step_deg for i in range(-steps, steps + 1)]
+    if bend.model is not None:
+        rows = (_by_model(bend, bend.model, wanted_deg, one) for one in measured)
+    else:
+        rows = (_by_geometry(bend, wanted_deg, one, thickness_mm, die) for one in measured)
+    return tuple(row for row in rows if row is not None)
+
+
+def _by_geometry(
+    bend: AirBend, wanted_deg: float, measured_deg: float, thickness_mm: float, die: Die
+) -> Correction | None:
+    try:
+        return correct_setting(
+            wanted_deg,
+            measured_deg,
+            bend.set_angle_deg.nominal,
+            bend.inside_radius_mm.nominal,
+            thickness_mm,
+            die,
+            bend.punch_depth_mm.nominal,
+        )
+    except InputError:
+        return None
+
+
+def _by_model(
+    bend: AirBend, found: ModelledBend, wanted_deg: float, measured_deg: float
+) -> Correction | None:
+    """The model's own change of angle and depth from the wanted angle to as far on the other
+    side of it as the measured one is; None where the tools do not go there."""
+    near = beside(found)
+    aim = 2.0 * wanted_deg - measured_deg
+    if not (0.0 < measured_deg < 180.0 and near.released_deg[-1] <= aim <= near.released_deg[0]):
+        return None
+    angle = near.set_at(aim) - near.set_at(wanted_deg)
+    depth = near.depth_at(aim) - near.depth_at(wanted_deg)
+    set_angle, set_depth = bend.set_angle_deg.nominal + angle, bend.punch_depth_mm.nominal + depth
+    return Correction(wanted_deg, measured_deg, set_angle, set_depth)
 
 
 def large_error(wanted_deg: float, measured_deg: float) -> Check | None:

@@ -92,6 +92,30 @@ def springback_gardiner(
     return (180.0 - included_angle_deg) * (1.0 / ratio - 1.0)
 
 
+def usual_springback(
+    metal: Metal, thickness_mm: float, v_opening_mm: float, included_angle_deg: float
+) -> Estimate:
+    """The metal's usual springback [deg], scaled to a bend by its bend angle and V/t.
+
+    Args:
+        metal: gives the usual springback of a square bend at V = 8 t.
+        thickness_mm: sheet thickness t [mm].
+        v_opening_mm: die opening V [mm].
+        included_angle_deg: wanted angle between the flats [deg], 0 to under 180.
+
+    Raises:
+        InputError: a size is not above zero or the angle is no bend.
+    """
+    need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
+    need_bend(included_angle_deg)
+    usual = metal.springback_at_90_deg
+    scale = (180.0 - included_angle_deg) / 90.0 * v_opening_mm / (HANDBOOK_V_OVER_T * thickness_mm)
+    return Estimate(
+        scale * usual.low, scale * usual.nominal, scale * usual.high, "handbook",
+        "the metal's usual springback at V = 8 t scaled to this bend",
+    )  # fmt: skip
+
+
 def springback(
     metal: Metal,
     thickness_mm: float,
@@ -114,8 +138,7 @@ def springback(
     """
     need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
     need_bend(included_angle_deg)
-    usual = metal.springback_at_90_deg
-    scale = (180.0 - included_angle_deg) / 90.0 * v_opening_mm / (HANDBOOK_V_OVER_T * thickness_mm)
+    usual = usual_springback(metal, thickness_mm, v_opening_mm, included_angle_deg)
     own_radius = min(inside_radius_mm, metal.radius_over_v.nominal * v_opening_mm)
 
     def gardiner(stress_mpa: float, radius_mm: float) -> float:
@@ -132,14 +155,14 @@ def springback(
             return 0.0
         return gardiner(stress_mpa, inside_radius_mm) - gardiner(stress_mpa, own_radius)
 
-    nominal = scale * usual.nominal + rounder(metal.yield_mpa.nominal)
+    nominal = usual.nominal + rounder(metal.yield_mpa.nominal)
     hardest = metal.tensile_mpa.high
     return Estimate(
-        min(nominal, scale * usual.low, gardiner(metal.yield_mpa.low, inside_radius_mm)),
+        min(nominal, usual.low, gardiner(metal.yield_mpa.low, inside_radius_mm)),
         nominal,
         max(
             nominal,
-            scale * usual.high + rounder(hardest),
+            usual.high + rounder(hardest),
             gardiner(hardest, inside_radius_mm),
         ),
         "handbook",

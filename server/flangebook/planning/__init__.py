@@ -4,6 +4,7 @@ The only place that knows both bending and the shop's things. Pure: dataclasses 
 in, JSON-ready dicts out; no web, no storage.
 
     one_bend      one bend: tools, loads, every other die with the reason for its rank
+    stroke        one bend over its stroke: force and angles against depth
     plan          a part: blank, steps, tools to fetch, findings
     chart         the wall chart's numbers
     next_setting  what to set after a measured angle

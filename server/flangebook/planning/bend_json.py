@@ -46,6 +46,43 @@ def bend_sources(bend: AirBend) -> dict[str, str]:
     )
 
 
+STEP_FIGURES = (
+    "force_kn",
+    "springback_deg",
+    "inside_radius_mm",
+    "punch_depth_mm",
+    "bend_allowance_mm",
+)
+
+
+def origins(bend: AirBend | None) -> dict[str, str | None]:
+    """In a word, where the figures of a step come from; nulls where it has none."""
+    if bend is None:
+        return dict.fromkeys(STEP_FIGURES)
+    return {
+        "force_kn": bend.force_n.origin,
+        "springback_deg": bend.springback_deg.origin,
+        "inside_radius_mm": bend.inside_radius_mm.origin,
+        "punch_depth_mm": bend.punch_depth_mm.origin,
+        "bend_allowance_mm": bend.bend_allowance_mm.origin,
+    }
+
+
+def handbook_json(bend: AirBend, bend_length_mm: float) -> JsonDict | None:
+    """What the handbook says of the bend, beside the model; None where it says nothing."""
+    said = bend if bend.model is None else bend.handbook
+    if said is None:
+        return None
+    return {
+        "force_kn": number(said.force_n.nominal / N_PER_KN),
+        "force_kn_per_m": number(said.force_n.nominal / bend_length_mm),
+        "inside_radius_mm": number(said.inside_radius_mm.nominal),
+        "springback_deg": number(said.springback_deg.nominal),
+        "set_angle_deg": number(said.set_angle_deg.nominal),
+        "punch_depth_mm": number(said.punch_depth_mm.nominal),
+    }
+
+
 def opinions(wanted: Wanted, bend: AirBend) -> JsonDict:
     """What each published source makes of force and allowance, side by side."""
     length = wanted.bend_length_mm

@@ -13,6 +13,7 @@ from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
 from flangebook.bending.ratings import Rating
 from flangebook.bending.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import LEAST_V_OVER_T, Equipment, Fit, Wanted, fit
 from flangebook.planning.ranking import best_punch
 from flangebook.planning.stand_ins import punch_by_rule
@@ -39,18 +40,20 @@ def chart(
     crib: Crib,
     bend_length_mm: float = USUAL_LENGTH_MM,
     thicknesses_mm: Sequence[float] | None = None,
+    evidence: Evidence | None = None,
 ) -> JsonDict:
     """The numbers of the wall chart, in the shape of ``GET /api/v1/chart``.
 
     A cell is ``usable`` when the die's V suits the thickness and makes a square bend; its
     ``level`` says whether press, die, punch and holder bear it. Without thicknesses, the usual
     ones for the metal that some die of the crib can take.
+    evidence: of the metal; None where the shop has none.
 
     Raises:
         InputError: the length or a thickness is out of range, or there are too many.
     """
     _need(bend_length_mm, thicknesses_mm)
-    equipment = Equipment(press, crib)
+    equipment = Equipment(press, crib, evidence)
     dies = sorted(crib.dies, key=lambda d: (d.v_opening_mm, -d.angle_deg, d.code))
     listed = usual_thicknesses_mm(metal) if thicknesses_mm is None else list(thicknesses_mm)
     rows = [_row(metal, t, bend_length_mm, dies, equipment) for t in listed]
@@ -192,8 +195,8 @@ def _words(equipment: Equipment, dies: Sequence[Die]) -> list[str]:
     """What the chart's reader must know."""
     words = [
         "Air bending at 90° only: bottoming, coining and flattening take several times the force.",
-        "Force is the middle of three published relations; ratings are held against the highest "
-        "of them with the strongest sheet of this metal.",
+        "Force is the bend model's; ratings are held against the highest of the model and three "
+        "published relations with the strongest sheet of this metal.",
         "Smallest flange is outside, to the mould line. Radius is with the crib's best punch tip "
         "for the die.",
         "The plates of press and tools and their papers come first.",

@@ -6,14 +6,17 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from flangebook.bending import bend_checks
+from flangebook.bending import bend_checks, witnesses
 from flangebook.bending.air_bend import AirBend, air_bend
 from flangebook.bending.checks import Check, Level, worst
 from flangebook.bending.errors import InputError
+from flangebook.bending.handbook_bend import handbook_bend
+from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Dimension
 from flangebook.bending.ratings import Rating, ratings
 from flangebook.bending.tooling import Condition, Crib, Die, Holder, Press, Punch
+from flangebook.planning.evidence import Evidence, odd_ids
 
 LEAST_V_OVER_T = 4.0  # no published force chart that was read goes below 4.8 t
 USUAL_V_OVER_T = (6.0, 12.0)  # the rule printed with a published US chart, by thickness
@@ -21,10 +24,11 @@ USUAL_V_OVER_T = (6.0, 12.0)  # the rule printed with a published US chart, by t
 
 @dataclass(frozen=True, slots=True)
 class Equipment:
-    """The press, if one is known, and the crib."""
+    """The press, if one is known, the crib, and what is known of the metal from test bends."""
 
     press: Press | None
     crib: Crib
+    evidence: Evidence | None = None
 
     @property
     def holder(self) -> Holder | None:
@@ -59,7 +63,8 @@ class Wanted:
 class Fit:
     """One die and one punch for one bend.
 
-    bend: what is predicted, None where it cannot be (a check says why). ratings: every load;
+    bend: what is predicted, with what test bends taught; None where it cannot be (a check says
+    why). expected: the same without test bends. ratings: every load;
     checks has those that are not plain "ok". refused_where: what it was that cannot be.
     """
 
@@ -70,6 +75,7 @@ class Fit:
     ratings: tuple[Rating, ...]
     checks: tuple[Check, ...]
     refused_where: str = ""
+    expected: AirBend | None = None
 
     @property
     def level(self) -> Level:
@@ -104,10 +110,17 @@ class Fit:
         )
 
 
-def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
-    """Predict the bend in these tools and collect every finding; never raises for a bad fit."""
+def fit(
+    wanted: Wanted, die: Die, punch: Punch, equipment: Equipment, *, handbook_only: bool = False
+) -> Fit:
+    """Predict the bend in these tools and collect every finding; never raises for a bad fit.
+
+    handbook_only: by the handbook's relations alone, which is quick: to compare many tools of
+    which few will be shown.
+    """
+    predict = handbook_bend if handbook_only else air_bend
     try:
-        bend = air_bend(
+        expected = predict(
             wanted.metal,
             wanted.thickness_mm,
             wanted.bend_length_mm,
@@ -116,6 +129,7 @@ def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
             punch.tip_radius_mm,
             wanted.dimension,
         )
+        bend = expected if handbook_only else _taught(wanted, die, punch, equipment, expected)
         rows = ratings(
             bend.force_n.high,
             wanted.bend_length_mm,
@@ -135,10 +149,60 @@ def fit(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> Fit:
         *_owned_length(wanted, die, punch),
         *(row.check() for row in rows if row.level != "ok"),
         *_metal(wanted, bend, punch),
+        *(c for c in said_by_both(wanted, expected) if c.level != "ok"),
         *_condition("die", die.code, die.condition, die.condition_note),
         *_condition("punch", punch.code, punch.condition, punch.condition_note),
     )
-    return Fit(wanted, die, punch, bend, rows, checks).with_flange(wanted.flange_mm)
+    made = Fit(wanted, die, punch, bend, rows, checks, expected=expected)
+    return made.with_flange(wanted.flange_mm)
+
+
+def _taught(
+    wanted: Wanted, die: Die, punch: Punch, equipment: Equipment, expected: AirBend
+) -> AirBend:
+    """The bend with what the metal's own test bends taught."""
+    evidence = equipment.evidence
+    if evidence is None:
+        return expected
+    return evidence.taught(expected, _set_up(wanted, die, punch, evidence))
+
+
+def _set_up(wanted: Wanted, die: Die, punch: Punch, evidence: Evidence) -> SetUp:
+    return evidence.set_up(
+        wanted.thickness_mm,
+        wanted.bend_length_mm,
+        wanted.included_angle_deg,
+        die,
+        punch.tip_radius_mm,
+        wanted.dimension,
+    )
+
+
+def said_by_trials(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
+    """That test bends near this bend contradict each other or what is published, or cannot be
+    used; their odd ones by themselves are shown where the evidence is."""
+    evidence, expected = equipment.evidence, one.expected
+    if evidence is None or expected is None:
+        return ()
+    learning = evidence.learning(expected, _set_up(one.wanted, one.die, one.punch, evidence))
+    together = [belief.together for belief in learning.beliefs if belief.together is not None]
+    return (*together, *(c for c in learning.checks if c.code == "trials-not-used"))
+
+
+def odd_trials(one: Fit, evidence: Evidence) -> frozenset[str]:
+    """Ids of the trials that stand out at this bend."""
+    if one.expected is None:
+        return frozenset()
+    set_up = _set_up(one.wanted, one.die, one.punch, evidence)
+    return odd_ids(evidence.learning(one.expected, set_up))
+
+
+def said_by_both(wanted: Wanted, bend: AirBend) -> tuple[Check, ...]:
+    """Where handbook and bend model differ, or that the handbook answers alone."""
+    return (
+        *witnesses.handbook_differs(bend, wanted.bend_length_mm),
+        *witnesses.model_not_used(bend),
+    )
 
 
 def _metal(wanted: Wanted, bend: AirBend, punch: Punch) -> Iterable[Check]:

@@ -6,13 +6,16 @@ since then does not change what an old card says.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from statistics import fmean
 from typing import Any
 
 from flangebook.bending.checks import tidy
 from flangebook.bending.correction import large_error, tilt_mm_per_m
+from flangebook.bending.errors import InputError
+from flangebook.bending.learning.at_the_press import NextSetting, Piece
+from flangebook.bending.learning.at_the_press import next_setting as at_the_press
 from flangebook.planning.answer import JsonDict, maybe, number
 
 AS_WANTED_DEG = 0.05
@@ -26,26 +29,68 @@ Trial = Mapping[str, Any]
 
 @dataclass(frozen=True, slots=True)
 class _Line:
-    """Punch depth [mm] by loaded angle [deg], from the saved table; straight between its rows
-    and on beyond its ends."""
+    """A figure by another one, from the saved table; straight between its rows and on beyond
+    its ends."""
 
     rows: tuple[tuple[float, float], ...]
 
-    def depth_mm(self, set_angle_deg: float) -> float:
-        """The depth [mm] for a loaded angle [deg]."""
-        low, high = self._around(set_angle_deg)
-        share = (set_angle_deg - low[0]) / (high[0] - low[0])
+    @classmethod
+    def of(cls, pairs: Iterable[tuple[float, float]]) -> _Line:
+        """The line through pairs, of which each abscissa counts once."""
+        return cls(tuple(sorted(dict(pairs).items())))
+
+    def at(self, x: float) -> float:
+        """The figure there."""
+        low, high = self._around(x)
+        share = (x - low[0]) / (high[0] - low[0])
         return low[1] + share * (high[1] - low[1])
 
-    def depth_per_deg_mm(self, set_angle_deg: float) -> float:
-        """The depth [mm] that closes the angle by one degree there."""
-        low, high = self._around(set_angle_deg)
-        return (low[1] - high[1]) / (high[0] - low[0])
+    def slope(self, x: float) -> float:
+        """How much the figure grows for one more there."""
+        low, high = self._around(x)
+        return (high[1] - low[1]) / (high[0] - low[0])
 
-    def _around(self, angle: float) -> tuple[tuple[float, float], tuple[float, float]]:
-        after = next((i for i, row in enumerate(self.rows) if row[0] > angle), len(self.rows))
+    def _around(self, x: float) -> tuple[tuple[float, float], tuple[float, float]]:
+        after = next((i for i, row in enumerate(self.rows) if row[0] > x), len(self.rows))
         high = min(max(after, 1), len(self.rows) - 1)
         return self.rows[high - 1], self.rows[high]
+
+
+@dataclass(frozen=True, slots=True)
+class _Table:
+    """The step's own table of corrections: angle to set [deg] by measured angle [deg], punch
+    depth [mm] by angle to set, and that the other way round."""
+
+    angle: _Line
+    depth: _Line
+    angle_by_depth: _Line
+
+    @classmethod
+    def of(cls, step: Step) -> _Table | None:
+        """The table, or None where the step has none that could be read between the rows."""
+        rows = step.get("corrections") or ()
+        if len({row["set_angle_deg"] for row in rows}) < 2:
+            return None
+        by_angle = [(row["set_angle_deg"], row["punch_depth_mm"]) for row in rows]
+        if len({depth for _, depth in by_angle}) < 2:
+            return None
+        return cls(
+            _Line.of((row["measured_deg"], row["set_angle_deg"]) for row in rows),
+            _Line.of(by_angle),
+            _Line.of((depth, angle) for angle, depth in by_angle),
+        )
+
+    def closes_mm(self, set_angle_deg: float) -> float:
+        """Punch depth [mm] that closes the loaded angle by a degree there."""
+        return -self.depth.slope(set_angle_deg)
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """A piece that was made before: its trial, and its card's own setting then, if it had one."""
+
+    trial: Trial
+    setting: Mapping[str, Any] | None = None
 
 
 def measured_angle_deg(trial: Trial) -> float:
@@ -63,16 +108,20 @@ def measured_angle_deg(trial: Trial) -> float:
 
 
 def next_setting(
-    step: Step, trial: Trial, bend_length_mm: float, setting: Mapping[str, Any] | None = None
+    step: Step,
+    trial: Trial,
+    bend_length_mm: float,
+    setting: Mapping[str, Any] | None = None,
+    earlier: Sequence[Made] = (),
 ) -> JsonDict:
     """The correction that a trial leads to.
 
     step: of the saved plan. trial: with at least one angle, and what was set where it was not
     the setting in force. setting: the card's own for this step, where it is not the plan's.
+    earlier: pieces of this step made before this one, in order; from two of which the setting
+    was changed in between follows how the press answers.
     """
     wanted, measured = float(step["included_angle_deg"]), measured_angle_deg(trial)
-    base = _in_force("set_angle_deg", trial, setting, step)
-    line = _line(step.get("corrections") or ())
     answer: JsonDict = {
         "wanted_deg": number(wanted),
         "measured_deg": number(measured, 2),
@@ -83,51 +132,110 @@ def next_setting(
         "basis": "",
         "words": _NOTHING_TO_SET,
     }
-    if base is None or line is None or not 0.0 < base < 180.0 or wanted <= 0.0:
+    table = _Table.of(step)
+    base = None if table is None else set_angle_deg(step, trial, setting)
+    if base is None or table is None or not 0.0 < base < 180.0 or wanted <= 0.0:
         return answer
-    # The sheet opens by a share of what it was bent, so an error grows with the bend angle.
-    angle = base - (measured - wanted) * (180.0 - base) / (180.0 - wanted)
+    # Both are readings of one curve, so an offset of the press or of the plan stays out.
+    angle = base + table.angle.at(measured) - table.angle.at(wanted)
+    basis = "The measured error, by the step's own table of corrections."
+    shown = _shown(step, trial, bend_length_mm, setting, earlier, table)
+    if shown is not None:
+        angle = shown.set_angle_deg
+        basis = f"The measured error, and how the press answered: {shown.answer.basis}."
     if not 0.0 < angle < 180.0:
         return {**answer, "words": _OUT_OF_REACH}
-    depth, new_depth = _depth_at(base, trial, setting, step, line), None
+    depth, new_depth = _depth_at(base, trial, setting, step, table.depth), None
     if depth is not None:
-        new_depth = depth + line.depth_mm(angle) - line.depth_mm(base)
+        new_depth = depth + table.depth.at(angle) - table.depth.at(base)
     return {
         **answer,
         "set_angle_deg": number(angle, 2),
         "punch_depth_mm": maybe(new_depth, 3),
-        "tilt_mm_per_m": _tilt(trial, bend_length_mm, line.depth_per_deg_mm(base)),
-        "basis": "The measured error, carried to the loaded angle in proportion to the bend.",
+        "tilt_mm_per_m": _tilt(trial, bend_length_mm, _per_released_mm(table, base, measured)),
+        "basis": basis,
         "words": _words(wanted, measured, angle, new_depth),
     }
 
 
-def _in_force(
-    name: str, trial: Trial, setting: Mapping[str, Any] | None, step: Step
+def set_angle_deg(
+    step: Step, trial: Trial, setting: Mapping[str, Any] | None = None
 ) -> float | None:
-    for holder in (trial, setting or {}, step):
+    """The loaded angle a piece was set to [deg]: as its trial says, else the one in force.
+
+    Where only a depth was given and it is not the one in force, the angle that belongs to that
+    depth by the step's own table.
+    """
+    if trial.get("set_angle_deg") is not None:
+        return float(trial["set_angle_deg"])
+    angle = _in_force("set_angle_deg", setting, step)
+    depth = _in_force("punch_depth_mm", setting, step)
+    given, table = trial.get("punch_depth_mm"), _Table.of(step)
+    if angle is None or depth is None or given is None or table is None:
+        return angle
+    return table.angle_by_depth.at(table.depth.at(angle) + float(given) - depth)
+
+
+def _shown(
+    step: Step,
+    trial: Trial,
+    bend_length_mm: float,
+    setting: Mapping[str, Any] | None,
+    earlier: Sequence[Made],
+    table: _Table,
+) -> NextSetting | None:
+    """What follows from all pieces together; None where they do not tell how the press answers."""
+    pieces = [_piece(step, made, table) for made in (*earlier, Made(trial, setting))]
+    found = [piece for piece in pieces if piece is not None]
+    if len(found) < 2 or pieces[-1] is None:
+        return None
+    try:
+        shown = at_the_press(
+            float(step["included_angle_deg"]), found, table.closes_mm, bend_length_mm
+        )
+    except InputError:
+        return None
+    return shown if shown.answer.origin == "your test bends" else None
+
+
+def _piece(step: Step, made: Made, table: _Table) -> Piece | None:
+    angle = set_angle_deg(step, made.trial, made.setting)
+    if angle is None:
+        return None
+    try:
+        return Piece(
+            angle,
+            _depth_at(angle, made.trial, made.setting, step, table.depth),
+            middle_deg=measured_angle_deg(made.trial),
+        )
+    except InputError:
+        return None
+
+
+def _in_force(name: str, setting: Mapping[str, Any] | None, step: Step) -> float | None:
+    for holder in (setting or {}, step):
         if holder.get(name) is not None:
             return float(holder[name])
     return None
 
 
 def _depth_at(
-    set_angle_deg: float, trial: Trial, setting: Mapping[str, Any] | None, step: Step, line: _Line
+    base_deg: float, trial: Trial, setting: Mapping[str, Any] | None, step: Step, line: _Line
 ) -> float | None:
     """The depth [mm] the piece was made with: as the trial says, else the one in force, moved
     along the table when another angle had been set than the one it belongs to."""
     if trial.get("punch_depth_mm") is not None:
         return float(trial["punch_depth_mm"])
-    depth = _in_force("punch_depth_mm", {}, setting, step)
-    belongs_to = _in_force("set_angle_deg", {}, setting, step)
+    depth = _in_force("punch_depth_mm", setting, step)
+    belongs_to = _in_force("set_angle_deg", setting, step)
     if depth is None or belongs_to is None:
         return depth
-    return depth + line.depth_mm(set_angle_deg) - line.depth_mm(belongs_to)
+    return depth + line.at(base_deg) - line.at(belongs_to)
 
 
-def _line(rows: Sequence[Mapping[str, Any]]) -> _Line | None:
-    pairs = sorted({row["set_angle_deg"]: row["punch_depth_mm"] for row in rows}.items())
-    return _Line(tuple(pairs)) if len(pairs) > 1 else None
+def _per_released_mm(table: _Table, base_deg: float, measured_deg: float) -> float:
+    """Punch depth [mm] that closes the released angle by a degree there."""
+    return table.closes_mm(base_deg) * -table.angle.slope(measured_deg)
 
 
 def _tilt(trial: Trial, bend_length_mm: float, depth_per_degree_mm: float) -> float | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.errors import InputError, MissingToolError
@@ -19,16 +20,19 @@ from flangebook.planning.answer import (
 )
 from flangebook.planning.bend_json import (
     bend_sources,
+    handbook_json,
     opinions,
     options_json,
     predicted,
     rating_json,
 )
 from flangebook.planning.drawing import drawing_json, drawn, not_drawn, simple_angle
-from flangebook.planning.fit import Equipment, Fit, Wanted, fit
+from flangebook.planning.evidence import Evidence
+from flangebook.planning.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.ranking import Merit, best_punch, ranked
 from flangebook.planning.stand_ins import assumed_checks, die_by_rule, punch_by_rule
+from flangebook.planning.stroke import stroke_json
 
 SAME_MM = 0.005
 """Two sizes closer than this are the same [mm]."""
@@ -46,30 +50,81 @@ def check_bend(
     punch: str | None = None,
     v_opening_mm: float | None = None,
     punch_radius_mm: float | None = None,
+    evidence: Evidence | None = None,
 ) -> JsonDict:
     """Everything about one bend, in the shape of ``POST /api/v1/bend``.
 
     die, punch: codes to use; v_opening_mm, punch_radius_mm: sizes to use. What is not named
     is chosen from the crib, and where the crib has nothing, counted with a plain tool by rule.
+    evidence: of the metal; None where the shop has none.
 
     Raises:
         InputError: a size is out of range, or a size contradicts the tool named with it.
         MissingToolError: the crib has no tool of that code.
     """
     _need_sizes(thickness_mm, bend_length_mm, included_angle_deg, v_opening_mm, punch_radius_mm)
-    equipment = Equipment(press, crib)
+    equipment = Equipment(press, crib, evidence)
     wanted = Wanted(metal, thickness_mm, bend_length_mm, included_angle_deg)
-    punches = _punches(crib, wanted, punch, punch_radius_mm)
-    named_die = _die(crib, die, v_opening_mm)
+    named = Named(die, punch, v_opening_mm, punch_radius_mm)
+    chosen, options = _selected(wanted, equipment, named)
+    return _answer(chosen, options, equipment, named=die is not None)
+
+
+def check_stroke(
+    metal: Metal,
+    thickness_mm: float,
+    bend_length_mm: float,
+    included_angle_deg: float,
+    *,
+    press: Press | None,
+    crib: Crib,
+    die: str | None = None,
+    punch: str | None = None,
+    v_opening_mm: float | None = None,
+    punch_radius_mm: float | None = None,
+    evidence: Evidence | None = None,
+) -> JsonDict:
+    """The same bend over its stroke, in the shape of ``POST /api/v1/stroke``.
+
+    Raises:
+        InputError, MissingToolError: as :func:`check_bend`.
+    """
+    _need_sizes(thickness_mm, bend_length_mm, included_angle_deg, v_opening_mm, punch_radius_mm)
+    wanted = Wanted(metal, thickness_mm, bend_length_mm, included_angle_deg)
+    named = Named(die, punch, v_opening_mm, punch_radius_mm)
+    equipment = Equipment(press, crib, evidence)
+    return stroke_json(_selected(wanted, equipment, named)[0], evidence)
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """The tools asked for, by code or by size; None is free."""
+
+    die: str | None
+    punch: str | None
+    v_opening_mm: float | None
+    punch_radius_mm: float | None
+
+    @property
+    def fields(self) -> list[str]:
+        """The names of those that were given."""
+        return [f for f in ("die", "v_opening_mm", "punch", "punch_radius_mm") if getattr(self, f)]
+
+
+def _selected(
+    wanted: Wanted, equipment: Equipment, named: Named
+) -> tuple[Fit, list[tuple[Merit, Fit]]]:
+    """The fit to answer with, which is predicted, and every die's best one."""
+    crib = equipment.crib
+    punches = _punches(crib, wanted, named.punch, named.punch_radius_mm)
+    die = _die(crib, named.die, named.v_opening_mm)
     options = ranked(wanted, crib.dies, punches, equipment)
-    chosen = _chosen(options, wanted, punches, equipment, named_die, v_opening_mm)
-    if chosen.bend is None and not (die or punch):
-        chosen = _by_rule(wanted, punches, equipment, v_opening_mm)
+    chosen = _chosen(options, wanted, punches, equipment, die, named.v_opening_mm)
+    if chosen.bend is None and not (named.die or named.punch):
+        chosen = _by_rule(wanted, punches, equipment, named.v_opening_mm)
     if chosen.bend is None:
-        named = (("die", die), ("v_opening_mm", v_opening_mm), ("punch", punch),
-                 ("punch_radius_mm", punch_radius_mm))  # fmt: skip
-        raise _refusal(chosen, [field for field, value in named if value])
-    return _answer(chosen, options, equipment, named=named_die is not None)
+        raise _refusal(chosen, named.fields)
+    return chosen, options
 
 
 def _need_sizes(
@@ -209,6 +264,8 @@ def _answer(
         *(row.check() for row in chosen.ratings if row.level == "ok"),
         *assumed_checks(chosen.die, chosen.punch, equipment.press),
         *press_checks(chosen, equipment),
+        *said_by_trials(chosen, equipment),
+        *(c for c in said_by_both(wanted, chosen.expected or bend) if c.level == "ok"),
         *_no_die(chosen, options),
     )
     drawing, why_not = _drawing(chosen, equipment)
@@ -227,6 +284,7 @@ def _answer(
         "v_opening_mm": number(bend.v_opening_mm),
         **predicted(bend, wanted.bend_length_mm),
         "sources": bend_sources(bend),
+        "handbook": handbook_json(chosen.expected or bend, wanted.bend_length_mm),
         "opinions": opinions(wanted, bend),
         "ratings": [rating_json(row) for row in chosen.ratings],
         "options": options_json(chosen, options, named=named),

@@ -6,16 +6,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from flangebook.bending.air_bend import air_bend
 from flangebook.bending.allowance import allowance_from_k, k_factor_band
 from flangebook.bending.errors import InputError
 from flangebook.bending.hems import hem, pre_bend_included_deg
+from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Bend, Direction, Part
 from flangebook.bending.section import FoldedBend, setback_mm, strip_of
 from flangebook.bending.springback import springback
 from flangebook.bending.step_bending import Hits, hits_for
 from flangebook.bending.tooling import Crib
-from flangebook.bending.v_opening import nearest_nominal_v_mm, preferred_v_mm
+from flangebook.bending.v_opening import assumed_die, nearest_nominal_v_mm, preferred_v_mm
 from flangebook.planning.stand_ins import ACUTE_NOSE_DEG
 
 Kind = Literal["bend", "hem pre-bend", "hem flatten", "step bend"]
@@ -139,7 +141,21 @@ def acute_angle_deg(metal: Metal, thickness_mm: float, crib: Crib) -> float:
         opens = springback(metal, thickness_mm, v, radius, max(die, punch)).high
     except InputError:
         opens = 2.0 * metal.springback_at_90_deg.high
+    opens = max(opens, _opens_by_model(metal, thickness_mm, v, max(die, punch) + opens, crib))
     return min(pre_bend_included_deg(punch, die, opens + TO_SPARE_DEG), 150.0)
+
+
+def _opens_by_model(
+    metal: Metal, thickness_mm: float, v_mm: float, angle_deg: float, crib: Crib
+) -> float:
+    """The high end of the springback [deg] in a V so wide; 0 where none is predicted."""
+    sharpest = min(crib.punches, key=lambda p: p.angle_deg, default=None)
+    tip = sharpest.tip_radius_mm if sharpest is not None else SHARP_TIP_OVER_T * thickness_mm
+    wide = assumed_die(v_mm, angle_deg)
+    try:
+        return air_bend(metal, thickness_mm, 1.0, angle_deg, wide, tip).springback_deg.high
+    except InputError:
+        return 0.0
 
 
 def bare_runs_mm(part: Part, folded: Sequence[FoldedBend], step: Operation) -> tuple[float, float]:

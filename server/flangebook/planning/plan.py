@@ -22,6 +22,7 @@ from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_text, number
 from flangebook.planning.attempts import Attempt, best_attempt
+from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment
 from flangebook.planning.operations import operations
 from flangebook.planning.plan_json import (
@@ -39,8 +40,16 @@ from flangebook.planning.tool_choice import (
 )
 
 
-def plan(part: Part, press: Press | None, crib: Crib, metals: Mapping[str, Metal]) -> JsonDict:
+def plan(
+    part: Part,
+    press: Press | None,
+    crib: Crib,
+    metals: Mapping[str, Metal],
+    evidence: Evidence | None = None,
+) -> JsonDict:
     """The set-up of a part, in the shape of ``POST /api/v1/plan``.
+
+    evidence: of the part's metal; None where the shop has none.
 
     Raises:
         InputError, NotAPartError: the part cannot be read or cannot exist.
@@ -49,7 +58,7 @@ def plan(part: Part, press: Press | None, crib: Crib, metals: Mapping[str, Metal
     section.check_part(part)
     metal = find_metal(metals, part.metal)
     order = order_for(part)
-    trials = Trials(part, metal, Equipment(press, crib))
+    trials = Trials(part, metal, Equipment(press, crib, evidence))
     steps = operations(part, metal, crib, order.sequence, trials.largest_radius_mm())
     return _answer(trials, order, best_attempt(trials, steps))
 

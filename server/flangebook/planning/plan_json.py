@@ -25,7 +25,7 @@ from flangebook.planning.answer import (
     number,
     ring_json,
 )
-from flangebook.planning.bend_json import allowance_opinions
+from flangebook.planning.bend_json import allowance_opinions, origins
 from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
 from flangebook.planning.steps import PlannedStep
@@ -219,6 +219,7 @@ def step_json(
         **banded("force_kn_per_m", bend.force_n if bend else None, 1.0 / length),
         **banded("inside_radius_mm", bend.inside_radius_mm if bend else None),
         "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
+        "origin": origins(bend),
         "hits": _hits(step),
         "corrections": corrections,
         "drawing": drawing_json(step.drawing, equipment, one),

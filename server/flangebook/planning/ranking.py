@@ -17,10 +17,13 @@ from flangebook.bending.checks import Level, tidy
 from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.tooling import Die, Punch
 from flangebook.bending.v_opening import PREFERRED_OVER_T
+from flangebook.bending.witnesses import CODE as HANDBOOK_DIFFERS
 from flangebook.planning.fit import USUAL_V_OVER_T, Equipment, Fit, Wanted, fit
 
 _WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 _LOAD_CODES = {"press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load"}
+# What two ways to predict make of a bend says little about the tools it is made in.
+_NOT_OF_THE_TOOLS = {*_LOAD_CODES, HANDBOOK_DIFFERS}
 UNPREDICTABLE = 20  # worse than any number of findings that forbid a bend
 _RADIUS_STEP = 0.05  # radii closer than this share of the one asked for rank alike
 
@@ -55,7 +58,7 @@ class Merit:
 
 def merit(one: Fit) -> Merit:
     """The merit of tools for a bend."""
-    cautions = sum(c.level == "caution" and c.code not in _LOAD_CODES for c in one.checks)
+    cautions = sum(c.level == "caution" and c.code not in _NOT_OF_THE_TOOLS for c in one.checks)
     over_t = one.v_over_t
     return Merit(
         stops=len(one.stops) if one.bend is not None else UNPREDICTABLE,
@@ -184,7 +187,7 @@ def _what_is_worse(here: Merit, best: Merit, one: Fit) -> str:
         return worst.check().words
     if here.cautions > best.cautions:
         worst_caution = next(
-            c for c in one.checks if c.level == "caution" and c.code not in _LOAD_CODES
+            c for c in one.checks if c.level == "caution" and c.code not in _NOT_OF_THE_TOOLS
         )
         return worst_caution.words
     if here.from_8t > best.from_8t:

@@ -12,7 +12,7 @@ from flangebook.bending.hems import hem_checks
 from flangebook.bending.part import Part
 from flangebook.bending.ring import bounds
 from flangebook.planning.drawing import not_drawn
-from flangebook.planning.fit import Equipment, Fit
+from flangebook.planning.fit import Equipment, Fit, said_by_trials
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.stand_ins import assumed_checks
 from flangebook.planning.steps import PlannedStep, hem_end
@@ -43,6 +43,7 @@ def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iter
         yield _naming_dies(check, step, trials, flange_mm)
     yield from assumed_checks(one.die, one.punch, None if one.bend is None else equipment.press)
     yield from press_checks(one, equipment)
+    yield from said_by_trials(one, equipment)
     yield from _hem(step, trials.part)
     yield from _hits(step, one)
     yield from _gauging(step, equipment)

@@ -78,8 +78,8 @@ class _Pose:
     refused: str = ""
 
 
-_Key = tuple[int, str, str]
-"""Step number, punch and die."""
+_Key = tuple[int, str, str, str]
+"""Step number, punch, die, and what predicted the bend."""
 
 
 @dataclass(slots=True)
@@ -131,7 +131,8 @@ class Bench:
 
 
 def _key(step: Operation, one: Fit) -> _Key:
-    return (step.number, one.punch.code, one.die.code)
+    origin = one.bend.inside_radius_mm.origin if one.bend is not None else ""
+    return (step.number, one.punch.code, one.die.code, origin)
 
 
 def chosen_ends(

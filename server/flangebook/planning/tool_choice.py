@@ -3,6 +3,10 @@
 Every pair of the crib is tried on every different bend of the part; a walk through the steps
 then picks the cheapest run of pairs, where a change of tool costs more than a lesser fit but
 far less than something that forbids the bend.
+
+The pairs are compared by the handbook's relations, which are quick. Those that a walk picks are
+then predicted by the bend model, and the walk is gone again with what that changed, until it
+picks only pairs that the model has seen.
 """
 
 from __future__ import annotations
@@ -28,9 +32,12 @@ CHANGE_COST = 30.0
 SHORT_FLANGE_COST = 1000.0
 TOUCH_COST = 400.0
 WIDE_FOR_PITCH_COST = 20.0
+MOST_WALKS = 40
 
 Pair = tuple[str, str]
 """Codes of punch and die."""
+_Bend = tuple[float, float | None]
+"""Included angle [deg] and radius asked for [mm]."""
 
 
 @dataclass(slots=True)
@@ -40,9 +47,8 @@ class Trials:
     part: Part
     metal: Metal
     equipment: Equipment
-    _fits: dict[tuple[float, float | None], dict[Pair, tuple[float, Fit]]] = field(
-        default_factory=dict
-    )
+    _fits: dict[_Bend, dict[Pair, tuple[float, Fit]]] = field(default_factory=dict)
+    _modelled: set[tuple[_Bend, Pair]] = field(default_factory=set)
 
     @property
     def punches(self) -> tuple[Punch, ...]:
@@ -59,8 +65,11 @@ class Trials:
     def of(
         self, included_angle_deg: float, radius_mm: float | None
     ) -> dict[Pair, tuple[float, Fit]]:
-        """The cost and fit of every pair for a bend of this angle and radius."""
-        key = (round(included_angle_deg, 6), radius_mm)
+        """The cost and fit of every pair for a bend of this angle and radius.
+
+        By the handbook's relations, but for the pairs that ``seen_by_model`` was asked about.
+        """
+        key = _bend(included_angle_deg, radius_mm)
         if key not in self._fits:
             part = self.part
             wanted = Wanted(
@@ -77,9 +86,20 @@ class Trials:
                 (punch.code, die.code): (merit(one).cost, one)
                 for die in self.dies(included_angle_deg)
                 for punch in self.punches
-                for one in (fit(wanted, die, punch, self.equipment),)
+                for one in (fit(wanted, die, punch, self.equipment, handbook_only=True),)
             }
         return self._fits[key]
+
+    def seen_by_model(self, step: Operation, pair: Pair) -> bool:
+        """Have a pair predicted by the bend model for a step; False where it already was."""
+        key = _bend(step.included_angle_deg, step.radius_mm)
+        if (key, pair) in self._modelled:
+            return False
+        self._modelled.add((key, pair))
+        _, one = self.for_step(step)[pair]
+        again = fit(one.wanted, one.die, one.punch, self.equipment)
+        self._fits[key][pair] = (merit(again).cost, again)
+        return True
 
     def for_step(self, step: Operation) -> dict[Pair, tuple[float, Fit]]:
         """The cost and fit of every pair for a step, flanges apart."""
@@ -100,6 +120,10 @@ class Trials:
             if one.bend is not None and not one.stops
         ]
         return max(radii, default=widest)
+
+
+def _bend(included_angle_deg: float, radius_mm: float | None) -> _Bend:
+    return round(included_angle_deg, 6), radius_mm
 
 
 def here_of(one: Fit) -> FoldedBend:
@@ -132,10 +156,15 @@ def choose_tools(
     against a pair in a step, by step number.
     """
     bent = [step for step in steps if not step.flattens]
-    table = [_costs(trials, step, folded, penalties) for step in bent]
-    if not table or not table[0]:
-        return [None for _ in steps]
-    pairs = iter(_cheapest_walk(table))
+    for _ in range(MOST_WALKS):
+        table = [_costs(trials, step, folded, penalties) for step in bent]
+        if not table or not table[0]:
+            return [None for _ in steps]
+        walk = _cheapest_walk(table)
+        news = [trials.seen_by_model(step, pair) for step, pair in zip(bent, walk, strict=True)]
+        if not any(news):
+            break
+    pairs = iter(walk)
     return [None if step.flattens else trials.for_step(step)[next(pairs)][1] for step in steps]
 
 

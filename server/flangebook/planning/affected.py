@@ -1,0 +1,101 @@
+"""What evidence changes on a card that was planned before: the same steps in the same tools.
+
+Quick, so that many cards can be looked through: it does not choose tools anew. A whole fresh
+plan of one card is what ``differences`` is for.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from math import fsum
+from typing import Any
+
+from flangebook.bending.air_bend import AirBend
+from flangebook.bending.errors import InputError
+from flangebook.bending.learning.learned import expected_from
+from flangebook.bending.tooling import Crib, Die, Punch
+from flangebook.planning.evidence import Evidence
+
+SAME_V_MM = 0.005
+BLANK_DRIFT_MM = 0.02
+MOST_CHANGES = 12
+# Figure, words, unit, how far it may drift, decimals shown: as a fresh plan is held against a
+# saved one.
+_WATCHED = (
+    ("set_angle_deg", "angle to set", "°", 0.05, 1),
+    ("punch_depth_mm", "punch depth", " mm", 0.01, 2),
+    ("inside_radius_mm", "inside radius", " mm", 0.05, 2),
+)
+Two = tuple[AirBend, AirBend]
+
+
+def changes(plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence) -> list[str]:
+    """What differs between a plan made with one evidence and with the other, in words.
+
+    plan: as saved. before, after: of the part's metal.
+    """
+    two = {step["number"]: _two(plan["part"], step, crib, before, after) for step in plan["steps"]}
+    found = [
+        words
+        for step in plan["steps"]
+        for words in _step(step, two[step["number"]])
+    ]  # fmt: skip
+    found += _blank(plan, two)
+    return found[:MOST_CHANGES]
+
+
+def _two(
+    part: Mapping[str, Any], step: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence
+) -> Two | None:
+    """The step's bend with either evidence; None where it is none or has other tools now."""
+    tools = _tools(step, crib)
+    if tools is None or step["hits"] is not None:
+        return None
+    die, punch = tools
+    set_up = after.set_up(
+        part["thickness_mm"],
+        part["bend_length_mm"],
+        step["included_angle_deg"],
+        die,
+        punch.tip_radius_mm,
+        part["dimension"],
+    )
+    try:
+        bend = expected_from(after.metal)(set_up)
+        return before.taught(bend, set_up), after.taught(bend, set_up)
+    except InputError:
+        return None
+
+
+def _tools(step: Mapping[str, Any], crib: Crib) -> tuple[Die, Punch] | None:
+    die = next((d for d in crib.dies if d.code == step["die"]), None)
+    punch = next((p for p in crib.punches if p.code == step["punch"]), None)
+    if die is None or punch is None or abs(die.v_opening_mm - step["v_opening_mm"]) > SAME_V_MM:
+        return None
+    return die, punch
+
+
+def _step(step: Mapping[str, Any], two: Two | None) -> Iterator[str]:
+    if two is None:
+        return
+    for name, words, unit, drift, digits in _WATCHED:
+        old, new = (getattr(bend, name).nominal for bend in two)
+        if abs(new - old) > drift:
+            yield (
+                f"step {step['number']}: {words} {old:.{digits}f}{unit} to {new:.{digits}f}{unit}"
+            )
+
+
+def _blank(plan: Mapping[str, Any], two: Mapping[int, Two | None]) -> Sequence[str]:
+    """The blank's length, which loses what every plain bend deducts."""
+    plain = {s["number"] for s in plan["steps"] if s["operation"] == "bend"}
+    longer = fsum(
+        old.bend_deduction_mm.nominal - new.bend_deduction_mm.nominal
+        for number, pair in two.items()
+        if pair is not None and number in plain
+        for old, new in (pair,)
+    )
+    if abs(longer) <= BLANK_DRIFT_MM:
+        return ()
+    length = float(plan["blank_length_mm"])
+    return (f"blank length {length:.2f} mm to {length + longer:.2f} mm",)

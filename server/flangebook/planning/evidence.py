@@ -1,0 +1,199 @@
+"""What a shop's test bends and first pieces of one metal make of a predicted bend.
+
+Planning asks :meth:`Evidence.taught` for every bend it predicts. What a trial teaches is worked
+out once and kept; so is every bend, until the evidence changes and a new ``Evidence`` is made.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from flangebook.bending.air_bend import AirBend
+from flangebook.bending.checks import Check
+from flangebook.bending.learning.learned import Learning, expected_from, learn_from
+from flangebook.bending.learning.lessons import Lesson, lessons
+from flangebook.bending.learning.nearness import nearness_of
+from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Dimension
+from flangebook.bending.tooling import Die, Punch
+
+MOST_KEPT = 4096
+NEAR = 0.2
+"""A trial that counts less at a bend says nothing of it here: its own doubt is most of what it
+would bring. Another lot of the same sheet in the same V counts 0.25."""
+Said = tuple[tuple[Lesson, ...], tuple[Check, ...]]
+Lessons = dict[str, Said]
+"""What each trial teaches, by its id; depends on the metal's figures and on nothing else."""
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """The evidence there is of one metal.
+
+    trials: those that count; of every lot. lot: of the sheet to be bent, "" where it is not
+    known. calculated: ids of trials whose depth was calculated with the angle that was set, not
+    read: it says nothing by itself. known: what the trials teach, as far as it was worked out;
+    may be shared.
+    """
+
+    metal: Metal
+    trials: tuple[Trial, ...]
+    lot: str = ""
+    calculated: frozenset[str] = frozenset()
+    known: Lessons = field(default_factory=dict)
+    _learned: dict[tuple[object, ...], Learning] = field(default_factory=dict)
+
+    def of_lot(self, lot: str) -> Evidence:
+        """The same for sheet of a lot."""
+        return self if lot == self.lot else self._with(self.trials, lot)
+
+    def without(self, trial_id: str) -> Evidence:
+        """The same without one trial."""
+        left = tuple(trial for trial in self.trials if trial.id != trial_id)
+        return self._with(left, self.lot)
+
+    def with_one(self, trial: Trial, calculated: bool) -> Evidence:
+        """The same with one trial more. calculated: its depth is no reading."""
+        ids = self.calculated | {trial.id} if calculated else self.calculated
+        return Evidence(self.metal, (*self.trials, trial), self.lot, ids, self.known)
+
+    def _with(self, trials: tuple[Trial, ...], lot: str) -> Evidence:
+        return Evidence(self.metal, trials, lot, self.calculated, self.known)
+
+    def set_up(
+        self,
+        thickness_mm: float,
+        bend_length_mm: float,
+        included_angle_deg: float,
+        die: Die,
+        punch_radius_mm: float,
+        dimension: Dimension,
+    ) -> SetUp:
+        """A bend of this metal and lot that is to be made."""
+        return SetUp(
+            self.metal.code, thickness_mm, bend_length_mm, included_angle_deg, die,
+            punch_radius_mm, None, dimension, self.lot,
+        )  # fmt: skip
+
+    def taught(self, bend: AirBend, set_up: SetUp) -> AirBend:
+        """The bend with what the trials taught put in.
+
+        bend: as predicted for the set-up without them.
+        """
+        return self.learning(bend, set_up).bend
+
+    def learning(self, bend: AirBend, set_up: SetUp) -> Learning:
+        """What the trials near it make of the bend, with the reasons."""
+        die = set_up.die
+        key = (
+            set_up.thickness_mm, set_up.bend_length_mm, set_up.included_angle_deg,
+            die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm, set_up.punch_radius_mm,
+            set_up.dimension, set_up.lot,
+        )  # fmt: skip
+        found = self._learned.get(key)
+        if found is None:
+            near = [t for t in self.trials if nearness_of(t.set_up, set_up) >= NEAR]
+            found = learn_from(bend, set_up, near, self.said_by)
+            if len(self._learned) >= MOST_KEPT:
+                self._learned.clear()
+            self._learned[key] = found
+        return found
+
+    def said_by(self, trial: Trial) -> Said:
+        """What a trial teaches, and what is odd about it by itself."""
+        said = self.known.get(trial.id)
+        if said is None:
+            read = trial
+            if trial.id in self.calculated:
+                read = replace(trial, punch_depth_mm=None)
+            said = self.known[trial.id] = lessons(read, expected_from(self.metal))
+        return said
+
+
+def odd_ids(learning: Learning) -> frozenset[str]:
+    """Ids of the trials that stand out."""
+    return frozenset(
+        one.lesson.trial_id
+        for belief in learning.beliefs
+        for one in belief.counted
+        if one.odd is not None
+    )
+
+
+def set_up_json(
+    metal: str,
+    ordered_mm: float,
+    bend_length_mm: float,
+    included_angle_deg: float,
+    die: Die,
+    punch: Punch,
+    dimension: Dimension,
+    lot: str,
+) -> dict[str, Any]:
+    """A set-up as it is kept beside what was measured: tools with the sizes they have now."""
+    return {
+        "metal": metal,
+        "lot": lot,
+        "ordered_mm": ordered_mm,
+        "bend_length_mm": bend_length_mm,
+        "included_angle_deg": included_angle_deg,
+        "dimension": dimension,
+        "die": {
+            "code": die.code,
+            "name": die.name,
+            "v_opening_mm": die.v_opening_mm,
+            "angle_deg": die.angle_deg,
+            "shoulder_radius_mm": die.shoulder_radius_mm,
+            "height_mm": die.height_mm,
+            "width_mm": die.width_mm,
+        },
+        "punch": {
+            "code": punch.code,
+            "name": punch.name,
+            "tip_radius_mm": punch.tip_radius_mm,
+            "angle_deg": punch.angle_deg,
+        },
+    }
+
+
+def trial_from(body: Mapping[str, Any], label: str) -> Trial:
+    """A trial from its evidence as kept.
+
+    body: the set-up and what was measured, by the names that :func:`set_up_json` and the
+    trials' own fields have. label: what to call it.
+    """
+    return Trial(
+        body["id"],
+        _set_up(body),
+        body["measured_deg"],
+        loaded_deg=body.get("loaded_deg"),
+        set_angle_deg=body.get("set_angle_deg"),
+        punch_depth_mm=body.get("punch_depth_mm"),
+        thickness_mm=body.get("thickness_mm"),
+        radius_mm=body.get("radius_mm"),
+        flat_length_mm=body.get("flat_length_mm"),
+        flange_left_mm=body.get("flange_left_mm"),
+        flange_right_mm=body.get("flange_right_mm"),
+        label=label,
+    )
+
+
+def _set_up(body: Mapping[str, Any]) -> SetUp:
+    die, punch = body["die"], body["punch"]
+    return SetUp(
+        body["metal"],
+        body["ordered_mm"],
+        body["bend_length_mm"],
+        body["included_angle_deg"],
+        Die(
+            die["code"], die["name"], die["v_opening_mm"], die["angle_deg"],
+            die["shoulder_radius_mm"], die["height_mm"], die["width_mm"], None, (),
+        ),
+        punch["tip_radius_mm"],
+        punch["angle_deg"],
+        body["dimension"],
+        body.get("lot") or "",
+    )  # fmt: skip

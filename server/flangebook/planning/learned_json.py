@@ -1,0 +1,193 @@
+"""What test bends changed, as the API gives it: figures before and after, and why, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+from math import exp
+
+from flangebook.bending.air_bend import AirBend
+from flangebook.bending.checks import fill, tidy
+from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.learning.belief import Belief
+from flangebook.bending.learning.learned import Learning, expected_from
+from flangebook.bending.learning.lessons import FigureName, Lesson, springback_unit_deg
+from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.evidence import Evidence, odd_ids
+
+# Name of the figure in the answer, the belief behind it, its field, its unit.
+FIGURES: tuple[tuple[str, FigureName, str, str], ...] = (
+    ("springback", "springback", "springback_deg", "deg"),
+    ("inside radius", "inside radius", "inside_radius_mm", "mm"),
+    ("K-factor", "deduction", "k_factor", ""),
+)
+_SIGN = {"deg": "°", "mm": " mm", "": ""}
+MOST_POINTS = 60
+TEACHES_NOTHING = "It is kept and teaches nothing"
+Place = tuple[float, float, str]
+"""Thickness as ordered, V opening [mm], lot."""
+
+
+def learning_at(evidence: Evidence, set_up: SetUp) -> Learning | None:
+    """What the evidence makes of a bend; None where that bend cannot be predicted."""
+    try:
+        return evidence.learning(expected_from(evidence.metal)(set_up), set_up)
+    except InputError:
+        return None
+
+
+def figures_json(before: AirBend, after: Learning) -> list[JsonDict]:
+    """The figures that some trial counts for: what they were, what they are, and each trial as
+    a point on the same scale."""
+    found = []
+    for what, name, field, unit in FIGURES:
+        belief = after.belief(name)
+        if belief is None:
+            continue
+        found.append(
+            {
+                "what": what,
+                "before": _band(getattr(before, field)),
+                "after": _band(getattr(after.bend, field)),
+                "unit": unit,
+                "trials": len(belief.counted),
+                "points": _points(belief, after.expected, field),
+            }
+        )
+    return found
+
+
+def _band(figure: Estimate) -> JsonDict:
+    return {
+        "low": number(figure.low),
+        "nominal": number(figure.nominal),
+        "high": number(figure.high),
+        "origin": figure.origin,
+    }
+
+
+def _points(belief: Belief, expected: AirBend, field: str) -> list[JsonDict]:
+    """The nearest trials carried to this bend: the departure put on what was expected here."""
+    nominal = getattr(expected, field).nominal
+    return [
+        {
+            "id": one.lesson.trial_id,
+            "value": number(_carried(one.lesson, nominal)),
+            "weight": number(one.weight, 3),
+            "outlier": one.odd is not None,
+        }
+        for one in belief.counted[:MOST_POINTS]
+    ]
+
+
+def _carried(lesson: Lesson, nominal: float) -> float:
+    if lesson.figure == "inside radius":
+        return nominal * exp(lesson.departure)
+    if lesson.figure == "springback":
+        return nominal + lesson.departure * springback_unit_deg(nominal)
+    return nominal + lesson.departure  # of the deduction: in K-factors
+
+
+def figure_words(figures: Iterable[Mapping[str, object]]) -> list[str]:
+    """A sentence for each figure.
+
+    >>> band = {"low": 1.0, "nominal": 2.0, "high": 3.0}
+    >>> now = {"low": 2.0, "nominal": 2.5, "high": 2.8}
+    >>> figure_words([{"what": "springback", "before": band, "after": now, "unit": "deg",
+    ...                "trials": 2}])
+    ['The springback was 2° (1 to 3°) and is now 2.5° (2 to 2.8°), by 2 trials.']
+    """
+    return [_sentence(one) for one in figures]
+
+
+def _sentence(one: Mapping[str, object]) -> str:
+    sign = _SIGN[str(one["unit"])]
+    trials = one["trials"]
+    by = "1 trial" if trials == 1 else f"{trials} trials"
+    before, after = _said(one["before"], sign), _said(one["after"], sign)
+    if before == after:
+        return f"The {one['what']} stays {after}, by {by}."
+    return f"The {one['what']} was {before} and is now {after}, by {by}."
+
+
+def _said(band: object, sign: str) -> str:
+    assert isinstance(band, Mapping)
+    nominal, low, high = (tidy(round(band[name], 3)) for name in ("nominal", "low", "high"))
+    return f"{nominal}{sign} ({low} to {high}{sign})"
+
+
+def odd_words(evidence: Evidence, trial: Trial, learning: Learning | None) -> list[str]:
+    """What is odd about a trial: by itself, and beside the others."""
+    said, alone = evidence.said_by(trial)
+    words = [_words(check.words, fill(check.do, check.numbers)) for check in alone]
+    if learning is not None:
+        words += [
+            _words(one.odd.words, fill(one.odd.do, one.odd.numbers))
+            for belief in learning.beliefs
+            for one in belief.counted
+            if one.odd is not None and one.lesson.trial_id == trial.id
+        ]
+    if not said:
+        why = "" if alone else ": no figure can be got from what was measured"
+        words.append(f"{TEACHES_NOTHING}{why}.")
+    return words
+
+
+def _words(what: str, right: str) -> str:
+    return f"{what} {right}".strip()
+
+
+def together_words(learning: Learning) -> list[str]:
+    """What the trials say as a whole: that they contradict each other, or what is published."""
+    found = [b.together for b in learning.beliefs if b.together is not None]
+    found += [check for check in learning.checks if check.code == "trials-not-used"]
+    return [_words(check.words, fill(check.do, check.numbers)) for check in found]
+
+
+def outliers_json(evidence: Evidence, learning: Learning | None) -> list[JsonDict]:
+    """The trials that stand out here, each with why."""
+    odd = odd_ids(learning) if learning is not None else ()
+    return [
+        {"id": trial.id, "words": " ".join(odd_words(evidence, trial, learning))}
+        for trial in evidence.trials
+        if trial.id in odd
+    ]
+
+
+def places(trials: Sequence[Trial]) -> dict[Place, SetUp]:
+    """Where trials were made: for each thickness, V and lot the newest one's set-up.
+
+    Under the lot "" all lots count together.
+    """
+    found: dict[Place, SetUp] = {}
+    for trial in trials:
+        here = trial.set_up
+        for lot in {"", here.lot}:
+            place = (here.thickness_mm, here.die.v_opening_mm, lot)
+            found[place] = replace(here, lot=lot)
+    return dict(sorted(found.items()))
+
+
+def learned_json(evidence: Evidence) -> list[JsonDict]:
+    """Every place's figures before and after."""
+    groups = []
+    for (thickness, v_opening, lot), set_up in places(evidence.trials).items():
+        learning = learning_at(evidence, set_up)
+        groups.append(
+            {
+                "thickness_mm": number(thickness),
+                "v_opening_mm": number(v_opening),
+                "lot": lot or None,
+                "included_angle_deg": number(set_up.included_angle_deg),
+                "die": set_up.die.code,
+                "punch_radius_mm": number(set_up.punch_radius_mm),
+                "figures": figures_json(learning.expected, learning) if learning else [],
+                "words": together_words(learning)
+                if learning
+                else ["This bend cannot be predicted, so nothing can be held against it."],
+                "outliers": outliers_json(evidence, learning),
+            }
+        )
+    return groups

@@ -1,0 +1,146 @@
+"""One bend over its whole stroke: force and angles against punch depth, with the limits beside.
+
+From the bend model, to where the tools end the bend. The band of the force has the shape of
+the curve: at every depth as wide, in share, as the band at the peak, and its upper edge is
+what press and tools are held against. Where the model does not hold there is no curve, and a
+finding says so.
+"""
+
+from __future__ import annotations
+
+from math import isfinite
+
+from flangebook.bending.checks import Check, worst
+from flangebook.bending.modelled_bend import ModelledBend, energy_gap, whole_stroke
+from flangebook.bending.predicted_bend import AirBend
+from flangebook.bending.ratings import Rating
+from flangebook.bending.sheet_model.stroke import Stroke
+from flangebook.planning.answer import N_PER_KN, JsonDict, checks_json, maybe, number
+from flangebook.planning.evidence import Evidence
+from flangebook.planning.fit import Fit, odd_trials, said_by_both
+
+J_PER_N_MM = 1.0e-3
+
+
+SAME_V_MM = 0.005
+SAME_SHEET = 0.05
+MOST_TRIALS = 100
+
+
+def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
+    """The stroke of a bend in its tools, in the shape of ``POST /api/v1/stroke``.
+
+    chosen: the fit, predicted. evidence: of the metal.
+    """
+    wanted, bend = chosen.wanted, chosen.bend
+    assert bend is not None
+    length = wanted.bend_length_mm
+    found = bend.model
+    findings = (*chosen.checks, *(c for c in said_by_both(wanted, bend) if c.level == "ok"))
+    if found is None:
+        findings = (*findings, _no_curve())
+    return {
+        "metal": wanted.metal.code,
+        "thickness_mm": number(wanted.thickness_mm),
+        "bend_length_mm": number(length),
+        "included_angle_deg": number(wanted.included_angle_deg),
+        "die": chosen.die.code or None,
+        "punch": chosen.punch.code or None,
+        "v_opening_mm": number(bend.v_opening_mm),
+        "punch_radius_mm": number(chosen.punch.tip_radius_mm),
+        "set": {
+            "set_angle_deg": number(bend.set_angle_deg.nominal),
+            "punch_depth_mm": number(bend.punch_depth_mm.nominal),
+            "force_kn": maybe(found.nominal.force_n_per_mm * length / N_PER_KN if found else None),
+        },
+        "curve": _curve(whole_stroke(found), bend, length) if found else [],
+        "peak": _peak(found, length) if found else None,
+        "limits": [_limit(row, length) for row in chosen.ratings],
+        "work_j": maybe(found.nominal.work_n * length * J_PER_N_MM if found else None),
+        "energy_gap_percent": maybe(100.0 * energy_gap(found) if found else None),
+        "trials": _trials(chosen, evidence) if evidence is not None else [],
+        "checks": checks_json(findings),
+        "worst": worst(findings),
+    }
+
+
+def _trials(chosen: Fit, evidence: Evidence) -> list[JsonDict]:
+    """The newest trials in this V with this sheet, whatever angle was wanted of them."""
+    t, v = chosen.wanted.thickness_mm, chosen.die.v_opening_mm
+    odd = odd_trials(chosen, evidence)
+    here = [
+        trial
+        for trial in evidence.trials
+        if abs(trial.set_up.die.v_opening_mm - v) <= SAME_V_MM
+        and abs(trial.set_up.thickness_mm - t) <= SAME_SHEET * t
+    ]
+    return [
+        {
+            "id": trial.id,
+            "punch_depth_mm": maybe(trial.punch_depth_mm),
+            "set_angle_deg": maybe(
+                trial.set_angle_deg if trial.loaded_deg is None else trial.loaded_deg
+            ),
+            "measured_deg": number(trial.measured_deg),
+            "outlier": trial.id in odd,
+        }
+        for trial in here[-MOST_TRIALS:]
+    ]
+
+
+def _no_curve() -> Check:
+    return Check(
+        "unknown",
+        "no-stroke",
+        "There is no curve of the stroke: the bend model does not hold for this bend.",
+        "Use the peak force by the handbook, on the bend's own page.",
+    )
+
+
+def _curve(stroke: Stroke, bend: AirBend, length_mm: float) -> list[JsonDict]:
+    """From first touch on; points whose figures mean nothing are left out."""
+    force = bend.force_n
+    low, high = force.low / force.nominal, force.high / force.nominal
+    points = [_point(0.0, 0.0, 180.0, 180.0, (low, high))]
+    for i in range(len(stroke.depth_mm)):
+        released = float(stroke.released_angle_deg[i])
+        point = (
+            float(stroke.depth_mm[i]),
+            float(stroke.force_n_per_mm[i]) * length_mm / N_PER_KN,
+            float(stroke.loaded_angle_deg[i]),
+            min(released, 180.0),
+        )
+        if all(isfinite(value) for value in point):
+            points.append(_point(*point, (low, high)))
+    return points
+
+
+def _point(
+    depth_mm: float, force_kn: float, loaded: float, released: float, band: tuple[float, float]
+) -> JsonDict:
+    return {
+        "punch_depth_mm": number(depth_mm),
+        "force_kn": number(force_kn),
+        "force_kn_low": number(force_kn * band[0]),
+        "force_kn_high": number(force_kn * band[1]),
+        "loaded_angle_deg": number(loaded),
+        "released_angle_deg": number(released),
+    }
+
+
+def _peak(found: ModelledBend, length_mm: float) -> JsonDict:
+    """The greatest force on the way to the setting."""
+    at = found.nominal
+    return {
+        "force_kn": number(at.peak_force_n_per_mm * length_mm / N_PER_KN),
+        "punch_depth_mm": number(at.peak_depth_mm),
+        "loaded_angle_deg": number(at.peak_angle_deg),
+    }
+
+
+def _limit(row: Rating, length_mm: float) -> JsonDict:
+    """A rating as a force on this bend [kN]; None is unknown."""
+    limit = row.rating
+    if limit is not None and row.per_metre:
+        limit = limit * length_mm / 1000.0
+    return {"what": row.what, "name": row.name, "limit_kn": maybe(limit)}
