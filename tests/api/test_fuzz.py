@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+import uuid
 from typing import Any
 
 import pytest
@@ -45,6 +46,12 @@ PART = {
 OUTLINE = {"kind": "die", "code": "D", "v_opening_mm": 12, "angle_deg": 85, "segments_mm": [100],
            "shoulder_radius_mm": 1, "height_mm": 60, "width_mm": 40, "shape": "points",
            "points_mm": [[-20, -60], [20, -60], [20, 0], [0, -6], [-20, 0]]}  # fmt: skip
+TEST_BEND = {"id": "b6d3a7f2-64d9-4c5e-a1d0-5f6f7a8b9c01", "metal": "mild-steel-cr", "lot": "A",
+             "thickness_mm": 1.98, "ordered_thickness_mm": 2, "bend_length_mm": 100,
+             "die": "V16", "punch": "S85-2", "included_angle_deg": 90, "set_angle_deg": 88,
+             "loaded_deg": 88, "punch_depth_mm": 6.3, "left_deg": 90.5, "right_deg": 91.5,
+             "flat_length_mm": 100, "flange_left_mm": 50, "flange_right_mm": 53.6,
+             "radius_mm": 2.7}  # fmt: skip
 FUZZ = settings(
     max_examples=150,
     deadline=None,
@@ -109,6 +116,27 @@ def test_parts(reader: FlaskClient, body: Any):
 @given(body=spoilt(OUTLINE))
 def test_outlines(reader: FlaskClient, body: Any):
     sound(reader, "/api/v1/outline", body)
+
+
+@FUZZ
+@given(body=spoilt(TEST_BEND))
+def test_test_bends(client: FlaskClient, body: Any):
+    """Each under an id of its own; whatever was kept, the figures can still be asked for."""
+    if isinstance(body, dict) and body.get("id") == TEST_BEND["id"]:
+        body["id"] = str(uuid.uuid4())
+    answer = client.post(
+        "/api/v1/test-bends", data=json.dumps(body), content_type="application/json"
+    )
+    if answer.status_code == 201:
+        json.loads(answer.data, parse_constant=pytest.fail)
+        taught = client.post("/api/v1/bend", json=BEND)
+        assert taught.status_code == 200, (taught.text, body)
+        band = taught.get_json()
+        assert band["set_angle_deg_low"] <= band["set_angle_deg"] <= band["set_angle_deg_high"]
+        client.post(f"/api/v1/evidence/{answer.get_json()['test_bend']['id']}/forget", json={})
+    else:
+        assert answer.status_code in (400, 422), (answer.status_code, body)
+        problem(answer, answer.status_code)
 
 
 @FUZZ

@@ -148,6 +148,38 @@ def test_real_answers_about_the_life_of_a_card(told: Told, angle: dict[str, Any]
     assert told("GET", path, CODE).get_json()["trials_total"] == 1
 
 
+def test_real_answers_about_what_the_metal_teaches(told: Told, angle: dict[str, Any]):
+    card = told("POST", "/api/v1/cards", json={"part": angle}).get_json()
+    step = card["plan"]["steps"][0]
+    sent = {
+        "id": str(uuid.uuid4()), "metal": angle["metal"], "thickness_mm": 1.98,
+        "bend_length_mm": 100, "die": step["die"], "punch": step["punch"],
+        "included_angle_deg": 90, "loaded_deg": 88, "measured_deg": 91, "radius_mm": 2.7,
+        "flat_length_mm": 100, "flange_left_mm": 50, "flange_right_mm": 53.6,
+    }  # fmt: skip
+    for status in (201, 200):
+        answer = told("POST", "/api/v1/test-bends", json=sent)
+        assert answer.status_code == status
+    assert answer.get_json()["cards"]
+    assert told("POST", "/api/v1/test-bends", json={**sent, "note": "x"}).status_code == 409
+    assert told("POST", "/api/v1/test-bends", json={**sent, "die": "V0"}).status_code == 422
+    odd = {**sent, "id": str(uuid.uuid4()), "measured_deg": 60}
+    assert told("POST", "/api/v1/test-bends", json=odd).status_code == 201
+    trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "left_deg": 91, "lot": "A7"}
+    path = f"/api/v1/cards/{card['code']}/trials"
+    assert told("POST", path, f"{CODE}/trials", json=trial).status_code == 201
+    for one in (sent, trial):
+        for mark in ("forget", "remember", "forget"):
+            path = f"/api/v1/evidence/{one['id']}/{mark}"
+            spelled = f"/api/v1/evidence/{{evidence_id}}/{mark}"
+            assert told("POST", path, spelled, json={"reason": "misread"}).status_code == 200
+    for name in ("test-bends", "learned"):
+        assert told("GET", f"/api/v1/{name}?metal={angle['metal']}").status_code == 200
+    asked = {k: angle[k] for k in ("metal", "thickness_mm", "bend_length_mm")}
+    stroke = told("POST", "/api/v1/stroke", json={**asked, "included_angle_deg": 90})
+    assert stroke.status_code == 200
+
+
 def test_real_answers_about_the_shop(told: Told):
     for name in ("press", "punches", "dies", "holders", "metals"):
         answer = told("GET", f"/api/v1/{name}")

@@ -10,11 +10,13 @@ from pathlib import Path
 
 import pytest
 import sqlalchemy as sa
+from alembic import command
 from alembic.autogenerate import compare_metadata
+from alembic.config import Config
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 
-from flangebook.shop import cards, documents, migrate, revisions, trials
+from flangebook.shop import cards, documents, evidence, migrate, revisions, trials
 from flangebook.shop.cards import Content
 from flangebook.shop.database import PRAGMAS, reading, settings_of, writing
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
@@ -60,7 +62,8 @@ def test_every_connection_syncs_fully(store: Store):
 @pytest.mark.parametrize("verb", ["UPDATE {} SET {} = {}", "DELETE FROM {}"])
 def test_history_cannot_be_changed(store: Store, tmp_path: Path, table: str, verb: str):
     code, _ = revisions.create(store, CONTENT, Author("a"))
-    trials.add(store, code, trial(1), None)
+    trials.add(store, code, trial(1), None, {"id": trial(1)["id"], "metal": "steel"})
+    evidence.mark(store, trial(1)["id"], "forget")
     documents.write(store, "dies", [{"code": "D"}], if_match="*")
     column = metadata.tables[table].primary_key.columns[0].name
     with (
@@ -84,6 +87,41 @@ def test_the_newest_form_is_the_last_migration():
     scripts = ScriptDirectory(str(Path(migrate.__file__).parent / "migrations"))
     assert scripts.get_heads() == [migrate.NEWEST]
     assert sorted(s.revision for s in scripts.walk_revisions())[-1] == migrate.NEWEST
+
+
+def test_a_file_of_the_first_release_is_brought_up_to_date(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+):
+    """What it held stays as it was, and trials kept then are no evidence."""
+
+    def first_form(connection: sa.Connection) -> None:
+        config = Config()
+        config.set_main_option("script_location", str(Path(migrate.__file__).parent / "migrations"))
+        config.attributes["connection"] = connection
+        command.upgrade(config, "0001")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(migrate, "_run", first_form)
+        old = open_store(tmp_path)
+    code, _ = revisions.create(old, CONTENT, Author("a"))
+    trials.add(old, code, trial(1), None)
+    before = trials.page(old, code, 10, 0)
+    with reading(old.engine) as connection:
+        assert migrate.form_of(connection) == "0001"
+        assert not sa.inspect(connection).has_table("evidence")
+    old.close()
+    new = open_store(tmp_path)
+    try:
+        assert trials.page(new, code, 10, 0) == before
+        assert evidence.counter(new, "m") == 0
+        trials.add(new, code, trial(2), None, {"id": trial(2)["id"], "metal": "m"})
+        assert [r.id for r in evidence.counted(new, "m")] == [trial(2)["id"]]
+        assert [p.trial["id"] for p in trials.pieces(new, code, 1, 1)] == ["trial-1", "trial-2"]
+        evidence.mark(new, "trial-2", "forget")
+        assert evidence.counted(new, "m") == []
+        assert [p.trial["id"] for p in trials.pieces(new, code, 1, 1)] == ["trial-1"]
+    finally:
+        new.close()
 
 
 def test_a_file_of_a_newer_release_is_left_alone(tmp_path: Path):

@@ -11,7 +11,8 @@ from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
-from flangebook.bending.correction import correct_setting
+from flangebook.bending.air_bend import air_bend
+from flangebook.bending.correction import correction_table
 from flangebook.planning.next_setting import next_setting
 from flangebook.shop import trials as kept_trials
 
@@ -137,24 +138,25 @@ def test_the_offered_setting_is_the_printed_tables(client: FlaskClient):
 
 
 @pytest.mark.parametrize("measured", [86.3, 89.1, 90.0, 90.2, 91.7, 94.4])
-def test_the_offered_setting_is_the_geometrys_own(make_app: Callable[..., Flask], measured: float):
-    """The saved table, read between its rows, against the engine's exact geometry."""
+def test_the_offered_setting_is_the_engines_own(make_app: Callable[..., Flask], measured: float):
+    """The saved table, read between its rows, against the engine's answer at that very angle."""
     app = make_app()
     client = app.test_client()
     from flangebook.shop.crib import tooling
 
-    dies = {die.code: die for die in tooling(app.extensions["flangebook.store"]).crib.dies}
     plan = client.get(CARD).get_json()["plan"]
     step = plan["steps"][0]
-    exact = correct_setting(
-        90.0,
-        measured,
-        step["set_angle_deg"],
-        step["inside_radius_mm"],
-        plan["part"]["thickness_mm"],
-        dies[step["die"]],
-        step["punch_depth_mm"],
-    )
+    shop = tooling(app.extensions["flangebook.store"])
+    die = next(d for d in shop.crib.dies if d.code == step["die"])
+    punch = next(p for p in shop.crib.punches if p.code == step["punch"])
+    part = plan["part"]
+    thickness = part["thickness_mm"]
+    metal = shop.metals[part["metal"]]
+    bend = air_bend(metal, thickness, part["bend_length_mm"], 90.0, die, punch.tip_radius_mm)
+    reach = max(abs(measured - 90.0), 0.1)
+    rows = correction_table(bend, 90.0, thickness, die, reach, reach)
+    exact = min(rows, key=lambda row: abs(row.measured_deg - measured))
+    assert exact.measured_deg == pytest.approx(measured)
     offered = next_setting(step, {"measured_deg": measured}, 600.0)
     assert offered["set_angle_deg"] == pytest.approx(exact.set_angle_deg, abs=0.01)
     assert offered["punch_depth_mm"] == pytest.approx(exact.punch_depth_mm, abs=0.005)

@@ -45,8 +45,10 @@ def card(store: Store, request: Mapping[str, Any]) -> cards.Content:
     return cardwork.new_content(store, NewCardSchema().load(request))
 
 
-def trial(store: Store, code: str, request: Mapping[str, Any]) -> tuple[JsonDict, JsonDict]:
-    """A trial and the correction it leads to.
+def trial(
+    store: Store, code: str, request: Mapping[str, Any]
+) -> tuple[JsonDict, JsonDict, JsonDict | None]:
+    """A trial, the correction it leads to, and what it is evidence of.
 
     Raises ValidationError, UnknownError.
     """

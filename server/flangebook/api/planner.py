@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
+from flangebook.api.learning import evidence_of
 from flangebook.api.places import within
 from flangebook.api.quantities import SheetGauge
 from flangebook.bending.errors import InputError
@@ -12,23 +13,39 @@ from flangebook.bending.metals import Metal
 from flangebook.bending.part import Bend, Hole, Part
 from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
 from flangebook.planning.chart import chart
-from flangebook.planning.one_bend import check_bend
+from flangebook.planning.one_bend import check_bend, check_stroke
 from flangebook.planning.plan import find_metal, plan
-from flangebook.shop.crib import Tooling, tooling
+from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
 from flangebook.shop.writing import json_text
 
 JsonDict = dict[str, Any]
 
 
-def bend_of(store: Store, asked: Mapping[str, Any]) -> JsonDict:
-    """One bend, checked.
+def bend_text(store: Store, asked: Mapping[str, Any]) -> str:
+    """One bend, checked, as JSON text; kept while nothing is written.
 
     Raises InputError and MissingToolError.
     """
+    name = f"bend {sorted(asked.items())!r}"
+    return store.memory.hold(name, lambda: json_text(_of_one_bend(check_bend, store, asked)), len)
+
+
+def stroke_text(store: Store, asked: Mapping[str, Any]) -> str:
+    """One bend over its stroke, as JSON text; kept while nothing is written.
+
+    Raises InputError and MissingToolError.
+    """
+    name = f"stroke {sorted(asked.items())!r}"
+    return store.memory.hold(name, lambda: json_text(_of_one_bend(check_stroke, store, asked)), len)
+
+
+def _of_one_bend(
+    answer: Callable[..., JsonDict], store: Store, asked: Mapping[str, Any]
+) -> JsonDict:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
-    return check_bend(
+    return answer(
         metal,
         thickness_of(asked["thickness_mm"], metal),
         asked["bend_length_mm"],
@@ -39,6 +56,7 @@ def bend_of(store: Store, asked: Mapping[str, Any]) -> JsonDict:
         punch=asked["punch"],
         v_opening_mm=asked["v_opening_mm"],
         punch_radius_mm=asked["punch_radius_mm"],
+        evidence=evidence_of(store, metal, asked["lot"]),
     )
 
 
@@ -51,7 +69,13 @@ def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:
     def made() -> str:
         shop = tooling(store)
         return json_text(
-            chart(find_metal(shop.metals, metal), shop.press, shop.crib, bend_length_mm)
+            chart(
+                known := find_metal(shop.metals, metal),
+                shop.press,
+                shop.crib,
+                bend_length_mm,
+                evidence=evidence_of(store, known),
+            )
         )
 
     return store.memory.hold(f"chart {metal} {bend_length_mm!r}", made, len)
@@ -62,13 +86,14 @@ def plan_of(store: Store, asked: Mapping[str, Any], place: str = "") -> JsonDict
 
     Raises InputError, NotAPartError and MissingToolError.
     """
-    return within(place, lambda: _plan(tooling(store), asked))
+    return within(place, lambda: _plan(store, asked))
 
 
-def _plan(shop: Tooling, asked: Mapping[str, Any]) -> JsonDict:
+def _plan(store: Store, asked: Mapping[str, Any]) -> JsonDict:
+    shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
     part = part_from(asked, thickness_of(asked["thickness_mm"], metal))
-    return plan(part, shop.press, shop.crib, shop.metals)
+    return plan(part, shop.press, shop.crib, shop.metals, evidence_of(store, metal))
 
 
 def thickness_of(given: float | SheetGauge, metal: Metal) -> float:

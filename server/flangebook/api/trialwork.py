@@ -4,20 +4,27 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
+from datetime import datetime, timedelta
 from typing import Any
 
 import marshmallow as ma
 
-from flangebook.planning.next_setting import measured_angle_deg, next_setting
-from flangebook.shop import cards, trials
+from flangebook.api.testbends import first_piece
+from flangebook.planning.next_setting import Made, measured_angle_deg, next_setting
+from flangebook.shop import cards, trials, writing
 from flangebook.shop.store import Store
 from flangebook.shop.writing import json_text
 
 JsonDict = dict[str, Any]
+ONE_RUN = timedelta(hours=12)
+"""Pieces further apart than a shift are not of one set-up."""
 
 
-def checked(store: Store, code: str, asked: Mapping[str, Any]) -> tuple[JsonDict, JsonDict]:
-    """The trial with its measured angle and bend filled in, and its correction.
+def checked(
+    store: Store, code: str, asked: Mapping[str, Any]
+) -> tuple[JsonDict, JsonDict, JsonDict | None]:
+    """The trial with its measured angle and bend filled in, its correction, and what it is
+    evidence of.
 
     Raises UnknownError for a card or revision that is not there, ValidationError for a step
     that the plan of that revision does not have.
@@ -26,9 +33,28 @@ def checked(store: Store, code: str, asked: Mapping[str, Any]) -> tuple[JsonDict
     plan = content.plan_dict
     step = _step(plan, asked)
     setting = next((s for s in content.settings if s["step"] == step["number"]), None)
-    correction = next_setting(step, asked, content.part["bend_length_mm"], setting)
+    earlier = _earlier(store, code, asked, step["number"])
+    correction = next_setting(step, asked, content.part["bend_length_mm"], setting, earlier)
     trial = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
-    return trial, correction
+    teaches = first_piece(store, code, content.part, step, setting, trial, not earlier)
+    return trial, correction, teaches
+
+
+def _earlier(store: Store, code: str, asked: Mapping[str, Any], step: int) -> list[Made]:
+    """Pieces of this step made in the same run: before this one, not long before, of one lot."""
+    now = _moment(asked.get("made_at") or writing.now())
+    found = []
+    for piece in trials.pieces(store, code, asked["revision"], step):
+        made = _moment(piece.trial.get("made_at") or piece.trial["received_at"])
+        same_lot = (piece.trial.get("lot") or "") == asked["lot"]
+        if piece.trial["id"] != asked["id"] and same_lot and now - ONE_RUN <= made <= now:
+            setting = next((s for s in piece.settings if s["step"] == step), None)
+            found.append((made, Made(piece.trial, setting)))
+    return [made for _, made in sorted(found, key=lambda one: one[0])]
+
+
+def _moment(text: str) -> datetime:
+    return datetime.fromisoformat(text)
 
 
 def answer(kept: trials.Kept) -> str:

@@ -28,8 +28,8 @@ class Door(Protocol):
 
     def trial(
         self, store: Store, code: str, request: JsonDict
-    ) -> tuple[dict[str, Any], dict[str, Any] | None]:
-        """The trial, checked, and the correction it leads to."""
+    ) -> tuple[dict[str, Any], dict[str, Any] | None, dict[str, Any] | None]:
+        """The trial, checked, the correction it leads to, and what it is evidence of."""
 
 
 def is_empty(store: Store) -> bool:
@@ -69,6 +69,5 @@ def _load_card(store: Store, request: JsonDict, door: Door) -> str:
     author = revisions.Author(by=request.get("by", _AUTHOR), reason="demo shop")
     revisions.create(store, door.card(store, asked), author, code=code, asked=asked)
     for one in request.get("trials", ()):
-        trial, correction = door.trial(store, code, one)
-        trials.add(store, code, trial, correction)
+        trials.add(store, code, *door.trial(store, code, one))
     return code

@@ -20,6 +20,8 @@ _TEXTS = {
     "cards": set(),
     "revisions": {"changes", "part", "settings"},
     "trials": {"body"},
+    "evidence": {"body"},
+    "marks": set(),
 }
 # Made again from the rest when a shop is read back.
 _LEFT_OUT = {"cards": {"searched"}}

@@ -39,6 +39,33 @@ def find(
     return [_summary(row) for row in rows], total
 
 
+def plans_of(
+    store: Store, metal: str, thickness_mm: tuple[float, float], most: int
+) -> tuple[list[tuple[str, str, str]], bool]:
+    """Code, title and plan (JSON text) of the cards of a metal, those changed last first.
+
+    thickness_mm: from and to. Not those put away. Also whether there are more than ``most``.
+    """
+    query = (
+        sa.select(cards.c.code, cards.c.title, plans.c.body)
+        .join(
+            revisions,
+            (revisions.c.code == cards.c.code) & (revisions.c.revision == cards.c.revision),
+        )
+        .join(plans, plans.c.id == revisions.c.plan_id)
+        .where(
+            cards.c.metal == metal,
+            cards.c.archived.is_(False),
+            cards.c.thickness_mm.between(*thickness_mm),
+        )
+        .order_by(cards.c.updated_at.desc(), cards.c.code)
+        .limit(most + 1)
+    )
+    with reading(store.engine) as connection:
+        found = [(row.code, row.title, row.body) for row in connection.execute(query)]
+    return found[:most], len(found) > most
+
+
 def history(store: Store, code: str, limit: int, offset: int) -> tuple[list[JsonDict], int]:
     """A card's revisions, newest first.
 

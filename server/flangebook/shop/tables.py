@@ -1,7 +1,8 @@
 """The tables of the shop's one file.
 
-Documents, plans, revisions and trials are append-only: triggers refuse to change or delete
-a row. ``cards`` holds the newest state of each card, small, for lists and searches.
+Documents, plans, revisions, trials, evidence and marks are append-only: triggers refuse to
+change or delete a row. ``cards`` holds the newest state of each card, small, for lists and
+searches.
 Whatever is written takes the next number of ``shop.change``, so that a phone can ask for
 everything since the number it has seen.
 """
@@ -117,4 +118,38 @@ trials = Table(
 )
 Index("uq_trials_code", trials.c.code, trials.c.number, unique=True)
 
-APPEND_ONLY = ("documents", "plans", "revisions", "trials")
+# What teaches the figures of a metal: test bends, and first pieces of cards under the id of
+# their trial. The body holds the set-up as it was then, so that a die entered afresh later
+# does not change what was learned.
+evidence = Table(
+    "evidence",
+    metadata,
+    Column("id", Text, primary_key=True),
+    Column("kind", Text, nullable=False),
+    Column("code", Text, ForeignKey("cards.code")),
+    Column("metal", Text, nullable=False),
+    Column("digest", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("body", Text, nullable=False),
+    Column("change", Integer, nullable=False),
+)
+Index("ix_evidence_metal", evidence.c.metal, evidence.c.change)
+
+# "forget" and "remember": the newest of a piece of evidence says whether it counts.
+marks = Table(
+    "marks",
+    metadata,
+    Column("number", Integer, primary_key=True),
+    Column("evidence_id", Text, ForeignKey("evidence.id"), nullable=False),
+    Column("metal", Text, nullable=False),
+    Column("mark", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("reason", Text, nullable=False),
+    Column("change", Integer, nullable=False),
+)
+Index("ix_marks_evidence_id", marks.c.evidence_id, marks.c.number)
+Index("ix_marks_metal", marks.c.metal, marks.c.change)
+
+APPEND_ONLY = ("documents", "plans", "revisions", "trials", "evidence", "marks")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass
 from typing import Any
 
@@ -9,6 +10,7 @@ import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
 from flangebook.labels.codes import display
+from flangebook.shop import evidence
 from flangebook.shop.cards import etag_of, unknown
 from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError, UnknownError
@@ -18,6 +20,10 @@ from flangebook.shop.writing import digest, json_text, now
 
 JsonDict = dict[str, Any]
 MOST_TRIALS = 5_000
+MOST_PIECES = 50
+# Fields that trials did not have from the first: one that leaves them out is the same as ever,
+# so that a device may send it again after the server was brought up to date.
+_LATER = ("lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm")
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,15 +35,29 @@ class Kept:
     card_etag: str
 
 
-def add(store: Store, code: str, trial: JsonDict, correction: JsonDict | None) -> Kept:
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A trial of a step with what was to be set then. settings: of its card's revision."""
+
+    trial: JsonDict
+    settings: list[JsonDict]
+
+
+def add(
+    store: Store,
+    code: str,
+    trial: JsonDict,
+    correction: JsonDict | None,
+    teaches: JsonDict | None = None,
+) -> Kept:
     """Keep a trial with the correction that was offered.
 
-    trial: checked, with the ``id`` its device made, ``revision``, ``by``. The same trial
-    again is harmless.
+    trial: checked, with the ``id`` its device made, ``revision``, ``by``. teaches: what it is
+    evidence of, with its set-up; None where it is none. The same trial again is harmless.
     Raises UnknownError for a card or revision that is not there, TakenError when the id is
     kept with other content.
     """
-    wanted = digest(trial)
+    wanted = digest({k: v for k, v in trial.items() if v or k not in _LATER})
     with writing(store.engine) as connection:
         card = connection.execute(sa.select(cards).where(cards.c.code == code)).first()
         if card is None:
@@ -52,6 +72,8 @@ def add(store: Store, code: str, trial: JsonDict, correction: JsonDict | None) -
         if not _has_revision(connection, code, int(trial["revision"])):
             raise UnknownError(f"Card {display(code)} has no revision {trial['revision']}.")
         body = _insert(connection, card, trial, correction, wanted)
+        if teaches is not None:
+            evidence.insert(connection, "first piece", code, teaches, wanted)
         card = connection.execute(
             sa.update(cards)
             .where(cards.c.code == code)
@@ -59,6 +81,40 @@ def add(store: Store, code: str, trial: JsonDict, correction: JsonDict | None) -
             .returning(cards)
         ).one()
         return Kept(body, True, etag_of(card))
+
+
+def pieces(store: Store, code: str, revision: int, step: int) -> list[Piece]:
+    """Earlier pieces of a step, the newest few in the order they came.
+
+    Of every revision that has the same plan; not those that were marked wrong.
+    """
+    plan = (
+        sa.select(revisions.c.plan_id)
+        .where(revisions.c.code == code, revisions.c.revision == revision)
+        .scalar_subquery()
+    )
+    query = (
+        sa.select(trials.c.id, trials.c.body, revisions.c.settings)
+        .join(
+            revisions,
+            (revisions.c.code == trials.c.code) & (revisions.c.revision == trials.c.revision),
+        )
+        .where(
+            trials.c.code == code,
+            revisions.c.plan_id == plan,
+            sa.func.json_extract(trials.c.body, "$.step") == step,
+        )
+        .order_by(trials.c.number.desc())
+        .limit(MOST_PIECES)
+    )
+    with reading(store.engine) as connection:
+        rows = connection.execute(query).all()
+        wrong = evidence.forgotten_of(connection, [row.id for row in rows])
+    return [
+        Piece(json.loads(row.body), json.loads(row.settings))
+        for row in reversed(rows)
+        if row.id not in wrong
+    ]
 
 
 def page(store: Store, code: str, limit: int, offset: int) -> str:

@@ -1,4 +1,4 @@
-"""One bend checked, and the wall chart."""
+"""One bend checked, its stroke, and the wall chart."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from typing import Any
 from flask import Response
 
 from flangebook.api.openapi import Blueprint
-from flangebook.api.planner import bend_of, chart_text
+from flangebook.api.planner import bend_text, chart_text, stroke_text
 from flangebook.api.schemas import bend_answers
 from flangebook.api.schemas.part import ChartQuery, OneBendSchema
 from flangebook.api.sending import sent, sent_compressed, the_store
@@ -20,7 +20,15 @@ blp = Blueprint("bends", __name__, url_prefix="/api/v1", description="Bends and 
 @blp.response(200, bend_answers.OneBend)
 def bend(asked: dict[str, Any]) -> Response:
     """One bend: tools, force against ratings, radius, angle to set, and every other die."""
-    return sent(bend_of(the_store(), asked))
+    return sent(bend_text(the_store(), asked))
+
+
+@blp.route("/stroke", methods=["POST"])
+@blp.arguments(OneBendSchema)
+@blp.response(200, bend_answers.StrokeOfBend)
+def stroke(asked: dict[str, Any]) -> Response:
+    """One bend over its stroke: force and angles against punch depth, limits beside."""
+    return sent(stroke_text(the_store(), asked))
 
 
 @blp.route("/chart")

@@ -38,6 +38,5 @@ def keep(asked: dict[str, Any], code: str) -> Response:
     The id is the device's: a resend gives the same answer with 200, and keeps nothing twice.
     """
     store, code = the_store(), parsed(code)
-    trial, correction = trialwork.checked(store, code, asked)
-    kept = trials.add(store, code, trial, correction)
+    kept = trials.add(store, code, *trialwork.checked(store, code, asked))
     return sent(trialwork.answer(kept), 201 if kept.new else 200)

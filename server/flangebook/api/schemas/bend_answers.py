@@ -1,4 +1,4 @@
-"""What is answered about one bend and about the wall chart."""
+"""What is answered about one bend, its stroke and about the wall chart."""
 
 from __future__ import annotations
 
@@ -91,6 +91,15 @@ Option = answer(
     tray=text(),
     slot=text(),
 )
+Handbook = answer(
+    "Handbook",
+    force_kn=number(),
+    force_kn_per_m=number(),
+    inside_radius_mm=number(),
+    springback_deg=number(),
+    set_angle_deg=number(),
+    punch_depth_mm=number(),
+)
 OneBend = answer(
     "OneBend",
     metal=text(),
@@ -107,10 +116,54 @@ OneBend = answer(
     min_flange_mm=number(),
     **predicted(),
     sources=ma.fields.Dict(keys=text(), values=text()),
+    handbook=one(Handbook, allow_none=True),
     opinions=one(Opinions),
     ratings=many(Rating),
     options=many(Option),
     drawing=one(Drawing, allow_none=True),
+    checks=many(Check),
+    worst=level(),
+)
+
+Setting = answer("StrokeSetting", set_angle_deg=number(), punch_depth_mm=number(), force_kn=maybe())
+StrokePoint = answer(
+    "StrokePoint",
+    punch_depth_mm=number(),
+    force_kn=number(),
+    force_kn_low=number(),
+    force_kn_high=number(),
+    loaded_angle_deg=number(),
+    released_angle_deg=number(),
+)
+StrokePeak = answer(
+    "StrokePeak", force_kn=number(), punch_depth_mm=number(), loaded_angle_deg=number()
+)
+StrokeLimit = answer("StrokeLimit", what=text(), name=text(), limit_kn=maybe())
+StrokeTrial = answer(
+    "StrokeTrial",
+    id=text(),
+    punch_depth_mm=maybe(),
+    set_angle_deg=maybe(),
+    measured_deg=number(),
+    outlier=yes_no(),
+)
+StrokeOfBend = answer(
+    "StrokeOfBend",
+    metal=text(),
+    thickness_mm=number(),
+    bend_length_mm=number(),
+    included_angle_deg=number(),
+    die=maybe_text(),
+    punch=maybe_text(),
+    v_opening_mm=number(),
+    punch_radius_mm=number(),
+    set=one(Setting),
+    curve=many(StrokePoint),
+    peak=one(StrokePeak, allow_none=True),
+    limits=many(StrokeLimit),
+    work_j=maybe(),
+    energy_gap_percent=maybe(),
+    trials=many(StrokeTrial),
     checks=many(Check),
     worst=level(),
 )

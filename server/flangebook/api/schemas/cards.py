@@ -80,6 +80,20 @@ class CardEditSchema(ma.Schema):
             raise ma.ValidationError("There is nothing to change in this.")
 
 
+def need_an_angle(data: dict[str, Any]) -> None:
+    """Refuse a trial of which no angle was measured.
+
+    Raises ValidationError.
+    """
+    angles = ("measured_deg", "left_deg", "middle_deg", "right_deg")
+    if all(data.get(name) is None for name in angles):
+        raise ma.ValidationError("Give at least one measured angle.", "measured_deg")
+
+
+def _flange() -> Quantity:
+    return Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, load_default=None, allow_none=True)
+
+
 class TrialSchema(ma.Schema):
     """One measured result."""
 
@@ -95,22 +109,31 @@ class TrialSchema(ma.Schema):
     punch_depth_mm = Quantity(
         LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
     )
-    flange_mm = Quantity(
-        LENGTH, 0.0, MOST_LENGTH_MM, above=True, load_default=None, allow_none=True
-    )
+    flange_mm = _flange()
     radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
     thickness_mm = Quantity(
         LENGTH, 0.0, MOST_THICKNESS_MM, above=True, load_default=None, allow_none=True
     )
+    lot = Text(80, load_default="", metadata={"description": "As written on the sheet."})
+    loaded_deg = Quantity(
+        ANGLE,
+        0.0,
+        180.0,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "Included angle measured in the press, under load."},
+    )
+    flat_length_mm = _flange()
+    flange_left_mm = _flange()
+    flange_right_mm = _flange()
     note = Text(MOST_NOTE, lines=True, load_default="")
     made_at = Moment(load_default=None, allow_none=True)
     by = _by()
 
     @ma.validates_schema
     def _measured(self, data: dict[str, Any], **_: Any) -> None:
-        angles = ("measured_deg", "left_deg", "middle_deg", "right_deg")
-        if all(data.get(name) is None for name in angles):
-            raise ma.ValidationError("Give at least one measured angle.", "measured_deg")
+        need_an_angle(data)
 
 
 class ListQuery(ma.Schema):

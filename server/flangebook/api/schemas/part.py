@@ -103,3 +103,8 @@ class OneBendSchema(ma.Schema):
     punch = ToolCode(load_default=None, allow_none=True)
     v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, load_default=None, allow_none=True)
     punch_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
+    lot = Text(
+        80,
+        load_default="",
+        metadata={"description": "Of the sheet; test bends of that lot count before others."},
+    )

@@ -94,6 +94,15 @@ STEP_PREDICTED = (
     "force_kn_per_m",
     "inside_radius_mm",
 )
+ORIGINS = ("model", "handbook", "your test bends", "given")
+Origins = answer(
+    "Origins",
+    force_kn=one_of(*ORIGINS, allow_none=True),
+    springback_deg=one_of(*ORIGINS, allow_none=True),
+    inside_radius_mm=one_of(*ORIGINS, allow_none=True),
+    punch_depth_mm=one_of(*ORIGINS, allow_none=True),
+    bend_allowance_mm=one_of(*ORIGINS, allow_none=True),
+)
 Step = answer(
     "Step",
     number=whole(),
@@ -117,6 +126,7 @@ Step = answer(
     turn_end=yes_no(),
     **{n: f for value in STEP_PREDICTED for n, f in banded(value).items()},
     min_flange_mm=maybe(),
+    origin=one(Origins),
     hits=one(Hits, allow_none=True),
     corrections=many(SettingFor),
     drawing=one(Drawing, allow_none=True),

@@ -1,0 +1,240 @@
+"""From the evidence as kept to what planning counts with, and what a change of it changes.
+
+What is worked out of a metal's evidence is kept until that evidence or the metal changes;
+where there is none, asking costs a look into memory.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from functools import lru_cache
+from typing import Any
+
+from flangebook.bending.learning.trial import Trial
+from flangebook.bending.metals import Metal
+from flangebook.labels.codes import display
+from flangebook.planning import affected, learned_json
+from flangebook.planning.evidence import Evidence, Lessons, odd_ids, trial_from
+from flangebook.planning.plan import find_metal
+from flangebook.shop import evidence as kept
+from flangebook.shop import listing
+from flangebook.shop.crib import Tooling, tooling
+from flangebook.shop.store import Store
+
+JsonDict = dict[str, Any]
+MOST_METALS = 32
+MOST_CARDS = 50
+MOST_THICKNESS_APART = 1.8
+"""Evidence does not reach sheet that is so many times as thick; ``nearness`` says why."""
+
+
+def evidence_of(store: Store, metal: Metal, lot: str = "") -> Evidence | None:
+    """What there is of a metal; None where there is nothing that counts."""
+
+    def look() -> Evidence | None:
+        counter = kept.counter(store, metal.code)
+        return _counted(store, metal, counter) if counter else None
+
+    found = store.memory.hold(f"evidence {metal.code}", look, lambda _: 0)
+    return found.of_lot(lot) if found is not None and lot else found
+
+
+@lru_cache(maxsize=MOST_METALS)
+def _counted(store: Store, metal: Metal, counter: int) -> Evidence | None:
+    """counter: so that evidence that changed is read again."""
+    records = kept.counted(store, metal.code)
+    if not records:
+        return None
+    return Evidence(
+        metal,
+        tuple(trial_of(record) for record in records),
+        calculated=frozenset(r.id for r in records if r.body.get("depth_calculated")),
+        known=_lessons(store, metal),
+    )
+
+
+@lru_cache(maxsize=MOST_METALS)
+def _lessons(_store: Store, _metal: Metal) -> Lessons:
+    """What the metal's trials teach: a trial never changes, so what it teaches does not."""
+    return {}
+
+
+def trial_of(record: kept.Record) -> Trial:
+    """A piece of evidence as the learning takes it."""
+    return trial_from(record.body, _label(record))
+
+
+def _label(record: kept.Record) -> str:
+    of = f"of card {display(record.code)}, " if record.code else ""
+    return f"{of}{_made_at(record)[:16].replace('T', ' ')}"
+
+
+def _made_at(record: kept.Record) -> str:
+    return str(record.body.get("made_at") or record.at)
+
+
+def rows(store: Store, metal: Metal, records: list[kept.Record]) -> list[JsonDict]:
+    """Evidence as the API gives it, each with what is odd about it."""
+    evidence = evidence_of(store, metal) or Evidence(metal, ())
+    learned: dict[Any, Any] = {}
+    found = []
+    for record in records:
+        trial = trial_of(record)
+        here = trial.set_up
+        if here not in learned and not record.forgotten:
+            learned[here] = learned_json.learning_at(evidence.of_lot(here.lot), here)
+        learning = None if record.forgotten else learned[here]
+        odd = [] if record.forgotten else learned_json.odd_words(evidence, trial, learning)
+        outlier = learning is not None and trial.id in odd_ids(learning)
+        teaches = not record.forgotten and bool(evidence.said_by(trial)[0])
+        words = "Marked wrong: it does not count." if record.forgotten else " ".join(odd)
+        found.append({**_row(record), "outlier": outlier, "teaches": teaches, "words": words})
+    return found
+
+
+def row_of(store: Store, record: kept.Record) -> JsonDict:
+    """One piece of evidence as the API gives it, of a metal that may be gone from the shop."""
+    metal = tooling(store).metals.get(record.metal)
+    if metal is None:
+        words = "Its metal is not in the shop."
+        return {**_row(record), "outlier": False, "teaches": False, "words": words}
+    return rows(store, metal, [record])[0]
+
+
+_MEASURED = (
+    "measured_deg", "left_deg", "middle_deg", "right_deg", "set_angle_deg", "loaded_deg",
+    "punch_depth_mm", "flat_length_mm", "flange_left_mm", "flange_right_mm", "radius_mm",
+)  # fmt: skip
+
+
+def _row(record: kept.Record) -> JsonDict:
+    body = record.body
+    return {
+        "id": record.id,
+        "kind": record.kind,
+        "code": record.code,
+        "step": body.get("step"),
+        "metal": record.metal,
+        "lot": body["lot"],
+        "thickness_mm": body.get("thickness_mm") or body["ordered_mm"],
+        "ordered_thickness_mm": body["ordered_mm"],
+        "bend_length_mm": body["bend_length_mm"],
+        "included_angle_deg": body["included_angle_deg"],
+        "v_opening_mm": body["die"]["v_opening_mm"],
+        "die": body["die"]["code"],
+        "punch": body["punch"]["code"],
+        "punch_radius_mm": body["punch"]["tip_radius_mm"],
+        **{name: body.get(name) for name in _MEASURED},
+        "made_at": _made_at(record),
+        "by": record.by,
+        "note": body.get("note") or "",
+        "forgotten": record.forgotten,
+    }
+
+
+def listed(store: Store, asked: Mapping[str, Any]) -> JsonDict:
+    """All evidence of a metal, newest first.
+
+    Raises MissingToolError.
+    """
+    metal = find_metal(tooling(store).metals, asked["metal"])
+    records, total = kept.page(store, metal.code, asked["limit"], asked["offset"])
+    return {"evidence": rows(store, metal, records), "total": total}
+
+
+def learned_of(store: Store, code: str) -> JsonDict:
+    """What the evidence of a metal makes of its figures, place by place.
+
+    Raises MissingToolError.
+    """
+    metal = find_metal(tooling(store).metals, code)
+    evidence = evidence_of(store, metal)
+    groups = learned_json.learned_json(evidence) if evidence else []
+    return {"metal": metal.code, "groups": groups, "words": _bounds(evidence)}
+
+
+def _bounds(evidence: Evidence | None) -> list[str]:
+    if evidence is None:
+        return ["There is no test bend and no first piece of this metal that counts."]
+    if len(evidence.trials) < kept.MOST_COUNTED:
+        return []
+    return [f"Only the newest {kept.MOST_COUNTED} test bends and first pieces are counted."]
+
+
+def what_changed(store: Store, record: kept.Record) -> JsonDict:
+    """What a piece of evidence, or a mark on it, changed: figures, words, outliers, cards.
+
+    Where it counts, its figures are those with it beside those without it; where it was marked
+    wrong, the other way round.
+    """
+    shop = tooling(store)
+    metal = shop.metals.get(record.metal)
+    if metal is None:
+        words = [f"The metal {record.metal} is not in the shop: no figure follows from it."]
+        return {"figures": [], "words": words, "outliers": [], "cards": []}
+    now = evidence_of(store, metal) or Evidence(metal, ())
+    trial = trial_of(record)
+    calculated = bool(record.body.get("depth_calculated"))
+    other = now.with_one(trial, calculated) if record.forgotten else now.without(trial.id)
+    return _compared(store, shop, record, trial, other, now)
+
+
+def _compared(
+    store: Store,
+    shop: Tooling,
+    record: kept.Record,
+    trial: Trial,
+    before: Evidence,
+    after: Evidence,
+) -> JsonDict:
+    here = trial.set_up
+    old = learned_json.learning_at(before.of_lot(here.lot), here)
+    new = learned_json.learning_at(after.of_lot(here.lot), here)
+    if old is None or new is None:
+        words = ["This bend cannot be predicted, so nothing can be learned from it."]
+        return {"figures": [], "words": words, "outliers": [], "cards": []}
+    figures = learned_json.figures_json(old.bend, new)
+    if record.forgotten:
+        gone = learned_json.figures_json(new.bend, old)
+        figures = [_turned(one, figures) for one in gone]
+        alone: list[str] = []
+    else:
+        alone = learned_json.odd_words(after, trial, new)
+    cards, cut = cards_that_change(store, shop, here.thickness_mm, before, after)
+    words = [
+        *alone,
+        *learned_json.figure_words(figures),
+        *learned_json.together_words(new),
+        *([f"Only the {MOST_CARDS} cards changed last were looked through."] if cut else []),
+    ]
+    outliers = learned_json.outliers_json(after, new)
+    return {"figures": figures, "words": words, "outliers": outliers, "cards": cards}
+
+
+def _turned(one: JsonDict, left: list[JsonDict]) -> JsonDict:
+    """A figure when a trial was taken away: before and after change places; the trials and
+    points are those that are left."""
+    rest = next((other for other in left if other["what"] == one["what"]), None)
+    points = rest["points"] if rest else []
+    return {
+        **one,
+        "before": one["after"],
+        "after": one["before"],
+        "trials": len(points),
+        "points": points,
+    }
+
+
+def cards_that_change(
+    store: Store, shop: Tooling, thickness_mm: float, before: Evidence, after: Evidence
+) -> tuple[list[JsonDict], bool]:
+    """Cards of the metal that would be planned otherwise, and whether not all were looked at."""
+    found = []
+    near = (thickness_mm / MOST_THICKNESS_APART, thickness_mm * MOST_THICKNESS_APART)
+    plans, cut = listing.plans_of(store, after.metal.code, near, MOST_CARDS)
+    for code, title, plan in plans:
+        changes = affected.changes(json.loads(plan), shop.crib, before, after)
+        if changes:
+            found.append({"code": code, "title": title, "changes": changes})
+    return found, cut
