@@ -31,5 +31,7 @@ ADDRESSES = [
     ("/shop/metals", "tools"),
     ("/shop/metals/stainless-304", "tool"),
     ("/shop/nothing", "tools"),
+    ("/shop/test-bend", "test-bend"),
+    ("/shop/learned/mild-steel-cr", "learned"),
     ("/settings", "settings"),
 ]

@@ -1,6 +1,6 @@
 // A measured bend, read from what was typed, and what to set next when the shop cannot say.
 
-/** @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string, note: string, set: string}} Typed */
+/** @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string, note: string, set: string, lot: string, radius: string, thickness: string}} Typed */
 /** @typedef {{set_angle_deg: number, punch_depth_mm: number|null}} Setting */
 
 /** Degrees as typed at the press: 91.5, 91,5, 91.5°. @param {string} typed @returns {number|null} null when it is no angle */

@@ -1,7 +1,7 @@
 // Numbers as the device's owner reads them. Display only: every calculation is the server's.
 import { settings } from "./settings.js";
 
-const MM_PER_INCH = 25.4;
+export const MM_PER_INCH = 25.4;
 const KN_PER_SHORT_TON = 8.896443230521; // 2000 lbf
 const KG_PER_POUND = 0.45359237;
 const M_PER_FOOT = 0.3048;
@@ -84,6 +84,11 @@ export function byName(name, value) {
 /** One string: "12.5 mm", "88.4°". @param {Shown} shown @returns {string} */
 export function words(shown) {
   return shown.unit === "°" ? `${shown.text}°` : `${shown.text} ${shown.unit}`.trim();
+}
+
+/** The unit forces are shown in, and how many kN one of it is. */
+export function forceUnit() {
+  return inch() ? { unit: "tons", size: KN_PER_SHORT_TON } : { unit: "kN", size: 1 };
 }
 
 /** The unit a bare number typed into a length field means on this device. @returns {"mm"|"in"} */

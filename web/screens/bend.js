@@ -29,15 +29,33 @@ export async function show(visit) {
   form.metal ||= metals[0]?.code ?? "";
   /** @type {{answer: any, error: unknown, busy: boolean, pose: "before"|"after"}} */
   const state = { answer: null, error: null, busy: false, pose: "after" };
+  /** @type {{stroke: any, error: unknown, open: boolean}} */
+  const picture = { stroke: null, error: null, open: matchMedia("(min-width: 1000px)").matches };
 
   const asking = newestAnswer(
     async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/bend", { body: request, signal })).body,
     ({ answer = null, error = null }) => {
       Object.assign(state, { answer, error, busy: false });
+      Object.assign(picture, { stroke: null, error: null });
+      askStroke();
       draw();
     },
     visit.signal,
   );
+  const asksStroke = newestAnswer(
+    async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/stroke", { body: request, signal })).body,
+    ({ answer = null, error = null }) => {
+      Object.assign(picture, { stroke: answer, error });
+      draw();
+    },
+    visit.signal,
+  );
+
+  /** The pictures follow the figures, when they are open. */
+  function askStroke() {
+    asksStroke.stop();
+    if (picture.open && state.answer && !picture.stroke) asksStroke.ask(bendRequest(form), { now: true });
+  }
 
   /** @param {{now?: boolean}} [how] */
   function ask(how) {
@@ -92,6 +110,15 @@ export async function show(visit) {
         draw();
       },
       use: (die) => change({ die: form.die === die ? "" : die }, { now: true }),
+      stroke: {
+        ...picture,
+        toggled: (open) => {
+          if (picture.open === open) return;
+          picture.open = open;
+          askStroke();
+          draw();
+        },
+      },
     });
   }
 

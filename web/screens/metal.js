@@ -49,6 +49,7 @@ export async function showMetal(visit, job) {
     visit.render(html`
       <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
       <h1>${job.isNew ? "New metal" : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
+      ${job.isNew ? nothing : html`<div class="buttons"><a class="button" href="/shop/learned/${encodeURIComponent(job.code ?? "")}" data-test="to-learned">What the metal taught</a> <a class="button" href="/shop/test-bend?metal=${encodeURIComponent(job.code ?? "")}" data-test="to-test-bend">Test bend</a></div>`}
       ${state.clash ? clashPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
       <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
         <section class="panel">

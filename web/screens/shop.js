@@ -25,12 +25,19 @@ export async function show(visit) {
       ${toolsPanel("holders", holders.items)}
       <section class="panel" data-test="panel-metals">
         <h2><a href="/shop/metals">Metals</a> <span class="soft">${metals.items.length}</span></h2>
-        <ul class="plain-list">${metals.items.map(({ code, name }) => html`<li><a href="/shop/metals/${encodeURIComponent(code)}">${name}</a></li>`)}</ul>
+        <a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>
+        <ul class="plain-list metal-list">${metals.items.map(metalLinks)}</ul>
       </section>
       ${paperPanel()}
     </div>`);
   visit.ready();
 }
+
+/** @param {{code: string, name: string}} metal */
+const metalLinks = ({ code, name }) => html`<li>
+  <a href="/shop/metals/${encodeURIComponent(code)}">${name}</a>
+  <a href="/shop/learned/${encodeURIComponent(code)}" data-test="learned-${code}">What the metal taught</a>
+</li>`;
 
 /** @param {Record<string, any>|null} press */
 function pressPanel(press) {

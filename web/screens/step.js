@@ -10,6 +10,7 @@ import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
 import { lie } from "../app/view/lie.js";
+import { originWords } from "../app/view/origin.js";
 import { stepName } from "../app/view/plan.js";
 import { setFigure, stepTop } from "../app/view/setting.js";
 import { poseDrawing } from "../drawing/pose.js";
@@ -101,7 +102,10 @@ function stepScreen(card, step, look, draw) {
       <section class="step-picture" aria-label="Drawing">${picture(card, step, look, draw)}</section>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
-      <section class="step-with" aria-label="Tools">${tools(step)}</section>
+      <section class="step-with" aria-label="Tools">
+        ${tools(step)}
+        ${originWords(step.origin) ? html`<p class="hint origins" data-test="origins">${originWords(step.origin)}</p>` : nothing}
+      </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
       <a class="button" href=${backOf(card, step.number).href} data-test="back">Back</a>

@@ -23,7 +23,7 @@ import { keepSetting } from "../app/keep.js";
 /** @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string, sending: boolean, result: Result|null}} State */
 
 /** @type {Typed} */
-const BLANK = { one: "", left: "", middle: "", right: "", places: "one", flange: "", note: "", set: "" };
+const BLANK = { one: "", left: "", middle: "", right: "", places: "one", flange: "", note: "", set: "", lot: "", radius: "", thickness: "" };
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -68,7 +68,7 @@ function trialScreen(card, step, state, draw) {
   const save = () => saveTrial(card, step, state, draw);
   const again = () => {
     const next = newSetting(state.result);
-    Object.assign(state, { typed: { ...BLANK, places: state.typed.places }, used: next ?? state.used, result: null });
+    Object.assign(state, { typed: { ...BLANK, places: state.typed.places, lot: state.typed.lot, thickness: state.typed.thickness }, used: next ?? state.used, result: null });
     draw();
   };
   const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
@@ -128,6 +128,9 @@ function trialOf(card, step, angles, used, typed) {
   if (used.set_angle_deg !== null) trial.set_angle_deg = used.set_angle_deg;
   if (used.punch_depth_mm !== null) trial.punch_depth_mm = used.punch_depth_mm;
   if (typed.flange.trim()) trial.flange_mm = typedLength(typed.flange);
+  if (typed.radius.trim()) trial.radius_mm = typedLength(typed.radius);
+  if (typed.thickness.trim()) trial.thickness_mm = typedLength(typed.thickness);
+  if (typed.lot.trim()) trial.lot = typed.lot.trim();
   if (typed.note.trim()) trial.note = typed.note.trim();
   if (settings().name) trial.by = settings().name;
   return trial;

@@ -7,11 +7,13 @@ import { dieOptions } from "./bend_options.js";
 import { figure } from "./figure.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { choice } from "./field.js";
+import { originOf } from "./origin.js";
 import { ratingBars } from "./rating_bar.js";
+import { strokePanel } from "./stroke_panel.js";
 
 /** @typedef {import("../units.js").Shown} Shown */
 /** @typedef {{punches: any[], dies: any[]}} Crib */
-/** @typedef {{pose: "before"|"after", show: (pose: "before"|"after") => void, use: (die: string) => void}} Hands */
+/** @typedef {{pose: "before"|"after", show: (pose: "before"|"after") => void, use: (die: string) => void, stroke: import("./stroke_panel.js").Shown}} Hands */
 
 /** @param {number|null|undefined} mm */
 const mm2 = (mm) => length(mm, { digits: 2 });
@@ -20,7 +22,22 @@ const mm2 = (mm) => length(mm, { digits: 2 });
 function predicted(answer, name, what, show) {
   const [low, high] = [answer[`${name}_low`], answer[`${name}_high`]];
   const band = typeof low === "number" && typeof high === "number" && low !== high;
-  return figure(what, show(answer[name]), { band: band ? [show(low), show(high)] : null, test: name });
+  return figure(what, show(answer[name]), {
+    band: band ? [show(low), show(high)] : null,
+    note: handbookSays(answer, name, show),
+    origin: originOf(answer.sources?.[name]),
+    test: name,
+  });
+}
+
+/** The other witness, where it says something else. @param {any} answer @param {string} name @param {(value: any) => Shown} show */
+function handbookSays({ handbook, sources, ...answer }, name, show) {
+  const said = handbook?.[name];
+  if (typeof said !== "number" || originOf(sources?.[name]) === "handbook") return nothing;
+  const shown = show(said);
+  if (shown.text === show(answer[name]).text) return nothing;
+  const outside = said < answer[`${name}_low`] || said > answer[`${name}_high`];
+  return html`<span class=${outside ? "handbook differs" : "handbook"} data-test="handbook-${name}">handbook says ${words(shown)}</span>`;
 }
 
 /** @param {any} answer @param {Crib} crib @param {Hands} hands */
@@ -29,7 +46,7 @@ export function bendAnswer(answer, crib, hands) {
     ${urgentFindings(answer.checks)}
     <div class="columns bend-columns">
       <div>${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)} ${otherFindings(answer.checks)} ${opinions(answer)}</div>
-      <div>${drawing(answer, hands)} ${dies(answer, hands)}</div>
+      <div>${drawing(answer, hands)} ${strokePanel(hands.stroke)} ${dies(answer, hands)}</div>
     </div>
     ${everyTimeCautions(answer.checks)}`;
 }

@@ -4,6 +4,7 @@ import { blankDrawing } from "../../drawing/blank.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
+import { originWords } from "./origin.js";
 import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } from "./plan.js";
 
 /** @typedef {{save: (kind: "svg"|"dxf") => void}} Hands */
@@ -52,7 +53,7 @@ function stepDrawing(step, thickness) {
   const set = words(angle(step.set_angle_deg));
   const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge: gauge.text, angle: step.set_angle_deg };
   return html`<figure class="step-drawing" data-step=${step.number}>
-    <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)}</figcaption>
+    <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)} <small data-test="origins">${originWords(step.origin)}</small></figcaption>
     <div class="poses">
       ${poseDrawing(step.drawing, { ...how, pose: "before", words: `Step ${step.number} before the bend: the sheet on the die, gauge at ${words(gauge)}.` })}
       ${poseDrawing(step.drawing, { ...how, pose: "after", words: `Step ${step.number} at the bottom of the stroke, ${set}.` })}

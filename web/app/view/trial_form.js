@@ -46,8 +46,16 @@ export function trialForm(card, step, state, { save, draw }) {
       <div class="trial-more">
         ${box("set", "set_angle_deg", "Angle that was set", { keys: "decimal", unit: "°", placeholder: set === null ? "" : angle(set).text, hint: "Leave it if it was set as shown." })}
         ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
-        ${box("note", "note", "Note", { hint: "Lot, grain, anything odd." })}
+        ${box("note", "note", "Note", { hint: "Grain, anything odd." })}
       </div>
+      <details class="more-measured" data-test="more-measured" ?open=${["lot", "thickness_mm", "radius_mm"].some((name) => wrong[name]?.length)}>
+        <summary>More measured</summary>
+        <div class="trial-more">
+          ${box("thickness", "thickness_mm", "Thickness measured", { unit: lengthUnit() })}
+          ${box("radius", "radius_mm", "Inside radius", { unit: lengthUnit() })}
+          ${box("lot", "lot", "Lot or heat", { hint: "As on the sheet’s tag." })}
+        </div>
+      </details>
     </div>
     <div class="step-nav" role="group" aria-label="Trial">
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back</a>
