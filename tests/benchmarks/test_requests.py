@@ -53,8 +53,10 @@ def test_answers(root: Path, shop: Shop, figures: Figures) -> None:
         "POST /bend": asking(shop, "POST", "/api/v1/bend", BEND),
         "POST /plan, six bends": asking(shop, "POST", "/api/v1/plan", six_bends(root)),
         "GET /cards/CODE": asking(shop, "GET", f"/api/v1/cards/{code}"),
+        "GET /chart": asking(shop, "GET", "/api/v1/chart?metal=stainless-304"),
+        "POST /stroke": asking(shop, "POST", "/api/v1/stroke", BEND),
     }
-    goals = {"POST /bend": "3 times", "POST /plan, six bends": "50 ms",
+    goals = {"POST /bend": "3 times", "GET /chart": "40 times", "POST /plan, six bends": "50 ms",
              "GET /cards/CODE": "1.5 times"}  # fmt: skip
     took: dict[str, list[float]] = {name: [] for name in asked}
     for ask in asked.values():
@@ -68,3 +70,24 @@ def test_answers(root: Path, shop: Shop, figures: Figures) -> None:
     for name, time_ms in median.items():
         figure = f"{time_ms:.2f} ms, {time_ms / nothing:.1f} times /health"
         figures.add(name, figure, goals.get(name, ""))
+
+
+def test_answers_about_bends_never_seen_before(shop: Shop, figures: Figures) -> None:
+    """Each request asks for another thickness, so nothing that was kept helps it."""
+    nothing = statistics.median(asking(shop, "GET", "/api/v1/health")() for _ in range(ROUNDS))
+    took = [
+        asking(shop, "POST", "/api/v1/bend", {**BEND, "thickness_mm": 1.5 + i / 1000})()
+        for i in range(5)
+    ]
+    time_ms = statistics.median(took)
+    figures.add("POST /bend, cold", f"{time_ms:.0f} ms, {time_ms / nothing:.0f} times /health")
+    other_length = [
+        asking(shop, "POST", "/api/v1/bend", {**BEND, "thickness_mm": 1.5, "bend_length_mm": i})()
+        for i in range(300, 300 + ROUNDS)
+    ]
+    time_ms = statistics.median(other_length)
+    figures.add(
+        "POST /bend, another length", f"{time_ms:.1f} ms, {time_ms / nothing:.1f} times /health"
+    )
+    time_ms = asking(shop, "GET", "/api/v1/chart?metal=aluminium-5052-h32")()
+    figures.add("GET /chart, cold", f"{time_ms:.0f} ms, {time_ms / nothing:.0f} times /health")
