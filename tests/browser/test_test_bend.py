@@ -257,3 +257,22 @@ def test_lot_thickness_and_radius_of_a_first_piece(phone: Page, shop_server, new
     expect(by_test(phone, "sent")).to_be_visible()
     (trial,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
     assert (trial["lot"], trial["thickness_mm"], trial["radius_mm"]) == ("H 4471", 1.97, 2.5)
+
+
+def test_strips_that_contradict_each_other_say_so_on_the_screen(
+    phone: Page, own_server, metal: str
+):
+    url = own_server.url
+    for number, came in enumerate((89.0, 94.5, 88.8, 94.8)):
+        own_id = f"00000000-0000-4000-8000-00000000000{number}"
+        tools = {"die": "V16", "punch": "S85-2", "set_angle_deg": 88.0}
+        strip = {**ASKED, **tools, "metal": metal, "measured_deg": came, "id": own_id}
+        call(f"{url}/api/v1/test-bends", "POST", strip)
+    said = [words for one in learned(url, metal) for words in one["words"]]
+    assert said
+    show(phone, f"{url}/shop/learned/{metal}", "learned")
+    shown = by_test(phone, "together")
+    expect(shown).to_have_count(len(said))
+    for number, words in enumerate(said):
+        expect(shown.nth(number)).to_contain_text("Caution")
+        expect(shown.nth(number)).to_contain_text(words)

@@ -14,7 +14,7 @@ import { moment } from "../app/view/when.js";
 
 /**
  * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number, v_opening_mm: number|null, die: string|null, measured_deg: number, set_angle_deg: number|null, made_at: string, by: string|null, note: string|null, forgotten: boolean, outlier: boolean, words: string}} Evidence
- * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, figures: import("../app/test_bend.js").Taught[]}} Group
+ * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, words: string[], figures: import("../app/test_bend.js").Taught[]}} Group
  */
 
 /** @param {import("../app/routes.js").Visit} visit */
@@ -84,8 +84,9 @@ function turnedWords(before, cards) {
 function groups(all) {
   if (!all.length) return html`<h2>Figures</h2><p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
   return all.map(
-    ({ thickness_mm, v_opening_mm, lot, figures }) => html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
+    ({ thickness_mm, v_opening_mm, lot, figures, words: together }) => html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
       <h2>${words(length(thickness_mm, { digits: 2 }))} over V ${words(length(v_opening_mm))}${lot ? html` <small>lot ${lot}</small>` : nothing}</h2>
+      ${together.map((said) => html`<p class="together" data-test="together">${flag("caution")} ${said}</p>`)}
       ${taughtFigures(figures)}
     </section>`,
   );
