@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import re
 import shutil
@@ -14,6 +15,7 @@ from browsing import call
 from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page
 from shop_process import ShopProcess
 
+DEMO = Path(__file__).resolve().parents[2] / "demo_data"
 PHONE = {"width": 390, "height": 844}
 WIDE = {"width": 1920, "height": 1080}
 FLAGS = [
@@ -68,9 +70,11 @@ def own_server(demo_data: Path, tmp_path: Path) -> Iterator[ShopProcess]:
 
 @pytest.fixture
 def demo_codes(shop_server: ShopProcess) -> dict[str, str]:
-    """The demo cards' codes by title."""
+    """The demo cards' codes by title, without the cards that other tests have made."""
+    demo = json.loads((DEMO / "parts.json").read_text("utf-8"))["cards"]
+    titles = {card["part"]["title"] for card in demo}
     cards = call(f"{shop_server.url}/api/v1/cards?limit=200")["cards"]
-    return {card["title"]: card["code"] for card in cards}
+    return {card["title"]: card["code"] for card in cards if card["title"] in titles}
 
 
 @pytest.fixture

@@ -244,10 +244,10 @@ def test_labels_on_a_sheet(paper: str, printer, shop_server, demo_codes):
 
 
 def test_used_places_are_skipped_and_the_sheets_counted(
-    wide: Page, shop_server, demo_codes, console
+    wide: Page, own_server, demo_codes, console
 ):
     console.expect("422")
-    show(wide, f"{shop_server.url}/labels", "labels")
+    show(wide, f"{own_server.url}/labels", "labels")
     by_test(wide, "all").click()
     expect(by_test(wide, "picked")).to_have_text(f"{len(demo_codes)} of {len(demo_codes)}")
     by_test(wide, "size").get_by_label("100 × 50 mm").check()
