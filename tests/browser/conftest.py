@@ -12,8 +12,11 @@ from typing import Any
 
 import pytest
 from browsing import call
-from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page
+from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, expect
 from shop_process import ShopProcess
+
+# How long a busy machine may take; what is looked for, not how soon it comes, is tested.
+expect.set_options(timeout=20_000)
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_data"
 PHONE = {"width": 390, "height": 844}
