@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import json
-from dataclasses import fields
 from importlib.resources import files
 
 import pytest
 from hypothesis import settings
 
-from flangebook.bending.metals import Figure, Metal
+from flangebook.bending.metals import Metal
+from flangebook.shop.crib import metal_from
 
 # A loaded machine is slow, not wrong: no time limit for a single example.
 settings.register_profile("no deadline", deadline=None)
@@ -20,14 +20,4 @@ settings.load_profile("no deadline")
 def shipped_metals() -> dict[str, Metal]:
     """By code."""
     text = files("flangebook.shop").joinpath("starter_metals.json").read_text("utf-8")
-    known = {f.name for f in fields(Metal)}
-    return {
-        row["code"]: Metal(
-            **{
-                name: Figure(**value) if isinstance(value, dict) else value
-                for name, value in row.items()
-                if name in known
-            }
-        )
-        for row in json.loads(text)["metals"]
-    }
+    return {row["code"]: metal_from(row) for row in json.loads(text)["metals"]}

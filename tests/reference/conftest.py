@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
-from dataclasses import fields
 from importlib.resources import files
 
 import pytest
 
 from flangebook.bending.metals import Figure, Metal
+from flangebook.shop.crib import metal_from
 
 
 def exactly(value: float) -> Figure:
@@ -40,14 +40,4 @@ def steel() -> Callable[[float], Metal]:
 def shipped() -> dict[str, Metal]:
     """The metals that a new shop starts with, by code."""
     text = files("flangebook.shop").joinpath("starter_metals.json").read_text("utf-8")
-    known = {f.name for f in fields(Metal)}
-    return {
-        row["code"]: Metal(
-            **{
-                name: Figure(**value) if isinstance(value, dict) else value
-                for name, value in row.items()
-                if name in known
-            }
-        )
-        for row in json.loads(text)["metals"]
-    }
+    return {row["code"]: metal_from(row) for row in json.loads(text)["metals"]}
