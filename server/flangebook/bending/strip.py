@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from flangebook.bending.ring import chords
 from flangebook.bending.tooling import Point, Ring
 
+REPEAT_MM = 1e-9  # nearer than this, two points of an outline are one
 CHORD_ERROR_MM = 0.01
 MOST_RING_POINTS = 200
 
@@ -184,10 +185,11 @@ def _affordable(strip: Strip, chord_error_mm: float) -> float:
 
 
 def _without_repeats(points: list[Point]) -> Ring:
+    """The points without those that touch the one before, however the ring lies."""
     kept: list[Point] = []
     last = points[-1]
     for p in points:
-        if abs(p[0] - last[0]) > 1e-9 or abs(p[1] - last[1]) > 1e-9:
+        if math.dist(p, last) > REPEAT_MM:
             kept.append(p)
             last = p
     return tuple(kept)
