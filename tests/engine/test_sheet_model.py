@@ -66,7 +66,7 @@ def test_stroke_is_finite_monotone_and_without_jumps(bend):
 def test_small_step_of_the_angle_is_a_small_step_of_all(bend, share):
     """Continuity: a hundredth of a degree changes nothing by more than a part in a hundred."""
     law, die = bend
-    found = stroke(law, die, 60)
+    found = stroke(law, die)  # the fan that set_bend itself looks through
     sharpest = float(found.released_angle_deg[-1])
     wanted = sharpest + 1.0 + share * (174.0 - sharpest)
     if wanted > 174.5:
