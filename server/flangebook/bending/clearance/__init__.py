@@ -1,0 +1,1 @@
+"""Whether the part clears the tools through the whole motion of a bend."""
