@@ -4,42 +4,70 @@ A search looks at many thousands of sweeps; compiled, one takes microseconds. Th
 is kept on disk, so it is made once and not at each start. A kept function also holds what it
 calls in other files, and the compiler looks only at its own file for changes: therefore the
 folder is named after the contents of every file with compiled functions.
+
+The compiler is loaded when the first of them is called and not before, so that a server is
+ready without it.
 """
 
 from __future__ import annotations
 
+import functools
 import hashlib
 import os
+import shutil
 import tempfile
+import threading
+import time
 from collections.abc import Callable
 from functools import cache
+from importlib.metadata import version
 from pathlib import Path
 from typing import Any, TypeVar, cast
 
-import numba
-
 _HERE = Path(__file__).parent
 _FOLDERS = ("clearance", "ordering")
+_OLD_S = 3600.0
 _Function = TypeVar("_Function", bound=Callable[..., Any])
+_compiling = threading.RLock()
+
+
+class _Kernel:
+    """A function that becomes its compiled self when it is first called."""
+
+    def __init__(self, function: Callable[..., Any]) -> None:
+        functools.update_wrapper(self, function)
+        self._function = function
+        self._compiled: Callable[..., Any] | None = None
+
+    def __call__(self, *arguments: Any) -> Any:
+        return (self._compiled or self.compiled())(*arguments)
+
+    def compiled(self) -> Callable[..., Any]:
+        """The compiled function; what it calls is put in its place in its module first."""
+        with _compiling:
+            if self._compiled is None:
+                import numba  # noqa: PLC0415
+
+                numba.config.CACHE_DIR = str(kept_in())  # type: ignore[attr-defined]
+                compile_ = numba.njit(cache=True, nogil=True, error_model="numpy")
+                self._compiled = compile_(self._function)
+                beside = self._function.__globals__
+                for name in self._function.__code__.co_names:
+                    if isinstance(called := beside.get(name), _Kernel):
+                        beside[name] = called.compiled()
+        return self._compiled
 
 
 def kernel(function: _Function) -> _Function:
     """The function, compiled on first use and kept on disk; it lets other threads run."""
-    numba.config.CACHE_DIR = str(kept_in())
-    made = numba.njit(cache=True, nogil=True, error_model="numpy")(function)
-    return cast(_Function, made)
+    return cast(_Function, _Kernel(function))
 
 
 @cache
 def kept_in() -> Path:
     """The folder that compiled functions of exactly these sources are kept in."""
-    sources = hashlib.sha256(numba.__version__.encode())
-    files = [_HERE / "compiled.py"]
-    files += [file for folder in _FOLDERS for file in sorted((_HERE / folder).glob("*.py"))]
-    for file in files:
-        sources.update(file.name.encode() + b"\0" + file.read_bytes())
-    name = f"compiled-{sources.hexdigest()[:16]}"
-    for parent in (_HERE / "__pycache__", Path(tempfile.gettempdir()) / f"flangebook-{_user()}"):
+    name = f"compiled-{_sources()[:16]}"
+    for parent in _parents():
         try:
             (parent / name).mkdir(parents=True, exist_ok=True)
         except OSError:
@@ -47,6 +75,32 @@ def kept_in() -> Path:
         if os.access(parent / name, os.W_OK):
             return parent / name
     return Path(tempfile.mkdtemp(prefix="flangebook-"))
+
+
+def forget_old() -> None:
+    """Delete what was kept for other sources, unless it was made within the hour.
+
+    Another version may be compiling at this moment; what is deleted under it is only made anew.
+    """
+    wanted = kept_in()
+    for folder in wanted.parent.glob("compiled-*"):
+        if folder != wanted and time.time() - folder.stat().st_mtime > _OLD_S:
+            shutil.rmtree(folder, ignore_errors=True)
+
+
+def _sources() -> str:
+    """A hash of all files with compiled functions and of the compiler's version."""
+    sources = hashlib.sha256(version("numba").encode())
+    files = [_HERE / "compiled.py"]
+    files += [file for folder in _FOLDERS for file in sorted((_HERE / folder).glob("*.py"))]
+    for file in files:
+        sources.update(file.name.encode() + b"\0" + file.read_bytes())
+    return sources.hexdigest()
+
+
+def _parents() -> tuple[Path, ...]:
+    """Where the folder may be: beside the sources, else in the user's own temporary one."""
+    return _HERE / "__pycache__", Path(tempfile.gettempdir()) / f"flangebook-{_user()}"
 
 
 def _user() -> str:

@@ -33,6 +33,8 @@ SHORT_FLANGE = 256
 TRAPPED = 512  # the punch can neither be lifted away nor the part slid out sideways
 WRONG_TOOL = 1024  # this pair of tools cannot make this bend
 AGAINST_WISH = 2048
+BANNED = 4096  # a closer look at the whole step refused it
+SLIDES = 8192  # no refusal: part or punch goes in or out along the tools
 
 
 class Problem(NamedTuple):

@@ -1,0 +1,155 @@
+"""Order problems that are tables of random numbers, and the plain way to solve them.
+
+The search only ever asks: can this step be the last of this set, and what does it cost? Here a
+table answers, so what is tested is the search and nothing else.
+"""
+
+from __future__ import annotations
+
+import itertools
+import random
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from flangebook.bending.ordering import cost as costs
+from flangebook.bending.ordering.frontier import NO_MOVES, WANTED, Rules, Table, advance
+from flangebook.bending.ordering.problem import BANNED, SLIDES
+from flangebook.bending.ordering.search import Found, Limits, Move, Search
+
+Counts = tuple[int, ...]
+
+
+@dataclass
+class Facts:
+    """A random answer for every step: (made before, bend, end, pair) -> code and counts."""
+
+    bends: int
+    pairs: int
+    up: tuple[bool, ...]
+    change: np.ndarray
+    steps: dict[tuple[int, int, int, int], tuple[int, Counts]]
+    no_turn: bool = False
+    no_end: bool = False
+    no_change: bool = False
+    least: int = 0
+    scale: costs.Scale = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.scale = costs.scale_for(self.bends, self.change)
+
+
+def random_facts(seed: int, bends: int, pairs: int, feasible: float, wishes: int = 0) -> Facts:
+    """A table in which that share of the steps can be made. wishes: bits, what is forbidden."""
+    rnd = random.Random(seed)
+    least = rnd.choice([0, 3])
+    change = np.zeros((pairs, pairs), np.int64)
+    for p, q in itertools.combinations(range(pairs), 2):
+        change[p, q] = change[q, p] = rnd.choice([1, 1, 2])
+    steps = {}
+    for made in range(1 << bends):
+        for b, e, p in itertools.product(range(bends), range(2), range(pairs)):
+            if made >> b & 1:
+                continue
+            code = 0 if rnd.random() < feasible else BANNED
+            counts = [0] * len(costs.NAMES)
+            counts[costs.CRITICAL] = int(rnd.random() < 0.1)
+            counts[costs.HELD_CLOSE] = int(rnd.random() < 0.2)
+            counts[costs.SLIDE] = int(rnd.random() < 0.2)
+            counts[costs.VARIANCE] = least + rnd.randrange(5)
+            counts[costs.SHARE] = rnd.randrange(10)
+            steps[made, b, e, p] = (code, tuple(counts))
+    up = tuple(rnd.random() < 0.5 for _ in range(bends))
+    turn, end, tools = (bool(wishes >> i & 1) for i in range(3))
+    return Facts(bends, pairs, up, change, steps, turn, end, tools, least)
+
+
+def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) -> Found:
+    """What the search finds, steps looked up in the table as it wants them."""
+    transition = costs.transitions(
+        facts.scale, facts.change, turn=facts.no_turn, end=facts.no_end, tools=facts.no_change
+    )
+    blocked = facts.scale.units[costs.BLOCKED]
+    up = sum(1 << b for b, is_up in enumerate(facts.up) if is_up)
+    rules = Rules(
+        facts.bends,
+        facts.pairs,
+        np.array([(1 << facts.bends) - 1 - up, up], np.int64),
+        np.array(facts.scale.units, np.int64),
+        transition,
+        costs.no_better(transition, None if soft else blocked),
+        facts.least * facts.scale.units[costs.VARIANCE],
+        soft,
+        True,
+    )
+
+    def look(rules: Rules, table: Table, bound: int, steps: int) -> int:
+        while True:
+            why = advance(rules, table, bound, steps)
+            if why != NO_MOVES:
+                return why
+            fill(facts, table, soft)
+
+    return Search(rules, facts.scale, look, limits or Limits()).run()
+
+
+def fill(facts: Facts, table: Table, soft: bool) -> None:
+    """Put the steps that can be the last of the wanted set into the table."""
+    row = table.told[WANTED]
+    made = int(table.keys.keys[row])
+    table.states.moves_from[row] = table.moves.used[0]
+    for b, e, p in itertools.product(range(facts.bends), range(2), range(facts.pairs)):
+        if not made >> b & 1:
+            continue
+        code, counts = facts.steps[made ^ 1 << b, b, e, p]
+        if code and not soft:
+            continue
+        at = table.moves.used[0]
+        table.moves.step[at] = (b * 2 + e) * facts.pairs + p
+        slide = SLIDES if counts[costs.SLIDE] else 0
+        table.moves.code[at] = code | slide
+        table.moves.cost[at] = facts.scale.packed((int(code != 0), *counts[1:]))
+        table.moves.used[0] += 1
+    table.states.moves_to[row] = table.moves.used[0]
+
+
+def counted(facts: Facts, sequence: tuple[Move, ...]) -> Counts:
+    """What a sequence costs, dearest first, added up step by step."""
+    total = [0] * len(costs.NAMES)
+    made = 0
+    before: Move | None = None
+    for move in sequence:
+        code, counts = facts.steps[made, move.bend, move.end, move.pair]
+        total = [a + b for a, b in zip(total, counts, strict=True)]
+        total[costs.BLOCKED] += code != 0
+        if before is not None:
+            turn = facts.up[before.bend] != facts.up[move.bend]
+            end = before.end != move.end
+            changed = int(facts.change[before.pair, move.pair])
+            total[costs.TURN_OVER] += turn
+            total[costs.TURN_END] += end
+            total[costs.CHANGE] += changed
+            against = (facts.no_turn and turn, facts.no_end and end, facts.no_change and changed)
+            total[costs.BLOCKED] += any(against)
+        made |= 1 << move.bend
+        before = move
+    return tuple(total)
+
+
+def all_sequences(facts: Facts) -> Iterator[tuple[Move, ...]]:
+    """Every order with every choice of ends and tools."""
+    choices = [(e, p) for e in range(2) for p in range(facts.pairs)]
+    for order in itertools.permutations(range(facts.bends)):
+        for chosen in itertools.product(choices, repeat=facts.bends):
+            yield tuple(Move(b, e, p) for b, (e, p) in zip(order, chosen, strict=True))
+
+
+def cheapest(facts: Facts, *, soft: bool = False) -> Counts | None:
+    """The least that any order costs; None if none can be made."""
+    least: Counts | None = None
+    for sequence in all_sequences(facts):
+        counts = counted(facts, sequence)
+        if (soft or counts[costs.BLOCKED] == 0) and (least is None or counts < least):
+            least = counts
+    return least

@@ -1,0 +1,206 @@
+"""The order search against all orders one by one, on tables of random steps."""
+
+from __future__ import annotations
+
+import itertools
+import time
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from order_facts import Facts, all_sequences, cheapest, counted, random_facts, searched
+
+from flangebook.bending.ordering import cost as costs
+from flangebook.bending.ordering.problem import AGAINST_WISH, BANNED
+from flangebook.bending.ordering.search import Limits, Progress
+
+SIZES = [(1, 1), (1, 3), (2, 1), (2, 2), (2, 3), (3, 1), (3, 2), (4, 1)]
+
+
+def compare(facts: Facts, *, soft: bool = False) -> str:
+    """Hold the search against every order there is."""
+    least = cheapest(facts, soft=soft)
+    found = searched(facts, soft=soft)
+    assert found.proven
+    if least is None:
+        assert (found.status, found.sequence, found.cost) == ("none", (), None)
+        return "none"
+    assert found.status == "found"
+    assert counted(facts, found.sequence) == least
+    assert found.cost == facts.scale.cost(facts.scale.packed(least))
+    refused = [
+        facts.steps[made, move.bend, move.end, move.pair][0]
+        for made, move in zip(made_before(found.sequence), found.sequence, strict=True)
+    ]
+    assert [code & BANNED for code in found.codes] == refused
+    if not soft:
+        assert not any(found.codes)
+    return "found"
+
+
+def made_before(sequence) -> list[int]:
+    """The set of bends made before each step."""
+    return [sum(1 << m.bend for m in sequence[:i]) for i in range(len(sequence))]
+
+
+def test_five_hundred_fixed_tables() -> None:
+    outcomes = []
+    for seed in range(500):
+        bends, pairs = SIZES[seed % len(SIZES)]
+        feasible = (0.3, 0.5, 0.8, 1.0)[seed // len(SIZES) % 4]
+        wishes = (0, 0, 1, 2, 4, 7)[seed % 6]
+        outcomes.append(compare(random_facts(seed, bends, pairs, feasible, wishes)))
+    assert outcomes.count("none") > 50
+    assert outcomes.count("found") > 300
+
+
+def test_fixed_tables_of_five_and_six_bends() -> None:
+    """All orders of six bends are 46,080 sequences; a few tables of them."""
+    for seed, bends in ((1, 5), (2, 5), (3, 5), (4, 6)):
+        compare(random_facts(seed, bends, 1, 0.5))
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    seed=st.integers(0, 2**32),
+    size=st.sampled_from(SIZES),
+    feasible=st.floats(0.1, 1.0),
+    wishes=st.integers(0, 7),
+    soft=st.booleans(),
+)
+def test_any_table(
+    seed: int, size: tuple[int, int], feasible: float, wishes: int, soft: bool
+) -> None:
+    compare(random_facts(seed, *size, feasible, wishes), soft=soft)
+
+
+@settings(max_examples=200, deadline=None)
+@given(
+    bends=st.integers(1, 40),
+    most=st.integers(0, 3),
+    one=st.lists(st.integers(0, 39), min_size=9, max_size=9),
+    other=st.lists(st.integers(0, 39), min_size=9, max_size=9),
+)
+def test_packed_costs_compare_as_their_counts_do(
+    bends: int, most: int, one: list[int], other: list[int]
+) -> None:
+    import numpy as np
+
+    scale = costs.scale_for(bends, np.full((2, 2), most, np.int64))
+    tops = [2 * bends, bends + 1, bends, bends, bends, bends * most, bends,
+            bends * scale.most_variance, 10 * bends]  # fmt: skip
+    a, b = (
+        tuple(min(n, top) if i % 2 else top - min(n, top)
+              for i, (n, top) in enumerate(zip(counts, tops, strict=True)))
+        for counts in (one, other)
+    )  # fmt: skip
+    assert scale.counts(scale.packed(a)) == a
+    assert (scale.packed(a) < scale.packed(b)) == (a < b)
+    assert scale.packed(tuple(tops)) < costs.MOST
+    assert scale.most_variance * scale.variance_step_mm2 >= 0.5
+
+
+def test_what_blocks_is_named_in_a_soft_search() -> None:
+    """Where no order can be made, the soft search gives the one with the fewest refusals."""
+    facts = random_facts(5, 4, 1, 0.15)
+    assert searched(facts).status == "none"
+    found = searched(facts, soft=True)
+    assert found.cost is not None
+    assert found.cost.blocked == sum(code == BANNED for code in found.codes) > 0
+
+
+def test_a_step_against_a_wish_is_marked() -> None:
+    facts = random_facts(5, 3, 1, 1.0, wishes=1)
+    facts.up = (True, False, True)
+    assert searched(facts).status == "none"
+    found = searched(facts, soft=True)
+    assert [code for code in found.codes if code] == [AGAINST_WISH]
+
+
+def test_dead_ends_are_as_far_as_one_gets() -> None:
+    facts = random_facts(11, 4, 1, 0.2)
+    found = searched(facts)
+    assert found.status == "none"
+    reached = {(1 << facts.bends) - 1}
+    for made in sorted(range(1 << facts.bends), key=int.bit_count, reverse=True):
+        if made in reached:
+            for bend, end in itertools.product(range(facts.bends), range(2)):
+                rest = made ^ (1 << bend)
+                if made >> bend & 1 and facts.steps[rest, bend, end, 0][0] == 0:
+                    reached.add(rest)
+    fewest = min(map(int.bit_count, reached))
+    assert found.dead_ends == tuple(sorted(s for s in reached if s.bit_count() == fewest))
+
+
+@pytest.fixture
+def short_slices(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A look at the clock after every few states, so that small tables have many slices."""
+    monkeypatch.setattr("flangebook.bending.ordering.search.SLICE", 5)
+    monkeypatch.setattr("flangebook.bending.ordering.search.TOLD_EVERY_S", 0.0)
+
+
+@pytest.mark.usefixtures("short_slices")
+@pytest.mark.parametrize("feasible", [1.0, 0.7])
+def test_a_deadline_gives_the_best_so_far(feasible: float) -> None:
+    """Cut off after the greedy pass, there is an order that can be made, dear or not."""
+    facts = random_facts(3, 9, 2, feasible)
+    whole = searched(facts)
+    assert whole.cost is not None
+
+    looks = iter(range(10**9))
+    cut = searched(facts, limits=Limits(cancelled=lambda: next(looks) >= 3))
+    assert cut.status == "stopped"
+    assert not cut.proven
+    assert cut.sequence
+    counts = counted(facts, cut.sequence)
+    assert counts[costs.BLOCKED] == 0
+    assert cut.cost == facts.scale.cost(facts.scale.packed(counts))
+    assert counts >= counted(facts, whole.sequence)
+
+
+@pytest.mark.usefixtures("short_slices")
+def test_a_deadline_of_nothing_ends_at_once() -> None:
+    facts = random_facts(4, 10, 1, 0.9)
+    began = time.monotonic()
+    found = searched(facts, limits=Limits(deadline_s=0.0))
+    assert found.status == "stopped"
+    assert time.monotonic() - began < 5.0
+
+
+@pytest.mark.usefixtures("short_slices")
+def test_progress_is_told_and_ends_at_the_truth() -> None:
+    told: list[Progress] = []
+    facts = random_facts(6, 9, 2, 0.9)
+    found = searched(facts, limits=Limits(progress=told.append))
+    assert len(told) > 1
+    assert [p.looked_at for p in told] == sorted(p.looked_at for p in told)
+    assert told[-1].looked_at <= found.looked_at
+    assert told[-1].best is not None
+    assert told[-1].bends_left == 0
+
+
+@pytest.mark.usefixtures("little_room")
+def test_a_search_that_may_remember_little_stops() -> None:
+    facts = random_facts(7, 9, 2, 0.6)
+    found = searched(facts, limits=Limits(most_bytes=0))
+    assert found.status == "stopped"
+
+
+@pytest.mark.usefixtures("little_room", "short_slices")
+def test_arrays_that_grow_on_the_way_change_nothing() -> None:
+    compare(random_facts(5, 5, 1, 0.7))
+    facts = random_facts(7, 9, 2, 0.6)
+    found = searched(facts)
+    assert counted(facts, found.sequence)[costs.BLOCKED] == 0
+    assert found.looked_at > 40
+
+
+@pytest.fixture
+def little_room(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Arrays that have to grow soon."""
+    monkeypatch.setattr("flangebook.bending.ordering.search.ROOM", 2)
+
+
+def test_all_sequences_are_all() -> None:
+    """The plain way itself: 3 bends, 2 pairs make 3! (2 * 2)**3 sequences."""
+    assert len(set(all_sequences(random_facts(0, 3, 2, 1.0)))) == 6 * 64
