@@ -16,7 +16,7 @@ import numpy as np
 from flangebook.bending.ordering import cost as costs
 from flangebook.bending.ordering.frontier import NO_MOVES, WANTED, Rules, Table, advance
 from flangebook.bending.ordering.problem import BANNED, SLIDES
-from flangebook.bending.ordering.search import Found, Limits, Move, Search
+from flangebook.bending.ordering.best_first import Found, Limits, Move, Search
 
 Counts = tuple[int, ...]
 

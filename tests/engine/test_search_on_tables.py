@@ -12,7 +12,7 @@ from order_facts import Facts, all_sequences, cheapest, counted, random_facts, s
 
 from flangebook.bending.ordering import cost as costs
 from flangebook.bending.ordering.problem import AGAINST_WISH, BANNED
-from flangebook.bending.ordering.search import Limits, Progress
+from flangebook.bending.ordering.best_first import Limits, Progress
 
 SIZES = [(1, 1), (1, 3), (2, 1), (2, 2), (2, 3), (3, 1), (3, 2), (4, 1)]
 
@@ -135,8 +135,8 @@ def test_dead_ends_are_as_far_as_one_gets() -> None:
 @pytest.fixture
 def short_slices(monkeypatch: pytest.MonkeyPatch) -> None:
     """A look at the clock after every few states, so that small tables have many slices."""
-    monkeypatch.setattr("flangebook.bending.ordering.search.SLICE", 5)
-    monkeypatch.setattr("flangebook.bending.ordering.search.TOLD_EVERY_S", 0.0)
+    monkeypatch.setattr("flangebook.bending.ordering.best_first.SLICE", 5)
+    monkeypatch.setattr("flangebook.bending.ordering.best_first.TOLD_EVERY_S", 0.0)
 
 
 @pytest.mark.usefixtures("short_slices")
@@ -198,7 +198,7 @@ def test_arrays_that_grow_on_the_way_change_nothing() -> None:
 @pytest.fixture
 def little_room(monkeypatch: pytest.MonkeyPatch) -> None:
     """Arrays that have to grow soon."""
-    monkeypatch.setattr("flangebook.bending.ordering.search.ROOM", 2)
+    monkeypatch.setattr("flangebook.bending.ordering.best_first.ROOM", 2)
 
 
 def test_all_sequences_are_all() -> None:

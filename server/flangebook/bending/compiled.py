@@ -22,44 +22,65 @@ from collections.abc import Callable
 from functools import cache
 from importlib.metadata import version
 from pathlib import Path
+from types import FunctionType
 from typing import Any, TypeVar, cast
 
 _HERE = Path(__file__).parent
 _FOLDERS = ("clearance", "ordering")
 _OLD_S = 3600.0
+_HOW: dict[str, Any] = {"cache": True, "nogil": True, "error_model": "numpy"}
 _Function = TypeVar("_Function", bound=Callable[..., Any])
 _compiling = threading.RLock()
 
 
 class _Kernel:
-    """A function that becomes its compiled self when it is first called."""
+    """A function that is compiled when it is first called.
+
+    Called from Python it needs a wrapper that takes Python's values apart; for a problem of
+    many arrays that costs more to compile than most functions. So it is compiled twice: with
+    the wrapper only if Python calls it, and without, for the other kernels to call.
+    """
 
     def __init__(self, function: Callable[..., Any]) -> None:
         functools.update_wrapper(self, function)
         self._function = function
-        self._compiled: Callable[..., Any] | None = None
+        self._made: dict[bool, Callable[..., Any]] = {}
 
     def __call__(self, *arguments: Any) -> Any:
-        return (self._compiled or self.compiled())(*arguments)
+        return (self._made.get(True) or self.compiled(for_python=True))(*arguments)
 
-    def compiled(self) -> Callable[..., Any]:
-        """The compiled function; what it calls is put in its place in its module first."""
+    def compiled(self, *, for_python: bool) -> Callable[..., Any]:
+        """The compiled function, calling others like it directly."""
         with _compiling:
-            if self._compiled is None:
-                import numba  # noqa: PLC0415
+            if for_python not in self._made:
+                self._made[for_python] = self._compile(for_python)
+            return self._made[for_python]
 
-                numba.config.CACHE_DIR = str(kept_in())  # type: ignore[attr-defined]
-                compile_ = numba.njit(cache=True, nogil=True, error_model="numpy")
-                self._compiled = compile_(self._function)
-                beside = self._function.__globals__
-                for name in self._function.__code__.co_names:
-                    if isinstance(called := beside.get(name), _Kernel):
-                        beside[name] = called.compiled()
-        return self._compiled
+    def _compile(self, for_python: bool) -> Callable[..., Any]:
+        import numba  # noqa: PLC0415
+
+        numba.config.CACHE_DIR = str(kept_in())  # type: ignore[attr-defined]
+        function, names = self._function, self._function.__globals__
+        known = {name: names[name] for name in function.__code__.co_names if name in names}
+        known |= {name: names[name] for name in ("__name__", "__builtins__")}
+        copy = FunctionType(function.__code__, known, function.__name__, function.__defaults__)
+        # What is kept is found by its name: each of the two needs its own.
+        copy.__qualname__ = function.__qualname__ + ("" if for_python else "_inside")
+        copy.__module__ = function.__module__
+        for name, value in known.items():
+            if isinstance(value, _Kernel):
+                known[name] = value.compiled(for_python=False)
+        wanted = {"no_cfunc_wrapper": True, "no_cpython_wrapper": not for_python, **_HOW}
+        made: Callable[..., Any] = numba.njit(copy, **wanted)
+        return made
 
 
 def kernel(function: _Function) -> _Function:
-    """The function, compiled on first use and kept on disk; it lets other threads run."""
+    """The function, compiled on first use and kept on disk; it lets other threads run.
+
+    It may call other kernels by their own names (no recursion), take and give numbers, arrays
+    and named tuples of them.
+    """
     return cast(_Function, _Kernel(function))
 
 

@@ -159,6 +159,12 @@ def row_of(keys: Keys, key: int) -> int:
 
 
 @kernel
+def has_key(keys: Keys, key: int) -> bool:
+    """Whether the key has a row."""
+    return bool(keys.slots[_slot_of(keys, key)] != 0)
+
+
+@kernel
 def _refill(keys: Keys) -> None:
     """Put every row into its slot, after the slots became more."""
     for row in range(keys.used[0]):

@@ -1,0 +1,258 @@
+"""The cheapest order that can be made, or the proof that there is none.
+
+Two passes over the same remembered steps: a greedy one, deepest first with full backtracking,
+finds some order soon or proves that there is none; then best first finds the cheapest. Both run
+in slices, so that a deadline or a cancelled request ends them within milliseconds, and what was
+best by then is the answer, not proven.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from flangebook.bending.ordering.cost import (
+    BLOCKED,
+    MOST,
+    Cost,
+    Scale,
+)
+from flangebook.bending.ordering.frontier import (
+    EMPTY,
+    FOUND,
+    GOAL,
+    NO_ROOM,
+    POPPED,
+    REMAINING,
+    Rules,
+    Table,
+    begin,
+)
+from flangebook.bending.ordering.problem import AGAINST_WISH, SLIDES
+from flangebook.bending.ordering.state_table import (
+    UNSEEN,
+    more_heap,
+    more_keys,
+    more_moves,
+    more_states,
+    new_heap,
+    new_keys,
+    new_moves,
+    new_states,
+)
+
+SLICE = 500
+"""States looked at between two looks at the clock."""
+
+TOLD_EVERY_S = 0.1
+MOST_BYTES = 600_000_000
+"""What a search may remember before it gives up."""
+
+ROOM = 1024
+"""Sets that a search has room for at first; a power of two."""
+
+_DEAD_ENDS = 8
+
+Look = Callable[[Rules, Table, int, int], int]
+"""Looks at states with ``frontier.advance``, working out steps as they are wanted: rules, table,
+bound, until how many -> why it ended."""
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """A step: bend and tool pair from 0, end LEFT or RIGHT at the gauge."""
+
+    bend: int
+    end: int
+    pair: int
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far a search is. bends_left: not yet placed in the deepest attempt. best: cost of the
+    cheapest order found so far."""
+
+    seconds: float
+    looked_at: int
+    bends_left: int
+    best: Cost | None
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What a search found.
+
+    status: "found": the cheapest order; "none": there is no order; "stopped": the deadline came,
+    the search was cancelled or had too much to remember. sequence: the steps, first step first;
+    when stopped the best so far, empty if none. codes: of each step, result bits of ``problem``;
+    other than 0 only in a soft search. slides: whether part or punch goes in or out sideways.
+    cost: of that sequence. proven: "found" and "none" are.
+    dead_ends: with no order, sets of bends (as integers) that the finished part can be taken
+    back to, but no further, those with the fewest bends first.
+    """
+
+    status: Literal["found", "none", "stopped"]
+    sequence: tuple[Move, ...]
+    codes: tuple[int, ...]
+    slides: tuple[bool, ...]
+    cost: Cost | None
+    looked_at: int
+    seconds: float
+    dead_ends: tuple[int, ...] = ()
+
+    @property
+    def proven(self) -> bool:
+        """Whether there is nothing cheaper, or nothing at all."""
+        return self.status != "stopped"
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """When a search ends before its end. deadline_s: seconds it may take."""
+
+    deadline_s: float | None = None
+    cancelled: Callable[[], bool] | None = None
+    progress: Callable[[Progress], None] | None = None
+    most_bytes: int = MOST_BYTES
+
+
+class Search:
+    """One search: its rules, what it has met, and the best order so far."""
+
+    def __init__(self, rules: Rules, scale: Scale, look: Look, limits: Limits) -> None:
+        self.rules, self.scale, self.look, self.limits = rules, scale, look, limits
+        self.began = self.told_at = time.monotonic()
+        self.looked_at = 0
+        self.left = rules.bends
+        self.best: tuple[int, tuple[Move, ...], tuple[int, ...]] | None = None
+        kinds = len(rules.transition)
+        steps = ROOM + 4 * rules.bends * 2 * rules.pairs
+        self.table = Table(
+            new_keys(ROOM),
+            new_states(ROOM, kinds),
+            new_moves(steps),
+            new_heap(steps),
+            np.zeros(4, np.int64),
+        )
+
+    def run(self) -> Found:
+        """Search to the end or to a limit."""
+        why = self._pass(self.rules, MOST)
+        if why == EMPTY:
+            return self._found("none")
+        if why == FOUND:
+            self._note_best()
+            why = self._pass(self.rules._replace(greedy=False), self._bound())
+            if why == FOUND:
+                self._note_best()
+        return self._found("stopped" if why not in (FOUND, EMPTY) else "found")
+
+    def _pass(self, rules: Rules, bound: int) -> int:
+        """Search one way from the finished part; FOUND, EMPTY, or anything else: a limit."""
+        self._forget_ways()
+        begin(rules, self.table)
+        while True:
+            why = self.look(rules, self.table, bound, int(self.table.told[POPPED]) + SLICE)
+            if why in (FOUND, EMPTY):
+                self.looked_at += int(self.table.told[POPPED])
+                return why
+            if why == NO_ROOM and not self._make_room():
+                return why
+            self.left = min(self.left, int(self.table.told[REMAINING]))
+            if self._is_over():
+                self.looked_at += int(self.table.told[POPPED])
+                return why
+
+    def _forget_ways(self) -> None:
+        """Begin afresh, but keep the steps worked out so far."""
+        states = self.table.states
+        states.best.fill(UNSEEN)
+        states.closed.fill(False)
+        self.table.heap.used[0] = 0
+        self.table.told.fill(0)
+
+    def _make_room(self) -> bool:
+        """Double the arrays that are nearly full; False when that is too much to remember."""
+        keys, states, moves, heap, told = self.table
+        steps = self.rules.bends * 2 * self.rules.pairs
+        if sum(a.nbytes for part in self.table[:-1] for a in part) > self.limits.most_bytes // 2:
+            return False
+        if keys.used[0] + self.rules.bends > len(keys.keys):
+            keys, states = more_keys(keys), more_states(states)
+        if moves.used[0] + steps > len(moves.step):
+            moves = more_moves(moves)
+        if heap.used[0] + steps > len(heap.item):
+            heap = more_heap(heap)
+        self.table = Table(keys, states, moves, heap, told)
+        return True
+
+    def _is_over(self) -> bool:
+        """Tell how far it is, now and then; whether a limit says stop."""
+        now = time.monotonic()
+        limits = self.limits
+        if limits.progress is not None and now - self.told_at >= TOLD_EVERY_S:
+            self.told_at = now
+            best = None if self.best is None else self.scale.cost(self.best[0])
+            looked_at = self.looked_at + int(self.table.told[POPPED])
+            limits.progress(Progress(now - self.began, looked_at, self.left, best))
+        if limits.cancelled is not None and limits.cancelled():
+            return True
+        return limits.deadline_s is not None and now - self.began >= limits.deadline_s
+
+    def _bound(self) -> int:
+        return MOST if self.best is None else self.best[0]
+
+    def _note_best(self) -> None:
+        """Follow the way from the empty set that was reached to the finished part."""
+        table, pairs = self.table, self.rules.pairs
+        kinds = len(self.rules.transition)
+        row, kind = divmod(int(table.told[GOAL]), kinds)
+        cost, made = int(table.states.best[row, kind]), 0
+        sequence, codes, wish = [], [], 0
+        rows = {int(key): i for i, key in enumerate(table.keys.keys[: int(table.keys.used[0])])}
+        for _ in range(self.rules.bends):
+            bend, after = divmod(int(table.states.way[row, kind]), 256)
+            move = Move(bend, kind // pairs % 2, kind % pairs)
+            made |= 1 << bend
+            row = rows[made]
+            sequence.append(move)
+            codes.append(self._code(row, move) | wish)
+            forbidden = made.bit_count() < self.rules.bends and (
+                self.rules.transition[kind, after] >= self.rules.units[BLOCKED]
+            )
+            wish = AGAINST_WISH if forbidden else 0
+            kind = after
+        self.left = 0
+        self.best = (cost, tuple(sequence), tuple(codes))
+
+    def _code(self, row: int, move: Move) -> int:
+        states, moves = self.table.states, self.table.moves
+        step = (move.bend * 2 + move.end) * self.rules.pairs + move.pair
+        steps = slice(int(states.moves_from[row]), int(states.moves_to[row]))
+        (where,) = np.nonzero(moves.step[steps] == step)
+        return int(moves.code[steps][where[0]])
+
+    def _found(self, status: Literal["found", "none", "stopped"]) -> Found:
+        cost, sequence, codes = self.best or (None, (), ())
+        return Found(
+            status,
+            sequence,
+            tuple(code & ~SLIDES for code in codes),
+            tuple(bool(code & SLIDES) for code in codes),
+            None if cost is None else self.scale.cost(cost),
+            self.looked_at,
+            time.monotonic() - self.began,
+            self._dead_ends() if status == "none" else (),
+        )
+
+    def _dead_ends(self) -> tuple[int, ...]:
+        """The sets with the fewest bends that the finished part could be taken back to."""
+        count = int(self.table.keys.used[0])
+        met = self.table.states.closed[:count].any(axis=1)
+        sets = [int(key) for key in self.table.keys.keys[:count][met]]
+        fewest = min(key.bit_count() for key in sets)
+        return tuple(sorted(key for key in sets if key.bit_count() == fewest)[:_DEAD_ENDS])
