@@ -22,6 +22,7 @@ from collections.abc import Callable
 from functools import cache
 from importlib.metadata import version
 from pathlib import Path
+from pickle import UnpicklingError
 from types import FunctionType
 from typing import Any, TypeVar, cast
 
@@ -30,7 +31,12 @@ _FOLDERS = ("clearance", "ordering")
 _OLD_S = 3600.0
 _HOW: dict[str, Any] = {"cache": True, "nogil": True, "error_model": "numpy"}
 _Function = TypeVar("_Function", bound=Callable[..., Any])
+_BROKEN = (EOFError, OSError, UnpicklingError, LookupError, ValueError, RuntimeError, ImportError)
+"""What loading kept files raises that a power cut or a full disk left broken."""
+
 _compiling = threading.RLock()
+_begun_anew = threading.Event()
+_kernels: list[_Kernel] = []
 
 
 class _Kernel:
@@ -45,9 +51,21 @@ class _Kernel:
         functools.update_wrapper(self, function)
         self._function = function
         self._made: dict[bool, Callable[..., Any]] = {}
+        _kernels.append(self)
 
     def __call__(self, *arguments: Any) -> Any:
-        return (self._made.get(True) or self.compiled(for_python=True))(*arguments)
+        made = self._made.get(True) or self.compiled(for_python=True)
+        try:
+            return made(*arguments)
+        except _BROKEN:
+            if _begun_anew.is_set():
+                raise
+            _begin_anew()
+        return self.compiled(for_python=True)(*arguments)
+
+    def forget(self) -> None:
+        """Compile or load it anew at the next call."""
+        self._made.clear()
 
     def compiled(self, *, for_python: bool) -> Callable[..., Any]:
         """The compiled function, calling others like it directly."""
@@ -107,6 +125,17 @@ def forget_old() -> None:
     for folder in wanted.parent.glob("compiled-*"):
         if folder != wanted and time.time() - folder.stat().st_mtime > _OLD_S:
             shutil.rmtree(folder, ignore_errors=True)
+
+
+def _begin_anew() -> None:
+    """Throw away all that was kept, once in the life of a process."""
+    with _compiling:
+        if not _begun_anew.is_set():
+            _begun_anew.set()
+            for file in kept_in().rglob("*.nb?"):
+                file.unlink(missing_ok=True)
+            for one in _kernels:
+                one.forget()
 
 
 def _sources() -> str:
