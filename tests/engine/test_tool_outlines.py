@@ -223,3 +223,13 @@ def test_stack_stands_one_on_the_other() -> None:
     bare = outline.tool_stack(PRESS, None, PUNCH, DIE, 2.0)
     assert bare.holder == ()
     assert Polygon(bare.ram).bounds[1] == pytest.approx(112.0)
+
+
+@pytest.mark.parametrize("punch", [PUNCH, GOOSENECK], ids=lambda punch: punch.code)
+def test_a_punch_turned_round_is_the_mirror_image_and_runs_the_same_way(punch: Punch) -> None:
+    turned = outline.punch_outline(replace(punch, turned=True))
+    assert {(round(-x, 9), round(y, 9)) for x, y in turned} == {
+        (round(x, 9), round(y, 9)) for x, y in outline.punch_outline(punch)
+    }
+    assert area(turned) == pytest.approx(area(outline.punch_outline(punch)))
+    assert area(turned) > 0

@@ -28,6 +28,7 @@ const TYPES = {
   text: { show: (value) => value ?? "", take: (text = "") => text.trim() },
   note: { show: (value) => value ?? "", take: (text = "") => text.trim() },
   pick: { show: (value) => value ?? "", take: (text) => text || null },
+  yes: { show: (value) => (value ? "yes" : "no"), take: (text) => text === "yes" },
   length: { show: lengthToType, take: typedLengthOrNull },
   number: { show: (value) => (value === null || value === undefined ? "" : String(value)), take: typedNumber },
   rating: { show: (value) => (value === null || value === undefined ? "" : String(value)), take: typedNumber },

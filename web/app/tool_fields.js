@@ -1,6 +1,6 @@
 // What is typed for each kind of tool, for the press and for a metal: names as in the API.
 
-/** @typedef {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"figure"} FieldType */
+/** @typedef {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"yes"|"figure"} FieldType */
 /** @typedef {Record<string, string>} Draft what stands in the boxes, by field name */
 /**
  * @typedef {object} FieldSpec
@@ -9,7 +9,7 @@
  * @property {FieldType} type
  * @property {string} [unit] shown beside the label; lengths get the device's own
  * @property {string} [hint]
- * @property {[string, string][]} [options] of a pick
+ * @property {[string, string][]} [options] of a pick; of a "yes" first the no, then the yes
  * @property {(draft: Draft) => boolean} [when] shown and sent only then
  * @property {string} [blank] what an empty box stands for, where empty has a meaning
  * @property {boolean} [broad] takes the whole width
@@ -57,6 +57,7 @@ export const GROUPS = {
         { name: "body_width_mm", label: "Width of the body", type: "length" },
         { name: "neck_relief_mm", label: "Throat behind the tip", type: "length", when: (draft) => draft.shape === "gooseneck" },
         points("The tip is at 0, 0."),
+        { name: "turned", label: "Sits in the press", type: "yes", options: [["no", "as drawn"], ["yes", "turned round"]] },
       ],
     },
     { title: "Rating and pieces", part: "rest", fields: [rating, segments] },
@@ -112,6 +113,7 @@ export const GROUPS = {
         { name: "ram_height_mm", label: "Ram height", type: "length", needed: true },
         { name: "bed_width_mm", label: "Bed width", type: "length", needed: true },
         { name: "bed_height_mm", label: "Bed height", type: "length", needed: true },
+        { name: "floor_below_die_mm", label: "Floor below the die's seat", type: "length", blank: "not looked at", hint: "From the bed's face that carries the die, down to the floor: long parts hang that far." },
         { ...points("From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined, folded: true },
         { ...points("From the face that carries the die. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined, folded: true },
       ],

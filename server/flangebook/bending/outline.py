@@ -7,12 +7,12 @@ is computed once and remembered: tools are frozen, so the same tool has the same
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from flangebook.bending.air_bend_geometry import shoulder_centre_x_mm
 from flangebook.bending.errors import InputError
-from flangebook.bending.ring import arc, box, check_simple, counter_clockwise, moved
+from flangebook.bending.ring import arc, box, check_simple, counter_clockwise, mirrored, moved
 from flangebook.bending.tooling import Die, Holder, Point, Press, Punch, Ring
 
 
@@ -42,11 +42,14 @@ def punch_outline(punch: Punch) -> Ring:
     """The punch with its tip at (0, 0), body above.
 
     A straight punch is symmetrical. A gooseneck's throat opens to the operator (-x): its
-    front face lies ``neck_relief_mm`` behind the tip, its neck is as thick as the body.
+    front face lies ``neck_relief_mm`` behind the tip, its neck is as thick as the body. A
+    punch that is turned is the mirror image, whatever its shape.
 
     Raises:
         InputError: its sizes do not fit together, or its points are no simple outline.
     """
+    if punch.turned:
+        return mirrored(punch_outline(replace(punch, turned=False)))
     if punch.shape == "points":
         return by_points(punch.points_mm)
     _positive(punch, ("angle_deg", "height_mm", "body_width_mm"))

@@ -20,6 +20,15 @@ def moved(ring: Ring, x_mm: float, y_mm: float) -> Ring:
     return tuple((px + x_mm, py + y_mm) for px, py in ring)
 
 
+def mirrored(ring: Ring) -> Ring:
+    """The ring mirrored in x, running the same way round.
+
+    >>> mirrored(((0.0, 0.0), (1.0, 0.0), (1.0, 1.0)))
+    ((-1.0, 1.0), (-1.0, 0.0), (0.0, 0.0))
+    """
+    return tuple((0.0 - x, y) for x, y in reversed(ring))
+
+
 def box(left: float, bottom: float, right: float, top: float) -> Ring:
     """A rectangle as a ring, counter-clockwise."""
     return ((left, bottom), (right, bottom), (right, top), (left, top))

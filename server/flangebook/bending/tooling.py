@@ -31,7 +31,8 @@ class Place:
 class Punch:
     """A punch. height_mm: tip to seat. angle_deg: nose angle. body_width_mm: widest thickness
     of the body. neck_relief_mm: how far a gooseneck's throat lies behind the tip (0 for
-    straight). rating_kn_per_m None is unknown. segments_mm: lengths owned, one entry a piece."""
+    straight). rating_kn_per_m None is unknown. segments_mm: lengths owned, one entry a piece.
+    turned: put in back to front, the outline mirrored in x."""
 
     code: str
     name: str
@@ -47,6 +48,7 @@ class Punch:
     place: Place = Place()
     condition: Condition = "unknown"
     condition_note: str = ""
+    turned: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +99,8 @@ class Press:
     unknown. gauge_x_*, gauge_r_*: travel of the back gauge, R from the die's top face.
     finger_height_mm, finger_depth_mm: size of the gauge finger. bending_speed_mm_s: ram speed
     while bending, None is unknown. holder: code of the holder in the ram. ram and bed: outline
-    by points, or width and height of a plain beam.
+    by points, or width and height of a plain beam. floor_below_die_mm: from the bed's face that
+    carries the die down to the floor, None is not looked at.
     """
 
     name: str
@@ -124,6 +127,7 @@ class Press:
     bed_points_mm: Ring = ()
     holder: str | None = None
     note: str = ""
+    floor_below_die_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

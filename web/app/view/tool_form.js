@@ -56,7 +56,7 @@ function outlineView(preview) {
  */
 function box(spec, value, change, wrong = [], options = spec.options) {
   const { name, label, type, hint = "" } = spec;
-  if (type === "pick") {
+  if (type === "pick" || type === "yes") {
     const all = spec.blank ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])] : options ?? [];
     return wide(spec, pick({ name, label, value, options: all, change, wrong }));
   }

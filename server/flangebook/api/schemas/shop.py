@@ -91,6 +91,12 @@ class PunchSchema(_ToolSchema):
     segments_mm = _segments()
     shape = Choice("straight", "gooseneck", "points", load_default="straight")
     neck_relief_mm = Quantity(LENGTH, 0.0, _SIZE, load_default=0.0)
+    turned = ma.fields.Boolean(
+        truthy={True},
+        falsy={False},
+        load_default=False,
+        metadata={"description": "Put in back to front: its outline mirrored."},
+    )
 
 
 class DieSchema(_ToolSchema):
@@ -141,6 +147,17 @@ class PressSchema(_Document):
     ram_points_mm = _ring()
     bed_points_mm = _ring()
     holder = ToolCode(load_default=None, allow_none=True)
+    floor_below_die_mm = Quantity(
+        LENGTH,
+        0.0,
+        _SIZE,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "From the bed's seat of the die to the floor; null: not looked at."
+        },
+    )
     note = Text(MOST_NOTE, lines=True, load_default="")
 
     @ma.validates_schema
