@@ -3,6 +3,7 @@
     FlangebookError
     +-- InputError        a value is outside what the calculation means anything for
     |   +-- RangeError    ... because it leaves a formula's published range
+    |   +-- OutlineError  an outline crosses itself, is open, has a hole, ...
     +-- NotAPartError          the section cannot exist (crosses itself, no flats, ...)
     +-- MissingToolError       a tool, metal or press named does not exist
 
@@ -11,6 +12,8 @@ sentence only when shown.
 """
 
 from __future__ import annotations
+
+Lines = tuple[tuple[tuple[float, float], ...], ...]
 
 
 class FlangebookError(Exception):
@@ -39,6 +42,34 @@ class InputError(FlangebookError):
 
 class RangeError(InputError):
     """A value leaves the range a published formula was given for."""
+
+
+class OutlineError(InputError):
+    """An outline, or a drawing with one, cannot be used.
+
+    code: stable name for programs, such as "crossing". lines_mm: what was understood of it,
+    each a list of points. edges: numbers of the edges at fault, from 1. marks_mm: the places.
+    layers: of a drawing, those that hold lines.
+    """
+
+    def __init__(
+        self,
+        what: str,
+        where: str = "",
+        right: str = "",
+        *,
+        code: str,
+        lines_mm: Lines = (),
+        edges: tuple[int, ...] = (),
+        marks_mm: tuple[tuple[float, float], ...] = (),
+        layers: tuple[str, ...] = (),
+    ) -> None:
+        super().__init__(what, where, right)
+        self.code = code
+        self.lines_mm = lines_mm
+        self.edges = edges
+        self.marks_mm = marks_mm
+        self.layers = layers
 
 
 class NotAPartError(FlangebookError):

@@ -11,9 +11,20 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from flangebook.bending.air_bend_geometry import shoulder_centre_x_mm
-from flangebook.bending.errors import InputError
-from flangebook.bending.ring import arc, box, check_simple, counter_clockwise, mirrored, moved
-from flangebook.bending.tooling import Die, Holder, Point, Press, Punch, Ring
+from flangebook.bending.errors import InputError, OutlineError
+from flangebook.bending.punch_shapes import gooseneck, straight
+from flangebook.bending.ring import (
+    arc,
+    box,
+    check_simple,
+    counter_clockwise,
+    mirrored,
+    moved,
+    tidy,
+)
+from flangebook.bending.tooling import Die, Holder, Press, Punch, Ring
+
+SEAM_MM = 0.01  # how level a die holder's foot and the bed's seat have to be
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,8 +53,8 @@ def punch_outline(punch: Punch) -> Ring:
     """The punch with its tip at (0, 0), body above.
 
     A straight punch is symmetrical. A gooseneck's throat opens to the operator (-x): its
-    front face lies ``neck_relief_mm`` behind the tip, its neck is as thick as the body. A
-    punch that is turned is the mirror image, whatever its shape.
+    front face lies ``neck_relief_mm`` behind the tip. A punch that is turned is the mirror
+    image, whatever its shape.
 
     Raises:
         InputError: its sizes do not fit together, or its points are no simple outline.
@@ -57,76 +68,7 @@ def punch_outline(punch: Punch) -> Ring:
         raise InputError(
             "A punch's nose is sharper than 180°.", "angle_deg", "Give the angle of its nose."
         )
-    return _gooseneck(punch) if punch.shape == "gooseneck" else _straight(punch)
-
-
-def _tip(punch: Punch) -> list[Point]:
-    """The rounded tip from the front flank's tangent to the back flank's."""
-    rise = 90.0 - punch.angle_deg / 2.0
-    radius = max(punch.tip_radius_mm, 0.0)
-    return arc((0.0, radius), radius, 270.0 - rise, 270.0 + rise)
-
-
-def _flank_top(tip: list[Point], half_width: float, punch: Punch) -> float:
-    """Height at which the back flank reaches ``half_width`` from the middle."""
-    x, y = tip[-1]
-    if x > half_width + 1e-9:
-        raise InputError(
-            "The tip is rounder than the body is wide.",
-            "tip_radius_mm",
-            f"Make the body at least {2.0 * x:.1f} mm wide, or the radius smaller.",
-        )
-    return y + (half_width - x) / math.tan(math.radians(punch.angle_deg) / 2.0)
-
-
-def _straight(punch: Punch) -> Ring:
-    tip = _tip(punch)
-    half = punch.body_width_mm / 2.0
-    shoulder = _flank_top(tip, half, punch)
-    if shoulder >= punch.height_mm:
-        raise InputError(
-            "The nose is longer than the punch.",
-            "height_mm",
-            f"With this nose and body the punch is more than {shoulder:.1f} mm high.",
-        )
-    top = punch.height_mm
-    return _tidy([*tip, (half, shoulder), (half, top), (-half, top), (-half, shoulder)])
-
-
-def _gooseneck(punch: Punch) -> Ring:
-    """Nose, a neck set back by the relief, then forward to the seat.
-
-    The neck leans back along the nose's own flank, so that a wing bent as sharp as the nose
-    clears it; where the punch is too short for that, at 45 degrees.
-    """
-    tip = _tip(punch)
-    width, relief, top = punch.body_width_mm, punch.neck_relief_mm, punch.height_mm
-    if relief <= 0.0:
-        raise InputError(
-            "A gooseneck has a throat.", "neck_relief_mm", "Give how far it lies behind the tip."
-        )
-    _flank_top(tip, width / 2.0, punch)
-    half, front = width / 2.0, max(width / 4.0, tip[-1][0])
-    front_y = _flank_top(tip, front, punch)
-    seat_low = top - min(0.15 * top, width)
-    throat_high = seat_low - (relief + half)
-    steep = 1.0 / math.tan(math.radians(punch.angle_deg) / 2.0)
-    for rise in (max(steep, 1.0), 1.0):
-        throat_low = front_y + rise * (relief + front)
-        neck_low = front_y + rise * (relief + width - front)
-        if max(throat_low, neck_low) < throat_high:
-            break
-    else:
-        least = (max(throat_low, neck_low) + relief + half) / 0.85
-        raise InputError(
-            "The throat is too deep for the punch's height.",
-            "neck_relief_mm",
-            f"With this relief the punch is more than {least:.0f} mm high.",
-        )
-    back = [(front, front_y), (relief + width, neck_low), (relief + width, throat_high)]
-    seat = [(half, seat_low), (half, top), (-half, top), (-half, seat_low)]
-    throat = [(relief, throat_high), (relief, throat_low), (-front, front_y)]
-    return _tidy([*tip, *back, *seat, *throat])
+    return gooseneck(punch) if punch.shape == "gooseneck" else straight(punch)
 
 
 @lru_cache(maxsize=512)
@@ -135,11 +77,13 @@ def die_outline(die: Die) -> Ring:
 
     The V's flanks and the top face meet ``v_opening_mm`` apart; each corner is rounded by
     the shoulder radius, whose centre lies V/2 + rd tan(beta/2) from the middle with
-    beta = 90 - angle/2.
+    beta = 90 - angle/2. A V of a block has the whole block's outline, by points.
 
     Raises:
         InputError: its sizes do not fit together, or its points are no simple outline.
     """
+    if die.turned:
+        return mirrored(die_outline(replace(die, turned=False)))
     if die.shape == "points":
         return by_points(die.points_mm)
     _positive(die, ("v_opening_mm", "angle_deg", "height_mm", "width_mm"))
@@ -166,7 +110,7 @@ def die_outline(die: Die) -> Ring:
             "Make the shoulder radius smaller.",
         )
     left = [(-x, y) for x, y in reversed(right)]
-    return _tidy([(-half, -height), (half, -height), (half, 0.0), *right, (0.0, -depth), *left,
+    return tidy([(-half, -height), (half, -height), (half, 0.0), *right, (0.0, -depth), *left,
                   (-half, 0.0)])  # fmt: skip
 
 
@@ -174,13 +118,34 @@ def die_outline(die: Die) -> Ring:
 def holder_outline(holder: Holder) -> Ring:
     """The holder with its seat for the punch at (0, 0), body above.
 
+    A plain block, or clamps of the overhangs' width with a body of its own width above them.
+
     Raises:
         InputError: its sizes do not fit together, or its points are no simple outline.
     """
-    if holder.points_mm:
+    if holder.points_mm and holder.shape != "clamps":
         return by_points(holder.points_mm)
+    if holder.shape == "points":
+        raise OutlineError(
+            "The outline has no points.", "points_mm", "Give at least three.", code="too-few-points"
+        )
     _positive(holder, ("height_mm", "overhang_front_mm", "overhang_back_mm"))
-    return box(-holder.overhang_front_mm, 0.0, holder.overhang_back_mm, holder.height_mm)
+    front, back, top = holder.overhang_front_mm, holder.overhang_back_mm, holder.height_mm
+    if holder.shape == "block":
+        return box(-front, 0.0, back, top)
+    _positive(holder, ("clamp_height_mm", "body_front_mm", "body_back_mm"))
+    up, body_front, body_back = (
+        float(value or 0.0)
+        for value in (holder.clamp_height_mm, holder.body_front_mm, holder.body_back_mm)
+    )
+    if up >= top:
+        raise InputError(
+            "The clamps are taller than the holder.",
+            "clamp_height_mm",
+            f"Give less than {top:g} mm; a plain block has none.",
+        )
+    return tidy([(-front, 0.0), (back, 0.0), (back, up), (body_back, up), (body_back, top),
+                 (-body_front, top), (-body_front, up), (-front, up)])  # fmt: skip
 
 
 @lru_cache(maxsize=32)
@@ -199,16 +164,66 @@ def ram_outline(press: Press) -> Ring:
 
 @lru_cache(maxsize=32)
 def bed_outline(press: Press) -> Ring:
-    """The bed, the face that carries the die at y = 0, body below.
+    """What the die stands on, the face that carries it at y = 0: the bed, and on it the riser or
+    die holder if there is one.
 
     Raises:
-        InputError: a size is not above 0, or its points are no simple outline.
+        InputError: a size is not above 0, or points are no simple outline.
     """
     if press.bed_points_mm:
-        return by_points(press.bed_points_mm, "bed_points_mm")
-    _positive(press, ("bed_width_mm", "bed_height_mm"))
-    half = press.bed_width_mm / 2.0
-    return box(-half, -press.bed_height_mm, half, 0.0)
+        bed = by_points(press.bed_points_mm, "bed_points_mm")
+    else:
+        _positive(press, ("bed_width_mm", "bed_height_mm"))
+        half = press.bed_width_mm / 2.0
+        bed = box(-half, -press.bed_height_mm, half, 0.0)
+    if press.die_holder_height_mm <= 0.0:
+        return bed
+    return _stood_on(die_holder_outline(press), moved(bed, 0.0, -press.die_holder_height_mm),
+                     -press.die_holder_height_mm)  # fmt: skip
+
+
+@lru_cache(maxsize=32)
+def die_holder_outline(press: Press) -> Ring:
+    """The riser or die holder, the face that carries the die at y = 0, body below.
+
+    Raises:
+        InputError: there is none, a size is not above 0, or points are no simple outline.
+    """
+    if press.die_holder_points_mm:
+        return by_points(press.die_holder_points_mm, "die_holder_points_mm")
+    _positive(press, ("die_holder_height_mm", "die_holder_width_mm"))
+    half = (press.die_holder_width_mm or 0.0) / 2.0
+    return box(-half, -press.die_holder_height_mm, half, 0.0)
+
+
+def _stood_on(upper: Ring, lower: Ring, seam_mm: float) -> Ring:
+    """One outline of two that meet on a level seam."""
+    foot, _ = _level_edge(upper, seam_mm, rightwards=True)
+    seat, where = _level_edge(lower, seam_mm, rightwards=False)
+    if foot is None or seat is None:
+        raise OutlineError(
+            "The die holder does not stand on the bed.",
+            "die_holder_points_mm" if foot is None else where,
+            f"Its foot and the bed's seat are level, {-seam_mm:g} mm below the die's seat.",
+            code="no-seat",
+            lines_mm=(upper, lower),
+        )
+    over = [upper[(foot + 1 + i) % len(upper)] for i in range(len(upper))]
+    under = [lower[(seat + 1 + i) % len(lower)] for i in range(len(lower))]
+    ring = tidy([*over, *under])
+    check_simple(ring, "die_holder_points_mm")
+    return ring
+
+
+def _level_edge(ring: Ring, y_mm: float, *, rightwards: bool) -> tuple[int | None, str]:
+    """The longest level edge at that height and in that direction, by its first point."""
+    best, length = None, 0.0
+    for i, (ax, ay) in enumerate(ring):
+        bx, by = ring[(i + 1) % len(ring)]
+        run = bx - ax if rightwards else ax - bx
+        if max(abs(ay - y_mm), abs(by - y_mm)) <= SEAM_MM and run > length:
+            best, length = i, run
+    return best, "bed_points_mm"
 
 
 def finger_outline(press: Press, x_mm: float, bottom_mm: float) -> Ring:
@@ -241,16 +256,7 @@ def tool_stack(
 def _positive(thing: object, names: tuple[str, ...]) -> None:
     for name in names:
         value = getattr(thing, name)
+        if value is None:
+            raise InputError("This size is missing.", name, "Give a number above 0.")
         if not (math.isfinite(value) and value > 0.0):
             raise InputError(f"{value:g} is no size.", name, "Give a number above 0.")
-
-
-def _tidy(points: list[Point]) -> Ring:
-    """The points without repeats, as a ring."""
-    kept: list[Point] = []
-    for p in points:
-        if not kept or math.dist(p, kept[-1]) > 1e-9:
-            kept.append(p)
-    if math.dist(kept[0], kept[-1]) <= 1e-9:
-        kept.pop()
-    return tuple(kept)

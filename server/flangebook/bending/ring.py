@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 
-from flangebook.bending.errors import InputError
+from flangebook.bending.errors import OutlineError
 from flangebook.bending.tooling import Point, Ring
 
 CHORD_ERROR_MM = 0.005
@@ -70,6 +71,17 @@ def arc(centre: Point, radius_mm: float, start_deg: float, end_deg: float) -> li
     ]
 
 
+def tidy(points: Iterable[Point]) -> Ring:
+    """The points as a ring, without repeats."""
+    kept: list[Point] = []
+    for p in points:
+        if not kept or math.dist(p, kept[-1]) > 1e-9:
+            kept.append(p)
+    if len(kept) > 1 and math.dist(kept[0], kept[-1]) <= 1e-9:
+        kept.pop()
+    return tuple(kept)
+
+
 def furthest_x(ring: Ring, low_mm: float, high_mm: float) -> tuple[float, float, float] | None:
     """The largest x of the ring at heights from low to high, its lowest and highest place.
 
@@ -109,35 +121,53 @@ def check_simple(ring: Ring, where: str = "points_mm") -> None:
     Edge n runs from point n to the next, counted from 1; the last closes the outline.
 
     Raises:
-        InputError: fewer than three points, a point twice running, no area, edges that meet.
+        OutlineError: fewer than three points, a point twice running, no area, edges that meet.
     """
     if len(ring) < 3:
-        raise InputError(
-            f"An outline of {len(ring)} points encloses nothing.", where, "Give at least three."
-        )
+        raise OutlineError(
+            f"An outline of {len(ring)} points encloses nothing.", where, "Give at least three.",
+            code="too-few-points", lines_mm=(ring,),
+        )  # fmt: skip
     if not all(math.isfinite(c) for p in ring for c in p):
-        raise InputError("A point is not a number.", where, "Give x and y in mm.")
+        raise OutlineError(
+            "A point is not a number.", where, "Give x and y in mm.", code="not-a-number"
+        )
     count = len(ring)
     for i in range(count):
         if math.dist(ring[i], ring[(i + 1) % count]) <= TOUCH_MM:
-            raise InputError(
+            raise OutlineError(
                 f"Points {i + 1} and {(i + 1) % count + 1} are the same.",
                 where,
                 "Leave one out; the last point need not repeat the first.",
+                code="same-point",
+                lines_mm=(ring,),
+                edges=(i + 1,),
+                marks_mm=(ring[i],),
             )
-    crossing = _first_crossing(ring)
+    crossing = first_crossing(ring)
     if crossing is not None:
-        raise InputError(
+        raise OutlineError(
             f"Edge {crossing[0]} meets edge {crossing[1]}.",
             where,
             "Go round the outline in order so that no edge meets another but its neighbours.",
+            code="crossing",
+            lines_mm=(ring,),
+            edges=crossing,
+            marks_mm=(_meeting(ring, *crossing),),
         )
     if abs(area(ring)) <= TOUCH_MM:
-        raise InputError("The outline encloses no area.", where, "Go once round the tool.")
+        raise OutlineError(
+            "The outline encloses no area.", where, "Go once round the tool.",
+            code="no-area", lines_mm=(ring,),
+        )  # fmt: skip
 
 
-def _first_crossing(ring: Ring) -> tuple[int, int] | None:
-    """Numbers of the first two edges that meet where they should not."""
+def first_crossing(ring: Ring) -> tuple[int, int] | None:
+    """Numbers, from 1, of the first two edges that meet where they should not.
+
+    >>> first_crossing(((0.0, 0.0), (4.0, 4.0), (4.0, 0.0), (0.0, 4.0)))
+    (1, 3)
+    """
     edges = list(zip(ring, (*ring[1:], ring[0]), strict=True))
     count = len(edges)
     for i in range(count):
@@ -148,6 +178,19 @@ def _first_crossing(ring: Ring) -> tuple[int, int] | None:
             elif _segments_meet(*edges[i], *edges[j]):
                 return (i + 1, j + 1)
     return None
+
+
+def _meeting(ring: Ring, one: int, other: int) -> Point:
+    """Where two edges meet; where they lie on each other, the middle of what they share."""
+    a, b = ring[one - 1], ring[one % len(ring)]
+    c, d = ring[other - 1], ring[other % len(ring)]
+    ux, uy, vx, vy = b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]
+    cross = ux * vy - uy * vx
+    if abs(cross) > 1e-9 * math.hypot(ux, uy) * math.hypot(vx, vy):
+        share = ((c[0] - a[0]) * vy - (c[1] - a[1]) * vx) / cross
+        return (a[0] + share * ux, a[1] + share * uy)
+    along = sorted((a, b, c, d), key=lambda p: (p[0] - a[0]) * ux + (p[1] - a[1]) * uy)
+    return ((along[1][0] + along[2][0]) / 2.0, (along[1][1] + along[2][1]) / 2.0)
 
 
 def _folds_back(one: tuple[Point, Point], two: tuple[Point, Point], *, last_first: bool) -> bool:

@@ -17,6 +17,7 @@ Ring = tuple[Point, ...]
 Condition = Literal["good", "worn", "damaged", "unknown"]
 PunchShape = Literal["straight", "gooseneck", "points"]
 DieShape = Literal["single_v", "points"]
+HolderShape = Literal["block", "clamps", "points"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,9 @@ class Place:
 class Punch:
     """A punch. height_mm: tip to seat. angle_deg: nose angle. body_width_mm: widest thickness
     of the body. neck_relief_mm: how far a gooseneck's throat lies behind the tip (0 for
-    straight). rating_kn_per_m None is unknown. segments_mm: lengths owned, one entry a piece.
+    straight). neck_width_mm: thickness of a gooseneck's neck, None as the body. throat_top_mm:
+    how high above the tip its throat begins to close again, None as high as the sizes allow.
+    rating_kn_per_m None is unknown. segments_mm: lengths owned, one entry a piece.
     turned: put in back to front, the outline mirrored in x."""
 
     code: str
@@ -49,12 +52,17 @@ class Punch:
     condition: Condition = "unknown"
     condition_note: str = ""
     turned: bool = False
+    neck_width_mm: float | None = None
+    throat_top_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Die:
     """A V die. v_opening_mm: between the sharp corners of top face and flanks.
-    angle_deg: of the V. shoulder_radius_mm: rounding of those corners."""
+    angle_deg: of the V. shoulder_radius_mm: rounding of those corners. turned: put in back to
+    front, the outline mirrored in x. block: code of the block that this V is cut in, whose other
+    V's are dies too and share its pieces; empty for a die of its own. width_mm of a V in a block
+    is twice its reach from the V's middle to the farther side."""
 
     code: str
     name: str
@@ -70,12 +78,15 @@ class Die:
     place: Place = Place()
     condition: Condition = "unknown"
     condition_note: str = ""
+    turned: bool = False
+    block: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Holder:
     """What holds the punch in the ram. overhang_front_mm / overhang_back_mm: from the tip's
-    line to the holder's faces, clamps included."""
+    line to the holder's faces, clamps included. Shape "clamps": clamps that wide stand
+    clamp_height_mm up from the seat, the body above reaches body_front_mm and body_back_mm."""
 
     code: str
     name: str
@@ -87,6 +98,10 @@ class Holder:
     place: Place = Place()
     condition: Condition = "unknown"
     condition_note: str = ""
+    shape: HolderShape = "block"
+    clamp_height_mm: float | None = None
+    body_front_mm: float | None = None
+    body_back_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,8 +114,9 @@ class Press:
     unknown. gauge_x_*, gauge_r_*: travel of the back gauge, R from the die's top face.
     finger_height_mm, finger_depth_mm: size of the gauge finger. bending_speed_mm_s: ram speed
     while bending, None is unknown. holder: code of the holder in the ram. ram and bed: outline
-    by points, or width and height of a plain beam. floor_below_die_mm: from the bed's face that
-    carries the die down to the floor, None is not looked at.
+    by points, or width and height of a plain beam. die_holder_*: the riser or die holder between
+    bed and die, height 0 for none; its outline is part of the bed's. floor_below_die_mm: from
+    the face that the die stands on down to the floor, None is not looked at.
     """
 
     name: str
@@ -128,6 +144,10 @@ class Press:
     holder: str | None = None
     note: str = ""
     floor_below_die_mm: float | None = None
+    die_holder_height_mm: float = 0.0
+    die_holder_width_mm: float | None = None
+    die_holder_points_mm: Ring = ()
+    die_holder_rating_kn_per_m: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
