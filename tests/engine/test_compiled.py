@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import os
 import subprocess
 import sys
@@ -118,3 +119,34 @@ def test_old_folders_go_and_new_ones_stay(tmp_path: Path, monkeypatch: pytest.Mo
     assert sorted(one.name for one in tmp_path.iterdir()) == [
         "compiled-me", "compiled-new", "else",
     ]  # fmt: skip
+
+
+def test_no_kernel_uses_what_its_kept_form_would_not_notice_change() -> None:
+    """A constant is compiled in; one from elsewhere could change under what is kept."""
+    here = Path(compiled.__file__).parent
+    files = [file for name in compiled._FOLDERS for file in sorted((here / name).glob("*.py"))]
+    kernels = 0
+    for file in files:
+        tree = ast.parse(file.read_text("utf-8"))
+        foreign = {
+            alias.asname or alias.name: node.module
+            for node in ast.walk(tree)
+            if isinstance(node, ast.ImportFrom) and _is_outside(node.module or "")
+            for alias in node.names
+        }
+        for function in ast.walk(tree):
+            if isinstance(function, ast.FunctionDef) and _is_kernel(function):
+                kernels += 1
+                body = [n for part in function.body for n in ast.walk(part)]
+                used = {node.id for node in body if isinstance(node, ast.Name)}
+                assert not used & set(foreign), (file.name, function.name)
+    assert kernels > 20
+
+
+def _is_outside(module: str) -> bool:
+    mine = (f"flangebook.bending.{name}" for name in (*compiled._FOLDERS, "compiled"))
+    return module.startswith("flangebook") and not module.startswith(tuple(mine))
+
+
+def _is_kernel(function: ast.FunctionDef) -> bool:
+    return any(isinstance(d, ast.Name) and d.id == "kernel" for d in function.decorator_list)
