@@ -64,6 +64,16 @@ def _unlike_codes(name: str, tools: Sequence[Mapping[str, Any]]) -> None:
                 {name: {number: {"code": [f"The code {one['code']} is there twice."]}}}
             )
         seen.add(key)
+        for place, opening in enumerate(_openings(one)):
+            key = str(opening["code"]).casefold()
+            if key in seen:
+                words = [f"The code {opening['code']} is there twice."]
+                raise ma.ValidationError({name: {number: {"openings": {place: {"code": words}}}}})
+            seen.add(key)
+
+
+def _openings(tool: Mapping[str, Any]) -> Sequence[Mapping[str, Any]]:
+    return tool["openings"] if tool.get("shape") == "multi_v" else ()
 
 
 def _drawn(name: str, value: Mapping[str, Any], place: str) -> None:

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 
 from flangebook.bending.errors import RangeError
 from flangebook.bending.faces import Against, Face, faces
-from flangebook.bending.outline import die_outline, punch_outline
+from flangebook.bending.outline import bed_outline, die_outline, punch_outline
 from flangebook.bending.part import Direction
 from flangebook.bending.pose import End, Stroke, facing, lying, sheet_during
 from flangebook.bending.ring import TOUCH_MM, bounds, furthest_x, moved
@@ -158,8 +158,7 @@ def _floor(x_mm: float, press: Press, die: Die) -> float:
     """How low the finger may go at this X: above the die, above the bed, or anywhere."""
     if x_mm < bounds(die_outline(die))[2]:
         return 0.0
-    half_bed = max((p[0] for p in press.bed_points_mm), default=press.bed_width_mm / 2.0)
-    return -die.height_mm if x_mm < half_bed else -math.inf
+    return -die.height_mm if x_mm < bounds(bed_outline(press))[2] else -math.inf
 
 
 def _place(

@@ -16,7 +16,7 @@ from flangebook.bending.tooling import Die, Holder, Press, Punch
 
 CAUTION_PERCENT = 80.0
 STOP_PERCENT = 100.0
-RatedThing = Literal["press", "press per metre", "punch", "die", "holder"]
+RatedThing = Literal["press", "press per metre", "punch", "die", "holder", "die holder"]
 
 _WHAT: dict[RatedThing, str] = {
     "press": "The press",
@@ -24,6 +24,7 @@ _WHAT: dict[RatedThing, str] = {
     "punch": "Punch",
     "die": "Die",
     "holder": "Holder",
+    "die holder": "Die holder",
 }
 _REMEDY: dict[RatedThing, str] = {
     "press": "Use a wider V, a thinner or softer sheet, or a stronger press.",
@@ -31,6 +32,7 @@ _REMEDY: dict[RatedThing, str] = {
     "punch": "Use a wider V or a punch with a higher rating.",
     "die": "Use a wider V or a die with a higher rating.",
     "holder": "Use a wider V or a holder with a higher rating.",
+    "die holder": "Use a wider V or a die holder with a higher rating.",
 }
 _FIND_OUT: dict[RatedThing, str] = {
     "press": "Read the force on the press's plate and enter it.",
@@ -38,6 +40,7 @@ _FIND_OUT: dict[RatedThing, str] = {
     "punch": "Read the rating on the punch or in its papers and enter it.",
     "die": "Read the rating on the die or in its papers and enter it.",
     "holder": "Read the rating on the holder or in its papers and enter it.",
+    "die holder": "Read the rating on the die holder or in its papers and enter it.",
 }
 
 
@@ -111,7 +114,8 @@ def ratings(
     Args:
         force_n: high end of the force band [N].
         bend_length_mm: length of the bend [mm].
-        press: compared by total force and, over this length, by force per metre.
+        press: compared by total force and, over this length, by force per metre, with the
+            die holder on its bed.
         punch: compared by force per metre, like die and holder.
         die: see punch.
         holder: see punch.
@@ -126,6 +130,8 @@ def ratings(
         rows.append(Rating("press", press.name, force_n / 1000.0, press.force_kn))
         limit = press.force_per_m_limit_kn_per_m
         rows.append(Rating("press per metre", press.name, per_m, limit))
+        if press.die_holder_height_mm > 0.0:
+            rows.append(Rating("die holder", "", per_m, press.die_holder_rating_kn_per_m))
     if punch is not None:
         rows.append(Rating("punch", punch.code, per_m, punch.rating_kn_per_m))
     if die is not None:

@@ -92,7 +92,7 @@ def die_of(block: Block, number: int) -> Die:
         shape="points",
         points_mm=block_outline(block, number),
         block=block.like.code,
-    )
+    )  # turned stays as it is: the whole block is put in back to front
 
 
 def _face(block: Block, face: Face) -> tuple[float, float]:

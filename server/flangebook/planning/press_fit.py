@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from flangebook.bending import outline_checks
 from flangebook.bending.checks import Check
 from flangebook.bending.ratings import bend_length_fits
 from flangebook.bending.tooling import Press
@@ -16,7 +17,11 @@ def press_checks(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
     if press is None:
         return ()
     length = bend_length_fits(press, one.wanted.bend_length_mm)
-    found = (*_height(one, equipment, press), *_holder(equipment, press))
+    found = (
+        *_height(one, equipment, press),
+        *_holder(equipment, press),
+        *_outlines(one, equipment),
+    )
     return found if length is None else (length, *found)
 
 
@@ -25,13 +30,15 @@ def _height(one: Fit, equipment: Equipment, press: Press) -> Iterable[Check]:
     if not (one.punch.code and one.die.code and one.bend):
         return
     holder = equipment.holder.height_mm if equipment.holder else 0.0
-    stack = one.punch.height_mm + one.die.height_mm + holder
+    stack = one.punch.height_mm + one.die.height_mm + holder + press.die_holder_height_mm
+    below = " and die holder" if press.die_holder_height_mm else ""
     numbers = {"stack_mm": stack, "open_height_mm": press.open_height_mm}
     if stack + one.wanted.thickness_mm >= press.open_height_mm:
         yield Check(
             "stop",
             "tools-too-tall",
-            "Punch, holder and die stand {stack_mm} tall, the press opens {open_height_mm}.",
+            f"Punch, holder, die{below} stand {{stack_mm}} tall, "
+            "the press opens {open_height_mm}.",
             "Use lower tools.",
             numbers,
         )
@@ -46,6 +53,15 @@ def _height(one: Fit, equipment: Equipment, press: Press) -> Iterable[Check]:
             "Use taller tools or put a riser under the die.",
             {"reach_mm": reach, "bottom_mm": bottom},
         )
+
+
+def _outlines(one: Fit, equipment: Equipment) -> Iterable[Check]:
+    """Outlines by points that do not stand where the tool is: clearance is checked with them."""
+    if equipment.holder is not None:
+        yield from outline_checks.holder_checks(equipment.holder)
+    if one.punch.code and one.die.code:
+        yield from outline_checks.punch_checks(one.punch)
+        yield from outline_checks.die_checks(one.die)
 
 
 def _holder(equipment: Equipment, press: Press) -> Iterable[Check]:

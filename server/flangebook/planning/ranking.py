@@ -21,7 +21,10 @@ from flangebook.bending.witnesses import CODE as HANDBOOK_DIFFERS
 from flangebook.planning.fit import USUAL_V_OVER_T, Equipment, Fit, Wanted, fit
 
 _WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
-_LOAD_CODES = {"press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load"}
+_LOAD_CODES = {
+    "press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load",
+    "die-holder-load",
+}  # fmt: skip
 # What two ways to predict make of a bend says little about the tools it is made in.
 _NOT_OF_THE_TOOLS = {*_LOAD_CODES, HANDBOOK_DIFFERS}
 UNPREDICTABLE = 20  # worse than any number of findings that forbid a bend

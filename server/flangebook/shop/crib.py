@@ -9,12 +9,13 @@ from typing import Any
 
 from flangebook.bending.metals import Figure, Metal
 from flangebook.bending.tooling import Crib, Die, Holder, Place, Press, Punch, Ring
+from flangebook.bending.v_block import Block, Opening, die_of
 from flangebook.shop import documents
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store
 
 JsonDict = Mapping[str, Any]
-_RINGS = ("points_mm", "ram_points_mm", "bed_points_mm")
+_RINGS = ("points_mm", "ram_points_mm", "bed_points_mm", "die_holder_points_mm")
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +43,7 @@ def _tooling(kept: Mapping[documents.Name, Any]) -> Tooling:
         press=press_from(kept["press"]) if kept["press"] else None,
         crib=Crib(
             tuple(punch_from(one) for one in kept["punches"]),
-            tuple(die_from(one) for one in kept["dies"]),
+            tuple(die for one in kept["dies"] for die in dies_from(one)),
             tuple(holder_from(one) for one in kept["holders"]),
         ),
         metals={one["code"]: metal_from(one) for one in kept["metals"]},
@@ -60,8 +61,43 @@ def punch_from(kept: JsonDict) -> Punch:
 
 
 def die_from(kept: JsonDict) -> Die:
-    """A die from its JSON."""
+    """A die from its JSON; of a block the one that is up.
+
+    Raises InputError when a block's V's do not fit it.
+    """
+    if kept.get("shape") == "multi_v":
+        return die_of(_block(kept), kept["up"])
     return Die(**_tool(kept, Die))
+
+
+def dies_from(kept: JsonDict) -> list[Die]:
+    """The dies that a die's JSON makes: one, or one for each V of a block.
+
+    Raises InputError when a block's V's do not fit it.
+    """
+    if kept.get("shape") != "multi_v":
+        return [die_from(kept)]
+    block = _block(kept)
+    return [die_of(block, number) for number in range(1, len(block.openings) + 1)]
+
+
+def _block(kept: JsonDict) -> Block:
+    like = Die(**_tool({**kept, "shape": "single_v", "points_mm": ()}, Die))
+    return Block(like, tuple(_opening(one, like) for one in kept["openings"]))
+
+
+def _opening(kept: JsonDict, like: Die) -> Opening:
+    rating = kept["rating_kn_per_m"]
+    return Opening(
+        kept["code"],
+        f"{like.name or like.code}, V {kept['v_opening_mm']:g}",
+        kept["v_opening_mm"],
+        kept["angle_deg"],
+        kept["shoulder_radius_mm"],
+        kept["face"],
+        kept["centre_mm"],
+        like.rating_kn_per_m if rating is None else rating,
+    )
 
 
 def holder_from(kept: JsonDict) -> Holder:

@@ -27,7 +27,7 @@ function ratingBar(rating) {
 }
 
 /** @type {Record<string, string>} */
-const TITLES = { press: "Press", "press per metre": "Bed and ram, per length", punch: "Punch", die: "Die", holder: "Holder" };
+const TITLES = { press: "Press", "press per metre": "Bed and ram, per length", punch: "Punch", die: "Die", holder: "Holder", "die holder": "Die holder" };
 
 /** @param {Rating} rating @returns {string} */
 function saying({ load_kn, load_kn_per_m, rating_kn, rating_kn_per_m, share_percent }) {

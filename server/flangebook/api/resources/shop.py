@@ -17,6 +17,7 @@ from flangebook.api.schemas.shop import DOCUMENTS, OUTLINED
 from flangebook.api.sending import sent, the_store
 from flangebook.planning.answer import checks_json
 from flangebook.shop import documents
+from flangebook.shop.crib import tooling
 
 blp = Blueprint("shop", __name__, url_prefix="/api/v1", description="What the shop has.")
 _TITLES = {
@@ -78,4 +79,6 @@ def outline() -> Response:
     if not isinstance(kind, str) or kind not in OUTLINED:
         raise ma.ValidationError({"kind": [f"Give one of: {', '.join(OUTLINED)}."]})
     value = OUTLINED[kind]().load(body)
-    return sent({**outlines_of(kind, value), "checks": checks_json(tool_checks(kind, value))})
+    found = outlines_of(kind, value)
+    checks = tool_checks(kind, value, tooling(the_store()).press)
+    return sent({**found, "checks": checks_json(checks)})

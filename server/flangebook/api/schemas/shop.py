@@ -17,11 +17,21 @@ from flangebook.api.quantities import (
     STRESS,
     Kind,
 )
-from flangebook.api.schemas.fields import MOST_NOTE, Choice, Many, Quantity, Text, ToolCode
+from flangebook.api.schemas.fields import (
+    MOST_NOTE,
+    Choice,
+    Many,
+    Quantity,
+    Text,
+    ToolCode,
+    Whole,
+    YesNo,
+)
 
 MOST_TOOLS = 500
 MOST_SEGMENTS = 200
 MOST_POINTS = 400
+MOST_OPENINGS = 24
 _SIZE = 5_000.0
 
 
@@ -81,6 +91,25 @@ def _segments() -> Many:
     )
 
 
+def _maybe_size(words: str) -> Quantity:
+    return Quantity(
+        LENGTH,
+        0.0,
+        _SIZE,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": words},
+    )
+
+
+def _turned() -> YesNo:
+    return YesNo(
+        load_default=False,
+        metadata={"description": "Put in back to front: its outline mirrored."},
+    )
+
+
 class PunchSchema(_ToolSchema):
     """A punch."""
 
@@ -91,16 +120,49 @@ class PunchSchema(_ToolSchema):
     segments_mm = _segments()
     shape = Choice("straight", "gooseneck", "points", load_default="straight")
     neck_relief_mm = Quantity(LENGTH, 0.0, _SIZE, load_default=0.0)
-    turned = ma.fields.Boolean(
-        truthy={True},
-        falsy={False},
-        load_default=False,
-        metadata={"description": "Put in back to front: its outline mirrored."},
+    neck_width_mm = _maybe_size("Thickness of a gooseneck's neck; null: as the body.")
+    throat_top_mm = _maybe_size(
+        "Height above the tip where a gooseneck's throat begins to close; null: as high as can be."
+    )
+    turned = _turned()
+
+
+class OpeningSchema(ma.Schema):
+    """One V of a block, a die of its own when it is up."""
+
+    code = ToolCode(
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "Of the die it makes; without one, the block's with a number."},
+    )
+    v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, required=True)
+    angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
+    shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
+    face = Choice("top", "back", "bottom", "front", load_default="top")
+    centre_mm = Quantity(
+        LENGTH,
+        -_SIZE,
+        _SIZE,
+        load_default=0.0,
+        metadata={"description": "Its middle from its face's, + to the gauge with that face up."},
+    )
+    rating_kn_per_m = Quantity(
+        FORCE_PER_LENGTH,
+        0.0,
+        100_000.0,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "null: as the block's."},
     )
 
 
+_OF_THE_ONE_UP = ("v_opening_mm", "angle_deg", "shoulder_radius_mm")
+
+
 class DieSchema(_ToolSchema):
-    """A die with one V."""
+    """A die with one V, or a block with several (``multi_v``): then ``openings`` has them, each
+    with a code to plan with, and the die's own V is that of the opening that is ``up``."""
 
     v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, required=True)
     angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
@@ -108,15 +170,61 @@ class DieSchema(_ToolSchema):
     height_mm = _size()
     width_mm = _size()
     segments_mm = _segments()
-    shape = Choice("single_v", "points", load_default="single_v")
+    shape = Choice("single_v", "multi_v", "points", load_default="single_v")
+    openings = Many(ma.fields.Nested(OpeningSchema), MOST_OPENINGS, load_default=list)
+    up = Whole(
+        1,
+        MOST_OPENINGS,
+        load_default=1,
+        metadata={"description": "Number of the opening that is drawn up, from 1."},
+    )
+    turned = _turned()
+
+    @ma.pre_load
+    def _v_that_is_up(self, data: Any, **_: Any) -> Any:
+        """A block's own V is read from its openings, whatever was sent."""
+        if not isinstance(data, dict) or data.get("shape") != "multi_v":
+            return data
+        openings, up = data.get("openings"), data.get("up", 1)
+        if not (isinstance(openings, list) and type(up) is int and 1 <= up <= len(openings)):
+            return data
+        one = openings[up - 1]
+        same = {k: one[k] for k in _OF_THE_ONE_UP if k in one} if isinstance(one, dict) else {}
+        return {**data, **same}
+
+    @ma.validates_schema
+    def _has_what_is_up(self, data: dict[str, Any], **_: Any) -> None:
+        if data["shape"] != "multi_v":
+            return
+        if not data["openings"]:
+            raise ma.ValidationError("A block has at least one V.", "openings")
+        if data["up"] > len(data["openings"]):
+            raise ma.ValidationError(f"It has {len(data['openings'])} openings.", "up")
+
+    @ma.post_load
+    def _with_codes(self, data: dict[str, Any], **_: Any) -> dict[str, Any]:
+        for number, one in enumerate(data["openings"], 1):
+            one["code"] = one["code"] or f"{data['code'][:36]}.{number}"
+        return data
 
 
 class HolderSchema(_ToolSchema):
-    """What holds the punch in the ram."""
+    """What holds the punch in the ram: a plain block, clamps with a body above them, or points."""
 
     height_mm = _size()
     overhang_front_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
     overhang_back_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
+    shape = Choice("block", "clamps", "points", load_default="block")
+    clamp_height_mm = _maybe_size("How far the clamps reach up from the punch's seat.")
+    body_front_mm = _maybe_size("From the tip's line to the front of the body above the clamps.")
+    body_back_mm = _maybe_size("From the tip's line to the back of the body above the clamps.")
+
+    @ma.pre_load
+    def _shape_of_old(self, data: Any, **_: Any) -> Any:
+        """Before holders had shapes, points were the outline wherever there were any."""
+        if isinstance(data, dict) and "shape" not in data and data.get("points_mm"):
+            return {**data, "shape": "points"}
+        return data
 
 
 class PressSchema(_Document):
@@ -147,17 +255,19 @@ class PressSchema(_Document):
     ram_points_mm = _ring()
     bed_points_mm = _ring()
     holder = ToolCode(load_default=None, allow_none=True)
-    floor_below_die_mm = Quantity(
+    floor_below_die_mm = _maybe_size(
+        "From the face that the die stands on down to the floor; null: not looked at."
+    )
+    die_holder_height_mm = Quantity(
         LENGTH,
         0.0,
         _SIZE,
-        above=True,
-        load_default=None,
-        allow_none=True,
-        metadata={
-            "description": "From the bed's seat of the die to the floor; null: not looked at."
-        },
+        load_default=0.0,
+        metadata={"description": "Of the riser or die holder between bed and die; 0: none."},
     )
+    die_holder_width_mm = _maybe_size("Of a plain one; null where points are given.")
+    die_holder_points_mm = _ring()
+    die_holder_rating_kn_per_m = _rating()
     note = Text(MOST_NOTE, lines=True, load_default="")
 
     @ma.validates_schema
