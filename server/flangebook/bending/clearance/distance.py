@@ -1,0 +1,57 @@
+"""Distances between edges, and whether a point lies in an outline."""
+
+from __future__ import annotations
+
+import math
+
+from flangebook.bending.compiled import kernel
+from flangebook.bending.ordering.problem import Floats, Ints
+
+
+@kernel
+def _to_segment2(
+    px: float, py: float, ax: float, ay: float, bx: float, by: float
+) -> float:
+    """Squared distance of a point to an edge."""
+    dx, dy = bx - ax, by - ay
+    length2 = dx * dx + dy * dy
+    share = 0.0
+    if length2 > 0.0:
+        share = min(1.0, max(0.0, ((px - ax) * dx + (py - ay) * dy) / length2))
+    ex, ey = px - ax - share * dx, py - ay - share * dy
+    return ex * ex + ey * ey
+
+
+@kernel
+def between_edges(
+    ax: float, ay: float, bx: float, by: float, cx: float, cy: float, dx: float, dy: float
+) -> float:
+    """Distance between two edges; 0 where they cross."""
+    ux, uy, vx, vy = bx - ax, by - ay, dx - cx, dy - cy
+    wx, wy = cx - ax, cy - ay
+    across = ux * vy - uy * vx
+    if across != 0.0:
+        s, t = (wx * vy - wy * vx) / across, (wx * uy - wy * ux) / across
+        if 0.0 <= s <= 1.0 and 0.0 <= t <= 1.0:
+            return 0.0
+    return math.sqrt(
+        min(
+            min(_to_segment2(ax, ay, cx, cy, dx, dy), _to_segment2(bx, by, cx, cy, dx, dy)),
+            min(_to_segment2(cx, cy, ax, ay, bx, by), _to_segment2(dx, dy, ax, ay, bx, by)),
+        )
+    )
+
+
+@kernel
+def is_inside(
+    x: float, y: float, edges: Floats, edge_of: Ints, first: int, past: int, tool: int
+) -> bool:
+    """Whether a point lies inside the outline of that tool (even-odd rule)."""
+    inside = False
+    for i in range(first, past):
+        ay, by = edges[i, 1], edges[i, 3]
+        if edge_of[i] == tool and (ay > y) != (by > y):
+            ax, bx = edges[i, 0], edges[i, 2]
+            if x < (bx - ax) * (y - ay) / (by - ay) + ax:
+                inside = not inside
+    return inside

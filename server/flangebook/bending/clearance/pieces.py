@@ -1,0 +1,111 @@
+"""A wing as pieces outwards from the bend line, and the outline of each.
+
+Piece 0 is the sheet from the bend line to the first fold; piece k is fold k (its arc when it is
+finished, as much straight sheet when not) and the flat behind it. A piece depends only on the
+folds up to its own, never on those further out, so what is found for it holds for every wing
+that begins alike.
+
+Wing frame: the sheet's middle line leaves the bend line along +x, +y is the side of the punch.
+"""
+
+from __future__ import annotations
+
+import math
+
+from flangebook.bending.compiled import kernel
+from flangebook.bending.ordering.problem import LEFT, Floats, Problem, wing_count, wing_fold
+
+MOST_SEGMENTS = 128
+CHORD_ERROR_MM = 0.01
+MOST_CHORDS = 56
+
+
+@kernel
+def piece_end(problem: Problem, bend: int, side: int, k: int) -> float:
+    """Developed length from the bend line to where piece k ends, arcs taking their allowance."""
+    edge = problem.at[bend] if side == LEFT else problem.length - problem.at[bend]
+    if k >= wing_count(bend, side, len(problem.at)):
+        return float(edge)
+    fold = wing_fold(bend, side, k)
+    return float(abs(problem.at[fold] - problem.at[bend]) - 0.5 * problem.allowance[fold])
+
+
+@kernel
+def fold_angle(problem: Problem, bend: int, side: int, k: int) -> float:
+    """How far fold k (from 1) of the wing is bent when finished [rad], towards the punch > 0."""
+    fold = wing_fold(bend, side, k - 1)
+    return float(problem.angle[fold] if problem.angle[bend] > 0.0 else -problem.angle[fold])
+
+
+@kernel
+def pose_after(
+    problem: Problem, bend: int, side: int, k: int, bent: int, x: float, y: float, heading: float
+) -> tuple[float, float, float]:
+    """Where the middle line is at the end of piece k, from where it is at its start."""
+    length = piece_end(problem, bend, side, k)
+    if k > 0:
+        fold = wing_fold(bend, side, k - 1)
+        taken = problem.allowance[fold]
+        length -= piece_end(problem, bend, side, k - 1)
+        if bent:
+            angle = fold_angle(problem, bend, side, k)
+            radius = math.copysign(problem.radius[fold] + 0.5 * problem.thickness, angle)
+            x += radius * (math.sin(heading + angle) - math.sin(heading))
+            y += radius * (math.cos(heading) - math.cos(heading + angle))
+            heading += angle
+            length -= taken
+    length = max(length, 0.0)
+    return x + length * math.cos(heading), y + length * math.sin(heading), heading
+
+
+@kernel
+def piece_outline(
+    problem: Problem, bend: int, side: int, k: int, bent: int,
+    x: float, y: float, heading: float, thinner: float, out: Floats,
+) -> int:  # fmt: skip
+    """Put the edges of piece k into ``out`` (x1, y1, x2, y2), and say how many.
+
+    Both faces, and at the sheet's end the cut edge. Arcs are chords that enclose the sheet.
+    thinner: how much each face is drawn in, where touching is allowed [mm].
+    """
+    half = 0.5 * problem.thickness - thinner
+    count = 0
+    length = piece_end(problem, bend, side, k)
+    if k > 0:
+        fold = wing_fold(bend, side, k - 1)
+        length -= piece_end(problem, bend, side, k - 1)
+        if bent:
+            length -= problem.allowance[fold]
+            angle = fold_angle(problem, bend, side, k)
+            middle = problem.radius[fold] + 0.5 * problem.thickness
+            turn = 1.0 if angle > 0.0 else -1.0
+            cx, cy = x - turn * middle * math.sin(heading), y + turn * middle * math.cos(heading)
+            inner, outer = max(middle - half, 0.0), middle + half
+            each = 2.0 * math.acos(outer / (outer + CHORD_ERROR_MM))
+            chords = min(max(int(math.ceil(abs(angle) / each)), 1), MOST_CHORDS)
+            beyond = outer / math.cos(0.5 * abs(angle) / chords)
+            for i in range(chords):
+                a, b = heading + angle * i / chords, heading + angle * (i + 1) / chords
+                for r in (inner, beyond):
+                    out[count, 0] = cx + turn * r * math.sin(a)
+                    out[count, 1] = cy - turn * r * math.cos(a)
+                    out[count, 2] = cx + turn * r * math.sin(b)
+                    out[count, 3] = cy - turn * r * math.cos(b)
+                    count += 1
+            x, y, heading = cx + turn * middle * math.sin(heading + angle), (
+                cy - turn * middle * math.cos(heading + angle)
+            ), heading + angle
+    length = max(length, 0.0)
+    cos, sin = math.cos(heading), math.sin(heading)
+    last = k == wing_count(bend, side, len(problem.at))
+    if last:
+        length -= thinner
+    for v in (half, -half):
+        out[count, 0], out[count, 1] = x - v * sin, y + v * cos
+        out[count, 2], out[count, 3] = x + length * cos - v * sin, y + length * sin + v * cos
+        count += 1
+    if last:
+        out[count, 0], out[count, 1] = out[count - 1, 2], out[count - 1, 3]
+        out[count, 2], out[count, 3] = out[count - 2, 2], out[count - 2, 3]
+        count += 1
+    return count
