@@ -7,7 +7,17 @@ from flask import Flask
 from flangebook.api import bodies, guard, intake, problems, static
 from flangebook.api.config import Config
 from flangebook.api.openapi import make_api
-from flangebook.api.resources import bends, cards, evidence, feed, labels, parts, shop, trials
+from flangebook.api.resources import (
+    bends,
+    cards,
+    evidence,
+    feed,
+    labels,
+    outlines,
+    parts,
+    shop,
+    trials,
+)
 from flangebook.shop import demo
 from flangebook.shop.store import Store, open_store
 
@@ -28,7 +38,7 @@ def create_app(config: Config) -> Flask:
     static.register(app, config)
     api = make_api(app)
     problems.register(app)
-    for group in (feed, bends, parts, cards, trials, evidence, labels, shop):
+    for group in (feed, bends, parts, cards, trials, evidence, labels, shop, outlines):
         api.register_blueprint(group.blp)
     return app
 

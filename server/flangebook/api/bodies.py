@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Collection
 from contextlib import suppress
 from typing import Any, NoReturn
 
@@ -44,6 +45,16 @@ def read_json(taken: Request) -> Any:
         raise ProblemError(400, f"The body is not JSON: {error.msg} at {where}.") from None
     except ValueError as error:  # an integer of thousands of digits
         raise ProblemError(400, f"The body is not JSON that can be used: {error}.") from None
+
+
+def read_file(taken: Request, kinds: Collection[str], called: str) -> bytes:
+    """The body as it is.
+
+    Refuses another content type (415), a body over the bound (413).
+    """
+    if taken.mimetype not in kinds:
+        raise ProblemError(415, f"Send {called}, with the content type {' or '.join(kinds)}.")
+    return _body(taken)
 
 
 def register(app: Flask) -> None:

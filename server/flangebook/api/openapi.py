@@ -33,6 +33,17 @@ IF_MATCH = {
 View = TypeVar("View", bound=Callable[..., Response])
 
 
+class WrongOutline(ma.Schema):
+    """What is wrong with an outline, to be drawn: lines as understood, edges at fault (numbers
+    from 1, of the first line), places, and a drawing's layers."""
+
+    code = ma.fields.String(required=True)
+    lines_mm = ma.fields.List(ma.fields.List(ma.fields.List(ma.fields.Float())), required=True)
+    edges = ma.fields.List(ma.fields.Integer(), required=True)
+    marks_mm = ma.fields.List(ma.fields.List(ma.fields.Float()), required=True)
+    layers = ma.fields.List(ma.fields.String(), required=True)
+
+
 class Problem(ma.Schema):
     """An error, as RFC 9457 has it."""
 
@@ -45,6 +56,7 @@ class Problem(ma.Schema):
         values=ma.fields.List(ma.fields.String()),
         metadata={"description": "What is wrong, field by field; lists are counted from 0."},
     )
+    outline = ma.fields.Nested(WrongOutline)
 
 
 class Blueprint(flask_smorest.Blueprint):  # type: ignore[misc]

@@ -8,7 +8,7 @@ dotted from the outside in, lists counted from 0.
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from http import HTTPStatus
 from typing import Any
 
@@ -17,7 +17,7 @@ from flask import Flask, Response
 from sqlalchemy.exc import OperationalError
 from werkzeug.exceptions import HTTPException, MethodNotAllowed, RequestEntityTooLarge
 
-from flangebook.bending.errors import FlangebookError
+from flangebook.bending.errors import FlangebookError, OutlineError
 from flangebook.shop.errors import FullError, ShopError, StaleError, TakenError, UnknownError
 from flangebook.shop.writing import json_text
 
@@ -64,8 +64,9 @@ def answer(
     detail: str,
     errors: Errors | None = None,
     headers: Mapping[str, str] | None = None,
+    outline: Mapping[str, Any] | None = None,
 ) -> Response:
-    """The problem as a response."""
+    """The problem as a response; ``outline`` draws what is wrong with one."""
     body: dict[str, Any] = {
         "type": "about:blank",
         "title": HTTPStatus(status).phrase,
@@ -74,6 +75,8 @@ def answer(
     }
     if errors:
         body["errors"] = errors
+    if outline:
+        body["outline"] = outline
     text = json_text(body).encode("utf-8", "replace")
     made = Response(text, status, content_type=CONTENT_TYPE)
     made.headers["Cache-Control"] = "no-store"
@@ -135,7 +138,21 @@ def _flat(messages: Any, place: str = "") -> Iterator[tuple[str, str]]:
 def _unusable(error: FlangebookError) -> Response:
     words = f"{error.what} {error.right}".strip()
     errors = {error.where: [words]} if error.where else None
-    return answer(422, str(error), errors)
+    drawn = _outline(error) if isinstance(error, OutlineError) else None
+    return answer(422, str(error), errors, outline=drawn)
+
+
+def _outline(error: OutlineError) -> dict[str, Any]:
+    def rounded(points: Iterable[tuple[float, float]]) -> list[list[float]]:
+        return [[round(x, 3) + 0.0, round(y, 3) + 0.0] for x, y in points]
+
+    return {
+        "code": error.code,
+        "lines_mm": [rounded(line) for line in error.lines_mm],
+        "edges": list(error.edges),
+        "marks_mm": rounded(error.marks_mm),
+        "layers": list(error.layers),
+    }
 
 
 def _refused(error: ShopError) -> Response:

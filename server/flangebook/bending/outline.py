@@ -198,12 +198,13 @@ def die_holder_outline(press: Press) -> Ring:
 
 def _stood_on(upper: Ring, lower: Ring, seam_mm: float) -> Ring:
     """One outline of two that meet on a level seam."""
-    foot, _ = _level_edge(upper, seam_mm, rightwards=True)
-    seat, where = _level_edge(lower, seam_mm, rightwards=False)
+    upper, lower = _without_level_points(upper), _without_level_points(lower)
+    foot = _level_edge(upper, seam_mm, rightwards=True)
+    seat = _level_edge(lower, seam_mm, rightwards=False)
     if foot is None or seat is None:
         raise OutlineError(
             "The die holder does not stand on the bed.",
-            "die_holder_points_mm" if foot is None else where,
+            "die_holder_points_mm" if foot is None else "bed_points_mm",
             f"Its foot and the bed's seat are level, {-seam_mm:g} mm below the die's seat.",
             code="no-seat",
             lines_mm=(upper, lower),
@@ -215,7 +216,15 @@ def _stood_on(upper: Ring, lower: Ring, seam_mm: float) -> Ring:
     return ring
 
 
-def _level_edge(ring: Ring, y_mm: float, *, rightwards: bool) -> tuple[int | None, str]:
+def _without_level_points(ring: Ring) -> Ring:
+    """The ring without points in the middle of a level stretch."""
+    around = zip((ring[-1], *ring[:-1]), ring, (*ring[1:], ring[0]), strict=True)
+    return tuple(
+        b for a, b, c in around if not (a[1] == b[1] == c[1] and (b[0] - a[0]) * (c[0] - b[0]) > 0)
+    )
+
+
+def _level_edge(ring: Ring, y_mm: float, *, rightwards: bool) -> int | None:
     """The longest level edge at that height and in that direction, by its first point."""
     best, length = None, 0.0
     for i, (ax, ay) in enumerate(ring):
@@ -223,7 +232,7 @@ def _level_edge(ring: Ring, y_mm: float, *, rightwards: bool) -> tuple[int | Non
         run = bx - ax if rightwards else ax - bx
         if max(abs(ay - y_mm), abs(by - y_mm)) <= SEAM_MM and run > length:
             best, length = i, run
-    return best, "bed_points_mm"
+    return best
 
 
 def finger_outline(press: Press, x_mm: float, bottom_mm: float) -> Ring:

@@ -40,6 +40,8 @@ def gooseneck(punch: Punch) -> Ring:
     """
     width, relief, top = punch.body_width_mm, punch.neck_relief_mm, punch.height_mm
     neck = width if punch.neck_width_mm is None else punch.neck_width_mm
+    if neck <= 0.0:
+        raise InputError("A neck has a thickness.", "neck_width_mm", "Give a number above 0.")
     if relief <= 0.0:
         raise InputError(
             "A gooseneck has a throat.", "neck_relief_mm", "Give how far it lies behind the tip."

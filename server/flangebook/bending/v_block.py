@@ -56,7 +56,8 @@ def block_outline(block: Block, number: int) -> Ring:
     ring = tidy(points)
     crossing = first_crossing(ring)
     if crossing is not None:
-        ways = {owners[points.index(ring[n - 1])] for n in crossing} - {0}
+        ends = [ring[(n + i) % len(ring)] for n in crossing for i in (-1, 0)]
+        ways = {owners[points.index(p)] for p in ends} - {0}
         one = max(ways, default=1)
         raise InputError(
             "This V runs into another V or through the block."
