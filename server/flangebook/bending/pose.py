@@ -41,13 +41,35 @@ class Stroke:
 
 
 @dataclass(frozen=True, slots=True)
+class Pressing:
+    """What a step's motion is worked out from (``step_motion``): the strip as it lies in the
+    press, the active bend's number there, what the punch does to it, and the die."""
+
+    strip: Strip
+    number: int
+    stroke: Stroke
+    die: Die
+
+
+@dataclass(frozen=True, slots=True)
+class Closing:
+    """The same for the flattening of a hem: included angle [deg], inside radius [mm] and
+    allowance [mm] of its fold before and after."""
+
+    strip: Strip
+    number: int
+    acute: tuple[float, float, float]
+    closed: tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
 class StepDrawing:
     """Outlines of one step in the press frame [mm]; a ring is empty where there is no tool.
 
     gauge_after is drawn back where the wing would sweep through the finger.
     gauge_point: where finger and sheet touch before the bend, None without a gauge.
     bounds: smallest x, smallest y, largest x, largest y of sheet, punch, die and gauge; the
-    ram, its holder and the bed run on beyond it.
+    ram, its holder and the bed run on beyond it. moves: what its motion follows from.
     """
 
     sheet_before: Ring
@@ -64,6 +86,7 @@ class StepDrawing:
     gauge_after: Ring
     gauge_point: Point | None
     bounds: tuple[float, float, float, float]
+    moves: Pressing | Closing | None = None
 
 
 def facing(strip: Strip, number: int, direction: Direction, gauged_end: End) -> tuple[Strip, int]:
@@ -170,6 +193,7 @@ def step_drawing(
         gauge_after=drawn_back,
         gauge_point=gauge.contact if gauge else None,
         bounds=bounds(shown),
+        moves=Pressing(faced, n, stroke, die),
     )
 
 
@@ -215,4 +239,5 @@ def flatten_drawing(
         gauge_after=empty,
         gauge_point=None,
         bounds=bounds((*before, *after)),
+        moves=Closing(faced, n, acute, closed),
     )

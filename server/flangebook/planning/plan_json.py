@@ -28,6 +28,7 @@ from flangebook.planning.answer import (
 from flangebook.planning.bend_json import allowance_opinions, origins
 from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
+from flangebook.planning.motion_json import motion_json
 from flangebook.planning.steps import PlannedStep
 
 SAME_ALLOWANCE_MM = 0.1
@@ -223,6 +224,7 @@ def step_json(
         "hits": _hits(step),
         "corrections": corrections,
         "drawing": drawing_json(step.drawing, equipment, one),
+        "motion": motion_json(step, equipment),
         "checks": checks_json(checks),
     }
 

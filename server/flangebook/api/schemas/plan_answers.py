@@ -86,6 +86,19 @@ Hits = answer(
 SettingFor = answer(
     "SettingFor", measured_deg=number(), set_angle_deg=number(), punch_depth_mm=number()
 )
+Frame = answer(
+    "Frame",
+    share=number(),
+    phase=one_of("approach", "bend", "release", "withdrawal"),
+    included_angle_deg=number(),
+    punch_y_mm=number(),
+    left=ma.fields.List(number()),
+    right=ma.fields.List(number()),
+    inside_radius_mm=number(),
+    half_arc_mm=number(),
+    gauge_x_mm=maybe(),
+)
+Motion = answer("Motion", thickness_mm=number(), left=ring(), right=ring(), frames=many(Frame))
 STEP_PREDICTED = (
     "set_angle_deg",
     "punch_depth_mm",
@@ -130,6 +143,7 @@ Step = answer(
     hits=one(Hits, allow_none=True),
     corrections=many(SettingFor),
     drawing=one(Drawing, allow_none=True),
+    motion=one(Motion, allow_none=True),
     checks=many(Check),
 )
 

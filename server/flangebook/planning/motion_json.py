@@ -1,0 +1,84 @@
+"""A step's motion as the API gives it: two rigid outlines and where they lie in each frame."""
+
+from __future__ import annotations
+
+from flangebook.bending.pose import Closing, StepDrawing
+from flangebook.bending.ring import bounds
+from flangebook.bending.step_motion import Frame, Placed, StepMotion, closing_motion, pressed_motion
+from flangebook.bending.tooling import Ring
+from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.fit import Equipment, Fit
+from flangebook.planning.steps import PlannedStep
+
+LEAST_LIFT_MM = 10.0
+USUAL_LIFT_MM = 80.0  # where no press is known: enough to see it come down
+
+
+def motion_json(step: PlannedStep, equipment: Equipment) -> JsonDict | None:
+    """The motion of a step; None where the step could not be drawn."""
+    if step.drawing is None or step.drawing.moves is None:
+        return None
+    moves = step.drawing.moves
+    if isinstance(moves, Closing):
+        return _json(closing_motion(moves))
+    if step.fit is None:
+        return None
+    gauge_x, back = (None, 0.0) if equipment.press is None else _gauge(step.drawing)
+    return _json(
+        pressed_motion(
+            moves,
+            released_deg=step.fit.wanted.included_angle_deg,
+            lift_mm=_lift_mm(equipment, step.fit),
+            gauge_x_mm=gauge_x,
+            draw_back_mm=back,
+        )
+    )
+
+
+def _gauge(drawing: StepDrawing) -> tuple[float | None, float]:
+    """Where the finger's face stands, as drawn, and how far it draws back [mm]."""
+    if not drawing.gauge or drawing.gauge_point is None:
+        return None, 0.0
+    return drawing.gauge_point[0], bounds(drawing.gauge_after)[0] - bounds(drawing.gauge)[0]
+
+
+def _lift_mm(equipment: Equipment, one: Fit) -> float:
+    """How far the punch can rise from first touch, by open height and stroke of the press."""
+    press, holder = equipment.press, equipment.holder
+    if press is None:
+        return USUAL_LIFT_MM
+    tools = one.punch.height_mm + one.die.height_mm + press.die_holder_height_mm
+    tools += holder.height_mm if holder else 0.0
+    room = press.open_height_mm - tools - one.wanted.thickness_mm
+    return max(LEAST_LIFT_MM, min(room, press.stroke_mm))
+
+
+def _json(motion: StepMotion) -> JsonDict:
+    return {
+        "thickness_mm": number(motion.thickness_mm, 3),
+        "left": _ring(motion.left),
+        "right": _ring(motion.right),
+        "frames": [_frame(f) for f in motion.frames],
+    }
+
+
+def _frame(frame: Frame) -> JsonDict:
+    return {
+        "share": number(frame.share, 4),
+        "phase": frame.phase,
+        "included_angle_deg": number(frame.included_angle_deg, 3),
+        "punch_y_mm": number(frame.punch_y_mm, 3),
+        "left": _placed(frame.left),
+        "right": _placed(frame.right),
+        "inside_radius_mm": number(frame.inside_radius_mm, 3),
+        "half_arc_mm": number(frame.half_arc_mm, 3),
+        "gauge_x_mm": maybe(frame.gauge_x_mm, 3),
+    }
+
+
+def _placed(placed: Placed) -> list[float]:
+    return [number(placed.x_mm, 3), number(placed.y_mm, 3), number(placed.turned_deg, 3)]
+
+
+def _ring(points: Ring) -> list[list[float]]:
+    return [[number(x, 2), number(y, 2)] for x, y in points]
