@@ -157,7 +157,7 @@ class OpeningSchema(ma.Schema):
     )
 
 
-_OF_THE_ONE_UP = ("v_opening_mm", "angle_deg", "shoulder_radius_mm")
+_ANY_V = {"v_opening_mm": 10, "angle_deg": 90, "shoulder_radius_mm": 1}
 
 
 class DieSchema(_ToolSchema):
@@ -186,11 +186,11 @@ class DieSchema(_ToolSchema):
         if not isinstance(data, dict) or data.get("shape") != "multi_v":
             return data
         openings, up = data.get("openings"), data.get("up", 1)
-        if not (isinstance(openings, list) and type(up) is int and 1 <= up <= len(openings)):
-            return data
-        one = openings[up - 1]
-        same = {k: one[k] for k in _OF_THE_ONE_UP if k in one} if isinstance(one, dict) else {}
-        return {**data, **same}
+        at = up - 1 if type(up) is int else 0
+        one = openings[at] if isinstance(openings, list) and 0 <= at < len(openings) else None
+        given = one if isinstance(one, dict) else {}
+        # What is missing or wrong there is told there, not a second time here.
+        return {**data, **_ANY_V, **{k: v for k, v in given.items() if k in _ANY_V}}
 
     @ma.validates_schema
     def _has_what_is_up(self, data: dict[str, Any], **_: Any) -> None:
