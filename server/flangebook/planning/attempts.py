@@ -115,10 +115,10 @@ def _attempt(
 ) -> Attempt:
     part = trials.part
     fits = choose_tools(trials, steps, folded_by_rule(part, trials.metal), against)
-    folded = _folded(trials, steps, fits)
+    folded = folded_in(trials, steps, fits)
     if _falls_short(part, folded, steps, fits):
         fits = choose_tools(trials, steps, folded, against)
-        folded = _folded(trials, steps, fits)
+        folded = folded_in(trials, steps, fits)
     bench = benches.setdefault(folded, Bench(part, folded, trials.equipment))
     ends = chosen_ends(bench, steps, fits, doubtful)
     return Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
@@ -136,7 +136,7 @@ def _falls_short(
     return False
 
 
-def _folded(
+def folded_in(
     trials: Trials, steps: Sequence[Operation], fits: Sequence[Fit | None]
 ) -> tuple[FoldedBend, ...]:
     """How each bend comes out of the tools chosen; by rule where none could be predicted."""

@@ -1,0 +1,61 @@
+"""What the user wishes of the order, apart from an order of their own."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from flangebook.bending.errors import InputError
+
+MARGIN_MM = 2.0
+"""Clearance wanted between part and tools unless another is asked for (common practice)."""
+MOST_MARGIN_MM = 50.0
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """Wishes for the order.
+
+    first, last: number of the bend to make first or last, from 1. no_turn_over, no_turn_end:
+    never turn the part that way. one_set_up: no change of tools. critical_flats: numbers of the
+    flats to gauge directly if any order allows. margin_mm: clearance wanted [mm].
+    """
+
+    first: int | None = None
+    last: int | None = None
+    no_turn_over: bool = False
+    no_turn_end: bool = False
+    one_set_up: bool = False
+    critical_flats: tuple[int, ...] = ()
+    margin_mm: float = MARGIN_MM
+
+    def check(self, bends: int) -> None:
+        """Refuse wishes that no part of so many bends can have.
+
+        Raises:
+            InputError: a bend or flat that is not there, one bend both first and last, a margin
+                out of range.
+        """
+        for name, number in (("first", self.first), ("last", self.last)):
+            if number is not None and not 1 <= number <= bends:
+                raise InputError(
+                    f"There is no bend {number}.", f"wishes.{name}", f"Give one of 1 to {bends}."
+                )
+        if self.first is not None and self.first == self.last and bends > 1:
+            raise InputError(
+                f"Bend {self.first} cannot be both first and last.",
+                "wishes.last",
+                "Name another bend.",
+            )
+        for i, flat in enumerate(self.critical_flats):
+            if not 1 <= flat <= bends + 1:
+                raise InputError(
+                    f"There is no flat {flat}.",
+                    f"wishes.critical_flats.{i}",
+                    f"Give one of 1 to {bends + 1}.",
+                )
+        if not 0.0 <= self.margin_mm <= MOST_MARGIN_MM:
+            raise InputError(
+                f"A clearance of {self.margin_mm:g} mm cannot be kept.",
+                "wishes.margin_mm",
+                f"Give 0 to {MOST_MARGIN_MM:g} mm.",
+            )

@@ -1,0 +1,342 @@
+"""The order, the tools and the ends of a part: searched for exactly, and checked once more.
+
+The dies are taken first as the ranking has them, since they give the radii and so the shape of
+the half-made part; every punch of the crib is open to the search with them, then other dies.
+What is found is drawn up with the bends as the chosen tools really give them, and every step is
+looked at again on that shape; where that refuses a step, the search is gone again.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+from flangebook.bending.errors import InputError
+from flangebook.bending.order import Order, outside_in
+from flangebook.bending.ordering.cost import Cost
+from flangebook.bending.ordering.explain import DeadEnd, Refused, dead_ends, refused_steps
+from flangebook.bending.ordering.problem import LEFT, Problem
+from flangebook.bending.ordering.search import Found, Known, Move, Progress, code_of, search
+from flangebook.bending.part import Part
+from flangebook.bending.pose import End
+from flangebook.bending.section import FoldedBend
+from flangebook.bending.tooling import Die, Press
+from flangebook.planning.attempts import Attempt, best_attempt, folded_in
+from flangebook.planning.fit import Fit
+from flangebook.planning.operations import operations
+from flangebook.planning.order_problem import (
+    Bending,
+    ToolPair,
+    bending_of,
+    order_problem,
+    pairs_of,
+)
+from flangebook.planning.steps import Bench
+from flangebook.planning.tool_choice import Trials
+from flangebook.bending.wishes import Wishes
+
+DEADLINE_S = 20.0
+MOST_ROUNDS = 4
+MOST_DIES = 4
+SMALL = 12
+"""Up to so many bends a search takes moments, so that several can be made."""
+HANDLING = ("critical", "turn_overs", "held_close", "turn_ends", "tool_changes", "slides")
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """How long a plan may take, whether it is still wanted, and who is told how far it is."""
+
+    deadline_s: float = DEADLINE_S
+    cancelled: Callable[[], bool] | None = None
+    progress: Callable[[Progress], None] | None = None
+
+    def until(self, started: float) -> float:
+        """Seconds that are left."""
+        return max(self.deadline_s - (time.monotonic() - started), 0.05)
+
+
+@dataclass(frozen=True, slots=True)
+class Searched:
+    """What the search says of a part.
+
+    found: its answer; None where it could not be asked (no press, no tools of the shop's own).
+    problem, pairs, known: what it was asked. refused: steps of the order that cannot be made.
+    dead_ends: sets of bends none of which can have been made last.
+    """
+
+    attempt: Attempt
+    order: Order
+    found: Found | None = None
+    problem: Problem | None = None
+    pairs: tuple[ToolPair, ...] = ()
+    known: Known | None = None
+    refused: tuple[Refused, ...] = ()
+    dead_ends: tuple[DeadEnd, ...] = ()
+    looked_at: int = 0
+    seconds: float = 0.0
+    moves: tuple[Move, ...] = ()
+
+    @property
+    def cost(self) -> Cost | None:
+        """What the order costs."""
+        return self.found.cost if self.found else None
+
+
+@dataclass(frozen=True, slots=True)
+class _Drawn:
+    """An order drawn up with the bends as its tools give them."""
+
+    attempt: Attempt
+    problem: Problem
+    known: Known
+    moves: tuple[Move, ...]
+    bad: tuple[tuple[int, Move], ...]
+
+
+def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None) -> Searched:
+    """The cheapest order of the part, or why there is none.
+
+    Raises:
+        InputError: the part's own order does not name every bend once.
+    """
+    limits = limits or Limits()
+    started = time.monotonic()
+    part, equipment = trials.part, trials.equipment
+    sequence = part.order or outside_in(part).sequence
+    base = _attempt_by_rule(trials, sequence)
+    press, crib = equipment.press, equipment.crib
+    bending = bending_of(part, base.steps)
+    if press is None or not crib.punches or not crib.dies:
+        return Searched(base, _unchecked(part, sequence))
+    looked_at = 0
+    asked: Searched | None = None
+    for dies in _die_sets(trials, bending, base):
+        try:
+            tried = _with_dies(trials, bending, base, dies, press, wishes, limits, started)
+        except InputError:
+            continue
+        if tried is None:
+            continue
+        looked_at += tried.looked_at
+        asked = asked or tried
+        if tried.found is not None and tried.found.status != "none":
+            asked = tried
+            break
+    seconds = time.monotonic() - started
+    if asked is None:
+        return Searched(base, _unchecked(part, sequence))
+    if asked.found is not None and asked.found.status == "none":
+        asked = _least_bad(trials, bending, base, asked, limits, started)
+    return replace(asked, looked_at=looked_at, seconds=seconds)
+
+
+def _attempt_by_rule(trials: Trials, sequence: Sequence[int]) -> Attempt:
+    steps = operations(
+        trials.part, trials.metal, trials.equipment.crib, sequence, trials.largest_radius_mm()
+    )
+    return best_attempt(trials, steps)
+
+
+def _unchecked(part: Part, sequence: Sequence[int]) -> Order:
+    rule = outside_in(part)
+    if part.order is not None:
+        return Order(tuple(sequence), "given", False, "The order given. Clearance not checked.")
+    return rule
+
+
+def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> list[list[Die]]:
+    """The dies of the attempt by rule, then each other die that may make every bend."""
+    chosen = {one.die.code: one.die for one in base.fits if one is not None and one.die.code}
+    sets = [list(chosen.values())] if chosen else []
+    ranked = []
+    for die in trials.equipment.crib.dies:
+        total = 0.0
+        for step in bending.steps:
+            fits = [v for p, v in trials.for_step(step).items() if p[1] == die.code]
+            costs = [cost for cost, one in fits if one.bend is not None and not one.stops]
+            if not costs:
+                break
+            total += min(costs)
+        else:
+            if [die.code] != list(chosen):
+                ranked.append((total, die.code, die))
+    return [*sets, *([die] for _, _, die in sorted(ranked)[:MOST_DIES])]
+
+
+def _with_dies(
+    trials: Trials, bending: Bending, base: Attempt, dies: Sequence[Die], press: Press,
+    wishes: Wishes, limits: Limits, started: float,
+) -> Searched | None:  # fmt: skip
+    """The cheapest order with these dies, drawn up and looked at again; None without a pair."""
+    pairs = _by_merit(trials, bending, pairs_of(trials, bending, dies, trials.punches))
+    if not pairs:
+        return None
+    folded = _folded_with(trials, bending, base, dies)
+    banned: list[tuple[int, Move]] = []
+    looked_at = 0
+    for _ in range(MOST_ROUNDS):
+        problem = order_problem(trials, bending, folded, pairs, press, wishes)
+        known = Known(problem)
+        found = _preferring(problem, known, pairs, banned, limits, started)
+        looked_at += found.looked_at
+        if not found.sequence:
+            order = Order((), "search", False, "")
+            ends = dead_ends(problem, found, known) if found.status == "none" else ()
+            return Searched(base, order, found, problem, tuple(pairs), known, (), ends, looked_at)
+        drawn = _drawn_up(trials, bending, pairs, found.sequence, press, wishes)
+        if not drawn.bad:
+            proven = found.proven and not any(step.hits for step in bending.steps)
+            order = Order(
+                _numbers(found.sequence),
+                "given" if trials.part.order is not None else "search",
+                proven,
+                "",
+            )
+            return Searched(drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known,
+                            (), (), looked_at, 0.0, drawn.moves)  # fmt: skip
+        folded = drawn.attempt.bench.folded
+        banned += drawn.bad
+    order = Order(_numbers(found.sequence), "search", False, "")
+    return Searched(drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known, (), (),
+                    looked_at, 0.0, drawn.moves)  # fmt: skip
+
+
+def _by_merit(trials: Trials, bending: Bending, pairs: Sequence[ToolPair]) -> list[ToolPair]:
+    """The pairs, those that suit the bends best first, turned ones behind."""
+    def merit(pair: ToolPair) -> tuple[bool, float]:
+        costs = [trials.for_step(step)[pair.codes][0] for step in bending.steps]
+        return pair.punch.turned, sum(min(c, 1000.0) for c in costs)
+
+    return sorted(pairs, key=merit)
+
+
+def _preferring(
+    problem: Problem, known: Known, pairs: Sequence[ToolPair],
+    banned: Sequence[tuple[int, Move]], limits: Limits, started: float,
+) -> Found:  # fmt: skip
+    """The cheapest order; among equals the one that needs the fewest of the lesser pairs."""
+    best = _search(problem, known, banned, limits, started)
+    if best.status != "found" or len(problem.at) > SMALL:
+        return best
+    for count in range(1, len(pairs)):
+        allowed = problem.allowed.copy()
+        allowed[:, count:] = False
+        if not allowed.any(axis=1).all():
+            continue
+        found = _search(problem._replace(allowed=allowed), known, banned, limits, started)
+        if found.status == "found" and _handling(found) == _handling(best):
+            return found
+    return best
+
+
+def _search(
+    problem: Problem, known: Known, banned: Sequence[tuple[int, Move]], limits: Limits,
+    started: float, *, soft: bool = False,
+) -> Found:  # fmt: skip
+    return search(
+        problem,
+        deadline_s=limits.until(started),
+        cancelled=limits.cancelled,
+        progress=limits.progress,
+        soft=soft,
+        banned=banned,
+        known=known,
+    )
+
+
+def _handling(found: Found) -> tuple[float, ...]:
+    return tuple(getattr(found.cost, name) for name in HANDLING)
+
+
+def _numbers(moves: Sequence[Move]) -> tuple[int, ...]:
+    return tuple(move.bend + 1 for move in moves)
+
+
+def _folded_with(
+    trials: Trials, bending: Bending, base: Attempt, dies: Sequence[Die]
+) -> tuple[FoldedBend, ...]:
+    """How the bends come out of these dies, with the punch that suits each best."""
+    codes = {die.code for die in dies}
+    fits = dict(zip((s.number for s in base.steps), base.fits, strict=True))
+    chosen: list[Fit | None] = []
+    for step in bending.steps:
+        one = next((fits[s.number] for s in base.steps
+                    if s.bend == step.bend and not s.flattens), None)  # fmt: skip
+        if one is None or one.die.code not in codes:
+            able = {p: v for p, v in trials.for_step(step).items() if p[1] in codes}
+            pair = min(able, key=lambda p: (able[p][1].bend is None, able[p][0]))
+            trials.seen_by_model(step, pair)
+            one = trials.for_step(step)[pair][1]
+        chosen.append(one)
+    return folded_in(trials, bending.steps, chosen)
+
+
+def _drawn_up(
+    trials: Trials, bending: Bending, pairs: Sequence[ToolPair], moves: Sequence[Move],
+    press: Press, wishes: Wishes,
+) -> _Drawn:  # fmt: skip
+    """The order with the bends as the model gives them in its tools, each step looked at again."""
+    part = trials.part
+    steps = operations(part, trials.metal, trials.equipment.crib, _numbers(moves),
+                       trials.largest_radius_mm())  # fmt: skip
+    by_bend = {move.bend + 1: move for move in moves}
+    fits: list[Fit | None] = []
+    for step in steps:
+        if step.flattens:
+            fits.append(None)
+            continue
+        pair = pairs[by_bend[step.bend].pair]
+        trials.seen_by_model(step, pair.codes)
+        one = trials.for_step(step)[pair.codes][1]
+        fits.append(replace(one, punch=pair.punch))
+    ends: list[End] = ["left" if by_bend[s.bend].end == LEFT else "right" for s in steps]
+    folded = folded_in(trials, steps, fits)
+    bench = Bench(part, folded, trials.equipment)
+    attempt = Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
+    problem = order_problem(trials, bending, folded, pairs, press, wishes)
+    known = Known(problem)
+    bad, made = [], 0
+    for move in moves:
+        if code_of(problem, made, move, known):
+            bad.append((made, move))
+        made |= 1 << move.bend
+    return _Drawn(attempt, problem, known, tuple(moves), tuple(bad))
+
+
+def _least_bad(
+    trials: Trials, bending: Bending, base: Attempt, asked: Searched, limits: Limits,
+    started: float,
+) -> Searched:  # fmt: skip
+    """With no order: the one with the fewest steps that cannot be made, to show why."""
+    assert asked.problem is not None
+    assert asked.known is not None
+    press = trials.equipment.press
+    assert press is not None
+    able = asked.problem.allowed.any(axis=1)
+    order = Order(_numbers_of(base), "given" if trials.part.order else "search", False, "")
+    if not able.all():
+        return replace(asked, attempt=base, order=order)
+    found = _search(asked.problem, asked.known, (), limits, started, soft=True)
+    if not found.sequence:
+        return replace(asked, attempt=base, order=order)
+    refused = refused_steps(found)
+    wishes = Wishes(margin_mm=asked.problem.margin)
+    drawn = _drawn_up(trials, bending, asked.pairs, found.sequence, press, wishes)
+    order = replace(order, sequence=_numbers(found.sequence))
+    return replace(
+        asked, attempt=drawn.attempt, order=order, refused=refused, moves=tuple(found.sequence)
+    )
+
+
+def _numbers_of(attempt: Attempt) -> tuple[int, ...]:
+    return tuple(dict.fromkeys(step.bend for step in attempt.steps))
+
+
+def handling_counts(found: Found | None) -> dict[str, int]:
+    """Turn-overs, end turns, tool changes and slides of an order."""
+    cost = found.cost if found else None
+    names = ("turn_overs", "turn_ends", "tool_changes", "slides")
+    return {name: int(getattr(cost, name)) if cost else 0 for name in names}
+
