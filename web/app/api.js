@@ -1,6 +1,6 @@
 // Talking to the shop's server. Nothing else in the app calls fetch.
 
-/** @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>}} ProblemBody */
+/** @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>, outline?: import("../drawing/outline_fault.js").Fault}} ProblemBody */
 
 /** The server answered, and said no. */
 export class Problem extends Error {
@@ -11,6 +11,7 @@ export class Problem extends Error {
     this.title = body.title;
     /** @type {Record<string, string[]>} */
     this.errors = body.errors ?? {};
+    this.outline = body.outline ?? null;
   }
 }
 
@@ -30,9 +31,23 @@ export class Unreachable extends Error {
  * @returns {Promise<Answer>}
  */
 export async function call(method, path, { body, etag, signal, timeout = 8000 } = {}) {
+  const type = body === undefined ? "" : "application/json";
+  return ask(method, path, body === undefined ? undefined : JSON.stringify(body), { type, etag, signal, timeout });
+}
+
+/** Send a file as it is. @param {string} path @param {Blob} file @param {string} type @param {AbortSignal} [signal] @returns {Promise<Answer>} */
+export async function upload(path, file, type, signal) {
+  return ask("POST", path, file, { type, signal, timeout: 20_000 });
+}
+
+/**
+ * @param {string} method @param {string} path @param {BodyInit|undefined} sent
+ * @param {{type: string, etag?: string|null, signal?: AbortSignal, timeout: number}} how @returns {Promise<Answer>}
+ */
+async function ask(method, path, sent, { type, etag, signal, timeout }) {
   /** @type {Record<string, string>} */
   const headers = { Accept: "application/json" };
-  if (body !== undefined) headers["Content-Type"] = "application/json";
+  if (type) headers["Content-Type"] = type;
   if (etag) headers["If-Match"] = etag;
   const limit = AbortSignal.timeout(timeout);
   /** @type {Response} */
@@ -41,7 +56,7 @@ export async function call(method, path, { body, etag, signal, timeout = 8000 } 
     response = await fetch(`/api/v1${path}`, {
       method,
       headers,
-      body: body === undefined ? undefined : JSON.stringify(body),
+      body: sent,
       signal: signal ? AbortSignal.any([signal, limit]) : limit,
       cache: "no-store",
     });

@@ -1,6 +1,7 @@
 // Between what stands in the boxes and what the API takes. Text that is not a plain number goes as
 // typed: the server reads units and says what it does not understand.
 import { FIGURES, NUMBERS } from "./metal_fields.js";
+import { rowsOf, textOf } from "./openings.js";
 import { GROUPS } from "./tool_fields.js";
 import { lengthToType, typedLength } from "./units.js";
 
@@ -40,8 +41,28 @@ const TYPES = {
     show: (value) => (value ?? []).map((/** @type {number[]} */ [x, y]) => `${lengthToType(x)}, ${lengthToType(y)}`).join("\n"),
     take: (text) => lines(text).map((line) => line.split(line.includes(",") ? "," : /\s+/).map((piece) => typedLength(piece))),
   },
+  openings: { show: (value) => textOf((value ?? []).map(openingToType)), take: (text) => rowsOf(text).map(openingToSend) },
   figure: { show: String, take: String },
 };
+
+/** @param {Record<string, any>} opening @returns {import("./openings.js").OpeningRow} */
+function openingToType(opening) {
+  const { show } = TYPES.number;
+  return {
+    v: lengthToType(opening.v_opening_mm), angle: show(opening.angle_deg), radius: lengthToType(opening.shoulder_radius_mm),
+    face: opening.face, centre: lengthToType(opening.centre_mm), code: opening.code ?? "", rating: show(opening.rating_kn_per_m),
+  };
+}
+
+/** What is needed and empty is left out, so that the server says so. @param {import("./openings.js").OpeningRow} row */
+function openingToSend({ v, angle, radius, face, centre, code, rating }) {
+  const sizes = { v_opening_mm: typedLengthOrNull(v), angle_deg: typedNumber(angle), shoulder_radius_mm: typedLengthOrNull(radius), centre_mm: typedLengthOrNull(centre) };
+  const given = Object.fromEntries(Object.entries(sizes).filter(([, value]) => value !== null));
+  return { ...given, face: face || "top", code: code || null, rating_kn_per_m: typedNumber(rating) };
+}
+
+/** Points for a box, a line each. @param {[number, number][]} points */
+export const pointsToType = (points) => TYPES.points.show(points);
 
 /** @param {Drawn} kind @returns {FieldSpec[]} */
 export const specsOf = (kind) => GROUPS[kind].flatMap((group) => group.fields);
@@ -118,8 +139,16 @@ export function sortErrors(errors, names) {
     const inPath = `.${path}.`;
     const box = names.filter((name) => inPath.includes(`.${name}.`)).sort((a, b) => b.length - a.length)[0];
     const piece = /\.(\d+)$/.exec(path)?.[1];
-    if (box) (byName[box] ??= []).push(...(piece && inPath.endsWith(`.${box}.${piece}.`) ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`) : words));
+    if (box === "openings") (byName.openings ??= []).push(...words.map((said) => aboutOpening(path, said)));
+    else if (box) (byName[box] ??= []).push(...(piece && inPath.endsWith(`.${box}.${piece}.`) ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`) : words));
     else others.push(...words.map((said) => `${path}: ${said}`));
   }
   return { byName, others };
+}
+
+/** "dies.3.openings.1.angle_deg" is said at the second V. @param {string} path @param {string} said */
+function aboutOpening(path, said) {
+  const [, number, field] = /openings\.(\d+)(?:\.(\w+))?$/.exec(path) ?? [];
+  if (number === undefined) return said;
+  return `V ${Number(number) + 1}: ${field ? `${field}: ` : ""}${said}`;
 }

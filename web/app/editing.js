@@ -1,8 +1,10 @@
 // Editing one record of the shop: what is typed stays until it is saved, whatever the server says.
 import { Problem } from "./api.js";
 import { same } from "./crib.js";
-import { sortErrors } from "./draft.js";
+import { pointsToType, sortErrors } from "./draft.js";
+import { dxfReader } from "./dxf.js";
 import { askBeforeLeaving } from "./router.js";
+import { lengthToType } from "./units.js";
 import { differencesBetween } from "./view/clash.js";
 import { focusFirstWrong } from "./view/field.js";
 
@@ -93,8 +95,23 @@ export async function startEditing(job, signal) {
     show();
   }
 
+  /** DXF readers by the box their points go to. @type {Map<string, import("./dxf.js").DxfReader>} */
+  const readers = new Map();
+  /** @param {import("./dxf.js").DxfKind} kind @param {string} name */
+  function reader(kind, name) {
+    const made = readers.get(name) ?? dxfReader(kind, { signal, show, took: (answer) => took(name, answer) });
+    readers.set(name, made);
+    return made;
+  }
+
+  /** Points from a drawing; its height where none was typed. @param {string} name @param {any} answer */
+  function took(name, { points_mm: points, height_mm: height }) {
+    if (name === "points_mm" && state.draft.height_mm === "") change("height_mm", lengthToType(height));
+    change(name, pointsToType(points));
+  }
+
   job.preview?.(typed());
-  return { state, change, takeTheirs, show, save: () => write(typed()), takeOut: () => write(null) };
+  return { reader, state, change, takeTheirs, show, save: () => write(typed()), takeOut: () => write(null) };
 }
 
 /** @typedef {Awaited<ReturnType<typeof startEditing>>} Edit */

@@ -20,7 +20,8 @@ export function outlinePreview(kind, show, leaving) {
     async (/** @type {Record<string, unknown>} */ tool, signal) => (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
     ({ answer, error }) => {
       if (answer) lastGood = parts(answer);
-      show({ parts: lastGood, checks: aboutOutline(answer), wrong: error ? saidAbout(error) : [] });
+      const fault = error instanceof Problem && error.outline?.lines_mm.length ? error.outline : null;
+      show({ parts: lastGood, checks: aboutOutline(answer), wrong: error ? saidAbout(error) : [], fault });
     },
     leaving,
   );
@@ -34,7 +35,8 @@ function sized(kind, tool) {
   const list = /** @type {import("./draft.js").Drawn} */ ({ punch: "punches", die: "dies", holder: "holders", press: "press" }[kind]);
   return specsOf(list)
     .filter(({ type, blank, when }) => ["length", "number"].includes(type) && blank === undefined && (!when || when(/** @type {any} */ (tool))))
-    .every(({ name }) => tool[name] !== undefined);
+    .every(({ name }) => tool[name] !== undefined)
+    && (tool.shape !== "multi_v" || tool.openings.every((/** @type {Record<string, any>} */ one) => one.v_opening_mm && one.angle_deg && one.shoulder_radius_mm));
 }
 
 /** A rating that is not known is told at its own box. @param {any} answer @returns {Preview["checks"]} */

@@ -1,6 +1,6 @@
 // What is typed for each kind of tool, for the press and for a metal: names as in the API.
 
-/** @typedef {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"yes"|"figure"} FieldType */
+/** @typedef {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"yes"|"openings"|"figure"} FieldType */
 /** @typedef {Record<string, string>} Draft what stands in the boxes, by field name */
 /**
  * @typedef {object} FieldSpec
@@ -12,6 +12,8 @@
  * @property {[string, string][]} [options] of a pick; of a "yes" first the no, then the yes
  * @property {(draft: Draft) => boolean} [when] shown and sent only then
  * @property {string} [blank] what an empty box stands for, where empty has a meaning
+ * @property {boolean} [hidden] typed in another box's place
+ * @property {import("./dxf.js").DxfKind} [dxf] points that a DXF file may be read for
  * @property {boolean} [broad] takes the whole width
  * @property {boolean} [folded] out of sight until opened, unless there is something in it
  * @property {boolean} [needed] refused here when empty: the server would take a usual value, and a
@@ -38,12 +40,17 @@ const condition = [
 /** @type {FieldSpec} */
 const name = { name: "name", label: "Name", type: "text", broad: true };
 
-/** @param {string} about @returns {FieldSpec} */
-const points = (about) => ({
-  name: "points_mm", label: "Outline by points", type: "points",
+/** @param {import("./dxf.js").DxfKind} dxf @param {string} about @returns {FieldSpec} */
+const points = (dxf, about) => ({
+  name: "points_mm", label: "Outline by points", type: "points", dxf,
   hint: `One point a line: x, y. x towards the back gauge, y up. ${about}`,
   when: (draft) => draft.shape === "points",
 });
+
+/** @param {Draft} draft */
+const oneV = (draft) => draft.shape !== "multi_v";
+/** @param {Draft} draft */
+const hasDieHolder = ({ die_holder_height_mm: height }) => Boolean(height) && !/^0+([.,]0*)?( mm| in)?$/.test(String(height));
 
 /** @type {Record<"punches"|"dies"|"holders"|"press", FieldGroup[]>} */
 export const GROUPS = {
@@ -52,11 +59,13 @@ export const GROUPS = {
     {
       title: "Outline", part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", options: [["straight", "straight"], ["gooseneck", "gooseneck"], ["points", "by points"]] },
+        { name: "shape", label: "Shape", type: "pick", options: [["straight", "straight"], ["gooseneck", "gooseneck"], ["points", "by points or DXF"]] },
         { name: "height_mm", label: "Height, tip to seat", type: "length" },
         { name: "body_width_mm", label: "Width of the body", type: "length" },
         { name: "neck_relief_mm", label: "Throat behind the tip", type: "length", when: (draft) => draft.shape === "gooseneck" },
-        points("The tip is at 0, 0."),
+        { name: "neck_width_mm", label: "Thickness of the neck", type: "length", when: (draft) => draft.shape === "gooseneck", blank: "as the body" },
+        { name: "throat_top_mm", label: "Throat begins to close", type: "length", when: (draft) => draft.shape === "gooseneck", blank: "as high as it can", hint: "Above the tip." },
+        points("punch", "The tip is at 0, 0."),
         { name: "turned", label: "Sits in the press", type: "yes", options: [["no", "as drawn"], ["yes", "turned round"]] },
       ],
     },
@@ -66,15 +75,23 @@ export const GROUPS = {
   dies: [
     {
       title: "What it is", part: "what",
-      fields: [name, { name: "v_opening_mm", label: "V opening", type: "length", hint: "Between the sharp corners of face and flanks." }, { name: "angle_deg", label: "Angle of the V", type: "number", unit: "°" }, { name: "shoulder_radius_mm", label: "Shoulder radius", type: "length" }],
+      fields: [
+        name,
+        { name: "v_opening_mm", label: "V opening", type: "length", hint: "Between the sharp corners of face and flanks.", when: oneV },
+        { name: "angle_deg", label: "Angle of the V", type: "number", unit: "°", when: oneV },
+        { name: "shoulder_radius_mm", label: "Shoulder radius", type: "length", when: oneV },
+      ],
     },
     {
       title: "Outline", part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", options: [["single_v", "single V"], ["points", "by points"]] },
+        { name: "shape", label: "Shape", type: "pick", options: [["single_v", "single V"], ["multi_v", "block with several V's"], ["points", "by points or DXF"]] },
         { name: "height_mm", label: "Height", type: "length" },
         { name: "width_mm", label: "Width", type: "length" },
-        points("The top face is at y 0, the V's middle at x 0."),
+        { name: "turned", label: "Sits in the press", type: "yes", options: [["no", "as drawn"], ["yes", "turned round"]] },
+        { name: "openings", label: "The V's of the block", type: "openings", when: (draft) => draft.shape === "multi_v" },
+        { name: "up", label: "V that is up", type: "number", hidden: true, when: (draft) => draft.shape === "multi_v" },
+        points("die", "The top face is at y 0, the V's middle at x 0."),
       ],
     },
     { title: "Rating and pieces", part: "rest", fields: [rating, segments] },
@@ -85,10 +102,14 @@ export const GROUPS = {
     {
       title: "Outline", part: "outline",
       fields: [
-        { name: "height_mm", label: "Height", type: "length" },
+        { name: "shape", label: "Shape", type: "pick", options: [["block", "plain block"], ["clamps", "clamps that stick out"], ["points", "by points or DXF"]] },
+        { name: "height_mm", label: "Height, seat to ram", type: "length" },
         { name: "overhang_front_mm", label: "Overhang to the front", type: "length", hint: "From the tip's line, clamps included." },
         { name: "overhang_back_mm", label: "Overhang to the back", type: "length" },
-        { ...points("The punch's seat is at 0, 0. Empty: a plain block."), when: undefined, folded: true },
+        { name: "clamp_height_mm", label: "Clamps up from the seat", type: "length", when: (draft) => draft.shape === "clamps" },
+        { name: "body_front_mm", label: "Body above, to the front", type: "length", when: (draft) => draft.shape === "clamps" },
+        { name: "body_back_mm", label: "Body above, to the back", type: "length", when: (draft) => draft.shape === "clamps" },
+        points("holder", "The punch's seat is at 0, 0."),
       ],
     },
     { title: "Place and condition", part: "rest", fields: [...place, ...condition] },
@@ -113,9 +134,18 @@ export const GROUPS = {
         { name: "ram_height_mm", label: "Ram height", type: "length", needed: true },
         { name: "bed_width_mm", label: "Bed width", type: "length", needed: true },
         { name: "bed_height_mm", label: "Bed height", type: "length", needed: true },
-        { name: "floor_below_die_mm", label: "Floor below the die's seat", type: "length", blank: "not looked at", hint: "From the bed's face that carries the die, down to the floor: long parts hang that far." },
-        { ...points("From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined, folded: true },
-        { ...points("From the face that carries the die. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined, folded: true },
+        { name: "floor_below_die_mm", label: "Floor below the die", type: "length", blank: "not looked at", hint: "From the face that the die stands on, down to the floor: long parts hang that far." },
+        { ...points("ram", "From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined, folded: true },
+        { ...points("bed", "From the face that carries the die or its holder. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined, folded: true },
+      ],
+    },
+    {
+      title: "Riser or die holder on the bed", part: "rest",
+      fields: [
+        { name: "die_holder_height_mm", label: "Height under the die", type: "length", blank: "none", hint: "0 or empty: the die stands on the bed." },
+        { name: "die_holder_width_mm", label: "Width", type: "length", when: hasDieHolder, blank: "by points" },
+        { name: "die_holder_rating_kn_per_m", label: "Rating of the die holder", type: "rating", unit: "kN/m", hint: "As stamped on it or in its papers.", when: hasDieHolder },
+        { ...points("die_holder", "The die's seat is at y 0, the bed's at minus the height. Empty: a plain block."), name: "die_holder_points_mm", label: "Die holder by points", when: hasDieHolder, folded: true },
       ],
     },
     {

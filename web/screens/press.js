@@ -53,7 +53,7 @@ export async function show(visit) {
         What is not on the plate may stay empty where the box says unknown.</p>
       ${state.clash ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs }) : nothing}
       <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); save(); }}>
-        ${toolForm({ kind: "press", draft: state.draft, change, wrong: state.wrong, preview, options: { holder: holderOptions } })}
+        ${toolForm({ kind: "press", draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, options: { holder: holderOptions } })}
         <div role="alert">${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}</div>
         <div class="buttons">
           <button class="button next" data-test="save" ?disabled=${state.busy}>${state.busy ? "Saving…" : "Save the press"}</button>

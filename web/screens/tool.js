@@ -14,8 +14,8 @@ import { showMetal } from "./metal.js";
 /** What a new one starts from: nothing guessed that could be taken for a figure. @type {Record<string, Record<string, any>>} */
 const BLANK = {
   punches: { shape: "straight", condition: "unknown", neck_relief_mm: null },
-  dies: { shape: "single_v", condition: "unknown" },
-  holders: { condition: "unknown" },
+  dies: { shape: "single_v", condition: "unknown", up: 1 },
+  holders: { shape: "block", condition: "unknown" },
 };
 
 /** @param {import("../app/routes.js").Visit} visit */
@@ -63,7 +63,7 @@ async function showTool(visit, kind) {
       <h1>${job.isNew ? `New ${words.one}` : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
       ${state.clash ? clashPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
       <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
-        ${toolForm({ kind, draft: state.draft, change, wrong: state.wrong, preview, first: job.isNew ? codeBox(edit, job) : nothing })}
+        ${toolForm({ kind, draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, first: job.isNew ? codeBox(edit, job) : nothing })}
         ${saveButtons(edit, job, words.one)}
       </form>`);
   }

@@ -1,16 +1,21 @@
 // The form for a tool or the press: groups of boxes, with the outline drawn beside the boxes that
 // shape it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { faultDrawing } from "../../drawing/outline_fault.js";
 import { toolOutlines } from "../../drawing/tool_outline.js";
 import { typedNumber } from "../draft.js";
 import { settings } from "../settings.js";
 import { GROUPS, UNKNOWN_RATING } from "../tool_fields.js";
 import { forcePerLength, lengthUnit, words } from "../units.js";
 import { checkList, flag } from "./checks.js";
+import { dxfPanel } from "./dxf_panel.js";
 import { field, pick, textArea } from "./field.js";
+import { openingsBox } from "./openings.js";
 
 /** @typedef {import("../tool_fields.js").FieldSpec} FieldSpec */
-/** @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[], checks: import("./checks.js").Check[], wrong: string[]}} Preview */
+/** @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[], checks: import("./checks.js").Check[], wrong: string[], fault: import("../../drawing/outline_fault.js").Fault|null}} Preview */
+
+/** @typedef {(kind: import("../dxf.js").DxfKind, name: string) => import("../dxf.js").DxfReader} Reader */
 
 /**
  * @param {object} form
@@ -21,8 +26,9 @@ import { field, pick, textArea } from "./field.js";
  * @param {Preview|null} form.preview null before the first answer
  * @param {Record<string, [string, string][]>} [form.options] of picks that depend on the shop
  * @param {unknown} [form.first] boxes before the first group's own
+ * @param {Reader} form.reader of DXF files, by box
  */
-export function toolForm({ kind, draft, change, wrong, preview, options = {}, first = nothing }) {
+export function toolForm({ kind, draft, change, wrong, preview, options = {}, first = nothing, reader }) {
   return html`<div class="workbench">
     ${GROUPS[kind].map(
       (group, index) => html`<section class="panel ${group.part}">
@@ -31,8 +37,11 @@ export function toolForm({ kind, draft, change, wrong, preview, options = {}, fi
         ${group.part === "outline" ? outlineView(preview) : nothing}
         <div class="fields">
           ${group.fields
-            .filter(({ when }) => !when || when(draft))
-            .map((spec) => box(spec, draft[spec.name] ?? "", (value) => change(spec.name, value), wrong[spec.name], options[spec.name]))}
+            .filter(({ when, hidden }) => !hidden && (!when || when(draft)))
+            .map((spec) =>
+              spec.type === "openings"
+                ? openingsBox({ draft, change, wrong })
+                : box(spec, draft[spec.name] ?? "", (value) => change(spec.name, value), { wrong: wrong[spec.name], options: options[spec.name], reader }))}
         </div>
       </section>`,
     )}
@@ -42,7 +51,9 @@ export function toolForm({ kind, draft, change, wrong, preview, options = {}, fi
 /** @param {Preview|null} preview */
 function outlineView(preview) {
   return html`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${preview?.parts.length
+    ${preview?.fault
+      ? faultDrawing(preview.fault)
+      : preview?.parts.length
       ? html`<div class="outlines">${toolOutlines(preview.parts)}</div>`
       : html`<p class="hint">The outline appears as you type.</p>`}
     ${preview?.wrong.map((said) => html`<p class="wrong" data-test="outline-wrong">${said}</p>`)}
@@ -52,15 +63,18 @@ function outlineView(preview) {
 
 /**
  * @param {FieldSpec} spec @param {string} value @param {(value: string) => void} change
- * @param {string[]} [wrong] @param {[string, string][]} [options]
+ * @param {{wrong?: string[], options?: [string, string][], reader: Reader}} more
  */
-function box(spec, value, change, wrong = [], options = spec.options) {
+function box(spec, value, change, { wrong = [], options = spec.options, reader }) {
   const { name, label, type, hint = "" } = spec;
   if (type === "pick" || type === "yes") {
     const all = spec.blank ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])] : options ?? [];
     return wide(spec, pick({ name, label, value, options: all, change, wrong }));
   }
-  if (type === "points" || type === "note") return folded(spec, value, area(spec, value, change, wrong));
+  if (type === "points" || type === "note") {
+    const drawn = spec.dxf ? dxfPanel(name, reader(spec.dxf, name)) : nothing;
+    return folded(spec, value, html`${drawn}${area(spec, value, change, wrong)}`);
+  }
   const unit = unitOf(spec);
   const keys = type === "number" || type === "length" || type === "rating" ? "decimal" : "text";
   const more = type === "rating" ? ratingHint(value, hint) : type === "lengths" ? piecesHint(value, hint) : hint;

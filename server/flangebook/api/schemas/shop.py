@@ -263,12 +263,17 @@ class PressSchema(_Document):
         0.0,
         _SIZE,
         load_default=0.0,
-        metadata={"description": "Of the riser or die holder between bed and die; 0: none."},
+        allow_none=True,
+        metadata={"description": "Of the riser or die holder between bed and die; 0, null: none."},
     )
     die_holder_width_mm = _maybe_size("Of a plain one; null where points are given.")
     die_holder_points_mm = _ring()
     die_holder_rating_kn_per_m = _rating()
     note = Text(MOST_NOTE, lines=True, load_default="")
+
+    @ma.post_load
+    def _none_is_no_height(self, data: dict[str, Any], **_: Any) -> dict[str, Any]:
+        return {**data, "die_holder_height_mm": data["die_holder_height_mm"] or 0.0}
 
     @ma.validates_schema
     def _travel(self, data: dict[str, Any], **_: Any) -> None:
