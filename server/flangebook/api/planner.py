@@ -12,6 +12,7 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Bend, Hole, Part
 from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
+from flangebook.bending.wishes import Wishes
 from flangebook.planning.chart import chart
 from flangebook.planning.one_bend import check_bend, check_stroke
 from flangebook.planning.plan import find_metal, plan
@@ -122,4 +123,13 @@ def part_from(asked: Mapping[str, Any], thickness_mm: float) -> Part:
         bends=tuple(Bend(**one) for one in asked["bends"]),
         order=tuple(asked["order"]) if asked["order"] else None,
         holes=tuple(Hole(**one) for one in asked["holes"]),
+        wishes=wishes_from(asked["wishes"]),
     )
+
+
+def wishes_from(asked: Mapping[str, Any]) -> Wishes:
+    """The wishes as the planner takes them; what is not given is not wished."""
+    given = dict(asked)
+    if "critical_flats" in given:
+        given["critical_flats"] = tuple(sorted(set(given["critical_flats"])))
+    return Wishes(**given)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from flangebook.bending.wishes import NO_WISHES, Wishes
+
 Direction = Literal["up", "down"]
 Dimension = Literal["din6935", "mould_line", "inside"]
 BendKind = Literal["bend", "closed_hem", "open_hem"]
@@ -51,6 +53,7 @@ class Part:
     bend_length_mm: along the bend lines.
     metal: code of the metal. grain: rolling direction against the bend line, if known.
     order: bend numbers from 1 to force an order; None lets the planner choose.
+    wishes: what else the user wishes of the order.
     """
 
     title: str
@@ -63,3 +66,4 @@ class Part:
     order: tuple[int, ...] | None = None
     holes: tuple[Hole, ...] = ()
     grain: Literal["with", "across"] | None = None
+    wishes: Wishes = NO_WISHES

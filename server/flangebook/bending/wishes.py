@@ -59,3 +59,6 @@ class Wishes:
                 "wishes.margin_mm",
                 f"Give 0 to {MOST_MARGIN_MM:g} mm.",
             )
+
+
+NO_WISHES = Wishes()

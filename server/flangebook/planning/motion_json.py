@@ -67,17 +67,17 @@ def _frame(frame: Frame) -> JsonDict:
         "share": number(frame.share, 4),
         "phase": frame.phase,
         "included_angle_deg": number(frame.included_angle_deg, 3),
-        "punch_y_mm": number(frame.punch_y_mm, 3),
+        "punch_y_mm": number(frame.punch_y_mm, 2),
         "left": _placed(frame.left),
         "right": _placed(frame.right),
-        "inside_radius_mm": number(frame.inside_radius_mm, 3),
-        "half_arc_mm": number(frame.half_arc_mm, 3),
-        "gauge_x_mm": maybe(frame.gauge_x_mm, 3),
+        "inside_radius_mm": number(frame.inside_radius_mm, 2),
+        "half_arc_mm": number(frame.half_arc_mm, 2),
+        "gauge_x_mm": maybe(frame.gauge_x_mm, 2),
     }
 
 
 def _placed(placed: Placed) -> list[float]:
-    return [number(placed.x_mm, 3), number(placed.y_mm, 3), number(placed.turned_deg, 3)]
+    return [number(placed.x_mm, 2), number(placed.y_mm, 2), number(placed.turned_deg, 3)]
 
 
 def _ring(points: Ring) -> list[list[float]]:

@@ -9,7 +9,7 @@ here clears with the over-bend that the press will really be set to.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -21,10 +21,10 @@ from flangebook.bending.ordering.tool_edges import edges_of
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend, bend_lines_mm, developed_length_mm
 from flangebook.bending.tooling import Die, Press, Punch
+from flangebook.bending.wishes import Wishes
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.operations import Operation, run_in_dimension_mm
 from flangebook.planning.tool_choice import Pair, Trials, here_of
-from flangebook.bending.wishes import Wishes
 
 GAUGE_REPEATABILITY_MM = 0.1
 """One standard deviation of a back gauge (common practice, no source)."""
@@ -259,5 +259,3 @@ def _edges(
         lower.append((first + above, first + len(mine)))
         first += len(mine)
     return np.concatenate(edges), np.concatenate(belongs), np.array(upper), np.array(lower)
-
-

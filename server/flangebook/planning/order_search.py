@@ -22,6 +22,7 @@ from flangebook.bending.part import Part
 from flangebook.bending.pose import End
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Die, Press
+from flangebook.bending.wishes import Wishes
 from flangebook.planning.attempts import Attempt, best_attempt, folded_in
 from flangebook.planning.fit import Fit
 from flangebook.planning.operations import operations
@@ -34,7 +35,6 @@ from flangebook.planning.order_problem import (
 )
 from flangebook.planning.steps import Bench
 from flangebook.planning.tool_choice import Trials
-from flangebook.bending.wishes import Wishes
 
 DEADLINE_S = 20.0
 MOST_ROUNDS = 4
@@ -46,11 +46,14 @@ HANDLING = ("critical", "turn_overs", "held_close", "turn_ends", "tool_changes",
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """How long a plan may take, whether it is still wanted, and who is told how far it is."""
+    """How long a plan may take, whether it is still wanted, and who is told how far it is.
+
+    explain: where there is no order, look for the one with the fewest steps refused."""
 
     deadline_s: float = DEADLINE_S
     cancelled: Callable[[], bool] | None = None
     progress: Callable[[Progress], None] | None = None
+    explain: bool = True
 
     def until(self, started: float) -> float:
         """Seconds that are left."""
@@ -127,7 +130,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     seconds = time.monotonic() - started
     if asked is None:
         return Searched(base, _unchecked(part, sequence))
-    if asked.found is not None and asked.found.status == "none":
+    if asked.found is not None and not asked.found.sequence and limits.explain:
         asked = _least_bad(trials, bending, base, asked, limits, started)
     return replace(asked, looked_at=looked_at, seconds=seconds)
 
@@ -205,6 +208,7 @@ def _with_dies(
 
 def _by_merit(trials: Trials, bending: Bending, pairs: Sequence[ToolPair]) -> list[ToolPair]:
     """The pairs, those that suit the bends best first, turned ones behind."""
+
     def merit(pair: ToolPair) -> tuple[bool, float]:
         costs = [trials.for_step(step)[pair.codes][0] for step in bending.steps]
         return pair.punch.turned, sum(min(c, 1000.0) for c in costs)
@@ -290,7 +294,7 @@ def _drawn_up(
         pair = pairs[by_bend[step.bend].pair]
         trials.seen_by_model(step, pair.codes)
         one = trials.for_step(step)[pair.codes][1]
-        fits.append(replace(one, punch=pair.punch))
+        fits.append(one if one.punch == pair.punch else replace(one, punch=pair.punch))
     ends: list[End] = ["left" if by_bend[s.bend].end == LEFT else "right" for s in steps]
     folded = folded_in(trials, steps, fits)
     bench = Bench(part, folded, trials.equipment)
@@ -339,4 +343,3 @@ def handling_counts(found: Found | None) -> dict[str, int]:
     cost = found.cost if found else None
     names = ("turn_overs", "turn_ends", "tool_changes", "slides")
     return {name: int(getattr(cost, name)) if cost else 0 for name in names}
-

@@ -1,7 +1,8 @@
 """From a part to its set-up on this press with this crib.
 
 A part that can be described always gets an answer: the blank and the reasons stand even where
-a finding forbids the bend. Order and clearance are not proven here, and the answer says so.
+a finding forbids the bend. The order is searched for with the shop's own press and tools, and
+what is not proven is said to be so.
 """
 
 from __future__ import annotations
@@ -16,15 +17,21 @@ from flangebook.bending.distortion import distortion_checks
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.metals import Metal
 from flangebook.bending.offsets import offset_checks
-from flangebook.bending.order import Order, order_for
+from flangebook.bending.order import check_order
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_text, number
-from flangebook.planning.attempts import Attempt, best_attempt
 from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment
-from flangebook.planning.operations import operations
+from flangebook.planning.order_json import (
+    clearance_checks,
+    clearances,
+    order_checks,
+    order_json,
+    order_said,
+)
+from flangebook.planning.order_search import Limits, Searched, searched_order
 from flangebook.planning.plan_json import (
     blank_json,
     part_json,
@@ -32,6 +39,7 @@ from flangebook.planning.plan_json import (
     steps_json,
     tools_json,
 )
+from flangebook.planning.stations import station_checks, stations, stations_json
 from flangebook.planning.step_checks import step_checks
 from flangebook.planning.steps import PlannedStep, planned_steps
 from flangebook.planning.tool_choice import (
@@ -46,10 +54,12 @@ def plan(
     crib: Crib,
     metals: Mapping[str, Metal],
     evidence: Evidence | None = None,
+    limits: Limits | None = None,
 ) -> JsonDict:
     """The set-up of a part, in the shape of ``POST /api/v1/plan``.
 
-    evidence: of the part's metal; None where the shop has none.
+    evidence: of the part's metal; None where the shop has none. limits: how long the search for
+    the order may take, and whether it is still wanted.
 
     Raises:
         InputError, NotAPartError: the part cannot be read or cannot exist.
@@ -57,10 +67,12 @@ def plan(
     """
     section.check_part(part)
     metal = find_metal(metals, part.metal)
-    order = order_for(part)
+    part.wishes.check(len(part.bends))
+    if part.order is not None:
+        check_order(part.order, len(part.bends))
     trials = Trials(part, metal, Equipment(press, crib, evidence))
-    steps = operations(part, metal, crib, order.sequence, trials.largest_radius_mm())
-    return _answer(trials, order, best_attempt(trials, steps))
+    limits = limits or Limits()
+    return _answer(trials, searched_order(trials, part.wishes, limits), limits)
 
 
 def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> Metal:
@@ -76,12 +88,29 @@ def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> 
     raise MissingToolError(f"There is no metal {code!r}.", where, right)
 
 
-def _answer(trials: Trials, order: Order, attempt: Attempt) -> JsonDict:
+def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
+    attempt = searched.attempt
     part, equipment, folded = trials.part, trials.equipment, attempt.bench.folded
     steps = planned_steps(attempt.bench, attempt.steps, attempt.fits, attempt.ends)
     sheet = blank(part, folded, trials.metal.density_kg_m3.nominal)
-    by_step = [step_checks(step, trials, _flange(part, folded, step)) for step in steps]
-    whole = _whole_checks(trials, order, folded, steps, sheet)
+    clear = clearances(searched, steps)
+    by_step = [
+        (
+            *step_checks(step, trials, _flange(part, folded, step)),
+            *(
+                c.at(step=step.operation.number, bend=step.operation.bend)
+                for c in clearance_checks(said, step)
+            ),
+        )
+        for step, said in zip(steps, clear, strict=True)
+    ]
+    said = order_said(trials, searched, limits)
+    standing = stations(steps, equipment, part.bend_length_mm)
+    whole = [
+        *order_checks(searched, said),
+        *_whole_checks(trials, folded, steps, sheet),
+        *station_checks(standing),
+    ]
     findings = [*whole, *(check for checks in by_step for check in checks)]
     return {
         "title": part.title,
@@ -93,13 +122,9 @@ def _answer(trials: Trials, order: Order, attempt: Attempt) -> JsonDict:
         "blank": blank_json(sheet, trials.metal),
         "section": section_json(part, folded),
         "tools": tools_json(steps, equipment, part.bend_length_mm),
-        "order": {
-            "sequence": list(order.sequence),
-            "rule": order.rule,
-            "proven": order.proven,
-            "words": order.words,
-        },
-        "steps": steps_json(steps, equipment, by_step),
+        "order": order_json(searched, said),
+        "stations": stations_json(standing),
+        "steps": steps_json(steps, equipment, by_step, clear, standing),
         "checks": [*_gathered(findings), *({**one, "steps": []} for one in always_said())],
         "worst": worst(findings),
         "engine": __version__,
@@ -114,7 +139,6 @@ def _flange(part: Part, folded: Sequence[FoldedBend], step: PlannedStep) -> floa
 
 def _whole_checks(
     trials: Trials,
-    order: Order,
     folded: Sequence[FoldedBend],
     steps: Sequence[PlannedStep],
     sheet: Blank,
@@ -126,16 +150,6 @@ def _whole_checks(
         *distortion_checks(part, folded),
         *_offsets(part, folded, steps),
     ]
-    if not order.proven:
-        found.append(
-            Check(
-                "caution",
-                "clearance-not-checked",
-                "Clearance is not checked: whether the part clears punch, holder, ram, die and "
-                "gauge through every stroke is for you to see.",
-                "Walk through the steps with the drawings, then with a scrap piece, slowly.",
-            )
-        )
     if not all(step.owned or step.operation.flattens for step in steps):
         found.append(
             Check(

@@ -29,6 +29,8 @@ from flangebook.planning.bend_json import allowance_opinions, origins
 from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
 from flangebook.planning.motion_json import motion_json
+from flangebook.planning.order_json import Clearance, clearance_json
+from flangebook.planning.stations import Station
 from flangebook.planning.steps import PlannedStep
 
 SAME_ALLOWANCE_MM = 0.1
@@ -60,6 +62,15 @@ def part_json(part: Part) -> JsonDict:
             for h in part.holes
         ],
         "grain": part.grain,
+        "wishes": {
+            "first": part.wishes.first,
+            "last": part.wishes.last,
+            "no_turn_over": part.wishes.no_turn_over,
+            "no_turn_end": part.wishes.no_turn_end,
+            "one_set_up": part.wishes.one_set_up,
+            "critical_flats": list(part.wishes.critical_flats),
+            "margin_mm": part.wishes.margin_mm,
+        },
     }
 
 
@@ -168,16 +179,56 @@ def _tool(
 
 
 def steps_json(
-    steps: Sequence[PlannedStep], equipment: Equipment, checks: Sequence[Iterable[Check]]
+    steps: Sequence[PlannedStep],
+    equipment: Equipment,
+    checks: Sequence[Iterable[Check]],
+    clear: Sequence[Clearance | None],
+    standing: Sequence[Station],
 ) -> list[JsonDict]:
     """All steps; steps with the same tools and angle share their table of corrections."""
     tables: dict[int, list[JsonDict]] = {}
     found = []
-    for step, said in zip(steps, checks, strict=True):
+    for step, said, clearance in zip(steps, checks, clear, strict=True):
         if id(step.fit) not in tables:
             tables[id(step.fit)] = corrections_json(step)
-        found.append(step_json(step, equipment, said, tables[id(step.fit)]))
+        one = step_json(step, equipment, said, tables[id(step.fit)])
+        station = next((s for s in standing if step.operation.number in s.steps), None)
+        found.append({**one, "clearance": clearance_json(clearance), **_standing(step, station)})
     return found
+
+
+def _standing(step: PlannedStep, station: Station | None) -> JsonDict:
+    """Where the tools of a step stand, and of which pieces."""
+    return {
+        "station": station.number if station else None,
+        "punch_turned": bool(step.owned and step.fit and step.fit.punch.turned),
+        "segments_mm": {
+            "punch": [number(x) for x in station.punch_segments_mm] if station else [],
+            "die": [number(x) for x in station.die_segments_mm] if station else [],
+        },
+        "gauges_flat": gauged_flat(step),
+    }
+
+
+def gauged_flat(step: PlannedStep) -> int | None:
+    """The flat whose size the gauge sets directly in this step, None where there is none.
+
+    The finger stands at the flat's other end: at the sheet's edge with no finished bend between,
+    or at the finished flange next to the line.
+    """
+    gauge, bend, made = step.gauge, step.operation.bend, step.operation.made
+    if gauge is None or gauge.bends_between > 0:
+        return None
+    count_beyond = any(n > bend for n in made) if gauge.end == "right" else any(
+        n < bend for n in made
+    )  # fmt: skip
+    if gauge.against == "finished flange":
+        neighbour = bend + 1 if gauge.end == "right" else bend - 1
+        if neighbour not in made:
+            return None
+    elif count_beyond:
+        return None
+    return bend + 1 if gauge.end == "right" else bend
 
 
 def step_json(

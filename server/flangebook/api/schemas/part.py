@@ -15,8 +15,10 @@ from flangebook.api.schemas.fields import (
     Thickness,
     ToolCode,
     Whole,
+    YesNo,
 )
 from flangebook.bending.part import MOST_BENDS
+from flangebook.bending.wishes import MARGIN_MM, MOST_MARGIN_MM
 
 MOST_LENGTH_MM = 10_000.0
 MOST_THICKNESS_MM = 25.0
@@ -47,6 +49,24 @@ class HoleSchema(ma.Schema):
     diameter_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
 
 
+class WishesSchema(ma.Schema):
+    """What is wished of the order, apart from an order of one's own."""
+
+    first = Whole(1, MOST_BENDS, load_default=None, allow_none=True)
+    last = Whole(1, MOST_BENDS, load_default=None, allow_none=True)
+    no_turn_over = YesNo(load_default=False)
+    no_turn_end = YesNo(load_default=False)
+    one_set_up = YesNo(load_default=False)
+    critical_flats = Many(Whole(1, MOST_BENDS + 1), MOST_BENDS + 1, load_default=list)
+    margin_mm = Quantity(
+        LENGTH,
+        0.0,
+        MOST_MARGIN_MM,
+        load_default=MARGIN_MM,
+        metadata={"description": "Clearance wanted between part and tools."},
+    )
+
+
 class PartSchema(ma.Schema):
     """A part of one constant section."""
 
@@ -72,6 +92,7 @@ class PartSchema(ma.Schema):
     )
     holes = Many(ma.fields.Nested(HoleSchema), MOST_HOLES, load_default=list)
     grain = Choice("with", "across", load_default=None, allow_none=True)
+    wishes = ma.fields.Nested(WishesSchema, load_default=dict)
 
     @ma.validates_schema
     def _fits(self, data: dict[str, Any], **_: Any) -> None:

@@ -13,6 +13,7 @@ from flangebook.api.schemas.answers import (
     many,
     maybe,
     maybe_text,
+    maybe_whole,
     number,
     one,
     one_of,
@@ -68,12 +69,80 @@ Tool = answer(
     rating_kn_per_m=maybe(),
     steps=ma.fields.List(whole()),
 )
+Wish = answer("Wish", wish=text(), words=text())
+Alternative = answer(
+    "Alternative",
+    sequence=ma.fields.List(whole()),
+    turn_overs=whole(),
+    turn_ends=whole(),
+    tool_changes=whole(),
+    slides=whole(),
+    words=text(),
+)
+Blocked = answer(
+    "Blocked", step=maybe_whole(), bend=whole(), hits=ma.fields.List(text()), words=text()
+)
+Remedy = answer(
+    "Remedy",
+    kind=text(),
+    words=text(),
+    template=text(),
+    numbers=ma.fields.Dict(keys=text(), values=number()),
+)
 Order = answer(
     "Order",
     sequence=ma.fields.List(whole()),
     rule=text(),
     proven=yes_no(),
     words=text(),
+    seconds=number(),
+    looked_at=whole(),
+    turn_overs=whole(),
+    turn_ends=whole(),
+    tool_changes=whole(),
+    slides=whole(),
+    wishes=many(Wish),
+    alternatives=many(Alternative),
+    blocked=many(Blocked),
+    remedies=many(Remedy),
+)
+Near = answer(
+    "Near",
+    tool=text(),
+    phase=text(),
+    included_angle_deg=number(),
+    punch_travel_mm=number(),
+    distance_mm=number(),
+    on_sheet=ma.fields.List(number()),
+    on_tool=ma.fields.List(number()),
+    flat=whole(),
+)
+Clearance = answer(
+    "Clearance",
+    clear=yes_no(),
+    needed_mm=number(),
+    nearest=one(Near, allow_none=True),
+    hits=many(Near),
+    way_in=text(),
+    way_out=text(),
+    words=text(),
+)
+Pieces = answer("Pieces", punch=ma.fields.List(number()), die=ma.fields.List(number()))
+Station = answer(
+    "Station",
+    number=whole(),
+    punch=text(),
+    die=text(),
+    turned=yes_no(),
+    centre_mm=number(),
+    length_mm=number(),
+    punch_segments_mm=ma.fields.List(number()),
+    die_segments_mm=ma.fields.List(number()),
+    force_kn=number(),
+    force_kn_high=number(),
+    off_centre_level=level(),
+    words=text(),
+    steps=ma.fields.List(whole()),
 )
 Hits = answer(
     "Hits",
@@ -145,6 +214,11 @@ Step = answer(
     drawing=one(Drawing, allow_none=True),
     motion=one(Motion, allow_none=True),
     checks=many(Check),
+    clearance=one(Clearance, allow_none=True),
+    station=maybe_whole(),
+    punch_turned=yes_no(),
+    segments_mm=one(Pieces),
+    gauges_flat=maybe_whole(),
 )
 
 
@@ -166,6 +240,7 @@ Plan = answer(
     section=one(Section),
     tools=many(Tool),
     order=one(Order),
+    stations=many(Station),
     steps=many(Step),
     checks=many(PlanCheck),
     worst=level(),

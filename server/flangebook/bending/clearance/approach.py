@@ -98,7 +98,8 @@ def _near(
 def _tool_edges(problem: Problem, pair: int, tool: int, *, in_press: bool) -> Floats:
     first, past = (problem.lower if in_press else problem.upper)[pair]
     mine = problem.edges[first:past]
-    return mine[problem.edge_of[first:past] == tool]
+    chosen: Floats = mine[problem.edge_of[first:past] == tool]
+    return chosen
 
 
 def _nearest_points(one: Floats, two: Floats) -> tuple[Point, Point]:
@@ -131,5 +132,3 @@ def _overlap_mm(sheet: Floats, tool: Floats) -> float:
             _, here = _nearest_points(np.array([[x, y, x, y]]), tool)
             deepest = max(deepest, math.hypot(here[0] - x, here[1] - y))
     return deepest
-
-

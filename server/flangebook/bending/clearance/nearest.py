@@ -9,7 +9,7 @@ from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
 from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
 from flangebook.bending.clearance.sweep import furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import BED, DIE, FLOOR, PUNCH, Floats, Problem, wing_count
+from flangebook.bending.ordering.problem import BED, DIE, FLOOR, PUNCH, Floats, Ints, Problem, wing_count
 
 GOOD_ENOUGH_MM = 0.01
 _DEEPEST = 256
@@ -63,7 +63,7 @@ def nearest(
 
 @kernel
 def _apart(
-    edges: Floats, edge_of: Floats, first: int, past: int, tool: int, moved: Floats, count: int,
+    edges: Floats, edge_of: Ints, first: int, past: int, tool: int, moved: Floats, count: int,
     box: Floats, worth: float,
 ) -> float:  # fmt: skip
     """Distance of a piece at one moment to a tool; ``worth`` or more where it does not matter."""

@@ -82,7 +82,7 @@ def piece_outline(
             cx, cy = x - turn * middle * math.sin(heading), y + turn * middle * math.cos(heading)
             inner, outer = max(middle - half, 0.0), middle + half
             each = 2.0 * math.acos(outer / (outer + CHORD_ERROR_MM))
-            chords = min(max(int(math.ceil(abs(angle) / each)), 1), MOST_CHORDS)
+            chords = min(max(math.ceil(abs(angle) / each), 1), MOST_CHORDS)
             beyond = outer / math.cos(0.5 * abs(angle) / chords)
             for i in range(chords):
                 a, b = heading + angle * i / chords, heading + angle * (i + 1) / chords
@@ -92,9 +92,11 @@ def piece_outline(
                     out[count, 2] = cx + turn * r * math.sin(b)
                     out[count, 3] = cy - turn * r * math.cos(b)
                     count += 1
-            x, y, heading = cx + turn * middle * math.sin(heading + angle), (
-                cy - turn * middle * math.cos(heading + angle)
-            ), heading + angle
+            x, y, heading = (
+                cx + turn * middle * math.sin(heading + angle),
+                (cy - turn * middle * math.cos(heading + angle)),
+                heading + angle,
+            )
     length = max(length, 0.0)
     cos, sin = math.cos(heading), math.sin(heading)
     last = k == wing_count(bend, side, len(problem.at))

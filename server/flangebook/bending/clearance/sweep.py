@@ -116,7 +116,7 @@ def swept_code(
         if nearest_tool == 0:
             continue
         if speed * half <= UNSURE_MM or open_ + 2 > _DEEPEST:
-            return nearest_tool
+            return int(nearest_tool)
         safe = (nearest - gap) / speed
         lows[open_], highs[open_] = middle + safe, b
         lows[open_ + 1], highs[open_ + 1] = a, middle - safe
@@ -134,7 +134,7 @@ def _within_reach(
     if mode == RISING:
         reach += high
     elif in_press:
-        x, y, drawn = placed(motion, high, 0.0, True)
+        _, y, _ = placed(motion, high, 0.0, True)
         reach += abs(y) + 2.0 * motion.thickness
     count = 0
     for i in range(first, past):

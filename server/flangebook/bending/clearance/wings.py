@@ -153,9 +153,7 @@ def _run(problem: Problem, bend: int, side: int, made: int) -> float:
     for k in range(wing_count(bend, side, len(problem.at))):
         if made >> k & 1:
             fold = bend - 1 - k if side == LEFT else bend + 1 + k
-            return float(
-                abs(problem.at[fold] - problem.at[bend]) - 0.5 * problem.allowance[fold]
-            )
+            return float(abs(problem.at[fold] - problem.at[bend]) - 0.5 * problem.allowance[fold])
     return float(problem.at[bend] if side == LEFT else problem.length - problem.at[bend])
 
 
@@ -264,10 +262,10 @@ def _self_code(
 def _bounds(segments: Floats, count: int) -> tuple[float, float, float, float]:
     left, bottom, right, top = np.inf, np.inf, -np.inf, -np.inf
     for i in range(count):
-        left = min(left, min(segments[i, 0], segments[i, 2]))
-        right = max(right, max(segments[i, 0], segments[i, 2]))
-        bottom = min(bottom, min(segments[i, 1], segments[i, 3]))
-        top = max(top, max(segments[i, 1], segments[i, 3]))
+        left = min(left, segments[i, 0], segments[i, 2])
+        right = max(right, segments[i, 0], segments[i, 2])
+        bottom = min(bottom, segments[i, 1], segments[i, 3])
+        top = max(top, segments[i, 1], segments[i, 3])
     return left, bottom, right, top
 
 
@@ -324,13 +322,13 @@ def _crosses(
             away = max(away, motion.radius + motion.allowance + problem.radius[fold]
                        + problem.thickness)  # fmt: skip
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
-        far = math.hypot(x, y)
-        angle = math.atan2(y, x)
-        least = far * math.cos(min(angle + motion.theta_max, math.pi)) if angle > -math.pi / 2 else -far
-        if min(least, x) - problem.thickness < away:
-            # Only what rises above the sheet can come over; the run itself cannot.
-            if made & ((1 << k) - 1):
-                found = True
+        far, angle = math.hypot(x, y), math.atan2(y, x)
+        least = -far
+        if angle > -0.5 * math.pi:
+            least = min(x, far * math.cos(min(angle + motion.theta_max, math.pi)))
+        # Only what rises above the sheet can come over; the straight run cannot.
+        if made & ((1 << k) - 1) and least - problem.thickness < away:
+            found = True
     sweeps.keys[place], sweeps.codes[place] = key, 1 if found else 0
     return found
 

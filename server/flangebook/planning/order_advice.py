@@ -1,0 +1,272 @@
+"""What would help where there is no order, what each wish costs, and which other orders there are.
+
+Nothing here is a guess: every piece of advice has been searched with, and found to help.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+
+from flangebook.bending.errors import FlangebookError
+from flangebook.bending.ordering.search import Found, Move, search
+from flangebook.bending.outline import punch_outline
+from flangebook.bending.part import Part
+from flangebook.bending.section import check_part
+from flangebook.bending.tooling import Crib, Holder, Punch
+from flangebook.bending.wishes import Wishes
+from flangebook.planning.order_search import (
+    SMALL,
+    Limits,
+    Searched,
+    handling_counts,
+    searched_order,
+)
+from flangebook.planning.tool_choice import Trials
+
+ADVICE_S = 2.5
+"""How long is looked for what would help [s]."""
+RELIEFS_MM = (15.0, 25.0, 35.0, 45.0, 60.0, 80.0)
+NARROW_MM = (30.0, 20.0, 12.0)
+LONGER_MM = (5.0, 10.0, 20.0, 40.0)
+CLOSER_MM = (1.0, 0.5)
+MOST_OTHERS = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Advice:
+    """Something that helps. words: with {slots} for the numbers."""
+
+    kind: str
+    words: str
+    numbers: dict[str, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Other:
+    """Another order. words: how it differs."""
+
+    sequence: tuple[int, ...]
+    counts: dict[str, int]
+    words: str
+
+
+def remedies(trials: Trials, wishes: Wishes) -> list[Advice]:
+    """What would make the part possible, each found by a search of its own; the least of each."""
+    until = time.monotonic() + ADVICE_S
+    found: list[Advice] = []
+    for tries in (_wishes(trials, wishes), _closer(trials, wishes), _reliefs(trials, wishes),
+                  _holders(trials, wishes), *_flats(trials, wishes)):  # fmt: skip
+        for advice, other, wished in tries:
+            left = until - time.monotonic()
+            if left <= 0.0:
+                return found
+            if _can_be_made(other, wished, left):
+                found.append(advice)
+                break
+    return found
+
+
+_Try = tuple[Advice, Trials, Wishes]
+
+
+def _can_be_made(trials: Trials, wishes: Wishes, seconds: float) -> bool:
+    try:
+        searched = searched_order(trials, wishes, Limits(seconds, explain=False))
+    except FlangebookError:
+        return False
+    return searched.order.proven
+
+
+def _wishes(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
+    part = trials.part
+    if part.order is not None:
+        yield (
+            Advice("order", "Without the given order it can be made."),
+            _with_part(trials, replace(part, order=None)),
+            wishes,
+        )
+    for name, words, changed in wishes_dropped(wishes):
+        yield Advice(name, f"Without the wish “{words}” it can be made."), trials, changed
+
+
+def _closer(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
+    for margin in CLOSER_MM:
+        if margin < wishes.margin_mm:
+            words = "With a clearance of {margin_mm} in place of {wanted_mm} it can be made."
+            numbers = {"margin_mm": margin, "wanted_mm": wishes.margin_mm}
+            yield Advice("closer", words, numbers), trials, replace(wishes, margin_mm=margin)
+
+
+def _reliefs(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
+    """A gooseneck that the shop has not, of growing relief, with the nose of its punches."""
+    punches = trials.equipment.crib.punches
+    base = max(punches, key=lambda p: (p.neck_relief_mm, p.height_mm))
+    for relief in RELIEFS_MM:
+        if relief <= base.neck_relief_mm and base.shape == "gooseneck":
+            continue
+        punch = _gooseneck(base, relief)
+        if punch is None:
+            continue
+        crib = replace(trials.equipment.crib, punches=(*punches, punch))
+        numbers = {"relief_mm": relief, "height_mm": punch.height_mm}
+        words = "A gooseneck with a relief of {relief_mm}, {height_mm} high, would make it."
+        yield Advice("gooseneck", words, numbers), _with_crib(trials, crib), wishes
+
+
+def _gooseneck(base: Punch, relief_mm: float) -> Punch | None:
+    for height in (base.height_mm, 120.0, 150.0, 180.0, 210.0, 250.0):
+        if height < base.height_mm:
+            continue
+        punch = replace(
+            base, code="?", name="", shape="gooseneck", neck_relief_mm=relief_mm, points_mm=(),
+            height_mm=height, rating_kn_per_m=None, condition="good", turned=False,
+        )  # fmt: skip
+        try:
+            punch_outline(punch)
+        except FlangebookError:
+            continue
+        return punch
+    return None
+
+
+def _holders(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
+    holder = trials.equipment.holder
+    if holder is None:
+        return
+    for overhang in NARROW_MM:
+        if overhang >= max(holder.overhang_front_mm, holder.overhang_back_mm):
+            continue
+        narrow = _narrower(holder, overhang)
+        crib = trials.equipment.crib
+        holders = tuple(narrow if h.code == holder.code else h for h in crib.holders)
+        words = "A holder that stands out no more than {overhang_mm} would make it possible."
+        yield (
+            Advice("holder", words, {"overhang_mm": overhang}),
+            _with_crib(trials, replace(crib, holders=holders)),
+            wishes,
+        )
+
+
+def _narrower(holder: Holder, overhang_mm: float) -> Holder:
+    return replace(
+        holder,
+        points_mm=(),
+        overhang_front_mm=min(holder.overhang_front_mm, overhang_mm),
+        overhang_back_mm=min(holder.overhang_back_mm, overhang_mm),
+    )
+
+
+def _flats(trials: Trials, wishes: Wishes) -> list[Iterator[_Try]]:
+    return [_longer(trials, wishes, i) for i in range(len(trials.part.flats_mm))]
+
+
+def _longer(trials: Trials, wishes: Wishes, i: int) -> Iterator[_Try]:
+    part = trials.part
+    for more in LONGER_MM:
+        flats = list(part.flats_mm)
+        flats[i] += more
+        longer = replace(part, flats_mm=tuple(flats))
+        try:
+            check_part(longer)
+        except FlangebookError:
+            continue
+        words = f"With flat {i + 1} {{flat_mm}} long (now {{now_mm}}) it can be made."
+        numbers = {"flat_mm": flats[i], "now_mm": part.flats_mm[i]}
+        yield Advice("flat", words, numbers), _with_part(trials, longer), wishes
+
+
+def _with_part(trials: Trials, part: Part) -> Trials:
+    """The same tools for another part of the same bends; what is known of the bends is kept."""
+    return replace(trials, part=part)
+
+
+def _with_crib(trials: Trials, crib: Crib) -> Trials:
+    return Trials(trials.part, trials.metal, replace(trials.equipment, crib=crib))
+
+
+def wishes_dropped(wishes: Wishes) -> list[tuple[str, str, Wishes]]:
+    """Each wish by its name and in words, and the wishes without it."""
+    found = []
+    if wishes.first is not None:
+        found.append(("first", f"bend {wishes.first} first", replace(wishes, first=None)))
+    if wishes.last is not None:
+        found.append(("last", f"bend {wishes.last} last", replace(wishes, last=None)))
+    if wishes.no_turn_over:
+        found.append(("no_turn_over", "no turning over", replace(wishes, no_turn_over=False)))
+    if wishes.no_turn_end:
+        found.append(("no_turn_end", "no turning end for end", replace(wishes, no_turn_end=False)))
+    if wishes.one_set_up:
+        found.append(("one_set_up", "no change of tools", replace(wishes, one_set_up=False)))
+    if wishes.critical_flats:
+        flats = ", ".join(str(n) for n in wishes.critical_flats)
+        found.append(
+            ("critical", f"flats gauged directly: {flats}", replace(wishes, critical_flats=()))
+        )
+    return found
+
+
+def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list[tuple[str, str]]:
+    """Each wish with what it costs against the best order without it."""
+    part, wishes = trials.part, trials.part.wishes
+    mine = handling_counts(searched.found)
+    tries = [(name, words, part, less) for name, words, less in wishes_dropped(wishes)]
+    if part.order is not None:
+        tries.append(("order", "the given order", replace(part, order=None), wishes))
+    said = []
+    for name, words, other, less in tries:
+        without = searched_order(_with_part(trials, other), less, limits)
+        if searched.found is None or not searched.found.sequence:
+            costs = "cannot be had" if without.order.proven else "makes no difference"
+        else:
+            costs = _dearer(mine, handling_counts(without.found)) or "costs nothing"
+        said.append((name, f"{words[:1].upper()}{words[1:]}: {costs}."))
+    return said
+
+
+def other_orders(searched: Searched, limits: Limits) -> list[Other]:
+    """Other orders worth knowing: the best that begin with another bend."""
+    problem, found = searched.problem, searched.found
+    if problem is None or found is None or not searched.order.proven or len(problem.at) > SMALL:
+        return []
+    mine = handling_counts(found)
+    others: list[Other] = []
+    begun = {found.sequence[0].bend}
+    while len(others) < MOST_OTHERS:
+        other = _beginning_otherwise(searched, begun, limits)
+        if other is None:
+            break
+        begun.add(other.sequence[0].bend)
+        counts = handling_counts(other)
+        words = _dearer(counts, mine) or "as good"
+        others.append(Other(tuple(m.bend + 1 for m in other.sequence), counts, words))
+    return others
+
+
+def _beginning_otherwise(searched: Searched, begun: set[int], limits: Limits) -> Found | None:
+    """The cheapest order whose first bend is none of these."""
+    problem = searched.problem
+    assert problem is not None
+    pairs = range(len(problem.change))
+    banned = [(0, Move(b, end, pair)) for b in begun for end in (0, 1) for pair in pairs]
+    found = search(problem, deadline_s=limits.deadline_s, cancelled=limits.cancelled,
+                   banned=banned, known=searched.known)  # fmt: skip
+    return found if found.status == "found" else None
+
+
+def _dearer(mine: dict[str, int], other: dict[str, int]) -> str:
+    """How much more handling the first needs, in words; empty where none."""
+    names = {
+        "turn_overs": "turn-over",
+        "turn_ends": "end turn",
+        "tool_changes": "tool change",
+        "slides": "slide",
+    }
+    parts = []
+    for key, name in names.items():
+        more = mine[key] - other[key]
+        if more:
+            plural = "" if abs(more) == 1 else "s"
+            parts.append(f"{abs(more)} {name}{plural} {'more' if more > 0 else 'fewer'}")
+    return ", ".join(parts)

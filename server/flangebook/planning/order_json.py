@@ -1,0 +1,292 @@
+"""What is said of the order: in words, as findings, and in the API's shape."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from flangebook.bending.checks import Check, fill
+from flangebook.bending.clearance.approach import Near, approaches
+from flangebook.bending.ordering.explain import Refused
+from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.order_advice import (
+    Advice,
+    Other,
+    other_orders,
+    remedies,
+    what_wishes_cost,
+)
+from flangebook.planning.order_search import Limits, Searched, handling_counts
+from flangebook.planning.steps import PlannedStep
+from flangebook.planning.tool_choice import Trials
+
+TOOL_NAMES = ("punch", "holder", "ram", "die", "bed", "floor")
+REFUSALS = {
+    "sheet": "the part would run into itself",
+    "gauge": "nothing can be gauged",
+    "short flange": "the flange is too short for the die",
+    "trapped": "the punch can neither be lifted away nor the part slid out sideways",
+    "wrong tool": "no pair of tools can make it",
+    "wish": "a wish or the given order forbids it",
+    "closer look": "drawn up with its tools it does not clear",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Clearance:
+    """What a step keeps clear of. near: to each tool, nearest first. slides: in or out sideways.
+    reasons: why it cannot be made, empty when it can; checked: False where nobody looked."""
+
+    checked: bool
+    needed_mm: float
+    near: tuple[Near, ...] = ()
+    slides: bool = False
+    reasons: tuple[str, ...] = ()
+
+    @property
+    def clear(self) -> bool:
+        """Whether the whole motion was shown to clear."""
+        return self.checked and not self.reasons
+
+    @property
+    def hits(self) -> tuple[Near, ...]:
+        """Where the part comes nearer than it may, as the reasons say."""
+        return tuple(n for n in self.near if n.tool in self.reasons)
+
+
+def clearances(searched: Searched, steps: Sequence[PlannedStep]) -> list[Clearance | None]:
+    """What each planned step keeps clear of; None for a step without tools."""
+    problem, found = searched.problem, searched.found
+    if problem is None or not searched.moves:
+        return [None] * len(steps)
+    by_bend = {move.bend + 1: (i, move) for i, move in enumerate(searched.moves)}
+    refused = {r.move.bend + 1: r.reasons for r in searched.refused}
+    said: list[Clearance | None] = []
+    for step in steps:
+        operation = step.operation
+        if operation.flattens or operation.hits is not None:
+            said.append(None)
+            continue
+        i, move = by_bend[operation.bend]
+        made = sum(1 << (n - 1) for n in operation.made)
+        near = approaches(problem, made, move.bend, move.end, move.pair)
+        slides = bool(found and found.slides and found.slides[i])
+        reasons = refused.get(operation.bend, ())
+        said.append(Clearance(True, problem.margin, near, slides, reasons))
+    return said
+
+
+def clearance_json(said: Clearance | None) -> JsonDict | None:
+    """A step's clearance as the API gives it."""
+    if said is None:
+        return None
+    nearest = said.near[0] if said.near else None
+    way = "slide" if said.slides else "straight"
+    return {
+        "clear": said.clear,
+        "needed_mm": number(said.needed_mm),
+        "nearest": _near_json(nearest) if nearest else None,
+        "hits": [_near_json(n) for n in said.hits],
+        "way_in": way,
+        "way_out": way,
+        "words": _clearance_words(said),
+    }
+
+
+def _near_json(near: Near) -> JsonDict:
+    return {
+        "tool": near.tool,
+        "phase": "bend",
+        "included_angle_deg": number(near.included_angle_deg, 2),
+        "punch_travel_mm": number(near.punch_travel_mm, 3),
+        "distance_mm": number(near.distance_mm, 3),
+        "on_sheet": [number(v, 3) for v in near.on_sheet],
+        "on_tool": [number(v, 3) for v in near.on_tool],
+        "flat": near.flat,
+    }
+
+
+def _clearance_words(said: Clearance) -> str:
+    if said.reasons:
+        return f"{_because(said.reasons).capitalize()}."
+    if said.slides:
+        return "Clears the tools; slide it in or out sideways along them."
+    return "Clears the tools through the whole stroke; the punch lifts straight away."
+
+
+def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
+    """The findings on a step's clearance."""
+    if said is None:
+        return []
+    found = []
+    for near in said.hits:
+        numbers = {
+            "distance_mm": abs(near.distance_mm),
+            "angle_deg": near.included_angle_deg,
+            "wanted_mm": said.needed_mm,
+        }
+        how = "runs {distance_mm} into" if near.distance_mm <= 0.0 else "comes {distance_mm} near"
+        words = f"Flat {near.flat} {how} the {near.tool} when the bend is at {{angle_deg}}"
+        words += "." if near.distance_mm <= 0.0 else "; {wanted_mm} is wanted."
+        do = "Take another order or other tools; see what would help."
+        found.append(Check("stop", f"too-near-{near.tool}", words, do, numbers))
+    told = {near.tool for near in said.hits}
+    for reason in said.reasons:
+        if reason in told or reason in ("gauge", "short flange"):
+            continue  # said by its own finding
+        words = f"Bend {step.operation.bend}: {_because((reason,))}."
+        found.append(
+            Check("stop", f"no-way-{reason.replace(' ', '-')}", words, "See what would help.")
+        )
+    if said.slides:
+        words = "The punch cannot come or go straight past the part: it goes in or out sideways."
+        do = "Slide the part along the tools, with room for it beside them; never force it."
+        found.append(Check("caution", "slide-out", words, do))
+    return found
+
+
+def _because(reasons: Sequence[str]) -> str:
+    tools = [r for r in reasons if r in TOOL_NAMES]
+    rest = [REFUSALS[r] for r in reasons if r in REFUSALS]
+    said = [f"it would hit the {' and the '.join(tools)}"] if tools else []
+    return ", and ".join([*said, *rest])
+
+
+@dataclass(frozen=True, slots=True)
+class OrderSaid:
+    """Everything said of an order. words: one sentence; the rest as the API's lists."""
+
+    words: str
+    wishes: tuple[tuple[str, str], ...] = ()
+    others: tuple[Other, ...] = ()
+    advice: tuple[Advice, ...] = ()
+
+
+def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
+    """The words on the order, what wishes cost, other orders, and what would help."""
+    if searched.found is None:
+        return OrderSaid(searched.order.words)
+    wishes = tuple(what_wishes_cost(trials, searched, limits))
+    if not searched.moves or searched.refused:
+        advice = tuple(remedies(trials, trials.part.wishes)) if _is_proof(searched) else ()
+        return OrderSaid(_none_words(searched), wishes, (), advice)
+    return OrderSaid(_found_words(searched), wishes, tuple(other_orders(searched, limits)))
+
+
+def _is_proof(searched: Searched) -> bool:
+    return searched.found is not None and searched.found.status == "none"
+
+
+def _found_words(searched: Searched) -> str:
+    counts = handling_counts(searched.found)
+    names = (("turn_overs", "turn-over"), ("turn_ends", "end turn"),
+             ("tool_changes", "tool change"), ("slides", "slide"))  # fmt: skip
+    said = [f"{counts[k]} {n}{'' if counts[k] == 1 else 's'}" for k, n in names if counts[k]]
+    handling = ", ".join(said) if said else "no turning, no change of tools"
+    if not searched.order.proven:
+        return f"The best order found in the time ({handling}); not proven to be the best or clear."
+    if searched.order.rule == "given":
+        return f"The order given, with the best ends and tools ({handling}). Clear of the tools."
+    return f"Least handling, proven ({handling}). Clear of the tools through every stroke."
+
+
+def _none_words(searched: Searched) -> str:
+    start = "No order of the bends" if searched.order.rule == "search" else "The given order"
+    verb = "can be made" if searched.order.rule == "search" else "cannot be made"
+    if not _is_proof(searched):
+        return f"{start}: none found in the time, and none proven impossible."
+    why = "; ".join(f"bend {r.move.bend + 1}: {_because(r.reasons)}" for r in searched.refused)
+    return f"{start} {verb} with these tools. The nearest fails at {why}." if why else (
+        f"{start} {verb} with these tools."
+    )  # fmt: skip
+
+
+def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
+    """The findings on the order as a whole."""
+    proven = searched.order.proven
+    if searched.found is None:
+        return [_not_checked()]
+    if proven:
+        return []
+    if searched.refused or not searched.moves:
+        numbers = {f"n{i}_{k}": v for i, a in enumerate(said.advice) for k, v in a.numbers.items()}
+        do = _numbered(said.advice) or "Change the part, or get other tools."
+        if _is_proof(searched):
+            return [Check("stop", "no-order", said.words, do, numbers)]
+        return [Check("caution", "order-not-found", said.words, do, numbers)]
+    if any(step.hits is not None for step in searched.attempt.steps):
+        return [
+            Check(
+                "caution",
+                "clearance-not-checked",
+                "Clearance is not checked for the steps of a radius made in many hits.",
+                "Walk through these steps with a scrap piece, slowly.",
+            )
+        ]
+    return [
+        Check(
+            "caution",
+            "order-not-proven",
+            said.words,
+            "Walk through the steps with the drawings, or give the search more time.",
+        )
+    ]
+
+
+def _numbered(advice: Sequence[Advice]) -> str:
+    """The advice in one text, each slot named apart."""
+    said = []
+    for i, one in enumerate(advice):
+        words = one.words
+        for key in one.numbers:
+            words = words.replace(f"{{{key}}}", f"{{n{i}_{key}}}")
+        said.append(words)
+    return " ".join(said)
+
+
+def _not_checked() -> Check:
+    return Check(
+        "caution",
+        "clearance-not-checked",
+        "Clearance is not checked: whether the part clears punch, holder, ram, die and "
+        "gauge through every stroke is for you to see.",
+        "Walk through the steps with the drawings, then with a scrap piece, slowly.",
+    )
+
+
+def order_json(searched: Searched, said: OrderSaid) -> JsonDict:
+    """The order as the API gives it."""
+    step_of = {bend: i + 1 for i, bend in enumerate(searched.order.sequence)}
+    return {
+        "sequence": list(searched.order.sequence),
+        "rule": searched.order.rule,
+        "proven": searched.order.proven,
+        "words": said.words,
+        "seconds": number(searched.seconds, 3),
+        "looked_at": searched.looked_at,
+        **handling_counts(searched.found),
+        "wishes": [{"wish": name, "words": words} for name, words in said.wishes],
+        "alternatives": [
+            {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in said.others
+        ],
+        "blocked": [_blocked_json(r, step_of) for r in searched.refused],
+        "remedies": [
+            {
+                "kind": a.kind,
+                "words": fill(a.words, a.numbers),
+                "template": a.words,
+                "numbers": {k: number(v) for k, v in a.numbers.items()},
+            }
+            for a in said.advice
+        ],
+    }
+
+
+def _blocked_json(refused: Refused, step_of: dict[int, int]) -> JsonDict:
+    bend = refused.move.bend + 1
+    return {
+        "step": step_of.get(bend),
+        "bend": bend,
+        "hits": list(refused.reasons),
+        "words": f"{_because(refused.reasons).capitalize()}.",
+    }
