@@ -59,7 +59,7 @@ export const GROUPS = {
     {
       title: "Outline", part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", options: [["straight", "straight"], ["gooseneck", "gooseneck"], ["points", "by points or DXF"]] },
+        { name: "shape", label: "Shape", type: "pick", broad: true, options: [["straight", "straight"], ["gooseneck", "gooseneck"], ["points", "by points or DXF"]] },
         { name: "height_mm", label: "Height, tip to seat", type: "length" },
         { name: "body_width_mm", label: "Width of the body", type: "length" },
         { name: "neck_relief_mm", label: "Throat behind the tip", type: "length", when: (draft) => draft.shape === "gooseneck" },
@@ -85,7 +85,7 @@ export const GROUPS = {
     {
       title: "Outline", part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", options: [["single_v", "single V"], ["multi_v", "block with several V's"], ["points", "by points or DXF"]] },
+        { name: "shape", label: "Shape", type: "pick", broad: true, options: [["single_v", "single V"], ["multi_v", "block with several V's"], ["points", "by points or DXF"]] },
         { name: "height_mm", label: "Height", type: "length" },
         { name: "width_mm", label: "Width", type: "length" },
         { name: "turned", label: "Sits in the press", type: "yes", options: [["no", "as drawn"], ["yes", "turned round"]] },
@@ -102,7 +102,7 @@ export const GROUPS = {
     {
       title: "Outline", part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", options: [["block", "plain block"], ["clamps", "clamps that stick out"], ["points", "by points or DXF"]] },
+        { name: "shape", label: "Shape", type: "pick", broad: true, options: [["block", "plain block"], ["clamps", "clamps that stick out"], ["points", "by points or DXF"]] },
         { name: "height_mm", label: "Height, seat to ram", type: "length" },
         { name: "overhang_front_mm", label: "Overhang to the front", type: "length", hint: "From the tip's line, clamps included." },
         { name: "overhang_back_mm", label: "Overhang to the back", type: "length" },
@@ -134,7 +134,7 @@ export const GROUPS = {
         { name: "ram_height_mm", label: "Ram height", type: "length", needed: true },
         { name: "bed_width_mm", label: "Bed width", type: "length", needed: true },
         { name: "bed_height_mm", label: "Bed height", type: "length", needed: true },
-        { name: "floor_below_die_mm", label: "Floor below the die", type: "length", blank: "not looked at", hint: "From the face that the die stands on, down to the floor: long parts hang that far." },
+        { name: "floor_below_die_mm", label: "Floor below the die", type: "length", broad: true, blank: "not looked at", hint: "From the face that the die stands on, down to the floor: long parts hang that far." },
         { ...points("ram", "From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined, folded: true },
         { ...points("bed", "From the face that carries the die or its holder. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined, folded: true },
       ],
@@ -142,7 +142,7 @@ export const GROUPS = {
     {
       title: "Riser or die holder on the bed", part: "rest",
       fields: [
-        { name: "die_holder_height_mm", label: "Height under the die", type: "length", blank: "none", hint: "0 or empty: the die stands on the bed." },
+        { name: "die_holder_height_mm", label: "Height under the die", type: "length", blank: "none", broad: true, hint: "0 or empty: the die stands on the bed." },
         { name: "die_holder_width_mm", label: "Width", type: "length", when: hasDieHolder, blank: "by points" },
         { name: "die_holder_rating_kn_per_m", label: "Rating of the die holder", type: "rating", unit: "kN/m", hint: "As stamped on it or in its papers.", when: hasDieHolder },
         { ...points("die_holder", "The die's seat is at y 0, the bed's at minus the height. Empty: a plain block."), name: "die_holder_points_mm", label: "Die holder by points", when: hasDieHolder, folded: true },

@@ -37,7 +37,7 @@ function faultEdge(line, edge, at) {
 }
 
 /** @param {[number, number]} point @param {number} number */
-const pointNumber = ([x, y], number) => svg`<text class="fault-number" x=${x} y=${-y - 9} text-anchor="middle" font-size="17">${number}</text>`;
+const pointNumber = ([x, y], number) => svg`<text class="fault-number" x=${x} y=${-y - 9} text-anchor="middle" font-size="19">${number}</text>`;
 
 /** @param {[number, number]} point */
 const faultMark = ([x, y]) => svg`<g class="fault-mark" data-test="fault-mark"><circle cx=${x} cy=${-y} r="10"/><path d="M${x - 14} ${-y}h28M${x} ${-y - 14}v28"/></g>`;

@@ -36,13 +36,19 @@ function toolRow(kind, tool, frame) {
   return html`<li class="row" data-test="row-${tool.code}">
     <a href="/shop/${kind}/${encodeURIComponent(tool.code)}">
       <span class="thumb">${smallOutline(tool.outline_mm, frame)}</span>
-      <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span></span>
+      <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span>${vs(tool)}</span>
       <span class="fact"><span class="what">Place</span>${placeWords(tool)}</span>
       <span class="fact"><span class="what">Rating</span>${tool.rating_kn_per_m === null ? flag("unknown") : words(forcePerLength(tool.rating_kn_per_m))}</span>
       ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length ? html`${tool.segments_mm.length}, up to ${words(length(longest(tool.segments_mm), { digits: 0 }))}` : "none"}</span>` : nothing}
       <span class="fact"><span class="what">Condition</span>${conditionMark(tool)}</span>
     </a>
   </li>`;
+}
+
+/** The V's of a block, each with its code to plan with. @param {import("../app/crib.js").Tool} tool */
+function vs({ shape, openings }) {
+  if (shape !== "multi_v") return nothing;
+  return html`<span class="soft" data-test="block-vs">${openings.map((/** @type {{code: string, v_opening_mm: number}} */ one) => `${one.code}: V ${words(length(one.v_opening_mm))}`).join(", ")}</span>`;
 }
 
 /** @param {number[]} pieces */

@@ -87,8 +87,9 @@ def _all_meet(
         x, y = ends[0]
         gap = min((math.dist(ends[0], other) for other in ends[1:]), default=math.inf)
         near = f"; the next loose end is {gap:.3g} mm away" if gap < math.inf else ""
+        one = "at" if len(ends) == 1 else "one at"
         raise OutlineError(
-            f"The outline is open: {_count(len(ends))} no other line, one at "
+            f"The outline is open: {_count(len(ends))} no other line, {one} "
             f"{x:.2f}, {y:.2f} mm{near}.",
             "",
             "Close the gaps in the drawing, or choose the outline's own layer.",

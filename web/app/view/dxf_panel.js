@@ -9,7 +9,7 @@ import { field, pick } from "./field.js";
 /** @type {[string, string][]} */
 const UNITS = [["", "as the file says"], ["mm", "mm"], ["cm", "cm"], ["m", "m"], ["inch", "inch"], ["ft", "foot"]];
 /** @type {[string, string][]} */
-const ORIGINS = [["rule", "found by its shape"], ["drawn", "as drawn"], ["point", "at a point"]];
+const ORIGINS = [["rule", "by its shape"], ["drawn", "as drawn"], ["point", "at a point"]];
 /** @type {[string, string][]} */
 const TURNS = [["0", "as drawn"], ["90", "a quarter left"], ["180", "upside down"], ["270", "a quarter right"]];
 /** @type {[string, string][]} */

@@ -49,7 +49,7 @@ function opening(row, index, { rows, said, up, set, raise, drop }) {
   return html`<fieldset class="opening" data-test="opening-${number}">
     <legend>V ${number}</legend>
     <div class="opening-head">
-      <label class="tick"><input type="radio" name="up" value=${number} data-test="up-${number}" .checked=${live(up === String(number))} @change=${raise}> up in the drawing</label>
+      <label class="tick"><input type="radio" name="up" value=${number} data-test="up-${number}" .checked=${live(up === String(number))} @change=${raise}> drawn up</label>
       ${rows.length > 1 ? html`<button type="button" class="button" data-test="drop-${number}" aria-label="Take V ${number} out" @click=${drop}>Take out</button>` : nothing}
     </div>
     <div class="fields three">
