@@ -216,3 +216,67 @@ def test_the_start_script_becomes_the_server(root: Path, tmp_path: Path) -> None
         if process.poll() is None:
             process.kill()
         process.wait()
+
+
+@pytest.fixture
+def search_files(project: Path) -> Path:
+    """What the order search is compiled from, in a project where all is installed."""
+    folder = project / "server/flangebook/bending/ordering"
+    folder.mkdir(parents=True)
+    (folder / "search.py").write_text("")
+    return folder
+
+
+def compiled_by(
+    environment: types.ModuleType, project: Path, monkeypatch: pytest.MonkeyPatch, code: int = 0
+) -> list[list[str]]:
+    """The commands that getting ready runs; each ends with that exit code."""
+    commands: list[list[str]] = []
+
+    def run(command: list[str], **_: object) -> subprocess.CompletedProcess[str]:
+        commands.append(command)
+        return subprocess.CompletedProcess(command, code, "", "no room on the disk")
+
+    monkeypatch.setattr(environment.subprocess, "run", run)
+    environment.python_for(project, project / "server/requirements.lock")
+    environment.python_for(project, project / "server/requirements.lock")
+    return commands
+
+
+def test_the_order_search_is_compiled_once(
+    environment: types.ModuleType,
+    project: Path,
+    search_files: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    pretend_installed(environment, project)
+    commands = compiled_by(environment, project, monkeypatch)
+    assert [command[1:] for command in commands] == [["-m", environment.WARM_UP]]
+    assert "only the first time" in capsys.readouterr().out
+    (search_files / "search.py").write_text("# another")
+    assert len(compiled_by(environment, project, monkeypatch)) == 1
+    assert environment._is_installed(
+        project / ".venv",
+        environment._python_in(project / ".venv"),
+        environment._wanted(project, project / "server/requirements.lock"),
+    )
+
+
+def test_when_compiling_fails_it_says_so_and_goes_on(
+    environment: types.ModuleType,
+    project: Path,
+    search_files: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert search_files.exists()
+    pretend_installed(environment, project)
+    assert len(compiled_by(environment, project, monkeypatch, code=1)) == 2
+    said = capsys.readouterr().out
+    assert "no room on the disk" in said
+    assert "Traceback" not in said
+
+
+def test_what_gets_the_search_ready_is_there(environment: types.ModuleType) -> None:
+    assert importlib.util.find_spec(environment.WARM_UP) is not None

@@ -90,7 +90,25 @@ class _Kernel:
                 known[name] = value.compiled(for_python=False)
         wanted = {"no_cfunc_wrapper": True, "no_cpython_wrapper": not for_python, **_HOW}
         made: Callable[..., Any] = numba.njit(copy, **wanted)
+        if hasattr(made, "get_call_template"):
+            _take_literals_as_values(made)
         return made
+
+
+def _take_literals_as_values(made: Any) -> None:
+    """Compile one form for all calls, not another for each constant written in a call.
+
+    The compiler would make a function anew for f(x, 0), f(x, 1) and f(x, n).
+    """
+    from numba.core import types  # noqa: PLC0415
+
+    template = made.get_call_template
+
+    def for_values(arguments: tuple[Any, ...], named: dict[str, Any]) -> Any:
+        kinds = [types.unliteral(kind) for kind in arguments]  # type: ignore[no-untyped-call]
+        return template(tuple(kinds), named)
+
+    made.get_call_template = for_values
 
 
 def kernel(function: _Function) -> _Function:

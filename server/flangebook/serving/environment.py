@@ -23,6 +23,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 OLDEST = (3, 11)
+WARM_UP = "flangebook.bending.ordering.warm_up"
 _NOTE = "flangebook-installed.json"
 _MISSING_VENV = (
     "Python's venv module is not complete here. Get it with "
@@ -45,11 +46,11 @@ def python_for(root: Path, lock: Path, *within: Path) -> Path:
     folder = root / ".venv"
     python = _python_in(folder)
     want = _wanted(root, lock, *within)
-    if _is_installed(folder, python, want):
-        return python
-    with _alone(root / ".venv.lock"):
-        if not _is_installed(folder, python, want):
-            _install(root, folder, python, lock, want)
+    if not _is_installed(folder, python, want):
+        with _alone(root / ".venv.lock"):
+            if not _is_installed(folder, python, want):
+                _install(root, folder, python, lock, want)
+    _compile(root, folder, python)
     return python
 
 
@@ -125,8 +126,41 @@ def _install(root: Path, folder: Path, python: Path, lock: Path, want: dict[str,
     _say("Installing what the project needs (only the first time) ...")
     _pip(python, ["--require-hashes", "--only-binary=:all:", "-r", str(lock)], _count(lock))
     _pip(python, ["--no-deps", "--no-build-isolation", "-e", str(root)], 0)
-    (folder / _NOTE).write_text(json.dumps({**kept, **want}, indent=1), encoding="utf-8")
+    note = {key: value for key, value in {**kept, **want}.items() if key != "compiled"}
+    (folder / _NOTE).write_text(json.dumps(note, indent=1), encoding="utf-8")
     _say("Installed.")
+
+
+def _compile(root: Path, folder: Path, python: Path) -> None:
+    """Compile what the order search is made of, when it is new or changed.
+
+    It is only made ready here so that nobody waits for it later: a failure is said, no more.
+    """
+    made_of = _compiled_from(root)
+    if not made_of or _read_note(folder).get("compiled") == made_of:
+        return
+    with _alone(root / ".venv.lock"):
+        if _read_note(folder).get("compiled") == made_of:
+            return
+        _say("Making the order search ready (only the first time) ...")
+        command = [str(python), "-m", WARM_UP]
+        done = subprocess.run(command, capture_output=True, text=True, check=False)
+        if done.returncode:
+            last = (done.stderr or done.stdout).strip().splitlines()[-1:]
+            _say("That failed; the first plan tries again and takes longer. " + "".join(last))
+            return
+        note = {**_read_note(folder), "compiled": made_of}
+        (folder / _NOTE).write_text(json.dumps(note, indent=1), encoding="utf-8")
+
+
+def _compiled_from(root: Path) -> str:
+    """A hash of the files that the order search is compiled from; empty if there are none."""
+    package = root / "server/flangebook/bending"
+    files = sorted(
+        file for name in ("ordering", "clearance") for file in (package / name).glob("*.py")
+    )
+    stamps = [(file.name, file.stat().st_mtime_ns, file.stat().st_size) for file in files]
+    return hashlib.sha256(repr(stamps).encode()).hexdigest() if files else ""
 
 
 def _make(folder: Path) -> None:

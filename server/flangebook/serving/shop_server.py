@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import shutil
+import threading
 from pathlib import Path
 
 from flask import Flask
@@ -38,7 +39,7 @@ def serve(port: int, data: Path, demo: Path | None) -> None:
         listener.close()
         raise _as_serve_error(error, data) from error
     try:
-        listener.serve(app, lambda: _say_ready(listener.address, data))
+        listener.serve(app, lambda: _ready(listener.address, data))
     finally:
         close_app(app)
 
@@ -58,8 +59,17 @@ def open_shop(data: Path, demo: Path | None) -> Flask:
     return create_app(Config(data=data))
 
 
-def _say_ready(address: str, data: Path) -> None:
+def _ready(address: str, data: Path) -> None:
+    """Say so, and only then get the order search ready, beside whatever is asked."""
     print(f"Flangebook is ready at {address} (shop in {data}, Ctrl-C stops it)", flush=True)
+    threading.Thread(target=_warm_up, name="warm-up", daemon=True).start()
+
+
+def _warm_up() -> None:
+    # Loaded here: it brings the compiler, which a start should not wait for.
+    from flangebook.bending.ordering.warm_up import warm_up  # noqa: PLC0415
+
+    warm_up()
 
 
 def _as_serve_error(error: BaseException, data: Path) -> BaseException:

@@ -120,6 +120,18 @@ class Limits:
     most_bytes: int = MOST_BYTES
 
 
+def new_table(rules: Rules) -> Table:
+    """Nothing met yet, with some room."""
+    steps = ROOM + 4 * rules.bends * 2 * rules.pairs
+    return Table(
+        new_keys(ROOM),
+        new_states(ROOM, len(rules.transition)),
+        new_moves(steps),
+        new_heap(steps),
+        np.zeros(4, np.int64),
+    )
+
+
 class Search:
     """One search: its rules, what it has met, and the best order so far."""
 
@@ -129,15 +141,7 @@ class Search:
         self.looked_at = 0
         self.left = rules.bends
         self.best: tuple[int, tuple[Move, ...], tuple[int, ...]] | None = None
-        kinds = len(rules.transition)
-        steps = ROOM + 4 * rules.bends * 2 * rules.pairs
-        self.table = Table(
-            new_keys(ROOM),
-            new_states(ROOM, kinds),
-            new_moves(steps),
-            new_heap(steps),
-            np.zeros(4, np.int64),
-        )
+        self.table = new_table(rules)
 
     def run(self) -> Found:
         """Search to the end or to a limit."""

@@ -7,15 +7,19 @@ from typing import Any, get_type_hints
 
 import numpy as np
 
+from flangebook.bending.handling import HAND_DISTANCE_MM
 from flangebook.bending.ordering.best_first import (
     Found,
     Limits,
+    Look,
     Move,
     Progress,
     Search,
+    new_table,
 )
 from flangebook.bending.ordering.cost import (
     BLOCKED,
+    MOST,
     VARIANCE,
     Scale,
     no_better,
@@ -26,9 +30,9 @@ from flangebook.bending.ordering.frontier import NO_ROOM, Rules, Table
 from flangebook.bending.ordering.last_steps import Prices, look, step_key
 from flangebook.bending.ordering.problem import SLIDES, Bools, Floats, Ints, Problem
 from flangebook.bending.ordering.state_table import Keys, new_keys, row_of
-from flangebook.bending.ordering.step_facts import Memo, more_wings, new_wings, step_facts
+from flangebook.bending.ordering.step_facts import more_wings, new_memo
 
-__all__ = ["Found", "Known", "Move", "Progress", "code_of", "search"]
+__all__ = ["Found", "Known", "Move", "Progress", "code_of", "codes_of", "search"]
 
 BannedStep = tuple[int, Move]
 """Bends made before, as a set, and the step."""
@@ -44,7 +48,7 @@ class Known:
 
     def __init__(self, problem: Problem) -> None:
         self.problem = as_arrays(problem)
-        self.memo = Memo(new_wings(_WINGS, len(problem.change)), new_sweeps(self.problem))
+        self.memo = new_memo(self.problem, _WINGS)
 
     def has_room(self, bends: int) -> bool:
         """Whether the steps of one more set of bends can be remembered."""
@@ -77,28 +81,35 @@ def search(
     known = known or Known(problem)
     scale = scale_for(len(problem.at), problem.change)
     rules = rules_for(problem, scale, soft=soft)
-    keys = _banned_keys(problem, banned)
-    prices = Prices(scale.variance_step_mm2, scale.most_variance, keys, soft)
-
-    def look_on(rules: Rules, table: Table, bound: int, until: int) -> int:
-        while True:
-            why = look(problem, known.memo, prices, rules, table, bound, until)
-            if why != NO_ROOM or known.has_room(rules.bends):
-                return why
-            known.grow()
-
+    look_on = _looking_on(problem, known, scale, banned)
     limits = Limits(deadline_s, cancelled, progress)
     return Search(rules, scale, look_on, limits).run()
 
 
-def code_of(problem: Problem, made: int, move: Move, known: Known | None = None) -> int:
-    """Every reason why a step cannot be made with the bends of ``made`` finished; 0: it can."""
+def codes_of(problem: Problem, made: int, known: Known | None = None) -> dict[Move, int]:
+    """Every way to make one of these bends last, and every reason why it cannot; 0: it can.
+
+    made: bends finished after that step, as a set.
+    """
     problem = as_arrays(problem)
     known = known or Known(problem)
-    if not known.has_room(1):
-        known.grow()
-    code, _ = step_facts(problem, known.memo, made, move.bend, move.end, move.pair, True)
-    return int(code) & ~SLIDES
+    scale = scale_for(len(problem.at), problem.change)
+    rules = rules_for(problem, scale, soft=True)
+    table = new_table(rules)
+    row = row_of(table.keys, made)
+    table.states.best[row, 0] = 0
+    table.heap.item[0], table.heap.used[0] = row * len(rules.transition), 1
+    _looking_on(problem, known, scale, ())(rules, table, MOST, 1)
+    found = {}
+    for i in range(int(table.moves.used[0])):
+        which, pair = divmod(int(table.moves.step[i]), rules.pairs)
+        found[Move(which // 2, which % 2, pair)] = int(table.moves.code[i]) & ~SLIDES
+    return found
+
+
+def code_of(problem: Problem, made: int, move: Move, known: Known | None = None) -> int:
+    """Every reason why a step cannot be made with the bends of ``made`` finished; 0: it can."""
+    return codes_of(problem, made | 1 << move.bend, known)[move]
 
 
 def as_arrays(problem: Problem) -> Problem:
@@ -133,6 +144,25 @@ def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
         soft=soft,
         greedy=True,
     )
+
+
+def _looking_on(
+    problem: Problem, known: Known, scale: Scale, banned: Collection[BannedStep]
+) -> Look:
+    """The kernel that looks at states of this problem, given more room when it asks for it."""
+    keys = _banned_keys(problem, banned)
+
+    def look_on(rules: Rules, table: Table, bound: int, until: int) -> int:
+        prices = Prices(
+            scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys, rules.soft
+        )
+        while True:
+            why = look(problem, known.memo, prices, rules, table, bound, until)
+            if why != NO_ROOM or known.has_room(rules.bends):
+                return why
+            known.grow()
+
+    return look_on
 
 
 def _banned_keys(problem: Problem, banned: Collection[BannedStep]) -> Keys:

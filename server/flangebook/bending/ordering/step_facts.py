@@ -1,0 +1,185 @@
+"""Whether one bend can be made next, and what that step costs by itself.
+
+A step is made of two wings that hardly know of each other: what a wing meets depends only on
+its own finished bends. There are 2 * 2**n wings and n * 2**n steps, so what is known of a wing
+is remembered. Only the part against itself, wing against wing, needs both.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+import numpy as np
+from numpy.typing import NDArray
+
+from flangebook.bending.clearance.wings import (
+    Sweeps,
+    approach_code,
+    new_sweeps,
+    wing_code,
+    wings_code,
+)
+from flangebook.bending.compiled import kernel
+from flangebook.bending.ordering.gauge_rule import gauge_place
+from flangebook.bending.ordering.problem import (
+    AGAINST_WISH,
+    LEFT,
+    SLIDES,
+    TRAPPED,
+    WRONG_TOOL,
+    Floats,
+    Problem,
+    wing_count,
+    wing_fold,
+    wing_set,
+)
+from flangebook.bending.ordering.state_table import Keys, more_keys, new_keys, row_of
+
+_KNOWN = 1 << 30
+_CONTACT = 16
+"""From this bit on ``Wings.gauge`` holds the contact: ``between * KINDS + kind``."""
+KINDS = 4
+_ALL = (1 << 14) - 1
+
+
+class Wings(NamedTuple):
+    """What is known of wings; a row for each bend, side and set of finished bends outwards.
+
+    clear: result bits of the wing in front and at the back, by pair, (rows, pairs, 2); gauge:
+    result bits of the gauge at it and its contact, by pair, (rows, pairs). Both
+    with _KNOWN once looked at. reach: how far it stands out from the bend line [mm], (rows,).
+    """
+
+    keys: Keys
+    clear: NDArray[np.int32]
+    gauge: NDArray[np.int32]
+    reach: Floats
+
+
+class Memo(NamedTuple):
+    """What is known of one problem's wings and sweeps, whatever the wishes and the search."""
+
+    wings: Wings
+    sweeps: Sweeps
+
+
+def new_memo(problem: Problem, room: int) -> Memo:
+    """Nothing known of this problem, room for that many wings (a power of two)."""
+    return Memo(new_wings(room, len(problem.change)), new_sweeps(problem))
+
+
+def new_wings(room: int, pairs: int) -> Wings:
+    """No wings known, room for that many (a power of two)."""
+    return Wings(
+        new_keys(room),
+        np.zeros((room, pairs, 2), np.int32),
+        np.zeros((room, pairs), np.int32),
+        np.full(room, -1.0),
+    )
+
+
+def more_wings(wings: Wings) -> Wings:
+    """The same wings with twice the room."""
+    rooms = len(wings.reach)
+    larger = new_wings(2 * rooms, wings.gauge.shape[1])
+    larger.clear[:rooms], larger.gauge[:rooms] = wings.clear, wings.gauge
+    larger.reach[:rooms] = wings.reach
+    return larger._replace(keys=more_keys(wings.keys))
+
+
+@kernel
+def wing_row(problem: Problem, wings: Wings, made: int, bend: int, side: int) -> int:
+    """The row of the wing on that side of a bend, with the bends of ``made`` finished."""
+    outwards = wing_set(made, bend, side, len(problem.at))
+    return row_of(wings.keys, ((bend * 2 + side) << 41) | outwards)
+
+
+@kernel
+def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> float:
+    """How far a wing stands out from the bend line, sheet flat on the die [mm].
+
+    Along the middle line, a finished bend an arc of its radius and allowance about its line.
+    """
+    if wings.reach[row] >= 0.0:
+        return float(wings.reach[row])
+    outwards = wings.keys.keys[row] & ((1 << 41) - 1)
+    direction, x, most, done = 0.0, 0.0, 0.0, 0.0
+    for i in range(wing_count(bend, side, len(problem.at))):
+        if not outwards >> i & 1:
+            continue
+        fold = wing_fold(bend, side, i)
+        half = 0.5 * problem.allowance[fold]
+        line = abs(problem.at[fold] - problem.at[bend])
+        x += (line - half - done) * np.cos(direction)
+        most = max(most, x)
+        middle = problem.radius[fold] + 0.5 * problem.thickness
+        half_angle = 0.5 * problem.angle[fold]
+        direction += half_angle
+        x += 2.0 * middle * abs(np.sin(half_angle)) * np.cos(direction)
+        most = max(most, x)
+        direction += half_angle
+        done = line + half
+    edge = problem.at[bend] if side == LEFT else problem.length - problem.at[bend]
+    x += (edge - done) * np.cos(direction)
+    wings.reach[row] = max(most, x)
+    return float(wings.reach[row])
+
+
+@kernel
+def clear_code(
+    problem: Problem, memo: Memo, made: int, bend: int, side: int, at_back: int, pair: int
+) -> int:
+    """Result bits of one wing through the motion, SLIDES where the way is not straight."""
+    row = wing_row(problem, memo.wings, made, bend, side)
+    known = memo.wings.clear[row, pair, at_back]
+    if known & _KNOWN:
+        return int(known & _ALL)
+    outwards = wing_set(made, bend, side, len(problem.at))
+    back = at_back == 1
+    code = wing_code(problem, bend, side, back, pair, outwards, memo.sweeps)
+    if code == 0 and approach_code(problem, bend, side, back, pair, outwards, memo.sweeps):
+        code = SLIDES if problem.can_slide else TRAPPED
+    memo.wings.clear[row, pair, at_back] = _KNOWN | code
+    return int(code)
+
+
+@kernel
+def gauge_facts(problem: Problem, memo: Memo, made: int, bend: int, end: int, pair: int) -> int:
+    """Result bits of the gauge at that end, and from bit _CONTACT on what it stands against."""
+    row = wing_row(problem, memo.wings, made, bend, end)
+    known = memo.wings.gauge[row, pair]
+    if known & _KNOWN:
+        return int(known & ~_KNOWN)
+    outwards = wing_set(made, bend, end, len(problem.at))
+    code, kind, _, _, between, _ = gauge_place(problem, bend, end, pair, outwards)
+    facts = code if code else (between * KINDS + kind) << _CONTACT
+    memo.wings.gauge[row, pair] = _KNOWN | facts
+    return int(facts)
+
+
+@kernel
+def step_facts(
+    problem: Problem, memo: Memo, made: int, bend: int, end: int, pair: int, full: bool
+) -> tuple[int, int]:
+    """Result bits of a step, and its contact: finished bends between it and the line times KINDS,
+    plus what the finger stands against.
+
+    made: the bends finished before it. end: at the gauge. full: look at everything, even when
+    the first refusal decides, so that every tool that is hit is named.
+    """
+    if not problem.allowed[bend, pair]:
+        return WRONG_TOOL, 0
+    code = AGAINST_WISH if problem.before[bend] & ~made else 0
+    if code and not full:
+        return code, 0
+    gauge = gauge_facts(problem, memo, made, bend, end, pair)
+    code |= gauge & _ALL
+    if code and not full:
+        return code, 0
+    code |= clear_code(problem, memo, made, bend, end, 1, pair)
+    if code & ~SLIDES and not full:
+        return code, 0
+    code |= clear_code(problem, memo, made, bend, 1 - end, 0, pair)
+    if not code & ~SLIDES or full:
+        code |= wings_code(problem, bend, pair, made, memo.sweeps)
+    return code, gauge >> _CONTACT
