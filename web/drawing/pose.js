@@ -1,54 +1,67 @@
-// One step to scale: the sheet in the tools before and after the bend, seen from the end of the
+// One step to scale: the sheet in the tools at a moment of the bend, seen from the end of the
 // press, the operator on the left and the back gauge on the right.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { angle as shownAngle, words } from "../app/units.js";
 import "./frame.js";
+import { nearMark, nearMiddle } from "./near.js";
 import { boundsOf, closedPath } from "./rings.js";
 
 /** @typedef {import("./rings.js").Ring} Ring */
 /** @typedef {{sheet: Ring, punch: Ring, holder: Ring, ram: Ring, gauge: Ring}} Pose */
 /** @typedef {{before: Pose, after: Pose, die: Ring, bed: Ring, gauge_point: [number, number]|null, bounds: number[]}} StepDrawing */
+/** @typedef {{sheet: string, tools: string[], down: number, gauge: string, back: number}} Shown paths of what moves; how far down the tools and how far back the gauge are [mm] */
+/** @typedef {import("./motion.js").Near} Near */
 /** @typedef {{left: number, bottom: number, right: number, top: number}} Window millimetres, y up */
 
 /**
  * @param {StepDrawing} drawing
- * @param {{pose: "before"|"after", close: boolean, opening: number|null, gauge: string, angle: number|null, words: string}} how
+ * @param {{pose: "before"|"after"|"during", close: boolean, opening: number|null, gauge: string, angle: number|null, words: string, moment?: Shown|null, near?: Near|null, mark?: boolean}} how
  *   opening: the die's V in mm, the measure for how much is shown; null without a die; gauge: its distance as text;
- *   angle: included, at the bottom of the stroke;
+ *   angle: included, at the bottom of the stroke; moment: what is shown, where it is neither before nor after;
+ *   near: the closest approach, kept in the picture; mark: whether it is marked now;
  *   words: what the drawing shows, for who cannot see it
  */
-export function poseDrawing(drawing, { pose, close, opening: die, gauge, angle, words: described }) {
+export function poseDrawing(drawing, { pose, close, opening: die, gauge, angle, words: described, moment = null, near = null, mark = false }) {
   const opening = die ?? (drawing.bounds[2] - drawing.bounds[0]) / 6;
-  const window = close ? closeWindow(opening) : partWindow(drawing, opening);
+  const window = close ? closeWindow(opening, mark ? near : null) : partWindow(drawing, opening, near);
   const { left, bottom, right, top } = window;
-  const now = drawing[pose];
+  const now = moment ?? shownIn(drawing, pose === "after" ? "after" : "before");
   return html`<drawing-frame class="pose-frame">
     <svg class="drawing pose" role="img" aria-label=${described} data-test="pose" data-pose=${pose}
       viewBox="${left} ${-top} ${right - left} ${top - bottom}" preserveAspectRatio="xMidYMid meet">
-      ${[drawing.bed, drawing.die, now.ram, now.holder, now.punch].map(tool)}
+      ${[drawing.bed, drawing.die].map(closedPath).map(tool)}
+      <g transform="translate(0 ${now.down})">${now.tools.map(tool)}</g>
       ${drawing.die.length ? svg`<path class="axis" d="M0 ${-top - 999}V999" />` : nothing}
-      <path class="gauge" d=${closedPath(now.gauge)} />
-      <path class="sheet" data-test="sheet" d=${closedPath(now.sheet)} />
+      <path class="gauge" transform="translate(${now.back} 0)" d=${now.gauge} />
+      <path class="sheet" data-test="sheet" d=${now.sheet} />
       ${pose === "before" && drawing.gauge_point ? gaugeDimension(drawing.gauge_point, gauge, window) : nothing}
-      ${pose === "after" && angle ? angleArc(now.sheet, angle, opening, window) : nothing}
+      ${pose === "after" && angle ? angleArc(drawing.after.sheet, angle, opening, window) : nothing}
+      ${mark && near ? nearMark(near, window) : nothing}
     </svg>
   </drawing-frame>`;
 }
 
-/** @param {Ring} ring */
-const tool = (ring) => (ring.length ? svg`<path class="tool" d=${closedPath(ring)} />` : nothing);
+/** Before or after the bend, as the API drew it. @param {StepDrawing} drawing @param {"before"|"after"} pose @returns {Shown} */
+function shownIn(drawing, pose) {
+  const { sheet, ram, holder, punch, gauge } = drawing[pose];
+  return { sheet: closedPath(sheet), tools: [ram, holder, punch].map(closedPath), down: 0, gauge: closedPath(gauge), back: 0 };
+}
 
-/** The bend itself. @param {number} opening @returns {Window} */
-function closeWindow(opening) {
-  return { left: -1.5 * opening, bottom: -0.9 * opening, right: 1.5 * opening, top: 1.1 * opening };
+/** @param {string} path */
+const tool = (path) => (path ? svg`<path class="tool" d=${path} />` : nothing);
+
+/** The bend itself, or the place where the part comes closest to a tool. @param {number} opening @param {Near|null} near @returns {Window} */
+function closeWindow(opening, near) {
+  const [x, y] = near ? nearMiddle(near) : [0, 0.1 * opening];
+  return { left: x - 1.5 * opening, bottom: y - opening, right: x + 1.5 * opening, top: y + opening };
 }
 
 /**
  * The part before and after and the gauge, but never so much that the sheet becomes a hair:
- * what lies further out runs off the picture.
- * @param {StepDrawing} drawing @param {number} opening @returns {Window}
+ * what lies further out runs off the picture, but for the place where it comes closest to a tool.
+ * @param {StepDrawing} drawing @param {number} opening @param {Near|null} near @returns {Window}
  */
-function partWindow(drawing, opening) {
+function partWindow(drawing, opening, near) {
   const [left, bottom, right, top] = boundsOf([drawing.before.sheet, drawing.after.sheet]);
   const most = 14 * opening;
   const stop = drawing.gauge_point ? drawing.gauge_point[0] + 1.5 * opening : 0;
@@ -57,12 +70,22 @@ function partWindow(drawing, opening) {
     right: Math.min(Math.max(right + 0.4 * opening, stop, 1.4 * opening), Math.max(most, stop)),
   };
   const width = shown.right - shown.left;
-  return {
+  const window = {
     ...shown,
     bottom: Math.max(Math.min(bottom - 0.3 * opening, -1.1 * opening, -0.17 * width), -most / 2),
     top: Math.min(Math.max(top + 0.3 * opening, 1.6 * opening), 8 * opening),
   };
+  const whole = near ? roomFor(window, nearMiddle(near), opening) : window;
+  return { ...whole, bottom: Math.min(whole.bottom, whole.top * -0.33) }; // below the die's top the gauge's distance is written
 }
+
+/** @param {Window} window @param {[number, number]} place @param {number} room @returns {Window} */
+const roomFor = ({ left, right, bottom, top }, [x, y], room) => ({
+  left: Math.min(left, x - room),
+  right: Math.max(right, x + room),
+  bottom: Math.min(bottom, y - room),
+  top: Math.max(top, y + room),
+});
 
 /**
  * The gauge distance on its dimension line, below the die's top face.

@@ -12,7 +12,10 @@ import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
 import { everyTimeCautions } from "../app/view/findings.js";
 import { freshness } from "../app/view/freshness.js";
+import { moveSign } from "../app/view/lie.js";
 import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
+import { smallPoses } from "../app/view/small_poses.js";
+import { wayWords } from "../app/view/step_moments.js";
 import { trialLine } from "../app/view/trials.js";
 import { sectionDrawing, tidyLength } from "../drawing/section.js";
 
@@ -134,7 +137,10 @@ function stepList(card) {
       (/** @type {any} */ step) => html`<li class="row"><a href="/c/${card.code}/step/${step.number}">
         <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
         <span class="code">${words(angle(step.included_angle_deg))}</span>
-        <span class="more">${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}${step.turn_over ? ", turn over first" : ""}${step.turn_end ? ", turn end for end first" : ""}</span>
+        <span class="more">${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}</span>
+        ${step.turn_over || step.turn_end ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>` : nothing}
+        ${wayWords(step, { short: true })}
+        ${step.drawing ? smallPoses(step) : nothing}
       </a></li>`,
     )}
   </ol>`;

@@ -10,26 +10,25 @@ import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
 import { lie } from "../app/view/lie.js";
+import { firstLook, motionPlayer } from "../app/view/motion_player.js";
 import { originWords } from "../app/view/origin.js";
-import { stepName } from "../app/view/plan.js";
 import { setFigure, stepTop } from "../app/view/setting.js";
-import { poseDrawing } from "../drawing/pose.js";
+import { wayWords } from "../app/view/step_moments.js";
 
-/** @typedef {{pose: "before"|"after", close: boolean}} Look */
+/** @typedef {import("../app/view/motion_player.js").Look} Look */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
   const { code, step: typed } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
-  /** @type {Look} */
-  const look = { pose: "before", close: false };
+  const look = firstLook();
   /** @type {any} */
   let card;
   const draw = () => {
     const step = card.plan.steps[Number(typed) - 1];
     if (!step) return visit.render(noStep(card, typed));
     visit.title(`${card.title || code}, step ${step.number}`);
-    visit.render(stepScreen(card, step, look, draw));
+    visit.render(stepScreen(card, step, () => picture(card, step, look, draw, visit.signal)));
   };
   onSettings(() => card && draw(), visit.signal);
   document.addEventListener("sync", () => card && tellNewer(card), { signal: visit.signal });
@@ -89,8 +88,8 @@ function nextOf(card, number) {
 /** @param {any} card @param {number} number */
 const backOf = (card, number) => ({ href: number > 1 ? `/c/${card.code}/step/${number - 1}` : `/c/${card.code}`, label: "Back" });
 
-/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw */
-function stepScreen(card, step, look, draw) {
+/** @param {any} card @param {any} step @param {() => unknown} drawn */
+function stepScreen(card, step, drawn) {
   const { stops, watch } = findingsOf(card, step);
   const last = step.number === card.plan.steps.length;
   const next = nextOf(card, step.number);
@@ -98,9 +97,9 @@ function stepScreen(card, step, look, draw) {
     ${stepTop(card, step)}
     ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
     <div class="step-body">
-      <div class="step-way">${lie(step, card.part.flats_mm.length)}</div>
-      <section class="step-picture" aria-label="Drawing">${picture(card, step, look, draw)}</section>
+      <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
+      <section class="step-picture" aria-label="Drawing">${drawn()}</section>
       <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
       <section class="step-with" aria-label="Tools">
         ${tools(step)}
@@ -129,28 +128,10 @@ function findingsOf(card, step) {
   };
 }
 
-/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw */
-function picture(card, step, look, draw) {
+/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw @param {AbortSignal} signal */
+function picture(card, step, look, draw, signal) {
   if (!step.drawing) return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
-  const setting = settingOf(card, step);
-  /** @param {string} label @param {Partial<Look>} change @param {boolean} on @param {string} test */
-  const toggle = (label, change, on, test) => html`<button type="button" class="button" aria-pressed=${on ? "true" : "false"} data-test=${test}
-    @click=${() => {
-      Object.assign(look, change);
-      draw();
-    }}>${label}</button>`;
-  return html`${poseDrawing(step.drawing, {
-      ...look,
-      opening: step.v_opening_mm,
-      gauge: words(length(step.gauge_x_mm)),
-      angle: setting.set_angle_deg,
-      words: `${stepName(step)}, ${look.pose === "before" ? "the sheet on the die before the bend" : "at the bottom of the stroke"}. Gauge at ${words(length(step.gauge_x_mm))}.`,
-    })}
-    <div class="toggles">
-      ${toggle("Before", { pose: "before" }, look.pose === "before", "before")}
-      ${toggle("After", { pose: "after" }, look.pose === "after", "after")}
-      ${toggle(look.close ? "Whole part" : "Closer", { close: !look.close }, look.close, "closer")}
-    </div>`;
+  return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
 }
 
 /** @param {any} card @param {any} step */

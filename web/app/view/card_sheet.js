@@ -2,12 +2,13 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { blankDrawing } from "../../drawing/blank.js";
 import { sectionDrawing, tidyLength } from "../../drawing/section.js";
-import { smallPose } from "../../drawing/small_pose.js";
+import { smallPoses } from "./small_poses.js";
 import { settingOf } from "../cards.js";
 import { angle, byName, force, length, lengthUnit, mass, words } from "../units.js";
 import { flag } from "./checks.js";
 import { moveSign } from "./lie.js";
 import { place, segments } from "./plan.js";
+import { wayWords } from "./step_moments.js";
 import { day } from "./when.js";
 
 /** @typedef {import("./checks.js").Check & {steps?: number[]}} Check */
@@ -76,11 +77,11 @@ function stepRow(card, step, remarks, flats) {
   const setting = settingOf(card, step);
   return html`<tr data-test="sheet-step-${step.number}">
     <th scope="row"><span class="number">${step.number}</span> bend ${step.bend} ${step.direction}${step.operation && step.operation !== "bend" ? html`<br>${step.operation}` : nothing}</th>
-    <td class="picture">${step.drawing ? smallPose(step.drawing, step.v_opening_mm) : "no drawing"}</td>
+    <td class="picture">${step.drawing ? smallPoses(step) : "no drawing"}</td>
     <td class="figures-cell">X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br>R <b>${length(step.gauge_r_mm).text}</b>${hits(step)}</td>
     <td class="figures-cell"><b>${words(angle(setting.set_angle_deg))}</b><br>depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br>
       <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
-    <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${step.gauged_end} end (flat ${step.gauged_end === "left" ? 1 : flats}) to the gauge` : ""}.</span></td>
+    <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${step.gauged_end} end (flat ${step.gauged_end === "left" ? 1 : flats}) to the gauge` : ""}.</span>${wayWords(step, { short: true })}</td>
     <td>${byLevel(remarks)}</td>
     <td class="pen"><span>${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"} wanted</span></td>
   </tr>`;

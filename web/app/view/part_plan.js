@@ -5,6 +5,7 @@ import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { originWords } from "./origin.js";
+import { momentsOf, nearWords } from "./step_moments.js";
 import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } from "./plan.js";
 
 /** @typedef {{save: (kind: "svg"|"dxf") => void}} Hands */
@@ -53,10 +54,19 @@ function stepDrawing(step, thickness) {
   const set = words(angle(step.set_angle_deg));
   const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge: gauge.text, angle: step.set_angle_deg };
   return html`<figure class="step-drawing" data-step=${step.number}>
-    <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)} <small data-test="origins">${originWords(step.origin)}</small></figcaption>
+    <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)} <small data-test="origins">${originWords(step.origin)}</small>
+      ${step.motion ? html`<span class="near-words ${step.clearance?.hits?.length ? "hit" : ""}" data-test="near-words">${nearWords(step)}</span>` : nothing}</figcaption>
     <div class="poses">
       ${poseDrawing(step.drawing, { ...how, pose: "before", words: `Step ${step.number} before the bend: the sheet on the die, gauge at ${words(gauge)}.` })}
+      ${during(step, how)}
       ${poseDrawing(step.drawing, { ...how, pose: "after", words: `Step ${step.number} at the bottom of the stroke, ${set}.` })}
     </div>
   </figure>`;
+}
+
+/** The closest approach, with what was found. @param {any} step @param {{close: boolean, opening: number|null, gauge: string, angle: number|null}} how */
+function during(step, how) {
+  const moments = momentsOf(step);
+  if (!moments) return nothing;
+  return poseDrawing(step.drawing, { ...how, pose: "during", moment: moments.shown, near: moments.near, mark: true, words: `Step ${step.number}. ${nearWords(step)}` });
 }

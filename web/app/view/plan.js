@@ -5,6 +5,7 @@ import { angle, force, length, mass, words } from "../units.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
 import { moveSign } from "./lie.js";
+import { wayWords } from "./step_moments.js";
 
 /** @typedef {{kind: string, code: string, name: string, tray: string, slot: string, condition: string, segments_mm: number[], segments_total_mm: number|null, rating_kn_per_m: number|null, steps: number[]}} Tool */
 
@@ -92,6 +93,7 @@ export function handling(step, flats = 0) {
   const end = step.gauged_end ? `${step.gauged_end === "left" ? "Left" : "Right"} end${flat} to the gauge${against}, ` : "";
   return html`<span class="handling">
     ${turned ? html`<span class="turn" data-test="turn" data-over=${String(step.turn_over)} data-end=${String(step.turn_end)}>${moveSign(step)}</span> ` : nothing}
+    ${wayWords(step, { short: true })}
     ${end}${step.inside_face === "up" ? "top" : "bottom"} face up.${hits(step)}
   </span>`;
 }

@@ -1,0 +1,117 @@
+// A step as it moves, from the API's frames: between two of them place and turn run evenly.
+
+import { closedPath } from "./rings.js";
+
+/** @typedef {[number, number]} Point */
+/** @typedef {[number, number, number]} Placed x, y and degrees turned */
+/**
+ * @typedef {object} Frame
+ * @property {number} share of the whole motion, 0 to 1
+ * @property {"approach"|"bend"|"release"|"withdrawal"} phase
+ * @property {number} included_angle_deg
+ * @property {number} punch_y_mm above first touch
+ * @property {Placed} left
+ * @property {Placed} right
+ * @property {number} inside_radius_mm
+ * @property {number} half_arc_mm
+ * @property {number|null} gauge_x_mm
+ */
+/** @typedef {{thickness_mm: number, left: Point[], right: Point[], frames: Frame[]}} Motion */
+/** @typedef {{tool: string, phase: string, included_angle_deg: number, punch_travel_mm: number, distance_mm: number, on_sheet: Point, on_tool: Point, flat: number|null}} Near */
+
+/** The moment at a share of the motion. @param {Motion} motion @param {number} share @returns {Frame} */
+export function momentAt({ frames }, share) {
+  const after = frames.findIndex((frame) => frame.share >= share);
+  if (after < 0) return frames[frames.length - 1];
+  if (after === 0) return frames[0];
+  const [a, b] = [frames[after - 1], frames[after]];
+  return between(a, b, (share - a.share) / (b.share - a.share));
+}
+
+/** @param {Frame} a @param {Frame} b @param {number} part @returns {Frame} */
+function between(a, b, part) {
+  const mix = (/** @type {number} */ from, /** @type {number} */ to) => from + (to - from) * part;
+  /** @param {Placed} from @param {Placed} to @returns {Placed} */
+  const placed = (from, to) => [mix(from[0], to[0]), mix(from[1], to[1]), mix(from[2], to[2])];
+  return {
+    share: mix(a.share, b.share),
+    phase: b.phase,
+    included_angle_deg: mix(a.included_angle_deg, b.included_angle_deg),
+    punch_y_mm: mix(a.punch_y_mm, b.punch_y_mm),
+    left: placed(a.left, b.left),
+    right: placed(a.right, b.right),
+    inside_radius_mm: mix(a.inside_radius_mm, b.inside_radius_mm),
+    half_arc_mm: mix(a.half_arc_mm, b.half_arc_mm),
+    gauge_x_mm: a.gauge_x_mm === null || b.gauge_x_mm === null ? null : mix(a.gauge_x_mm, b.gauge_x_mm),
+  };
+}
+
+/** When the punch first touches, and when it is at the bottom. @param {Motion} motion @returns {{before: number, after: number}} */
+export function turningPoints({ frames }) {
+  const touch = frames.find((frame) => frame.punch_y_mm <= 0) ?? frames[0];
+  const lowest = Math.min(...frames.map((frame) => frame.punch_y_mm));
+  const bent = [...frames].reverse().find((frame) => frame.phase === "bend") ?? frames[frames.length - 1];
+  return { before: touch.share, after: lowest < 0 ? bent.share : frames[frames.length - 1].share };
+}
+
+/** The moment of a closest approach, the punch exactly where it was found. @param {Motion} motion @param {Near} near @returns {Frame} */
+export function momentOf(motion, near) {
+  const punch = -near.punch_travel_mm;
+  const bending = near.phase === "bend";
+  /** @param {Frame} frame */
+  const measure = (frame) => (bending ? frame.included_angle_deg : near.phase === "approach" ? frame.punch_y_mm : -frame.punch_y_mm);
+  const wanted = bending ? near.included_angle_deg : near.phase === "approach" ? punch : -punch;
+  const own = stretch(motion.frames, near.phase);
+  const found = along(own, measure, wanted);
+  return { ...found, punch_y_mm: punch };
+}
+
+/** The frames of a phase with the one it starts from. @param {Frame[]} frames @param {string} phase @returns {Frame[]} */
+function stretch(frames, phase) {
+  const wanted = phase === "withdrawal" ? ["release", "withdrawal"] : [phase];
+  const first = frames.findIndex((frame) => wanted.includes(frame.phase));
+  const own = frames.filter((frame, index) => wanted.includes(frame.phase) || index === first - 1);
+  return own.length ? own : frames;
+}
+
+/** Where a measure that falls from frame to frame comes down to a value. @param {Frame[]} frames @param {(frame: Frame) => number} measure @param {number} value @returns {Frame} */
+function along(frames, measure, value) {
+  for (let i = 1; i < frames.length; i += 1) {
+    const [high, low] = [measure(frames[i - 1]), measure(frames[i])];
+    if (value <= high && value >= low && high > low) return between(frames[i - 1], frames[i], (high - value) / (high - low));
+  }
+  return value > measure(frames[0]) ? frames[0] : frames[frames.length - 1];
+}
+
+/** The sheet's outline at a moment: wing, arc, wing, arc. @param {Motion} motion @param {Frame} moment @returns {string} */
+export function sheetPath({ thickness_mm: t, left, right }, { left: toLeft, right: toRight, half_arc_mm: arc, inside_radius_mm: r }) {
+  const [startBelow, startAbove] = placedAll([[-arc, -t / 2], [-arc, t / 2]], toLeft);
+  const [endBelow, endAbove] = placedAll([[arc, -t / 2], [arc, t / 2]], toRight);
+  const to = (/** @type {Point} */ [x, y]) => `${x} ${-y}`;
+  const line = (/** @type {Point[]} */ points) => points.map((point) => `L${to(point)}`).join("");
+  return `M${to(startBelow)}A${r + t} ${r + t} 0 0 0 ${to(endBelow)}${line(placedAll(right, toRight))}L${to(endAbove)}A${r} ${r} 0 0 1 ${to(startAbove)}${line(placedAll(left, toLeft))}Z`;
+}
+
+/** @param {Point[]} points @param {Placed} placed @returns {Point[]} */
+function placedAll(points, [x, y, turned]) {
+  const [cos, sin] = [Math.cos((turned * Math.PI) / 180), Math.sin((turned * Math.PI) / 180)];
+  return points.map(([px, py]) => [x + cos * px - sin * py, y + sin * px + cos * py]);
+}
+
+/**
+ * What a drawing shows of a moment: the paths of what moves.
+ * @param {import("./pose.js").StepDrawing} drawing @param {Motion} motion @param {Frame} moment
+ * @returns {import("./pose.js").Shown}
+ */
+export function shownAt(drawing, motion, moment) {
+  const down = -moment.punch_y_mm;
+  const first = motion.frames[0].gauge_x_mm;
+  const back = moment.gauge_x_mm === null || first === null ? 0 : moment.gauge_x_mm - first;
+  return {
+    sheet: sheetPath(motion, moment),
+    tools: [drawing.before.ram, drawing.before.holder, drawing.before.punch].map(closedPath).filter(Boolean),
+    down,
+    gauge: closedPath(drawing.before.gauge),
+    back,
+  };
+}
