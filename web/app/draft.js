@@ -137,7 +137,8 @@ export function sortErrors(errors, names) {
   const others = [];
   for (const [path, words] of Object.entries(errors)) {
     const inPath = `.${path}.`;
-    const box = names.filter((name) => inPath.includes(`.${name}.`)).sort((a, b) => b.length - a.length)[0];
+    const matching = inPath.includes(".openings.") ? names.filter((name) => name === "openings") : names;
+    const box = matching.filter((name) => inPath.includes(`.${name}.`)).sort((a, b) => b.length - a.length)[0];
     const piece = /\.(\d+)$/.exec(path)?.[1];
     if (box === "openings") (byName.openings ??= []).push(...words.map((said) => aboutOpening(path, said)));
     else if (box) (byName[box] ??= []).push(...(piece && inPath.endsWith(`.${box}.${piece}.`) ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`) : words));

@@ -20,7 +20,7 @@ export function outlinePreview(kind, show, leaving) {
     async (/** @type {Record<string, unknown>} */ tool, signal) => (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
     ({ answer, error }) => {
       if (answer) lastGood = parts(answer);
-      const fault = error instanceof Problem && error.outline?.lines_mm.length ? error.outline : null;
+      const fault = error instanceof Problem && error.outline?.lines_mm.some((line) => line.length > 1) ? error.outline : null;
       show({ parts: lastGood, checks: aboutOutline(answer), wrong: error ? saidAbout(error) : [], fault });
     },
     leaving,

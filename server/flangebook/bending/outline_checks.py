@@ -56,14 +56,17 @@ def press_checks(press: Press) -> tuple[Check, ...]:
     return (too_tall("die holder", press.die_holder_height_mm, press.open_height_mm),)
 
 
-def too_tall(what: str, height_mm: float, open_height_mm: float) -> Check:
-    """The finding on a tool that does not go between bed and ram."""
+def too_tall(
+    what: str, height_mm: float, open_height_mm: float, die_holder_mm: float = 0.0
+) -> Check:
+    """The finding on a tool that does not go between bed and ram, or die holder and ram."""
+    above = " above the die holder" if die_holder_mm else ""
     return Check(
         "stop",
         "tool-too-tall",
-        f"The {what} is {{height_mm}} tall, the press opens {{open_height_mm}}.",
+        f"The {what} is {{height_mm}} tall, the press opens {{open_height_mm}}{above}.",
         "Check both figures; a tool this tall does not go into this press.",
-        {"height_mm": height_mm, "open_height_mm": open_height_mm},
+        {"height_mm": height_mm, "open_height_mm": open_height_mm - die_holder_mm},
     )
 
 
@@ -72,7 +75,7 @@ def taller_than_the_press(tool: Tool, press: Press) -> Check | None:
     if tool.height_mm < press.open_height_mm - press.die_holder_height_mm:
         return None
     what = {Punch: "punch", Die: "die", Holder: "holder"}[type(tool)]
-    return too_tall(what, tool.height_mm, press.open_height_mm - press.die_holder_height_mm)
+    return too_tall(what, tool.height_mm, press.open_height_mm, press.die_holder_height_mm)
 
 
 def _above(ring: Ring, height_mm: float, what: str, name: str) -> Iterator[Check]:

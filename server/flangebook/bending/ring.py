@@ -126,7 +126,7 @@ def check_simple(ring: Ring, where: str = "points_mm") -> None:
     if len(ring) < 3:
         raise OutlineError(
             f"An outline of {len(ring)} points encloses nothing.", where, "Give at least three.",
-            code="too-few-points", lines_mm=(ring,),
+            code="too-few-points", lines_mm=(ring,) if ring else (),
         )  # fmt: skip
     if not all(math.isfinite(c) for p in ring for c in p):
         raise OutlineError(

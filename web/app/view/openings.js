@@ -50,7 +50,7 @@ function opening(row, index, { rows, said, up, set, raise, drop }) {
     <legend>V ${number}</legend>
     <div class="opening-head">
       <label class="tick"><input type="radio" name="up" value=${number} data-test="up-${number}" .checked=${live(up === String(number))} @change=${raise}> drawn up</label>
-      ${rows.length > 1 ? html`<button type="button" class="button" data-test="drop-${number}" aria-label="Take V ${number} out" @click=${drop}>Take out</button>` : nothing}
+      ${rows.length > 1 ? html`<button type="button" class="button" data-test="drop-${number}" aria-label="Take out V ${number}" @click=${drop}>Take out</button>` : nothing}
     </div>
     <div class="fields three">
       ${cell("v_opening_mm", "V opening", lengthUnit())}
