@@ -49,8 +49,8 @@ def load(store: Store, folder: Path, door: Door) -> list[str]:
 
     The folder holds press.json, punches.json, dies.json, holders.json, metals.json, each an
     object with the document under its name, and parts.json: ``{"cards": [{"body": the first
-    six characters of its code, "part": a plan request, "note", "by", "trials"}]}``. Loading
-    twice is harmless.
+    six characters of its code, "part": a plan request, "note", "by", "trials"}]}``; a trial
+    names its bend, its step follows from the order planned. Loading twice is harmless.
     """
     for name in documents.NAMES:
         value = _read(folder / f"{name}.json")[name]
@@ -67,7 +67,10 @@ def _load_card(store: Store, request: JsonDict, door: Door) -> str:
     code = with_check(request["body"])
     asked = {"part": request["part"], "note": request.get("note", "")}
     author = revisions.Author(by=request.get("by", _AUTHOR), reason="demo shop")
-    revisions.create(store, door.card(store, asked), author, code=code, asked=asked)
+    card = door.card(store, asked)
+    revisions.create(store, card, author, code=code, asked=asked)
+    step_of = {step["bend"]: step["number"] for step in card.plan["steps"]}
     for one in request.get("trials", ()):
-        trials.add(store, code, *door.trial(store, code, one))
+        trial = {**one, "step": step_of[one["bend"]]}
+        trials.add(store, code, *door.trial(store, code, trial))
     return code
