@@ -132,10 +132,40 @@ def test_what_cannot_be_made_still_gets_its_blank_and_the_reason(
     assert all(c["words"] and c["do"] for c in stops)
 
 
-def test_clearance_is_said_to_be_unchecked(reader: FlaskClient, angle: dict[str, Any]):
+def test_a_proven_order_is_said_to_be_clear(reader: FlaskClient, angle: dict[str, Any]):
     body = plan(reader, angle)
-    assert body["order"]["proven"] is False
-    assert any(c["code"] == "clearance-not-checked" for c in body["checks"])
+    assert body["order"]["proven"] is True
+    assert body["order"]["rule"] == "search"
+    assert all(step["clearance"]["clear"] for step in body["steps"])
+    assert not any(c["code"] == "clearance-not-checked" for c in body["checks"])
+
+
+def test_wishes_come_back_and_what_they_cost_is_said(reader: FlaskClient, angle: dict[str, Any]):
+    body = plan(reader, {**angle, "wishes": {"first": 1, "margin_mm": "1/8 in"}})
+    assert body["part"]["wishes"]["first"] == 1
+    assert body["part"]["wishes"]["margin_mm"] == pytest.approx(3.175)
+    assert body["order"]["wishes"] == [
+        {"wish": "first", "words": "Bend 1 first: costs nothing."}
+    ]
+
+
+@pytest.mark.parametrize(
+    ("wishes", "where"),
+    [
+        ({"first": 2}, "wishes.first"),
+        ({"last": 0}, "wishes.last"),
+        ({"critical_flats": [3]}, "wishes.critical_flats.0"),
+        ({"margin_mm": -1}, "wishes.margin_mm"),
+        ({"no_turn_over": "yes"}, "wishes.no_turn_over"),
+        ({"fast": True}, "wishes.fast"),
+    ],
+)
+def test_wishes_that_cannot_be_are_refused(
+    reader: FlaskClient, angle: dict[str, Any], wishes: dict[str, Any], where: str
+):
+    answer = reader.post("/api/v1/plan", json={**angle, "wishes": wishes})
+    assert answer.status_code in (400, 422)
+    assert where in answer.get_json()["errors"]
 
 
 def test_the_chart_covers_every_die(reader: FlaskClient):

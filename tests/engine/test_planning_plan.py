@@ -32,6 +32,7 @@ from planning_shop import (
 from flangebook.bending.errors import InputError, MissingToolError, NotAPartError
 from flangebook.bending.part import Bend, Hole, Part
 from flangebook.bending.tooling import Crib, Press
+from flangebook.bending.wishes import Wishes
 from flangebook.planning.answer import JsonDict
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
@@ -146,18 +147,29 @@ def test_a_return_flange_that_hits_a_straight_punch_gets_the_gooseneck() -> None
     assert {s["punch"] for s in planned(cee)["steps"]} == {GOOSENECK.code}
     without = replace(CRIB, punches=(STRAIGHT, BLUNT))
     answer = planned(cee, without)
-    assert "runs-into-punch" in codes(answer, "stop")
-    assert finding(answer, "runs-into-punch")["step"] == 2
-    shorter = planned(part((20.0, 40.0, 60.0), UP, UP), without)
-    assert "runs-into-punch" not in codes(shorter)
+    assert {"no-order", "too-near-punch"} <= codes(answer, "stop")
+    near = finding(answer, "too-near-punch")
+    assert answer["order"]["blocked"][0]["hits"] == ["punch"]
+    assert near["step"] == answer["order"]["blocked"][0]["step"]
+    shorter = planned(part((12.0, 40.0, 60.0), UP, UP), without)
+    assert shorter["order"]["proven"]
+    assert not {"no-order", "too-near-punch", "runs-into-punch"} & codes(shorter)
 
 
-def test_an_order_given_is_kept_and_marked_unproven() -> None:
+def test_an_order_given_is_kept_and_what_it_hits_is_said() -> None:
+    """With the middle of the hat bent first, its brims cannot be reached under the punch."""
     answer = planned(replace(HAT, order=(2, 3, 1, 4)))
     assert [s["bend"] for s in answer["steps"]] == [2, 3, 1, 4]
     assert answer["order"]["rule"] == "given"
     assert answer["order"]["proven"] is False
-    assert planned(HAT)["order"]["rule"] == "outside in"
+    assert "no-order" in codes(answer, "stop")
+    assert "order" in {r["kind"] for r in answer["order"]["remedies"]}
+    free = planned(HAT)
+    assert free["order"]["rule"] == "search"
+    assert free["order"]["proven"]
+    again = planned(replace(HAT, order=tuple(free["order"]["sequence"])))
+    assert again["order"]["rule"] == "given"
+    assert again["order"]["proven"]
 
 
 @pytest.mark.parametrize("order", [(1,), (1, 1, 2, 3), (1, 2, 3, 5), (0, 1, 2, 3)])
@@ -168,10 +180,22 @@ def test_an_order_that_is_none_is_refused(order: tuple[int, ...]) -> None:
 
 
 @pytest.mark.parametrize("one", [ANGLE, CHANNEL, SIX])
-def test_clearance_is_always_said_not_to_be_checked(one: Part) -> None:
+def test_a_proven_order_clears_in_every_step(one: Part) -> None:
     answer = planned(one)
+    assert answer["order"]["proven"]
+    assert "clearance-not-checked" not in codes(answer)
+    for step in answer["steps"]:
+        assert step["clearance"]["clear"]
+        assert step["clearance"]["hits"] == []
+        nearest = step["clearance"]["nearest"]
+        assert nearest is None or nearest["distance_mm"] >= step["clearance"]["needed_mm"] - 0.02
+
+
+def test_without_a_press_clearance_is_said_not_to_be_checked() -> None:
+    answer = plan(HAT, None, CRIB, METALS)
     assert finding(answer, "clearance-not-checked")["level"] == "caution"
-    assert answer["worst"] in ("caution", "stop")
+    assert not answer["order"]["proven"]
+    assert [s["clearance"] for s in answer["steps"]] == [None] * 4
 
 
 def test_a_flange_too_short_for_the_set_up_gets_a_narrower_die() -> None:
@@ -309,7 +333,8 @@ def test_the_part_comes_back_so_that_it_can_be_posted_again() -> None:
     back = planned(one)["part"]
     again = Part(**{**back, "flats_mm": tuple(back["flats_mm"]),
                     "bends": tuple(Bend(**b) for b in back["bends"]),
-                    "holes": tuple(Hole(**h) for h in back["holes"])})  # fmt: skip
+                    "holes": tuple(Hole(**h) for h in back["holes"]),
+                    "wishes": Wishes(**{**back["wishes"], "critical_flats": ()})})  # fmt: skip
     assert again == one
 
 

@@ -53,7 +53,8 @@ class Part:
     bend_length_mm: along the bend lines.
     metal: code of the metal. grain: rolling direction against the bend line, if known.
     order: bend numbers from 1 to force an order; None lets the planner choose.
-    wishes: what else the user wishes of the order.
+    wishes: what else the user wishes of the order. walled: finished sides stand at the ends of its
+        bends, as in a box, so nothing is slid out along the tools.
     """
 
     title: str
@@ -67,3 +68,4 @@ class Part:
     holes: tuple[Hole, ...] = ()
     grain: Literal["with", "across"] | None = None
     wishes: Wishes = NO_WISHES
+    walled: bool = False

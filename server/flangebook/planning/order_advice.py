@@ -6,7 +6,7 @@ Nothing here is a guess: every piece of advice has been searched with, and found
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from flangebook.bending.errors import FlangebookError
@@ -14,8 +14,9 @@ from flangebook.bending.ordering.search import Found, Move, search
 from flangebook.bending.outline import punch_outline
 from flangebook.bending.part import Part
 from flangebook.bending.section import check_part
-from flangebook.bending.tooling import Crib, Holder, Punch
+from flangebook.bending.tooling import Die, Holder, Punch
 from flangebook.bending.wishes import Wishes
+from flangebook.planning.order_problem import ToolPair, bending_of, order_problem
 from flangebook.planning.order_search import (
     SMALL,
     Limits,
@@ -25,7 +26,7 @@ from flangebook.planning.order_search import (
 )
 from flangebook.planning.tool_choice import Trials
 
-ADVICE_S = 2.5
+ADVICE_S = 1.0
 """How long is looked for what would help [s]."""
 RELIEFS_MM = (15.0, 25.0, 35.0, 45.0, 60.0, 80.0)
 NARROW_MM = (30.0, 20.0, 12.0)
@@ -52,43 +53,63 @@ class Other:
     words: str
 
 
-def remedies(trials: Trials, wishes: Wishes) -> list[Advice]:
+def remedies(trials: Trials, searched: Searched) -> list[Advice]:
     """What would make the part possible, each found by a search of its own; the least of each."""
     until = time.monotonic() + ADVICE_S
     found: list[Advice] = []
-    for tries in (_wishes(trials, wishes), _closer(trials, wishes), _reliefs(trials, wishes),
+    wishes, dies_used = trials.part.wishes, [pair.die for pair in searched.pairs]
+    for tries in (_wishes(trials, wishes), _closer(trials, wishes),
+                  _reliefs(trials, wishes, list(dict.fromkeys(dies_used))),
                   _holders(trials, wishes), *_flats(trials, wishes)):  # fmt: skip
-        for advice, other, wished in tries:
+        for attempt in tries:
             left = until - time.monotonic()
             if left <= 0.0:
                 return found
-            if _can_be_made(other, wished, left):
-                found.append(advice)
+            if _can_be_made(searched, attempt, left):
+                found.append(attempt.advice)
                 break
     return found
 
 
-_Try = tuple[Advice, Trials, Wishes]
+@dataclass(frozen=True, slots=True)
+class _Try:
+    """One thing that may help: the part, tools or wishes changed, or pairs added.
+
+    whole: look with every die, as a plan would, not only with those first chosen."""
+
+    advice: Advice
+    trials: Trials
+    wishes: Wishes
+    pairs: tuple[ToolPair, ...] = ()
+    whole: bool = False
 
 
-def _can_be_made(trials: Trials, wishes: Wishes, seconds: float) -> bool:
+def _can_be_made(searched: Searched, attempt: _Try, seconds: float) -> bool:
+    """Whether there is an order then, with the bends as the tools chosen give them."""
+    if attempt.whole:
+        limits = Limits(seconds, explain=False)
+        return searched_order(attempt.trials, attempt.wishes, limits).order.proven
+    press = attempt.trials.equipment.press
+    assert press is not None
+    bending = bending_of(attempt.trials.part, searched.attempt.steps)
     try:
-        searched = searched_order(trials, wishes, Limits(seconds, explain=False))
+        problem = order_problem(
+            attempt.trials, bending, searched.attempt.bench.folded,
+            (*searched.pairs, *attempt.pairs), press, attempt.wishes,
+        )  # fmt: skip
     except FlangebookError:
         return False
-    return searched.order.proven
+    return search(problem, deadline_s=seconds).status == "found"
 
 
 def _wishes(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
     part = trials.part
     if part.order is not None:
-        yield (
-            Advice("order", "Without the given order it can be made."),
-            _with_part(trials, replace(part, order=None)),
-            wishes,
-        )
+        advice = Advice("order", "Without the given order it can be made.")
+        yield _Try(advice, _with_part(trials, replace(part, order=None)), wishes, whole=True)
     for name, words, changed in wishes_dropped(wishes):
-        yield Advice(name, f"Without the wish “{words}” it can be made."), trials, changed
+        advice = Advice(name, f"Without the wish “{words}” it can be made.")
+        yield _Try(advice, trials, changed, whole=True)
 
 
 def _closer(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
@@ -96,11 +117,12 @@ def _closer(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
         if margin < wishes.margin_mm:
             words = "With a clearance of {margin_mm} in place of {wanted_mm} it can be made."
             numbers = {"margin_mm": margin, "wanted_mm": wishes.margin_mm}
-            yield Advice("closer", words, numbers), trials, replace(wishes, margin_mm=margin)
+            changed = replace(wishes, margin_mm=margin)
+            yield _Try(Advice("closer", words, numbers), trials, changed)
 
 
-def _reliefs(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
-    """A gooseneck that the shop has not, of growing relief, with the nose of its punches."""
+def _reliefs(trials: Trials, wishes: Wishes, dies: Sequence[Die]) -> Iterator[_Try]:
+    """A gooseneck that the shop has not, of growing relief, with the nose of one it has."""
     punches = trials.equipment.crib.punches
     base = max(punches, key=lambda p: (p.neck_relief_mm, p.height_mm))
     for relief in RELIEFS_MM:
@@ -109,10 +131,10 @@ def _reliefs(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
         punch = _gooseneck(base, relief)
         if punch is None:
             continue
-        crib = replace(trials.equipment.crib, punches=(*punches, punch))
+        pairs = [ToolPair(one, die) for one in (punch, replace(punch, turned=True)) for die in dies]
         numbers = {"relief_mm": relief, "height_mm": punch.height_mm}
         words = "A gooseneck with a relief of {relief_mm}, {height_mm} high, would make it."
-        yield Advice("gooseneck", words, numbers), _with_crib(trials, crib), wishes
+        yield _Try(Advice("gooseneck", words, numbers), trials, wishes, tuple(pairs))
 
 
 def _gooseneck(base: Punch, relief_mm: float) -> Punch | None:
@@ -120,7 +142,7 @@ def _gooseneck(base: Punch, relief_mm: float) -> Punch | None:
         if height < base.height_mm:
             continue
         punch = replace(
-            base, code="?", name="", shape="gooseneck", neck_relief_mm=relief_mm, points_mm=(),
+            base, shape="gooseneck", neck_relief_mm=relief_mm, points_mm=(),
             height_mm=height, rating_kn_per_m=None, condition="good", turned=False,
         )  # fmt: skip
         try:
@@ -142,11 +164,9 @@ def _holders(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
         crib = trials.equipment.crib
         holders = tuple(narrow if h.code == holder.code else h for h in crib.holders)
         words = "A holder that stands out no more than {overhang_mm} would make it possible."
-        yield (
-            Advice("holder", words, {"overhang_mm": overhang}),
-            _with_crib(trials, replace(crib, holders=holders)),
-            wishes,
-        )
+        equipment = replace(trials.equipment, crib=replace(crib, holders=holders))
+        advice = Advice("holder", words, {"overhang_mm": overhang})
+        yield _Try(advice, replace(trials, equipment=equipment), wishes)
 
 
 def _narrower(holder: Holder, overhang_mm: float) -> Holder:
@@ -174,16 +194,12 @@ def _longer(trials: Trials, wishes: Wishes, i: int) -> Iterator[_Try]:
             continue
         words = f"With flat {i + 1} {{flat_mm}} long (now {{now_mm}}) it can be made."
         numbers = {"flat_mm": flats[i], "now_mm": part.flats_mm[i]}
-        yield Advice("flat", words, numbers), _with_part(trials, longer), wishes
+        yield _Try(Advice("flat", words, numbers), _with_part(trials, longer), wishes)
 
 
 def _with_part(trials: Trials, part: Part) -> Trials:
     """The same tools for another part of the same bends; what is known of the bends is kept."""
     return replace(trials, part=part)
-
-
-def _with_crib(trials: Trials, crib: Crib) -> Trials:
-    return Trials(trials.part, trials.metal, replace(trials.equipment, crib=crib))
 
 
 def wishes_dropped(wishes: Wishes) -> list[tuple[str, str, Wishes]]:

@@ -168,7 +168,7 @@ def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
         return OrderSaid(searched.order.words)
     wishes = tuple(what_wishes_cost(trials, searched, limits))
     if not searched.moves or searched.refused:
-        advice = tuple(remedies(trials, trials.part.wishes)) if _is_proof(searched) else ()
+        advice = tuple(remedies(trials, searched)) if _is_proof(searched) else ()
         return OrderSaid(_none_words(searched), wishes, (), advice)
     return OrderSaid(_found_words(searched), wishes, tuple(other_orders(searched, limits)))
 

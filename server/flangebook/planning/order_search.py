@@ -15,9 +15,17 @@ from dataclasses import dataclass, replace
 from flangebook.bending.errors import InputError
 from flangebook.bending.order import Order, outside_in
 from flangebook.bending.ordering.cost import Cost
-from flangebook.bending.ordering.explain import DeadEnd, Refused, dead_ends, refused_steps
+from flangebook.bending.ordering.explain import DeadEnd, Refused, dead_ends, reasons, refused_steps
 from flangebook.bending.ordering.problem import LEFT, Problem
-from flangebook.bending.ordering.search import Found, Known, Move, Progress, code_of, search
+from flangebook.bending.ordering.search import (
+    Found,
+    Known,
+    Move,
+    Progress,
+    code_of,
+    codes_of,
+    search,
+)
 from flangebook.bending.part import Part
 from flangebook.bending.pose import End
 from flangebook.bending.section import FoldedBend
@@ -322,16 +330,36 @@ def _least_bad(
     order = Order(_numbers_of(base), "given" if trials.part.order else "search", False, "")
     if not able.all():
         return replace(asked, attempt=base, order=order)
-    found = _search(asked.problem, asked.known, (), limits, started, soft=True)
-    if not found.sequence:
-        return replace(asked, attempt=base, order=order)
-    refused = refused_steps(found)
+    if trials.part.order is not None:
+        moves, refused = _kept_to(trials.part.order, asked.problem, asked.known)
+    else:
+        found = _search(asked.problem, asked.known, (), limits, started, soft=True)
+        if not found.sequence:
+            return replace(asked, attempt=base, order=order)
+        moves, refused = found.sequence, refused_steps(found)
     wishes = Wishes(margin_mm=asked.problem.margin)
-    drawn = _drawn_up(trials, bending, asked.pairs, found.sequence, press, wishes)
-    order = replace(order, sequence=_numbers(found.sequence))
-    return replace(
-        asked, attempt=drawn.attempt, order=order, refused=refused, moves=tuple(found.sequence)
-    )
+    drawn = _drawn_up(trials, bending, asked.pairs, moves, press, wishes)
+    order = replace(order, sequence=_numbers(moves))
+    return replace(asked, attempt=drawn.attempt, order=order, refused=refused, moves=tuple(moves))
+
+
+def _kept_to(
+    sequence: Sequence[int], problem: Problem, known: Known
+) -> tuple[tuple[Move, ...], tuple[Refused, ...]]:
+    """The given order with the ends and tools that are refused for the fewest reasons."""
+    moves: list[Move] = []
+    refused: list[Refused] = []
+    made = 0
+    for number in sequence:
+        ways = codes_of(problem, made | 1 << (number - 1), known)
+        mine = {move: code for move, code in ways.items() if move.bend == number - 1}
+        end = moves[-1].end if moves else LEFT
+        move = min(mine, key=lambda m: (mine[m].bit_count(), m.end != end, m.pair))
+        if mine[move]:
+            refused.append(Refused(move, made, mine[move], reasons(mine[move])))
+        moves.append(move)
+        made |= 1 << (number - 1)
+    return tuple(moves), tuple(refused)
 
 
 def _numbers_of(attempt: Attempt) -> tuple[int, ...]:

@@ -106,17 +106,17 @@ def _nearest_points(one: Floats, two: Floats) -> tuple[Point, Point]:
     """The nearest points of two sets of edges: an end of one and a point of the other."""
     best = (math.inf, (0.0, 0.0), (0.0, 0.0))
     for points, edges, swapped in ((one, two, False), (two, one, True)):
-        ends = points.reshape(-1, 2)
-        a, along = edges[:, :2], edges[:, 2:] - edges[:, :2]
-        length2 = np.maximum((along**2).sum(axis=1), 1e-12)
-        for p in ends:
-            share = np.clip(((p - a) * along).sum(axis=1) / length2, 0.0, 1.0)
-            q = a + along * share[:, None]
-            apart = np.hypot(*(p - q).T)
-            i = int(np.argmin(apart))
-            if apart[i] < best[0]:
-                here, there = (float(p[0]), float(p[1])), (float(q[i, 0]), float(q[i, 1]))
-                best = (float(apart[i]), there, here) if swapped else (float(apart[i]), here, there)
+        ends = points.reshape(-1, 1, 2)
+        start, along = edges[None, :, :2], (edges[:, 2:] - edges[:, :2])[None]
+        length2 = np.maximum((along**2).sum(axis=2), 1e-12)
+        share = np.clip(((ends - start) * along).sum(axis=2) / length2, 0.0, 1.0)
+        there = start + along * share[..., None]
+        apart = np.hypot(ends[..., 0] - there[..., 0], ends[..., 1] - there[..., 1])
+        i, k = np.unravel_index(int(np.argmin(apart)), apart.shape)
+        if apart[i, k] < best[0]:
+            p = (float(ends[i, 0, 0]), float(ends[i, 0, 1]))
+            q = (float(there[i, k, 0]), float(there[i, k, 1]))
+            best = (float(apart[i, k]), q, p) if swapped else (float(apart[i, k]), p, q)
     return best[1], best[2]
 
 

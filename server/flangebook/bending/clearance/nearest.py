@@ -6,10 +6,24 @@ import numpy as np
 
 from flangebook.bending.clearance.distance import between_edges
 from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
-from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
+from flangebook.bending.clearance.pieces import (
+    MOST_SEGMENTS,
+    fold_angle,
+    piece_outline,
+    pose_after,
+)
 from flangebook.bending.clearance.sweep import furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import BED, DIE, FLOOR, PUNCH, Floats, Ints, Problem, wing_count
+from flangebook.bending.ordering.problem import (
+    BED,
+    DIE,
+    FLOOR,
+    PUNCH,
+    Floats,
+    Ints,
+    Problem,
+    wing_count,
+)
 
 GOOD_ENOUGH_MM = 0.01
 _DEEPEST = 256
@@ -21,8 +35,8 @@ def nearest(
 ) -> tuple[float, float, int]:
     """Smallest distance of a wing to a tool [mm], theta [rad] and piece there; inf if never near.
 
-    The straight sheet beside the line is left out against punch and die, which it lies on. The
-    distance is within GOOD_ENOUGH_MM; 0 where they run into one another.
+    The straight sheet beside the line is left out against punch and die, which it lies on, and
+    a first flange that stands up against the die, which it may rest on. The distance is within GOOD_ENOUGH_MM; 0 where they run into one another.
     """
     motion = motion_of(problem, bend, pair)
     in_press = tool in (DIE, BED, FLOOR)
@@ -32,13 +46,17 @@ def nearest(
     segments, moved = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     box, lows, highs = np.empty(4), np.empty(_DEEPEST), np.empty(_DEEPEST)
     best, best_theta, best_piece = np.inf, 0.0, -1
-    x, y, heading, folded = 0.0, 0.0, 0.0, False
+    x, y, heading, first_fold, folds = 0.0, 0.0, 0.0, 0, 0
     for k in range(wing_count(bend, side, len(problem.at)) + 1):
         bent = k > 0 and (made >> (k - 1)) & 1 == 1
-        folded = folded or bent
+        folds += bent
+        if bent and first_fold == 0:
+            first_fold = k
         count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, segments)
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
-        if not folded and tool in (PUNCH, DIE):
+        if folds == 0 and tool in (PUNCH, DIE):
+            continue
+        if tool == DIE and folds == 1 and fold_angle(problem, bend, side, first_fold) > 0.0:
             continue
         speed = speed_bound(motion, furthest_of(segments, count, motion), in_press)
         lows[0], highs[0], open_ = 0.0, motion.theta_max, 1

@@ -12,8 +12,8 @@ import math
 
 import numpy as np
 
-from flangebook.bending.clearance.distance import between_edges, is_inside
-from flangebook.bending.clearance.motion import Motion, placed, speed_bound
+from flangebook.bending.clearance.distance import between_edges
+from flangebook.bending.clearance.motion import Motion, depth_at, placed, speed_bound
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.problem import Floats, Ints
 
@@ -21,7 +21,6 @@ UNSURE_MM = 0.01
 BENDING, RISING = 0, 1
 """What moves: the bend is made (theta from ``low`` to ``high``), or the punch rises."""
 _DEEPEST = 256
-_TOOLS = 6
 
 
 @kernel
@@ -70,18 +69,16 @@ def swept_code(
     furthest = furthest_of(segments, count, motion)
     speed = 1.0 if mode == RISING else speed_bound(motion, furthest, in_press)
     box = np.empty(4)
-    near = _within_reach(motion, mode, high, furthest, edges, edge_of, first, past, tools,
-                         in_press, gap, chosen)  # fmt: skip
-    if near == 0:
-        return 0
     x, y, drawn = placed(motion, low if mode == BENDING else theta,
                          low if mode == RISING else 0.0, in_press)  # fmt: skip
     moved_edges(segments, 1, mirror, low if mode == BENDING else theta, x, y, drawn, moved, box)
-    for tool in range(_TOOLS):
-        if tools >> tool & 1 and is_inside(
-            moved[0, 0], moved[0, 1], edges, edge_of, first, past, tool
-        ):
-            return 1 << tool
+    inside = _inside_of(moved[0, 0], moved[0, 1], edges, edge_of, first, past) & tools
+    if inside:
+        return inside & -inside
+    near = _within_reach(motion, mode, low, high, theta, furthest, segments, count, mirror,
+                         edges, edge_of, first, past, tools, in_press, gap, moved, box, chosen)  # fmt: skip
+    if near == 0:
+        return 0
     lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
     lows[0], highs[0], open_ = low, high, 1
     while open_ > 0:
@@ -112,7 +109,7 @@ def swept_code(
                 if apart < nearest or (nearest_tool == 0 and apart <= nearest):
                     nearest, nearest_tool = apart, 1 << edge_of[i]
                     if apart <= gap:
-                        return nearest_tool
+                        return int(nearest_tool)
         if nearest_tool == 0:
             continue
         if speed * half <= UNSURE_MM or open_ + 2 > _DEEPEST:
@@ -125,27 +122,57 @@ def swept_code(
 
 
 @kernel
+def _inside_of(x: float, y: float, edges: Floats, edge_of: Ints, first: int, past: int) -> int:
+    """A bit for each tool that has the point inside (even-odd rule)."""
+    inside = 0
+    for i in range(first, past):
+        ay, by = edges[i, 1], edges[i, 3]
+        if (ay > y) != (by > y):
+            ax, bx = edges[i, 0], edges[i, 2]
+            if x < (bx - ax) * (y - ay) / (by - ay) + ax:
+                inside ^= 1 << edge_of[i]
+    return inside
+
+
+@kernel
 def _within_reach(
-    motion: Motion, mode: int, high: float, furthest: float, edges: Floats, edge_of: Ints,
-    first: int, past: int, tools: int, in_press: bool, gap: float, chosen: Ints,
+    motion: Motion, mode: int, low: float, high: float, theta: float, furthest: float,
+    segments: Floats, count: int, mirror: float,
+    edges: Floats, edge_of: Ints, first: int, past: int, tools: int, in_press: bool, gap: float,
+    moved: Floats, box: Floats, chosen: Ints,
 ) -> int:  # fmt: skip
-    """Put the numbers of the edges that the piece can come near to into ``chosen``."""
-    reach = furthest + 2.0 * motion.radius + gap + motion.thickness
+    """Put the numbers of the edges that the piece can come near to into ``chosen``.
+
+    The box of all its moments is that of the first and the last, and as much more as a point's
+    arc about the bend line bulges beyond its chord; shifts beside the turn count in full.
+    """
     if mode == RISING:
-        reach += high
-    elif in_press:
-        _, y, _ = placed(motion, high, 0.0, True)
-        reach += abs(y) + 2.0 * motion.thickness
-    count = 0
+        x, y, drawn = placed(motion, theta, low, in_press)
+        moved_edges(segments, count, mirror, theta, x, y, drawn, moved, box)
+        left, bottom, right, top = box[0], box[1] - (high - low), box[2], box[3]
+        more = gap
+    else:
+        x, y, drawn = placed(motion, low, 0.0, in_press)
+        moved_edges(segments, count, mirror, low, x, y, drawn, moved, box)
+        left, bottom, right, top = box[0], box[1], box[2], box[3]
+        x, y, drawn = placed(motion, high, 0.0, in_press)
+        moved_edges(segments, count, mirror, high, x, y, drawn, moved, box)
+        left, bottom = min(left, box[0]), min(bottom, box[1])
+        right, top = max(right, box[2]), max(top, box[3])
+        more = gap + furthest * (1.0 - math.cos(0.5 * (high - low)))
+        more += motion.radius + 0.5 * motion.allowance
+        if in_press:
+            more += abs(depth_at(motion, high))
+    near = 0
     for i in range(first, past):
         if not tools >> edge_of[i] & 1:
             continue
         ax, ay, bx, by = edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3]
         if (
-            min(ax, bx) > reach or max(ax, bx) < -reach
-            or min(ay, by) > reach or max(ay, by) < -reach
+            min(ax, bx) > right + more or max(ax, bx) < left - more
+            or min(ay, by) > top + more or max(ay, by) < bottom - more
         ):  # fmt: skip
             continue
-        chosen[count] = i
-        count += 1
-    return count
+        chosen[near] = i
+        near += 1
+    return near

@@ -241,10 +241,20 @@ def _self_code(
     for j in range(k - 1):
         was_bent = j > 0 and (made >> (j - 1)) & 1 == 1
         nx, ny, after = pose_after(problem, bend, side, j, was_bent, px, py, turned)
-        there = piece_outline(problem, bend, side, j, was_bent, px, py, turned, TOUCH_MM, others)
+        # Its middle line goes from one end to the other, an arc further out by less than this.
+        wide = problem.thickness
+        if was_bent:
+            fold = bend - j if side == LEFT else bend + j
+            wide += 2.0 * (problem.radius[fold] + problem.thickness)
+        far = (
+            min(px, nx) - wide > right or max(px, nx) + wide < left
+            or min(py, ny) - wide > top or max(py, ny) + wide < bottom
+        )  # fmt: skip
+        ax, ay, before = px, py, turned
         px, py, turned = nx, ny, after
-        if made & ((1 << (k - 1)) - 1) >> j == 0 and not bent:
-            continue  # in one line with it
+        if far or (made & ((1 << (k - 1)) - 1) >> j == 0 and not bent):
+            continue  # or in one line with it
+        there = piece_outline(problem, bend, side, j, was_bent, ax, ay, before, TOUCH_MM, others)
         a, b, c, d = _bounds(others, there)
         if a > right or c < left or b > top or d < bottom:
             continue

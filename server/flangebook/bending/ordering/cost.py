@@ -143,16 +143,13 @@ def no_better(transition: Ints, blocked: int | None) -> Ints:
     before can go before the other at no more. blocked: cost of a blocked step where such steps
     are no way out; None where they are.
     """
-    kinds = len(transition)
-    worse = np.zeros((kinds, kinds), np.int64)
-    for i in range(kinds):
-        for k in range(kinds):
-            most = 0 if i == k else None
-            for before in range(kinds):
-                mine, other = int(transition[before, i]), int(transition[before, k])
-                if blocked is not None and mine >= blocked:
-                    continue
-                gap = MOST if blocked is not None and other >= blocked else other - mine
-                most = gap if most is None else max(most, gap)
-            worse[i, k] = 0 if most is None else most
-    return worse
+    mine, other = transition[:, :, None], transition[:, None, :]  # by the kind before, i, k
+    gap = other - mine
+    if blocked is not None:
+        gap = np.where(other >= blocked, MOST, gap)
+        gap = np.where(mine >= blocked, -MOST, gap)
+    worse = gap.max(axis=0)
+    worse[worse == -MOST] = 0
+    same = np.arange(len(transition))
+    worse[same, same] = np.maximum(worse[same, same], 0)
+    return np.ascontiguousarray(worse, np.int64)
