@@ -80,7 +80,10 @@ function along(frames, measure, value) {
     const [high, low] = [measure(frames[i - 1]), measure(frames[i])];
     if (value <= high && value >= low && high > low) return between(frames[i - 1], frames[i], (high - value) / (high - low));
   }
-  return value > measure(frames[0]) ? frames[0] : frames[frames.length - 1];
+  if (value > measure(frames[0])) return frames[0];
+  const [before, last] = frames.slice(-2);
+  // Clearance is looked at a little beyond the angle to set: the same turn goes on.
+  return last.phase === "bend" ? between(before, last, (measure(before) - value) / (measure(before) - measure(last))) : last;
 }
 
 /** The sheet's outline at a moment: wing, arc, wing, arc. @param {Motion} motion @param {Frame} moment @returns {string} */
