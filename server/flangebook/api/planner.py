@@ -15,6 +15,7 @@ from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.chart import chart
 from flangebook.planning.one_bend import check_bend, check_stroke
+from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import find_metal, plan
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
@@ -82,19 +83,21 @@ def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:
     return store.memory.hold(f"chart {metal} {bend_length_mm!r}", made, len)
 
 
-def plan_of(store: Store, asked: Mapping[str, Any], place: str = "") -> JsonDict:
-    """A part, planned. place: of the part in the request, for errors.
+def plan_of(
+    store: Store, asked: Mapping[str, Any], place: str = "", limits: Limits | None = None
+) -> JsonDict:
+    """A part, planned. place: of the part in the request, for errors. limits: of the search.
 
     Raises InputError, NotAPartError and MissingToolError.
     """
-    return within(place, lambda: _plan(store, asked))
+    return within(place, lambda: _plan(store, asked, limits))
 
 
-def _plan(store: Store, asked: Mapping[str, Any]) -> JsonDict:
+def _plan(store: Store, asked: Mapping[str, Any], limits: Limits | None) -> JsonDict:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
     part = part_from(asked, thickness_of(asked["thickness_mm"], metal))
-    return plan(part, shop.press, shop.crib, shop.metals, evidence_of(store, metal))
+    return plan(part, shop.press, shop.crib, shop.metals, evidence_of(store, metal), limits)
 
 
 def thickness_of(given: float | SheetGauge, metal: Metal) -> float:

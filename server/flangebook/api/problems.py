@@ -8,7 +8,7 @@ dotted from the outside in, lists counted from 0.
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from http import HTTPStatus
 from typing import Any
 
@@ -105,6 +105,18 @@ def http_problem(error: HTTPException) -> Response:
         headers["Connection"] = "close"
     detail = _DETAILS.get(status) or error.description or HTTPStatus(status).phrase
     return answer(status, detail, headers=headers)
+
+
+def said(error: Exception) -> Response:
+    """The problem that an exception is answered with, where no request waits for it any more."""
+    answers: tuple[tuple[type[Exception], Callable[[Any], Response]], ...] = (
+        (ProblemError, _problem),
+        (ma.ValidationError, _invalid),
+        (FlangebookError, _unusable),
+        (ShopError, _refused),
+        (OperationalError, _busy),
+    )
+    return next((make for kind, make in answers if isinstance(error, kind)), _broken)(error)
 
 
 def _problem(error: ProblemError) -> Response:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from flask import Response
+from flask import Response, request
 
+from flangebook.api import plan_stream
 from flangebook.api.blanks import blank_from
 from flangebook.api.openapi import BINARY, Blueprint
 from flangebook.api.planner import plan_of
@@ -26,13 +27,30 @@ SVG = "image/svg+xml"
 @blp.route("/plan", methods=["POST"])
 @blp.arguments(PartSchema)
 @blp.response(200, plan_answers.Plan)
+@blp.doc(
+    responses={
+        200: {
+            "content": {
+                plan_stream.CONTENT_TYPE: {
+                    "schema": {"type": "string"},
+                    "example": '{"progress":{"seconds":0.6,"looked_at":5000,"bends_left":3,'
+                    '"best":null}}\n{"plan":{}}\n',
+                }
+            }
+        }
+    }
+)
 def plan(asked: dict[str, Any]) -> Response:
     """A part's set-up on this press with this crib: blank, tools, steps, findings.
 
     What can be described always gets an answer; where a finding says stop, the blank and the
-    reasons stand all the same.
+    reasons stand all the same. An asker that accepts application/x-ndjson is told line by line
+    how far the search for the order is, and the plan or the problem last; hanging up ends it.
     """
-    return sent(plan_of(the_store(), asked))
+    store = the_store()
+    if plan_stream.wanted(request):
+        return plan_stream.streamed(lambda limits: plan_of(store, asked, limits=limits))
+    return sent(plan_of(store, asked))
 
 
 @blp.route("/blank.svg", methods=["POST"])

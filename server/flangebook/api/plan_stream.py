@@ -1,0 +1,106 @@
+"""A plan that may take long, told line by line while it is made: newline-delimited JSON.
+
+Each line but the last says how far the search for the order is; the last one is the plan, or
+the problem that there is no plan. When the asker hangs up, the search ends.
+"""
+
+from __future__ import annotations
+
+import queue
+import threading
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import asdict
+from typing import Any
+
+from flask import Request, Response
+
+from flangebook.api import problems
+from flangebook.bending.ordering.cost import Cost
+from flangebook.bending.ordering.search import Progress
+from flangebook.planning.order_search import Limits
+from flangebook.shop.writing import json_text
+
+CONTENT_TYPE = "application/x-ndjson"
+LINE_EVERY_S = 0.3
+JsonDict = dict[str, Any]
+Planner = Callable[[Limits], Mapping[str, Any]]
+
+
+class HungUp(Exception):  # noqa: N818  -- nothing is wrong: the plan is not wanted any more
+    """Nobody waits for the plan any more."""
+
+
+def wanted(asked: Request) -> bool:
+    """Whether the asker asks for lines by name."""
+    kinds = asked.accept_mimetypes
+    return CONTENT_TYPE in kinds.values() and kinds[CONTENT_TYPE] > 0
+
+
+def streamed(make: Planner) -> Response:
+    """The plan as lines, made beside the one who sends them."""
+    made = Response(_lines(make), content_type=CONTENT_TYPE)
+    made.headers["Cache-Control"] = "no-store"
+    made.headers["X-Accel-Buffering"] = "no"
+    return made
+
+
+class _Work:
+    """The planning, in a thread of its own: the last it told, and how it ended."""
+
+    def __init__(self, make: Planner) -> None:
+        self.make = make
+        self.told: Progress | None = None
+        self.hung_up = threading.Event()
+        self.ended: queue.SimpleQueue[str] = queue.SimpleQueue()
+        threading.Thread(target=self._run, name="plan", daemon=True).start()
+
+    def _run(self) -> None:
+        limits = Limits(cancelled=self._cancelled, progress=self._tell)
+        try:
+            line = f'{{"plan":{json_text(self.make(limits))}}}'
+        except HungUp:
+            return
+        except Exception as error:
+            line = f'{{"problem":{problems.said(error).get_data(as_text=True)}}}'
+        self.ended.put(line)
+
+    def _cancelled(self) -> bool:
+        if self.hung_up.is_set():
+            raise HungUp
+        return False
+
+    def _tell(self, progress: Progress) -> None:
+        self.told = progress
+
+
+def _lines(make: Planner) -> Iterator[str]:
+    work = _Work(make)
+    try:
+        while True:
+            try:
+                yield work.ended.get(timeout=LINE_EVERY_S) + "\n"
+            except queue.Empty:
+                yield json_text({"progress": _progress_json(work.told)}) + "\n"
+            else:
+                return
+    finally:
+        work.hung_up.set()
+
+
+def _progress_json(told: Progress | None) -> JsonDict:
+    """How far the search is; before it has said anything, that it has begun."""
+    if told is None:
+        return {"seconds": 0.0, "looked_at": 0, "bends_left": None, "best": None}
+    return {
+        "seconds": round(told.seconds, 2),
+        "looked_at": told.looked_at,
+        "bends_left": told.bends_left,
+        "best": _best_json(told.best),
+    }
+
+
+def _best_json(best: Cost | None) -> JsonDict | None:
+    if best is None:
+        return None
+    names = ("turn_overs", "turn_ends", "tool_changes", "slides")
+    return {name: value for name, value in asdict(best).items() if name in names}
