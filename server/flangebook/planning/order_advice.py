@@ -266,7 +266,7 @@ def _beginning_otherwise(searched: Searched, begun: set[int], limits: Limits) ->
     assert problem is not None
     pairs = range(len(problem.change))
     banned = [(0, Move(b, end, pair)) for b in begun for end in (0, 1) for pair in pairs]
-    found = search(problem, deadline_s=limits.deadline_s, cancelled=limits.cancelled,
+    found = search(problem, deadline_s=limits.left_s(), cancelled=limits.cancelled,
                    banned=banned, known=searched.known)  # fmt: skip
     return found if found.status == "found" else None
 

@@ -8,6 +8,7 @@ looked at again on that shape; where that refuses a step, the search is gone aga
 
 from __future__ import annotations
 
+import math
 import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
@@ -45,6 +46,9 @@ from flangebook.planning.steps import Bench
 from flangebook.planning.tool_choice import Trials
 
 DEADLINE_S = 20.0
+LEAST_S = 0.05
+EXPLAIN_S = 1.0
+"""How long is looked for the order with the fewest steps refused [s]."""
 MOST_ROUNDS = 4
 MOST_DIES = 4
 SMALL = 12
@@ -56,16 +60,25 @@ HANDLING = ("critical", "turn_overs", "held_close", "turn_ends", "tool_changes",
 class Limits:
     """How long a plan may take, whether it is still wanted, and who is told how far it is.
 
-    explain: where there is no order, look for the one with the fewest steps refused."""
+    explain: where there is no order, look for the one with the fewest steps refused. ends_at:
+    when the time is up, by the monotonic clock; None before ``begun``."""
 
     deadline_s: float = DEADLINE_S
     cancelled: Callable[[], bool] | None = None
     progress: Callable[[Progress], None] | None = None
     explain: bool = True
+    ends_at: float | None = None
 
-    def until(self, started: float) -> float:
-        """Seconds that are left."""
-        return max(self.deadline_s - (time.monotonic() - started), 0.05)
+    def begun(self) -> Limits:
+        """The same with the clock running: one deadline for all searches of a plan."""
+        if self.ends_at is not None:
+            return self
+        return replace(self, ends_at=time.monotonic() + self.deadline_s)
+
+    def left_s(self, most_s: float = math.inf) -> float:
+        """Seconds that are left, at most so many; always enough for a small part."""
+        ends_at = self.ends_at or time.monotonic() + self.deadline_s
+        return min(max(ends_at - time.monotonic(), LEAST_S), most_s)
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +125,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     Raises:
         InputError: the part's own order does not name every bend once.
     """
-    limits = limits or Limits()
+    limits = (limits or Limits()).begun()
     started = time.monotonic()
     part, equipment = trials.part, trials.equipment
     sequence = part.order or outside_in(part).sequence
@@ -125,7 +138,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     asked: Searched | None = None
     for dies in _die_sets(trials, bending, base):
         try:
-            tried = _with_dies(trials, bending, base, dies, press, wishes, limits, started)
+            tried = _with_dies(trials, bending, base, dies, press, wishes, limits)
         except InputError:
             continue
         if tried is None:
@@ -139,7 +152,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     if asked is None:
         return Searched(base, _unchecked(part, sequence))
     if asked.found is not None and not asked.found.sequence and limits.explain:
-        asked = _least_bad(trials, bending, base, asked, limits, started)
+        asked = _least_bad(trials, bending, base, asked, limits)
     return replace(asked, looked_at=looked_at, seconds=seconds)
 
 
@@ -178,7 +191,7 @@ def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> list[list[Die]
 
 def _with_dies(
     trials: Trials, bending: Bending, base: Attempt, dies: Sequence[Die], press: Press,
-    wishes: Wishes, limits: Limits, started: float,
+    wishes: Wishes, limits: Limits,
 ) -> Searched | None:  # fmt: skip
     """The cheapest order with these dies, drawn up and looked at again; None without a pair."""
     pairs = _by_merit(trials, bending, pairs_of(trials, bending, dies, trials.punches))
@@ -190,7 +203,7 @@ def _with_dies(
     for _ in range(MOST_ROUNDS):
         problem = order_problem(trials, bending, folded, pairs, press, wishes)
         known = Known(problem)
-        found = _preferring(problem, known, pairs, banned, limits, started)
+        found = _preferring(problem, known, pairs, banned, limits)
         looked_at += found.looked_at
         if not found.sequence:
             order = Order((), "search", False, "")
@@ -226,10 +239,10 @@ def _by_merit(trials: Trials, bending: Bending, pairs: Sequence[ToolPair]) -> li
 
 def _preferring(
     problem: Problem, known: Known, pairs: Sequence[ToolPair],
-    banned: Sequence[tuple[int, Move]], limits: Limits, started: float,
+    banned: Sequence[tuple[int, Move]], limits: Limits,
 ) -> Found:  # fmt: skip
     """The cheapest order; among equals the one that needs the fewest of the lesser pairs."""
-    best = _search(problem, known, banned, limits, started)
+    best = _search(problem, known, banned, limits)
     if best.status != "found" or len(problem.at) > SMALL:
         return best
     for count in range(1, len(pairs)):
@@ -237,7 +250,7 @@ def _preferring(
         allowed[:, count:] = False
         if not allowed.any(axis=1).all():
             continue
-        found = _search(problem._replace(allowed=allowed), known, banned, limits, started)
+        found = _search(problem._replace(allowed=allowed), known, banned, limits)
         if found.status == "found" and _handling(found) == _handling(best):
             return found
     return best
@@ -245,11 +258,11 @@ def _preferring(
 
 def _search(
     problem: Problem, known: Known, banned: Sequence[tuple[int, Move]], limits: Limits,
-    started: float, *, soft: bool = False,
+    *, soft: bool = False,
 ) -> Found:  # fmt: skip
     return search(
         problem,
-        deadline_s=limits.until(started),
+        deadline_s=limits.left_s(EXPLAIN_S if soft else math.inf),
         cancelled=limits.cancelled,
         progress=limits.progress,
         soft=soft,
@@ -319,7 +332,6 @@ def _drawn_up(
 
 def _least_bad(
     trials: Trials, bending: Bending, base: Attempt, asked: Searched, limits: Limits,
-    started: float,
 ) -> Searched:  # fmt: skip
     """With no order: the one with the fewest steps that cannot be made, to show why."""
     assert asked.problem is not None
@@ -333,7 +345,7 @@ def _least_bad(
     if trials.part.order is not None:
         moves, refused = _kept_to(trials.part.order, asked.problem, asked.known)
     else:
-        found = _search(asked.problem, asked.known, (), limits, started, soft=True)
+        found = _search(asked.problem, asked.known, (), limits, soft=True)
         if not found.sequence:
             return replace(asked, attempt=base, order=order)
         moves, refused = found.sequence, refused_steps(found)

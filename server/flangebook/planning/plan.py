@@ -71,7 +71,7 @@ def plan(
     if part.order is not None:
         check_order(part.order, len(part.bends))
     trials = Trials(part, metal, Equipment(press, crib, evidence))
-    limits = limits or Limits()
+    limits = (limits or Limits()).begun()
     return _answer(trials, searched_order(trials, part.wishes, limits), limits)
 
 
