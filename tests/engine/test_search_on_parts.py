@@ -20,7 +20,7 @@ from flangebook.bending.ordering.explain import dead_ends, refused_steps
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
 from flangebook.bending.ordering.problem import AGAINST_WISH, BANNED, LEFT, RIGHT, SLIDES, Problem
 from flangebook.bending.ordering.search import Found, Known, Move, code_of, search
-from flangebook.bending.ordering.step_facts import KINDS, step_facts
+from flangebook.bending.ordering.step_facts import KINDS, step_facts, wing_row
 from flangebook.bending.strip import Fold, Strip, centre_line
 
 Counts = tuple[int, ...]
@@ -46,8 +46,10 @@ class Plain:
         problem = self.problem
         if not self.known.has_room(self.bends):
             self.known.grow()
+        problem, memo = self.known.problem, self.known.memo
+        left, right = (wing_row(problem, memo.wings, made, move.bend, side) for side in (0, 1))
         code, contact = step_facts(
-            self.known.problem, self.known.memo, made, move.bend, move.end, move.pair, True
+            problem, memo, made, left, right, move.bend, move.end, move.pair, True
         )
         counts = [0] * len(costs.NAMES)
         counts[costs.BLOCKED] = int(bool(code & ~SLIDES) or (made, move) in self.banned)

@@ -84,14 +84,17 @@ def piece_outline(
             each = 2.0 * math.acos(outer / (outer + CHORD_ERROR_MM))
             chords = min(max(math.ceil(abs(angle) / each), 1), MOST_CHORDS)
             beyond = outer / math.cos(0.5 * abs(angle) / chords)
-            for i in range(chords):
-                a, b = heading + angle * i / chords, heading + angle * (i + 1) / chords
+            sa, ca = math.sin(heading), math.cos(heading)
+            turn_sin, turn_cos = math.sin(angle / chords), math.cos(angle / chords)
+            for _ in range(chords):
+                sb, cb = sa * turn_cos + ca * turn_sin, ca * turn_cos - sa * turn_sin
                 for r in (inner, beyond):
-                    out[count, 0] = cx + turn * r * math.sin(a)
-                    out[count, 1] = cy - turn * r * math.cos(a)
-                    out[count, 2] = cx + turn * r * math.sin(b)
-                    out[count, 3] = cy - turn * r * math.cos(b)
+                    out[count, 0] = cx + turn * r * sa
+                    out[count, 1] = cy - turn * r * ca
+                    out[count, 2] = cx + turn * r * sb
+                    out[count, 3] = cy - turn * r * cb
                     count += 1
+                sa, ca = sb, cb
             x, y, heading = (
                 cx + turn * middle * math.sin(heading + angle),
                 (cy - turn * middle * math.cos(heading + angle)),

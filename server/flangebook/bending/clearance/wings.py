@@ -140,6 +140,9 @@ def _walk(
         else:
             code = _piece_code(problem, motion, bend, side, at_back, pair, k, bent, first,
                                x, y, heading, made, segments, moved, chosen)  # fmt: skip
+            if code == 0:
+                code = _self_known(problem, bend, side, k, bent, x, y, heading, made, segments,
+                                   moved, sweeps)  # fmt: skip
         sweeps.keys[place], sweeps.codes[place] = key, code
         if code:
             return int(code)
@@ -196,7 +199,21 @@ def _piece_code(
                       low0, low1, below, True, margin, moved, chosen)  # fmt: skip
     if code:
         return int(code)
-    return _self_code(problem, bend, side, k, bent, x, y, heading, made, segments, moved)
+    return 0
+
+
+@kernel
+def _self_known(
+    problem: Problem, bend: int, side: int, k: int, bent: bool, x: float, y: float, heading: float,
+    made: int, segments: Floats, moved: Floats, sweeps: Sweeps,
+) -> int:  # fmt: skip
+    """As ``_self_code``, which is the same for all tools and either way round."""
+    key = (1 << 60 | ((bend * 2 + side) * 64 + k) << _SHIFT | made & ((1 << k) - 1)) + 1
+    place = _place_of(sweeps, key)
+    if sweeps.keys[place] != key:
+        code = _self_code(problem, bend, side, k, bent, x, y, heading, made, segments, moved)
+        sweeps.keys[place], sweeps.codes[place] = key, code
+    return int(sweeps.codes[place])
 
 
 @kernel
@@ -288,10 +305,9 @@ def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps
     n = len(problem.at)
     motion = motion_of(problem, bend, pair)
     left, right = wing_set(made, bend, LEFT, n), wing_set(made, bend, RIGHT, n)
-    if not (
-        _crosses(problem, motion, bend, LEFT, pair, left, sweeps)
-        or _crosses(problem, motion, bend, RIGHT, pair, right, sweeps)
-    ):
+    over_left = crossing_pieces(problem, motion, bend, LEFT, pair, left, sweeps)
+    over_right = crossing_pieces(problem, motion, bend, RIGHT, pair, right, sweeps)
+    if over_left == 0 and over_right == 0:
         return 0
     one, two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     moved_one, moved_two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
@@ -300,47 +316,58 @@ def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps
         bent = k > 0 and (left >> (k - 1)) & 1 == 1
         count = piece_outline(problem, bend, LEFT, k, bent, x, y, heading, TOUCH_MM, one)
         x, y, heading = pose_after(problem, bend, LEFT, k, bent, x, y, heading)
+        if over_right == 0 and not over_left >> k & 1:
+            continue
         u, v, turned = 0.0, 0.0, 0.0
         for m in range(wing_count(bend, RIGHT, n) + 1):
             other = m > 0 and (right >> (m - 1)) & 1 == 1
-            there = piece_outline(problem, bend, RIGHT, m, other, u, v, turned, TOUCH_MM, two)
+            u0, v0, before = u, v, turned
             u, v, turned = pose_after(problem, bend, RIGHT, m, other, u, v, turned)
-            if k + m < 2 and not (bent or other):
+            # Two pieces that both stay on their own sides of the plane cannot meet.
+            if not (over_left >> k | over_right >> m) & 1 or (k + m < 2 and not (bent or other)):
                 continue
+            there = piece_outline(problem, bend, RIGHT, m, other, u0, v0, before, TOUCH_MM, two)
             if _meet(motion, one, count, two, there, moved_one, moved_two):
                 return HITS_SHEET
     return 0
 
 
 @kernel
-def _crosses(
+def crossing_pieces(
     problem: Problem, motion: Motion, bend: int, side: int, pair: int, made: int, sweeps: Sweeps
-) -> bool:
-    """Whether any point of the wing may come over the bend's plane."""
+) -> int:
+    """The pieces of a wing of which any point may come over the bend's plane, bit k for piece k."""
     key = ((((bend * 2 + side) * len(problem.change) + pair) * 64 + 63) << _SHIFT | made) + 1
     place = _place_of(sweeps, key)
     if sweeps.keys[place] == key:
-        return bool(sweeps.codes[place] != 0)
-    found = False
-    x, y, heading = 0.0, 0.0, 0.0
+        return int(sweeps.codes[place])
+    found = 0
+    x, y, heading, nearest = 0.0, 0.0, 0.0, np.inf
     away = motion.radius + motion.allowance
     for k in range(wing_count(bend, side, len(problem.at)) + 1):
         bent = k > 0 and (made >> (k - 1)) & 1 == 1
         if bent:
             # No point of an arc or flat reaches further over than its corners by more than this.
             fold = bend - k if side == LEFT else bend + k
-            away = max(away, motion.radius + motion.allowance + problem.radius[fold]
-                       + problem.thickness)  # fmt: skip
+            away = max(
+                away, motion.radius + motion.allowance + problem.radius[fold] + problem.thickness
+            )
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
-        far, angle = math.hypot(x, y), math.atan2(y, x)
-        least = -far
-        if angle > -0.5 * math.pi:
-            least = min(x, far * math.cos(min(angle + motion.theta_max, math.pi)))
-        # Only what rises above the sheet can come over; the straight run cannot.
-        if made & ((1 << k) - 1) and least - problem.thickness < away:
-            found = True
-    sweeps.keys[place], sweeps.codes[place] = key, 1 if found else 0
+        before, nearest = nearest, _least_x(motion, x, y)
+        # Only what rises above the sheet can come over; the run itself cannot.
+        if min(before, nearest) - problem.thickness < away and made & ((1 << k) - 1):
+            found |= 1 << k
+    sweeps.keys[place], sweeps.codes[place] = key, found
     return found
+
+
+@kernel
+def _least_x(motion: Motion, x: float, y: float) -> float:
+    """The least x of a point of the wing while it turns, shifts beside the turn left out."""
+    far, angle = math.hypot(x, y), math.atan2(y, x)
+    if angle <= -math.pi / 2:
+        return -far
+    return min(x, far * math.cos(min(angle + motion.theta_max, math.pi)))
 
 
 @kernel

@@ -83,9 +83,13 @@ def _work_out(problem: Problem, memo: Memo, prices: Prices, rules: Rules, table:
         if not made >> bend & 1:
             continue
         before = made ^ (1 << bend)
+        left = wing_row(problem, memo.wings, before, bend, LEFT)
+        right = wing_row(problem, memo.wings, before, bend, RIGHT)
         for end in range(2):
             for pair in range(rules.pairs):
-                code, contact = step_facts(problem, memo, before, bend, end, pair, prices.soft)
+                code, contact = step_facts(
+                    problem, memo, before, left, right, bend, end, pair, prices.soft
+                )
                 if _is_banned(problem, prices, before, bend, end, pair):
                     code |= BANNED
                 if code & ~SLIDES and not prices.soft:
@@ -94,7 +98,18 @@ def _work_out(problem: Problem, memo: Memo, prices: Prices, rules: Rules, table:
                 moves.step[at] = (bend * 2 + end) * rules.pairs + pair
                 moves.code[at] = code
                 moves.cost[at] = price(
-                    problem, memo, prices, rules.units, before, bend, end, pair, code, contact
+                    problem,
+                    memo,
+                    prices,
+                    rules.units,
+                    before,
+                    left,
+                    right,
+                    bend,
+                    end,
+                    pair,
+                    code,
+                    contact,
                 )
                 moves.used[0] = at + 1
     table.states.moves_to[row] = moves.used[0]
@@ -112,18 +127,19 @@ def _is_banned(problem: Problem, prices: Prices, made: int, bend: int, end: int,
 @kernel
 def price(
     problem: Problem, memo: Memo, prices: Prices, units: Ints,
-    made: int, bend: int, end: int, pair: int, code: int, contact: int,
+    made: int, left: int, right: int, bend: int, end: int, pair: int, code: int, contact: int,
 ) -> int:  # fmt: skip
     """What a step costs by itself, packed.
 
-    made: the bends finished before it. code, contact: what ``step_facts`` says of it.
+    made: the bends finished before it. left, right: rows of its wings. code, contact: what
+    ``step_facts`` says of it.
     """
     cost = _missed(problem, made, bend, end, contact) * units[CRITICAL]
     if code & ~SLIDES:
         cost += units[BLOCKED]
     if code & SLIDES:
         cost += units[SLIDE]
-    if _is_held_close(problem, memo, prices, made, bend, end, pair):
+    if _is_held_close(problem, memo, prices, left, right, bend, end, pair):
         cost += units[HELD_CLOSE]
     variance = _variance_mm2(problem, made, bend, end, contact // KINDS)
     steps = round(variance / prices.variance_step_mm2)
@@ -156,13 +172,19 @@ def _missed(problem: Problem, made: int, bend: int, end: int, contact: int) -> i
 
 @kernel
 def _is_held_close(
-    problem: Problem, memo: Memo, prices: Prices, made: int, bend: int, end: int, pair: int
+    problem: Problem,
+    memo: Memo,
+    prices: Prices,
+    left: int,
+    right: int,
+    bend: int,
+    end: int,
+    pair: int,
 ) -> bool:
     """Whether the operator holds the shorter side, and closer to the die than hands should be."""
-    back_row = wing_row(problem, memo.wings, made, bend, end)
-    front_row = wing_row(problem, memo.wings, made, bend, 1 - end)
-    back = reach_mm(problem, memo.wings, back_row, bend, end)
-    front = reach_mm(problem, memo.wings, front_row, bend, 1 - end)
+    to_left = reach_mm(problem, memo.wings, left, bend, LEFT)
+    to_right = reach_mm(problem, memo.wings, right, bend, RIGHT)
+    back, front = (to_left, to_right) if end == LEFT else (to_right, to_left)
     return bool(front < back and front - problem.die[pair, 2] < prices.hand_distance_mm)
 
 

@@ -12,9 +12,11 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
+from flangebook.bending.clearance.motion import motion_of
 from flangebook.bending.clearance.wings import (
     Sweeps,
     approach_code,
+    crossing_pieces,
     new_sweeps,
     wing_code,
     wings_code,
@@ -24,6 +26,7 @@ from flangebook.bending.ordering.gauge_rule import gauge_place
 from flangebook.bending.ordering.problem import (
     AGAINST_WISH,
     LEFT,
+    RIGHT,
     SLIDES,
     TRAPPED,
     WRONG_TOOL,
@@ -40,6 +43,8 @@ _CONTACT = 16
 """From this bit on ``Wings.gauge`` holds the contact: ``between * KINDS + kind``."""
 KINDS = 4
 _ALL = (1 << 14) - 1
+_SHIFT = 41
+_OUTWARDS = (1 << _SHIFT) - 1
 
 
 class Wings(NamedTuple):
@@ -47,12 +52,14 @@ class Wings(NamedTuple):
 
     clear: result bits of the wing in front and at the back, by pair, (rows, pairs, 2); gauge:
     result bits of the gauge at it and its contact, by pair, (rows, pairs). Both
-    with _KNOWN once looked at. reach: how far it stands out from the bend line [mm], (rows,).
+    with _KNOWN once looked at. crosses: may come over the bend's plane, by pair, (rows, pairs);
+    0 is not known, 1 no, 2 yes. reach: how far it stands out from the bend line [mm], (rows,).
     """
 
     keys: Keys
     clear: NDArray[np.int32]
     gauge: NDArray[np.int32]
+    crosses: NDArray[np.int8]
     reach: Floats
 
 
@@ -74,6 +81,7 @@ def new_wings(room: int, pairs: int) -> Wings:
         new_keys(room),
         np.zeros((room, pairs, 2), np.int32),
         np.zeros((room, pairs), np.int32),
+        np.zeros((room, pairs), np.int8),
         np.full(room, -1.0),
     )
 
@@ -83,7 +91,7 @@ def more_wings(wings: Wings) -> Wings:
     rooms = len(wings.reach)
     larger = new_wings(2 * rooms, wings.gauge.shape[1])
     larger.clear[:rooms], larger.gauge[:rooms] = wings.clear, wings.gauge
-    larger.reach[:rooms] = wings.reach
+    larger.crosses[:rooms], larger.reach[:rooms] = wings.crosses, wings.reach
     return larger._replace(keys=more_keys(wings.keys))
 
 
@@ -91,7 +99,7 @@ def more_wings(wings: Wings) -> Wings:
 def wing_row(problem: Problem, wings: Wings, made: int, bend: int, side: int) -> int:
     """The row of the wing on that side of a bend, with the bends of ``made`` finished."""
     outwards = wing_set(made, bend, side, len(problem.at))
-    return row_of(wings.keys, ((bend * 2 + side) << 41) | outwards)
+    return row_of(wings.keys, ((bend * 2 + side) << _SHIFT) | outwards)
 
 
 @kernel
@@ -102,7 +110,7 @@ def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> 
     """
     if wings.reach[row] >= 0.0:
         return float(wings.reach[row])
-    outwards = wings.keys.keys[row] & ((1 << 41) - 1)
+    outwards = wings.keys.keys[row] & _OUTWARDS
     direction, x, most, done = 0.0, 0.0, 0.0, 0.0
     for i in range(wing_count(bend, side, len(problem.at))):
         if not outwards >> i & 1:
@@ -127,14 +135,13 @@ def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> 
 
 @kernel
 def clear_code(
-    problem: Problem, memo: Memo, made: int, bend: int, side: int, at_back: int, pair: int
+    problem: Problem, memo: Memo, row: int, bend: int, side: int, at_back: int, pair: int
 ) -> int:
     """Result bits of one wing through the motion, SLIDES where the way is not straight."""
-    row = wing_row(problem, memo.wings, made, bend, side)
     known = memo.wings.clear[row, pair, at_back]
     if known & _KNOWN:
         return int(known & _ALL)
-    outwards = wing_set(made, bend, side, len(problem.at))
+    outwards = memo.wings.keys.keys[row] & _OUTWARDS
     back = at_back == 1
     code = wing_code(problem, bend, side, back, pair, outwards, memo.sweeps)
     if code == 0 and approach_code(problem, bend, side, back, pair, outwards, memo.sweeps):
@@ -144,13 +151,12 @@ def clear_code(
 
 
 @kernel
-def gauge_facts(problem: Problem, memo: Memo, made: int, bend: int, end: int, pair: int) -> int:
+def gauge_facts(problem: Problem, memo: Memo, row: int, bend: int, end: int, pair: int) -> int:
     """Result bits of the gauge at that end, and from bit _CONTACT on what it stands against."""
-    row = wing_row(problem, memo.wings, made, bend, end)
     known = memo.wings.gauge[row, pair]
     if known & _KNOWN:
         return int(known & ~_KNOWN)
-    outwards = wing_set(made, bend, end, len(problem.at))
+    outwards = memo.wings.keys.keys[row] & _OUTWARDS
     code, kind, _, _, between, _ = gauge_place(problem, bend, end, pair, outwards)
     facts = code if code else (between * KINDS + kind) << _CONTACT
     memo.wings.gauge[row, pair] = _KNOWN | facts
@@ -158,28 +164,47 @@ def gauge_facts(problem: Problem, memo: Memo, made: int, bend: int, end: int, pa
 
 
 @kernel
+def may_cross(problem: Problem, memo: Memo, row: int, bend: int, side: int, pair: int) -> bool:
+    """Whether any of the wing may come over the bend's plane, where the other wing is."""
+    known = memo.wings.crosses[row, pair]
+    if known == 0:
+        outwards = memo.wings.keys.keys[row] & _OUTWARDS
+        motion = motion_of(problem, bend, pair)
+        crosses = crossing_pieces(problem, motion, bend, side, pair, outwards, memo.sweeps)
+        known = 2 if crosses else 1
+        memo.wings.crosses[row, pair] = known
+    return bool(known == 2)
+
+
+@kernel
 def step_facts(
-    problem: Problem, memo: Memo, made: int, bend: int, end: int, pair: int, full: bool
-) -> tuple[int, int]:
+    problem: Problem, memo: Memo, made: int, left: int, right: int, bend: int, end: int, pair: int,
+    full: bool,
+) -> tuple[int, int]:  # fmt: skip
     """Result bits of a step, and its contact: finished bends between it and the line times KINDS,
     plus what the finger stands against.
 
-    made: the bends finished before it. end: at the gauge. full: look at everything, even when
-    the first refusal decides, so that every tool that is hit is named.
+    made: the bends finished before it. left, right: rows of its wings (``wing_row``). end: at the
+    gauge. full: look at everything, even when the first refusal decides, so that every tool that
+    is hit is named.
     """
     if not problem.allowed[bend, pair]:
         return WRONG_TOOL, 0
     code = AGAINST_WISH if problem.before[bend] & ~made else 0
     if code and not full:
         return code, 0
-    gauge = gauge_facts(problem, memo, made, bend, end, pair)
+    back, front = (left, right) if end == LEFT else (right, left)
+    gauge = gauge_facts(problem, memo, back, bend, end, pair)
     code |= gauge & _ALL
     if code and not full:
         return code, 0
-    code |= clear_code(problem, memo, made, bend, end, 1, pair)
+    code |= clear_code(problem, memo, back, bend, end, 1, pair)
     if code & ~SLIDES and not full:
         return code, 0
-    code |= clear_code(problem, memo, made, bend, 1 - end, 0, pair)
-    if not code & ~SLIDES or full:
+    code |= clear_code(problem, memo, front, bend, 1 - end, 0, pair)
+    if code & ~SLIDES and not full:
+        return code, 0
+    crosses = may_cross(problem, memo, left, bend, LEFT, pair)
+    if crosses or may_cross(problem, memo, right, bend, RIGHT, pair):
         code |= wings_code(problem, bend, pair, made, memo.sweeps)
     return code, gauge >> _CONTACT
