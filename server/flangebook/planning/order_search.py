@@ -51,6 +51,8 @@ EXPLAIN_S = 1.0
 """How long is looked for the order with the fewest steps refused [s]."""
 MOST_ROUNDS = 4
 MOST_DIES = 4
+MOST_PAIRS = 100
+"""More pairs than a shop's crib gives; those that suit the bends best are looked at."""
 SMALL = 12
 """Up to so many bends a search takes moments, so that several can be made."""
 HANDLING = ("critical", "turn_overs", "held_close", "turn_ends", "tool_changes", "slides")
@@ -195,6 +197,7 @@ def _with_dies(
 ) -> Searched | None:  # fmt: skip
     """The cheapest order with these dies, drawn up and looked at again; None without a pair."""
     pairs = _by_merit(trials, bending, pairs_of(trials, bending, dies, trials.punches))
+    pairs = pairs[:MOST_PAIRS]
     if not pairs:
         return None
     folded = _folded_with(trials, bending, base, dies)

@@ -203,7 +203,7 @@ def _end_costs(
 def _posed(bench: Bench, step: Operation, one: Fit, end: End) -> _Pose:
     """The step drawn without a gauge; of a stepped radius the last hit."""
     strip, number = bench.strip(step), step.bend
-    if step.hits is not None:
+    if step.hits is not None and one.bend is not None:
         strip, number = _last_hit(strip, step, one, end)
     if end == "left":  # without a gauge the drawing puts the right end to the back
         back, at_back = strip.reversed(), len(strip.folds) + 1 - number
