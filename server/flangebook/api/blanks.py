@@ -6,6 +6,11 @@ from collections.abc import Mapping
 from typing import Any
 
 from flangebook.bending.blank import BendLine, Blank
+from flangebook.bending.blank_dxf import blank_dxf
+from flangebook.bending.blank_svg import blank_svg
+from flangebook.bending.box_blank import BoxBlank, BoxLine, area_mm2, ring_of
+from flangebook.bending.box_dxf import box_dxf
+from flangebook.bending.box_svg import box_svg
 
 
 def blank_from(plan: Mapping[str, Any]) -> Blank:
@@ -20,6 +25,45 @@ def blank_from(plan: Mapping[str, Any]) -> Blank:
         mass_kg=kept["mass_kg"],
         bend_lines=tuple(_line(one) for one in kept["bend_lines"]),
         sum_check_mm=kept["sum_check_mm"],
+    )
+
+
+def svg_of(plan: Mapping[str, Any], title: str) -> str:
+    """The blank drawn to scale."""
+    box = box_blank_from(plan)
+    return blank_svg(blank_from(plan), title) if box is None else box_svg(box, plan, title)
+
+
+def dxf_of(plan: Mapping[str, Any]) -> str:
+    """The blank for the cutter: cut line and bend lines on their layers."""
+    box = box_blank_from(plan)
+    return blank_dxf(blank_from(plan)) if box is None else box_dxf(box)
+
+
+def box_blank_from(plan: Mapping[str, Any]) -> BoxBlank | None:
+    """The blank of a box that a plan's JSON describes; None for a plain part's."""
+    kept = plan["blank"]
+    if "cut" not in kept:
+        return None
+    cut = tuple((x, y, bulge) for x, y, bulge in kept["cut"])
+    lines = tuple(
+        _box_line(drawn, said)
+        for drawn, said in zip(kept["lines"], kept["bend_lines"], strict=True)
+    )
+    ring = ring_of(cut)
+    return BoxBlank(
+        kept["length_mm"], kept["width_mm"], plan["part"]["thickness_mm"], cut, ring, lines,
+        area_mm2(cut), kept["sum_check_mm"],
+    )  # fmt: skip
+
+
+def _box_line(drawn: Mapping[str, Any], said: Mapping[str, Any]) -> BoxLine:
+    return BoxLine(
+        **drawn,
+        included_angle_deg=said["included_angle_deg"],
+        inside_radius_mm=said["inside_radius_mm"],
+        allowance_mm=said["bend_allowance_mm"],
+        deduction_mm=said["bend_deduction_mm"],
     )
 
 

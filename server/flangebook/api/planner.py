@@ -8,11 +8,15 @@ from typing import Any
 from flangebook.api.learning import evidence_of
 from flangebook.api.places import within
 from flangebook.api.quantities import SheetGauge
+from flangebook.bending.box import Box, Side
 from flangebook.bending.errors import InputError
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Bend, Hole, Part
 from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
+from flangebook.bending.tooling import Crib
 from flangebook.bending.wishes import Wishes
+from flangebook.planning.box_json import box_answer
+from flangebook.planning.box_plan import planned_box
 from flangebook.planning.chart import chart
 from flangebook.planning.one_bend import check_bend, check_stroke
 from flangebook.planning.order_search import Limits
@@ -96,8 +100,17 @@ def plan_of(
 def _plan(store: Store, asked: Mapping[str, Any], limits: Limits | None) -> JsonDict:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
-    part = part_from(asked, thickness_of(asked["thickness_mm"], metal))
-    return plan(part, shop.press, shop.crib, shop.metals, evidence_of(store, metal), limits)
+    thickness, evidence = thickness_of(asked["thickness_mm"], metal), evidence_of(store, metal)
+    if asked["box"] is None:
+        part = part_from(asked, thickness)
+        return plan(part, shop.press, shop.crib, shop.metals, evidence, limits)
+
+    def planner(section: Part, crib: Crib) -> JsonDict:
+        return plan(section, shop.press, crib, shop.metals, evidence, limits)
+
+    box = box_from(asked, thickness)
+    found = planned_box(box, shop.press, shop.crib, metal, planner)
+    return box_answer(found, shop.press, shop.crib)
 
 
 def thickness_of(given: float | SheetGauge, metal: Metal) -> float:
@@ -128,6 +141,17 @@ def part_from(asked: Mapping[str, Any], thickness_mm: float) -> Part:
         holes=tuple(Hole(**one) for one in asked["holes"]),
         wishes=wishes_from(asked["wishes"]),
     )
+
+
+def box_from(asked: Mapping[str, Any], thickness_mm: float) -> Box:
+    """The box as the calculations take it."""
+    given = {k: asked[k] for k in ("title", "metal", "dimension")}
+    given |= {k: v for k, v in asked["box"].items() if k != "sides"}
+    for name, side in asked["box"]["sides"].items():
+        if side is not None:
+            bends = tuple(Bend(**one) for one in side["bends"])
+            given[name] = Side(tuple(side["flats_mm"]), bends)
+    return Box(**given, thickness_mm=thickness_mm, wishes=wishes_from(asked["wishes"]))
 
 
 def wishes_from(asked: Mapping[str, Any]) -> Wishes:

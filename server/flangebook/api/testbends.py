@@ -82,13 +82,18 @@ def first_piece(
         "revision": trial["revision"],
         "step": step["number"],
         **set_up_json(
-            part["metal"], part["thickness_mm"], part["bend_length_mm"],
+            part["metal"], part["thickness_mm"], bend_length_mm(part, step),
             step["included_angle_deg"], *tools, part["dimension"], trial["lot"],
         ),
         "measured_deg": trial["measured_deg"],
         **{name: trial[name] for name in _MEASURED},
     }  # fmt: skip
     return {**body, **_set_and_shown(trial, setting or {}, step, first)}
+
+
+def bend_length_mm(part: Mapping[str, Any], step: Mapping[str, Any]) -> float:
+    """How long the bend of a step is [mm]: in a box each has its own."""
+    return float(step.get("bend_length_mm") or part["bend_length_mm"])
 
 
 def _tools(store: Store, step: Mapping[str, Any]) -> tuple[Die, Punch] | None:

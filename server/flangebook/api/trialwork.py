@@ -9,7 +9,7 @@ from typing import Any
 
 import marshmallow as ma
 
-from flangebook.api.testbends import first_piece
+from flangebook.api.testbends import bend_length_mm, first_piece
 from flangebook.planning.next_setting import Made, measured_angle_deg, next_setting
 from flangebook.shop import cards, trials, writing
 from flangebook.shop.store import Store
@@ -34,7 +34,7 @@ def checked(
     step = _step(plan, asked)
     setting = next((s for s in content.settings if s["step"] == step["number"]), None)
     earlier = _earlier(store, code, asked, step["number"])
-    correction = next_setting(step, asked, content.part["bend_length_mm"], setting, earlier)
+    correction = next_setting(step, asked, bend_length_mm(content.part, step), setting, earlier)
     trial = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
     teaches = first_piece(store, code, content.part, step, setting, trial, not earlier)
     return trial, correction, teaches

@@ -35,7 +35,7 @@ def blank_svg(blank: Blank, title: str = "", scale: float = 1.0) -> str:
     )
     foot = (
         f"{blank.length_mm:.2f} x {blank.width_mm:g} x {blank.thickness_mm:g} mm, "
-        f"{blank.mass_kg:.2f} kg, drawn {_ratio(scale)}"
+        f"{blank.mass_kg:.2f} kg, drawn {ratio(scale)}"
     )
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{whole[0]:.3f}mm" '
@@ -78,6 +78,6 @@ def _line(line: BendLine, width: float, scale: float, row: int) -> str:
     )
 
 
-def _ratio(scale: float) -> str:
+def ratio(scale: float) -> str:
     """A scale as drawings write it: 1:2, 1:1, 2:1."""
     return f"1:{1.0 / scale:g}" if scale <= 1.0 else f"{scale:g}:1"

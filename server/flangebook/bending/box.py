@@ -115,6 +115,7 @@ def section_of(box: Box, pair: Pair) -> Part | None:
         bends=(*before.bends[::-1], *after.bends),
         dimension=box.dimension,
         wishes=box.wishes,
+        walled=pair == "front-back" and not (box.left is None and box.right is None),
     )
 
 
@@ -191,10 +192,12 @@ def _check_counts(box: Box) -> None:
         total += len(side.bends)
     if total > MOST_BENDS:
         raise InputError(f"{total} bends are too many.", "box.sides", f"At most {MOST_BENDS}.")
-    for name, value in (("relief_mm", box.relief_mm), ("gap_mm", box.gap_mm)):
+    for field, value in (("relief_mm", box.relief_mm), ("gap_mm", box.gap_mm)):
         if value is not None and not 0.0 <= value < min(box.length_mm, box.width_mm):
             raise InputError(
-                f"{value:g} mm does not fit the base.", f"box.{name}", "Give less, or leave it out."
+                f"{value:g} mm does not fit the base.",
+                f"box.{field}",
+                "Give less, or leave it out.",
             )
 
 

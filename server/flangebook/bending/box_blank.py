@@ -108,7 +108,7 @@ def box_blank(shape: BoxShape) -> BoxBlank:
         cut=cut,
         outline=ring,
         lines=lines,
-        area_mm2=area(ring) + _under_arcs(cut),
+        area_mm2=area_mm2(cut),
         sum_check_mm=_sum_check(shape, lines),
     )
 
@@ -286,9 +286,9 @@ def _chords(start: Point, finish: Point, bulge: float) -> list[Point]:
     ]  # fmt: skip
 
 
-def _under_arcs(cut: Cut) -> float:
-    """What the arcs hold more than their chords [mm2], less where they are hollow."""
-    more = 0.0
+def area_mm2(cut: Cut) -> float:
+    """Area inside a cut line, its arcs true [mm2]."""
+    more = area(ring_of(cut))
     for (x, y, bulge), (x2, y2, _) in zip(cut, (*cut[1:], cut[0]), strict=True):
         if bulge:
             _, radius, angle = _arc((x, y), (x2, y2), bulge)

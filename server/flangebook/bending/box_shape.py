@@ -177,13 +177,17 @@ def _relief_mm(box: Box, sections: Mapping[Pair, Section]) -> float:
         return 0.0
     if box.relief_mm is not None:
         return box.relief_mm
-    radii = [
+    return round(relief_hole_faa_mm(wall_radius_mm(sections), box.thickness_mm), 3)
+
+
+def wall_radius_mm(sections: Mapping[Pair, Section]) -> float:
+    """The largest inside radius of the bends at the base [mm]."""
+    return max(
         section.folded[i].inside_radius_mm
         for section in sections.values()
         for i in (section.base - 1, section.base)
         if 0 <= i < len(section.folded)
-    ]
-    return round(relief_hole_faa_mm(max(radii), box.thickness_mm), 3)
+    )
 
 
 @dataclass(frozen=True, slots=True)

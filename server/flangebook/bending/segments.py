@@ -33,6 +33,18 @@ def segments_for(
     return None if total is None else _pieces(owned, total)
 
 
+def longest_within(lengths_owned_mm: Sequence[float], most_mm: float) -> tuple[float, ...]:
+    """The pieces of the largest sum that is no longer than this, longest first; () for none.
+
+    >>> longest_within([100.0, 50.0, 20.0], 140.0)
+    (100.0, 20.0)
+    """
+    owned = sorted(round(x * STEPS_PER_MM) for x in lengths_owned_mm[:MOST_PIECES] if x > 0.0)
+    most = int(min(max(most_mm, 0.0), MOST_LENGTH_MM) * STEPS_PER_MM + 1e-6)
+    within = _reachable(owned)[-1] & ((1 << (most + 1)) - 1)
+    return _pieces(owned, within.bit_length() - 1)
+
+
 def _reachable(owned: Sequence[int]) -> list[int]:
     """Sums reachable with the first n pieces, as bits, for n from 0."""
     reach = [1]

@@ -11,6 +11,11 @@ _MM_PER_INCH = 25.4
 _WORST = {"stop": "STOP: read the card", "caution": "Caution: read the card",
           "unknown": "Unknown rating: read the card", "ok": ""}  # fmt: skip
 
+_MOVES = (
+    ("turn_quarter", "quarter turn"),
+    ("turn_over", "turn over"),
+    ("turn_end", "turn end"),
+)
 _SHORT = {"hem pre-bend": " pre-bend", "hem flatten": " flatten", "step bend": " in steps"}
 
 
@@ -103,7 +108,8 @@ def _thickness(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -
 
 def _blank(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -> str:
     long = length(plan.get("blank_length_mm"), units)
-    return f"Blank {long} × {length(part['bend_length_mm'], units)} {unit(units)}"
+    wide = plan["blank"]["width_mm"] if part.get("box") else part["bend_length_mm"]
+    return f"Blank {long} × {length(wide, units)} {unit(units)}"
 
 
 def _tools(step: Mapping[str, Any]) -> str:
@@ -140,14 +146,17 @@ def _step(
     if _is_flattening(step):
         return StepFact(f"{step['number']} flatten the hem", "", "", "", tools)
     what = _SHORT.get(step.get("operation", "bend"), "")
-    moves = [
-        w for key, w in (("turn_over", "turn over"), ("turn_end", "turn end")) if step.get(key)
-    ]
+    moves = [words for key, words in _MOVES if step.get(key)]
     return StepFact(
-        name=f"{step['number']}  {length(step['included_angle_deg'], 'mm')}° "
+        name=f"{step['number']}  {_of_side(step)}{length(step['included_angle_deg'], 'mm')}° "
         f"{step['direction']}{what}",
         setting=f"set {length(angle, 'mm')}°",
         gauge=f"X {length(step.get('gauge_x_mm'), units)}",
         moves=", ".join(moves),
         tools=tools,
     )
+
+
+def _of_side(step: Mapping[str, Any]) -> str:
+    """Which side of a box the step bends."""
+    return f"{step['side']} " if step.get("side") else ""

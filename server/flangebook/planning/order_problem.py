@@ -18,7 +18,9 @@ from flangebook.bending.air_bend_geometry import punch_depth_mm, shoulder_centre
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.ordering.problem import Problem
 from flangebook.bending.ordering.tool_edges import edges_of
+from flangebook.bending.outline import bed_outline, die_outline
 from flangebook.bending.part import Part
+from flangebook.bending.ring import bounds
 from flangebook.bending.section import FoldedBend, bend_lines_mm, developed_length_mm
 from flangebook.bending.tooling import Die, Press, Punch
 from flangebook.bending.wishes import Wishes
@@ -120,7 +122,7 @@ def order_problem(
     finger = (
         press.gauge_x_min_mm, press.gauge_x_max_mm, press.gauge_r_min_mm, press.gauge_r_max_mm,
         press.finger_height_mm, press.finger_depth_mm,
-        max((x for x, _ in press.bed_points_mm), default=press.bed_width_mm / 2.0),
+        bounds(bed_outline(press))[2],
     )  # fmt: skip
     return Problem(
         thickness=part.thickness_mm,
@@ -181,6 +183,8 @@ def sharpest_stroke(one: Fit) -> tuple[float, float, float, float] | None:
 
 def can_slide(part: Part, press: Press, blank_mm: float) -> bool:
     """Whether the part can be slid out along the tools: between the frames, or past them."""
+    if part.walled:
+        return False
     free = press.between_frames_mm - part.bend_length_mm
     return free >= part.bend_length_mm or blank_mm <= press.throat_mm
 
@@ -222,9 +226,6 @@ def _die_numbers(die: Die) -> tuple[float, float, float]:
 
 
 def _half_width_mm(die: Die) -> float:
-    from flangebook.bending.outline import die_outline  # noqa: PLC0415
-    from flangebook.bending.ring import bounds  # noqa: PLC0415
-
     return bounds(die_outline(die))[2]
 
 

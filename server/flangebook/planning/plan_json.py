@@ -16,6 +16,7 @@ from flangebook.bending.section import FoldedBend, strip_of
 from flangebook.bending.segments import segments_for
 from flangebook.bending.strip import bend_points, centre_line, outline
 from flangebook.bending.tooling import Die, Holder, Punch
+from flangebook.bending.wishes import Wishes
 from flangebook.planning.answer import (
     N_PER_KN,
     JsonDict,
@@ -62,15 +63,21 @@ def part_json(part: Part) -> JsonDict:
             for h in part.holes
         ],
         "grain": part.grain,
-        "wishes": {
-            "first": part.wishes.first,
-            "last": part.wishes.last,
-            "no_turn_over": part.wishes.no_turn_over,
-            "no_turn_end": part.wishes.no_turn_end,
-            "one_set_up": part.wishes.one_set_up,
-            "critical_flats": list(part.wishes.critical_flats),
-            "margin_mm": part.wishes.margin_mm,
-        },
+        "wishes": wishes_json(part.wishes),
+        "box": None,
+    }
+
+
+def wishes_json(wishes: Wishes) -> JsonDict:
+    """What is wished of the order."""
+    return {
+        "first": wishes.first,
+        "last": wishes.last,
+        "no_turn_over": wishes.no_turn_over,
+        "no_turn_end": wishes.no_turn_end,
+        "one_set_up": wishes.one_set_up,
+        "critical_flats": list(wishes.critical_flats),
+        "margin_mm": wishes.margin_mm,
     }
 
 

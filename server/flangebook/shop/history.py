@@ -18,6 +18,15 @@ _FIELDS = {
     "dimension": ("dimensions", ""),
     "grain": ("grain", ""),
 }
+_SIDES = ("left", "right", "front", "back")
+_BOX_FIELDS = {
+    "length_mm": ("length", " mm"),
+    "width_mm": ("width", " mm"),
+    "relief": ("relief", ""),
+    "relief_mm": ("size of the relief", " mm"),
+    "corner": ("corners", ""),
+    "gap_mm": ("gap at the corners", " mm"),
+}
 _BEND_FIELDS = {
     "included_angle_deg": ("angle", "°"),
     "direction": ("direction", ""),
@@ -63,6 +72,9 @@ def _quoted(text: str) -> str:
 
 
 def _part(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
+    if before.get("box") or after.get("box"):
+        yield from _box(before, after)
+        return
     yield from _fields("", _FIELDS, before, after)
     yield from _each("flat", before.get("flats_mm") or [], after.get("flats_mm") or [])
     old, new = before.get("bends") or [], after.get("bends") or []
@@ -74,6 +86,26 @@ def _part(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
         yield f"order: {_order(before)} to {_order(after)}"
     if (before.get("holes") or []) != (after.get("holes") or []):
         yield f"holes: {len(before.get('holes') or [])} to {len(after.get('holes') or [])}"
+
+
+def _box(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
+    """Differences of a box; its flats and bends are those of its sides."""
+    fields = {k: v for k, v in _FIELDS.items() if k != "bend_length_mm"}
+    yield from _fields("", fields, before, after)
+    old, new = before.get("box") or {}, after.get("box") or {}
+    if not old or not new:
+        yield "a box in place of a section" if new else "a section in place of a box"
+        return
+    yield from _fields("", _BOX_FIELDS, old, new)
+    for name in _SIDES:
+        one, other = old["sides"].get(name), new["sides"].get(name)
+        if (one is None) != (other is None):
+            yield f"{name} side: {'taken away' if other is None else 'added'}"
+        elif one is not None and other is not None:
+            yield from _each(f"{name} flat", one["flats_mm"], other["flats_mm"])
+            pairs = zip(one["bends"], other["bends"], strict=False)
+            for number, (bend, changed) in enumerate(pairs, start=1):
+                yield from _fields(f"{name} bend {number} ", _BEND_FIELDS, bend, changed)
 
 
 def _order(part: Mapping[str, Any]) -> str:

@@ -8,15 +8,13 @@ from typing import Any
 from flask import Response, request
 
 from flangebook.api import plan_stream
-from flangebook.api.blanks import blank_from
+from flangebook.api.blanks import dxf_of, svg_of
 from flangebook.api.openapi import BINARY, Blueprint
 from flangebook.api.planner import plan_of
 from flangebook.api.resources.cards import PATH_CODE, parsed
 from flangebook.api.schemas import plan_answers
 from flangebook.api.schemas.part import PartSchema
 from flangebook.api.sending import file, sent, the_store
-from flangebook.bending.blank_dxf import blank_dxf
-from flangebook.bending.blank_svg import blank_svg
 from flangebook.shop import cards
 
 blp = Blueprint("parts", __name__, url_prefix="/api/v1", description="From a part to its set-up.")
@@ -89,8 +87,8 @@ def card_blank_dxf(code: str) -> Response:
 
 
 def _svg(planned: Mapping[str, Any], title: str, etag: str) -> Response:
-    return file(blank_svg(blank_from(planned), title), SVG, etag=etag)
+    return file(svg_of(planned, title), SVG, etag=etag)
 
 
 def _dxf(planned: Mapping[str, Any], name: str, etag: str = "") -> Response:
-    return file(blank_dxf(blank_from(planned)), DXF, name, etag=etag)
+    return file(dxf_of(planned), DXF, name, etag=etag)

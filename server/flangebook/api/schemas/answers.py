@@ -27,10 +27,19 @@ class Answer(ma.Schema):
 
 
 def answer(name: str, /, **fields: Field) -> type[Answer]:
-    """An answer with these fields, all of them always there."""
+    """An answer with these fields, all of them always there but for those of ``sometimes``."""
     for field in fields.values():
-        field.required = True
+        field.required = SOMETIMES not in field.metadata
     return type(name, (Answer,), dict(fields))
+
+
+SOMETIMES = "x-sometimes"
+
+
+def sometimes(field: Field) -> Field:
+    """A field that is there only where it says something."""
+    field.metadata = {**field.metadata, SOMETIMES: True}
+    return field
 
 
 def number(**others: Any) -> Field:

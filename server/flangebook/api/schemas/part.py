@@ -17,12 +17,15 @@ from flangebook.api.schemas.fields import (
     Whole,
     YesNo,
 )
+from flangebook.bending.box import MOST_SIDE_BENDS
 from flangebook.bending.part import MOST_BENDS
 from flangebook.bending.wishes import MARGIN_MM, MOST_MARGIN_MM
 
 MOST_LENGTH_MM = 10_000.0
 MOST_THICKNESS_MM = 25.0
 MOST_HOLES = 100
+MOST_FLATS = MOST_BENDS + 2
+"""A box has two sections' flats."""
 
 
 class BendSchema(ma.Schema):
@@ -67,21 +70,96 @@ class WishesSchema(ma.Schema):
     )
 
 
+class SideSchema(ma.Schema):
+    """One side of a box, from the base outwards: as many flats as bends."""
+
+    flats_mm = Many(
+        Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True), MOST_SIDE_BENDS, least=1, required=True
+    )
+    bends = Many(ma.fields.Nested(BendSchema), MOST_SIDE_BENDS, least=1, required=True)
+
+    @ma.validates_schema
+    def _fits(self, data: dict[str, Any], **_: Any) -> None:
+        flats, bends = len(data["flats_mm"]), len(data["bends"])
+        if flats != bends:
+            raise ma.ValidationError(
+                f"{flats} flats do not go with {bends} bends. Give as many flats as bends.",
+                "flats_mm",
+            )
+
+
+def _side() -> ma.fields.Field[Any]:
+    return ma.fields.Nested(SideSchema, load_default=None, allow_none=True)
+
+
+class SidesSchema(ma.Schema):
+    """The sides of a box; one that is left out is a plain edge."""
+
+    left = _side()
+    right = _side()
+    front = _side()
+    back = _side()
+
+
+class BoxSchema(ma.Schema):
+    """A base with sides: inside up, x from left to right, y from front to back."""
+
+    length_mm = Quantity(
+        LENGTH,
+        0.0,
+        MOST_LENGTH_MM,
+        above=True,
+        required=True,
+        metadata={"description": "Of the base from left to right, outside as ``dimension`` says."},
+    )
+    width_mm = Quantity(
+        LENGTH,
+        0.0,
+        MOST_LENGTH_MM,
+        above=True,
+        required=True,
+        metadata={"description": "Of the base from front to back."},
+    )
+    sides = ma.fields.Nested(SidesSchema, required=True)
+    relief = Choice("round", "square", "none", load_default="round")
+    relief_mm = Quantity(
+        LENGTH,
+        0.0,
+        500.0,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "Diameter or side of the cut-out at the corners; null by rule."},
+    )
+    corner = Choice(
+        "closed",
+        "open",
+        load_default="closed",
+        metadata={"description": "Closed: square walls meet edge to edge."},
+    )
+    gap_mm = Quantity(LENGTH, 0.0, 50.0, load_default=None, allow_none=True)
+
+
+OF_A_SECTION = ("bend_length_mm", "flats_mm", "bends")
+
+
 class PartSchema(ma.Schema):
-    """A part of one constant section."""
+    """A part of one constant section, or a box.
+
+    A box has its own measures in place of flats, bends and bend length; what is sent for those
+    is worked out again.
+    """
 
     title = Text(load_default="")
     metal = ToolCode(required=True)
     thickness_mm = Thickness(LENGTH, 0.0, MOST_THICKNESS_MM, above=True, required=True)
-    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True)
     flats_mm = Many(
         Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True),
-        MOST_BENDS + 1,
+        MOST_FLATS,
         least=1,
-        required=True,
         metadata={"description": "Outside lengths as ``dimension`` says, from the left end."},
     )
-    bends = Many(ma.fields.Nested(BendSchema), MOST_BENDS, required=True)
+    bends = Many(ma.fields.Nested(BendSchema), MOST_BENDS)
     dimension = Choice("din6935", "mould_line", "inside", load_default="din6935")
     order = Many(
         Whole(1, MOST_BENDS),
@@ -93,9 +171,17 @@ class PartSchema(ma.Schema):
     holes = Many(ma.fields.Nested(HoleSchema), MOST_HOLES, load_default=list)
     grain = Choice("with", "across", load_default=None, allow_none=True)
     wishes = ma.fields.Nested(WishesSchema, load_default=dict)
+    box = ma.fields.Nested(BoxSchema, load_default=None, allow_none=True)
 
     @ma.validates_schema
     def _fits(self, data: dict[str, Any], **_: Any) -> None:
+        if data.get("box") is not None:
+            _need_a_plain_box(data)
+            return
+        missing = [name for name in OF_A_SECTION if name not in data]
+        if missing:
+            said = ["Missing data for required field."]
+            raise ma.ValidationError(dict.fromkeys(missing, said))
         flats, bends, order = len(data["flats_mm"]), len(data["bends"]), data.get("order")
         if flats != bends + 1:
             raise ma.ValidationError(
@@ -104,6 +190,33 @@ class PartSchema(ma.Schema):
             )
         if order is not None and sorted(order) != list(range(1, bends + 1)):
             raise ma.ValidationError("Give every bend's number, from 1, once.", "order")
+
+    @ma.post_load
+    def _of_the_box(self, data: dict[str, Any], **_: Any) -> dict[str, Any]:
+        """A box's flats and bends follow from its sides; what came for them is dropped."""
+        if data.get("box") is not None:
+            data = {k: v for k, v in data.items() if k not in OF_A_SECTION}
+        return data
+
+
+def _need_a_plain_box(data: dict[str, Any]) -> None:
+    """Refuse what a box cannot have.
+
+    Raises ValidationError.
+    """
+    wrong: dict[str, Any] = {}
+    if data.get("order") is not None:
+        wrong["order"] = ["A box's order is left to the planner. Leave it out."]
+    if data.get("holes"):
+        wrong["holes"] = ["Holes are not looked at in a box. Leave them out."]
+    if data.get("grain") is not None:
+        wrong["grain"] = ["A box is bent both ways. Leave it out."]
+    wishes = data.get("wishes") or {}
+    for name in ("first", "last", "critical_flats"):
+        if wishes.get(name):
+            wrong.setdefault("wishes", {})[name] = ["This cannot be wished of a box."]
+    if wrong:
+        raise ma.ValidationError(wrong)
 
 
 class ChartQuery(ma.Schema):

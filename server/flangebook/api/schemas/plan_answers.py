@@ -18,6 +18,7 @@ from flangebook.api.schemas.answers import (
     one,
     one_of,
     ring,
+    sometimes,
     text,
     whole,
     yes_no,
@@ -36,6 +37,19 @@ BendLine = answer(
     k_factor=number(),
     opinions=many(AllowanceOpinion),
 )
+SIDES = ("left", "right", "front", "back")
+BoxLine = answer(
+    "BoxLine",
+    bend=whole(),
+    side=one_of(*SIDES),
+    place=whole(),
+    x1_mm=number(),
+    y1_mm=number(),
+    x2_mm=number(),
+    y2_mm=number(),
+    direction=one_of("up", "down"),
+)
+Relief = answer("Relief", shape=one_of("round", "square", "none"), size_mm=number(), rule=text())
 Blank = answer(
     "Blank",
     length_mm=number(),
@@ -45,6 +59,12 @@ Blank = answer(
     mass_kg=number(),
     sum_check_mm=number(),
     bend_lines=many(BendLine),
+    width_mm_low=sometimes(number()),
+    width_mm_high=sometimes(number()),
+    outline=sometimes(ring()),
+    cut=sometimes(ring()),
+    lines=sometimes(many(BoxLine)),
+    relief=sometimes(one(Relief)),
 )
 Section = answer(
     "Section",
@@ -185,6 +205,14 @@ Origins = answer(
     punch_depth_mm=one_of(*ORIGINS, allow_none=True),
     bend_allowance_mm=one_of(*ORIGINS, allow_none=True),
 )
+SideNear = answer(
+    "SideNear",
+    tool=one_of("holder", "ram", "bed"),
+    side=one_of(*SIDES),
+    flat=whole(),
+    distance_mm=number(),
+    included_angle_deg=number(),
+)
 Step = answer(
     "Step",
     number=whole(),
@@ -219,6 +247,12 @@ Step = answer(
     punch_turned=yes_no(),
     segments_mm=one(Pieces),
     gauges_flat=maybe_whole(),
+    bend_length_mm=sometimes(number()),
+    side=sometimes(one_of(*SIDES)),
+    gauged_side=sometimes(one_of(*SIDES)),
+    turn_quarter=sometimes(yes_no()),
+    clear_between_mm=sometimes(maybe()),
+    sides_near=sometimes(many(SideNear)),
 )
 
 
@@ -228,8 +262,39 @@ class PlanCheck(Check):  # type: ignore[valid-type, misc]
     steps = ma.fields.List(whole(), required=True)
 
 
+FoldedFace = answer("FoldedFace", side=text(), flat=whole(), outline=ring())
+FoldedSize = answer(
+    "FoldedSize",
+    name=one_of("length", "width", "height"),
+    mm=number(),
+    **{"from": ma.fields.List(number()), "to": ma.fields.List(number())},
+)
+FoldedLines = answer("FoldedLines", edge=ring(), bend=ring(), hidden=ring())
+Folded = answer(
+    "Folded",
+    lines=one(FoldedLines),
+    faces=many(FoldedFace),
+    dimensions=many(FoldedSize),
+    bounds=ma.fields.List(number()),
+    length_mm=number(),
+    width_mm=number(),
+    height_mm=number(),
+)
+BoxSection = answer(
+    "BoxSection",
+    pair=one_of("left-right", "front-back"),
+    outline=ring(),
+    centre_line=ring(),
+    bend_points=ring(),
+    dimensions=many(ring()),
+    width_mm=number(),
+    height_mm=number(),
+)
 Plan = answer(
     "Plan",
+    sections=sometimes(many(BoxSection)),
+    folded=sometimes(one(Folded)),
+    flat_names=sometimes(ma.fields.List(text())),
     title=text(),
     thickness_gauge=maybe_text(),
     part=one(Part),

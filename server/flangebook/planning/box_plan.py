@@ -1,0 +1,214 @@
+"""From a box to its set-up: both pairs of sides planned as sections, then put together.
+
+A section's plan knows tools, order, gauge and clearance of its own bends. What a box adds is
+worked out here: where the flats end at the corners, the blank, what the finished sides of the
+first pair are in the way of, and the pieces of tools that go between them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from flangebook.bending.box import (
+    ENDS_OF,
+    PAIRS,
+    Box,
+    Pair,
+    check_box,
+    place_of,
+    renamed,
+    section_of,
+)
+from flangebook.bending.box_blank import BoxBlank, BoxLine, box_blank
+from flangebook.bending.box_depth import WallStep
+from flangebook.bending.box_fold import FoldedView, folded_view
+from flangebook.bending.box_shape import BoxShape, Section, box_shape, section_as_folded
+from flangebook.bending.errors import InputError, NotAPartError
+from flangebook.bending.metals import Metal
+from flangebook.bending.part import Part
+from flangebook.bending.section import FoldedBend
+from flangebook.bending.tooling import Crib, Holder, Press
+from flangebook.planning.answer import JsonDict
+from flangebook.planning.box_walls import (
+    ToolsOf,
+    WalledStep,
+    plain_step,
+    punches_that_clear,
+    steps_lines,
+    tools_of,
+    wall_steps,
+    walled_step,
+)
+from flangebook.planning.operations import folded_by_rule
+
+Planner = Callable[[Part, Crib], JsonDict]
+"""Plans one section with a crib: the answer of ``planning.plan.plan``."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedBox:
+    """A box with everything found of it. plans: of each pair's section. walled: by pair and
+    index of the step in its plan, what its tools have to do with the finished sides. tools:
+    likewise. clearing: names of the punches that would clear the finished sides."""
+
+    box: Box
+    shape: BoxShape
+    blank: BoxBlank
+    view: FoldedView
+    plans: Mapping[Pair, JsonDict]
+    walled: Mapping[tuple[Pair, int], WalledStep]
+    tools: Mapping[tuple[Pair, int], ToolsOf | None]
+    clearing: tuple[str, ...]
+    metal: Metal
+
+
+def planned_box(
+    box: Box, press: Press | None, crib: Crib, metal: Metal, planner: Planner
+) -> PlannedBox:
+    """Plan both sections and what they have to do with one another.
+
+    Raises:
+        InputError, NotAPartError: the box cannot be read or cannot exist.
+    """
+    check_box(box)
+    plans = {pair: one for pair in PAIRS if (one := _planned(box, pair, metal, crib, planner))}
+    found = _assembled(box, plans, press, crib, metal)
+    if press is None or "front-back" not in plans or not _hits_above(found):
+        return found
+    return _with_other_punches(found, press, crib, planner)
+
+
+def _planned(box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner) -> JsonDict | None:
+    section = section_of(box, pair)
+    if section is None:
+        return None
+    try:
+        return planner(replace(section, bend_length_mm=_bend_length(box, pair, metal)), crib)
+    except (InputError, NotAPartError) as error:
+        error.where = place_of(box, pair, error.where)
+        error.what = renamed(box, pair, error.what)
+        raise
+
+
+def _bend_length(box: Box, pair: Pair, metal: Metal) -> float:
+    """About how long a pair's bends will be [mm]: the base between its neighbours' bends."""
+    other: Pair = "front-back" if pair == "left-right" else "left-right"
+    section = section_of(box, other)
+    length = box.base_mm(other)
+    if section is None:
+        return length
+    radius = folded_by_rule(section, metal)[0].inside_radius_mm
+    count = sum(box.side(name) is not None for name in ENDS_OF[other])
+    return max(length - count * (radius + box.thickness_mm), length / 2.0)
+
+
+def _assembled(
+    box: Box, plans: Mapping[Pair, JsonDict], press: Press | None, crib: Crib, metal: Metal
+) -> PlannedBox:
+    sections = {pair: one for pair in PAIRS if (one := _section(box, pair, plans)) is not None}
+    shape = box_shape(box, sections)
+    blank = box_blank(shape)
+    tools = {
+        (pair, i): tools_of(step, crib)
+        for pair, plan in plans.items()
+        for i, step in enumerate(plan["steps"])
+    }
+    walled = _walled(shape, blank, plans, tools, press, crib)
+    return PlannedBox(box, shape, blank, folded_view(shape), plans, walled, tools, (), metal)
+
+
+def _section(box: Box, pair: Pair, plans: Mapping[Pair, JsonDict]) -> Section | None:
+    plan = plans.get(pair)
+    if plan is None:
+        return None
+    folded = [
+        FoldedBend(line["inside_radius_mm"], line["bend_allowance_mm"])
+        for line in plan["blank"]["bend_lines"]
+    ]
+    over = [0.0] * len(folded)
+    for step in plan["steps"]:
+        low = step["set_angle_deg_low"]
+        if step["operation"] == "bend" and low is not None:
+            over[step["bend"] - 1] = max(step["included_angle_deg"] - low, 0.0)
+    return section_as_folded(box, pair, folded, plan["order"]["sequence"], over)
+
+
+def _walled(
+    shape: BoxShape,
+    blank: BoxBlank,
+    plans: Mapping[Pair, JsonDict],
+    tools: Mapping[tuple[Pair, int], ToolsOf | None],
+    press: Press | None,
+    crib: Crib,
+) -> dict[tuple[Pair, int], WalledStep]:
+    lines = steps_lines(shape, blank)
+    found: dict[tuple[Pair, int], WalledStep] = {}
+    for pair, plan in plans.items():
+        motions = _motions(shape, pair, plan)
+        for i, (step, motion) in enumerate(zip(plan["steps"], motions, strict=True)):
+            found[pair, i] = _one(
+                shape, lines[pair, step["bend"]], tools[pair, i], motion, press, crib
+            )
+    return found
+
+
+def _motions(shape: BoxShape, pair: Pair, plan: JsonDict) -> Sequence[WallStep | None]:
+    """The motions of the second pair's steps; none for the first, beside which nothing stands."""
+    if pair == "left-right" or "left-right" not in shape.sections:
+        return [None] * len(plan["steps"])
+    return wall_steps(shape, plan["steps"])
+
+
+def _one(
+    shape: BoxShape,
+    line: BoxLine,
+    tools: ToolsOf | None,
+    motion: WallStep | None,
+    press: Press | None,
+    crib: Crib,
+) -> WalledStep:
+    if motion is None or tools is None or press is None:
+        return plain_step(line, tools)
+    try:
+        return walled_step(shape, motion, line, tools, press, holder_of(press, crib))
+    except InputError:
+        return plain_step(line, tools)
+
+
+def holder_of(press: Press, crib: Crib) -> Holder | None:
+    """The holder in the ram, as the crib has it."""
+    return next((h for h in crib.holders if h.code == press.holder), None)
+
+
+def _hits_above(found: PlannedBox) -> bool:
+    """Whether a finished side comes too near to holder or ram in some step."""
+    margin = found.box.wishes.margin_mm
+    return any(
+        one.tool in ("holder", "ram") and one.distance_mm < margin
+        for walled in found.walled.values()
+        for one in walled.near
+    )
+
+
+def _with_other_punches(
+    found: PlannedBox, press: Press, crib: Crib, planner: Planner
+) -> PlannedBox:
+    """The second pair planned again with the punches under which the finished sides clear."""
+    plan = found.plans["front-back"]
+    steps = [
+        (motion, tools)
+        for i, motion in enumerate(_motions(found.shape, "front-back", plan))
+        if motion is not None and (tools := found.tools["front-back", i]) is not None
+    ]
+    clearing = punches_that_clear(found.shape, steps, press, crib, holder_of(press, crib))
+    names = tuple(punch.name or punch.code for punch in clearing)
+    found = replace(found, clearing=names)
+    if not clearing:
+        return found
+    again = _planned(found.box, "front-back", found.metal, replace(crib, punches=clearing), planner)
+    if again is None or (again["worst"] == "stop" and plan["worst"] != "stop"):
+        return found
+    plans = {**found.plans, "front-back": again}
+    other = _assembled(found.box, plans, press, crib, found.metal)
+    return found if _hits_above(other) else replace(other, clearing=names)
