@@ -75,7 +75,7 @@ function partWindow(drawing, opening, near) {
     bottom: Math.max(Math.min(bottom - 0.3 * opening, -1.1 * opening, -0.17 * width), -most / 2),
     top: Math.min(Math.max(top + 0.3 * opening, 1.6 * opening), 8 * opening),
   };
-  const whole = near ? roomFor(window, nearMiddle(near), opening) : window;
+  const whole = near ? roomFor(window, nearMiddle(near), Math.max(opening, 0.1 * width)) : window;
   return { ...whole, bottom: Math.min(whole.bottom, whole.top * -0.33) }; // below the die's top the gauge's distance is written
 }
 

@@ -52,7 +52,7 @@ function stepDrawing(step, thickness) {
   if (!step.drawing) return nothing;
   const gauge = length(step.gauge_x_mm, { digits: 2 });
   const set = words(angle(step.set_angle_deg));
-  const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge: gauge.text, angle: step.set_angle_deg };
+  const how = { close: false, opening: step.v_opening_mm ?? 8 * thickness, gauge: gauge.text, angle: step.set_angle_deg, near: momentsOf(step)?.near ?? null };
   return html`<figure class="step-drawing" data-step=${step.number}>
     <figcaption><b>${step.number}. ${stepName(step)}</b> ${handling(step)} <small data-test="origins">${originWords(step.origin)}</small>
       ${step.motion ? html`<span class="near-words ${step.clearance?.hits?.length ? "hit" : ""}" data-test="near-words">${nearWords(step)}</span>` : nothing}</figcaption>
@@ -64,9 +64,9 @@ function stepDrawing(step, thickness) {
   </figure>`;
 }
 
-/** The closest approach, with what was found. @param {any} step @param {{close: boolean, opening: number|null, gauge: string, angle: number|null}} how */
+/** The closest approach, with what was found. @param {any} step @param {{close: boolean, opening: number|null, gauge: string, angle: number|null, near: import("../../drawing/motion.js").Near|null}} how */
 function during(step, how) {
   const moments = momentsOf(step);
   if (!moments) return nothing;
-  return poseDrawing(step.drawing, { ...how, pose: "during", moment: moments.shown, near: moments.near, mark: true, words: `Step ${step.number}. ${nearWords(step)}` });
+  return poseDrawing(step.drawing, { ...how, pose: "during", moment: moments.shown, mark: true, words: `Step ${step.number}. ${nearWords(step)}` });
 }
