@@ -212,7 +212,8 @@ def _with_dies(
             order = Order((), "search", False, "")
             ends = dead_ends(problem, found, known) if found.status == "none" else ()
             return Searched(base, order, found, problem, tuple(pairs), known, (), ends, looked_at)
-        drawn = _drawn_up(trials, bending, pairs, found.sequence, press, wishes)
+        asked = (folded, problem, known)
+        drawn = _drawn_up(trials, bending, pairs, found.sequence, press, wishes, asked)
         if not drawn.bad:
             proven = found.proven and not any(step.hits for step in bending.steps)
             order = Order(
@@ -303,9 +304,13 @@ def _folded_with(
 
 def _drawn_up(
     trials: Trials, bending: Bending, pairs: Sequence[ToolPair], moves: Sequence[Move],
-    press: Press, wishes: Wishes,
+    press: Press, wishes: Wishes, asked: tuple[Sequence[FoldedBend], Problem, Known] | None = None,
 ) -> _Drawn:  # fmt: skip
-    """The order with the bends as the model gives them in its tools, each step looked at again."""
+    """The order with the bends as the model gives them in its tools, each step looked at again.
+
+    asked: bends, problem and what is known of it of the search that found the moves; where the
+    bends come out as they were there, nothing is left to look at.
+    """
     part = trials.part
     steps = operations(part, trials.metal, trials.equipment.crib, _numbers(moves),
                        trials.largest_radius_mm())  # fmt: skip
@@ -323,6 +328,8 @@ def _drawn_up(
     folded = folded_in(trials, steps, fits)
     bench = Bench(part, folded, trials.equipment)
     attempt = Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
+    if asked is not None and tuple(asked[0]) == folded:
+        return _Drawn(attempt, asked[1], asked[2], tuple(moves), ())
     problem = order_problem(trials, bending, folded, pairs, press, wishes)
     known = Known(problem)
     bad, made = [], 0
