@@ -1,6 +1,6 @@
 """The cheapest order that can be made, or the proof that there is none.
 
-Two passes over the same remembered steps: a greedy one, deepest first with full backtracking,
+Two passes over what is remembered of wings: a greedy one, deepest first with full backtracking,
 finds some order soon or proves that there is none; then best first finds the cheapest. Both run
 in slices, so that a deadline or a cancelled request ends them within milliseconds, and what was
 best by then is the answer, not proven.
@@ -128,7 +128,7 @@ def new_table(rules: Rules) -> Table:
         new_states(ROOM, len(rules.transition)),
         new_moves(steps),
         new_heap(steps),
-        np.zeros(4, np.int64),
+        np.zeros(5, np.int64),
     )
 
 
@@ -172,10 +172,12 @@ class Search:
                 return why
 
     def _forget_ways(self) -> None:
-        """Begin afresh, but keep the steps worked out so far."""
+        """Begin afresh: the greedy pass works out only the steps it needs."""
         states = self.table.states
         states.best.fill(UNSEEN)
         states.closed.fill(False)
+        states.moves_from.fill(-1)
+        self.table.moves.used[0] = 0
         self.table.heap.used[0] = 0
         self.table.told.fill(0)
 

@@ -32,9 +32,9 @@ from flangebook.bending.ordering.state_table import (
 OUT_OF_TIME, FOUND, EMPTY, NO_ROOM, NO_MOVES = range(5)
 """Why a slice ended."""
 
-POPPED, REMAINING, GOAL, WANTED = range(4)
+POPPED, REMAINING, GOAL, WANTED, WANTED_KIND = range(5)
 """What ``Table.told`` holds: states looked at, bends left in the deepest of them, the item of
-the empty set reached, the row whose moves are wanted."""
+the empty set reached, the row whose moves are wanted and the kind of step that follows it."""
 
 
 class Rules(NamedTuple):
@@ -122,7 +122,7 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
             pop(heap)
             continue
         if states.moves_from[row] < 0 and made:
-            table.told[WANTED] = row
+            table.told[WANTED], table.told[WANTED_KIND] = row, kind
             return NO_MOVES
         pop(heap)
         states.closed[row, kind] = True
@@ -157,10 +157,11 @@ def _expand(rules: Rules, table: Table, bound: int, row: int, kind: int) -> None
         if guess >= bound:
             continue
         to = row_of(table.keys, rest)
-        if cost >= states.best[to, before] or (rules.greedy and states.best[to, before] < UNSEEN):
+        if cost >= states.best[to, before] or (
+            rules.greedy and is_needless(rules, states, to, before)
+        ):
             continue
-        worth = MOST - 1 if rules.greedy else cost
-        if _is_beaten(rules, states, to, before, worth, False):
+        if _is_beaten(rules, states, to, before, cost, False):
             continue
         states.best[to, before] = cost
         states.way[to, before] = bend * 256 + kind
@@ -169,6 +170,13 @@ def _expand(rules: Rules, table: Table, bound: int, row: int, kind: int) -> None
             push(table.heap, left, guess, to * kinds + before)
         else:
             push(table.heap, guess, left, to * kinds + before)
+
+
+@kernel
+def is_needless(rules: Rules, states: States, row: int, kind: int) -> bool:
+    """Whether a set was reached already in a way from which the same steps can go before it."""
+    reached = states.best[row, kind] < UNSEEN
+    return bool(reached or _is_beaten(rules, states, row, kind, MOST - 1, False))
 
 
 @kernel

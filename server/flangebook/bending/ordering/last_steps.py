@@ -18,9 +18,12 @@ from flangebook.bending.ordering.frontier import (
     NO_MOVES,
     NO_ROOM,
     WANTED,
+    WANTED_KIND,
     Rules,
     Table,
     advance,
+    is_needless,
+    kind_of,
 )
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
 from flangebook.bending.ordering.problem import (
@@ -33,14 +36,15 @@ from flangebook.bending.ordering.problem import (
     wing_count,
     wing_fold,
 )
-from flangebook.bending.ordering.state_table import Keys, has_key
+from flangebook.bending.ordering.state_table import Keys, known_row
 from flangebook.bending.ordering.step_facts import KINDS, Memo, reach_mm, step_facts, wing_row
 
 
 class Prices(NamedTuple):
     """How a step is priced. variance_step_mm2, most_variance: see ``cost.Scale``.
     hand_distance_mm: how far hands should stay from the die. banned: steps that may not be,
-    numbered by ``step_key``. soft: steps that cannot be made are allowed.
+    numbered by ``step_key``. soft: steps that cannot be made are allowed. wishes: some turns or
+    changes are forbidden, so that it matters how a bend is made even where only whether counts.
 
     No kernel takes a number of another module as a constant: what is kept would not notice
     when it changes."""
@@ -50,6 +54,7 @@ class Prices(NamedTuple):
     hand_distance_mm: float
     banned: Keys
     soft: bool
+    wishes: bool
 
 
 @kernel
@@ -76,43 +81,39 @@ def look(
 @kernel
 def _work_out(problem: Problem, memo: Memo, prices: Prices, rules: Rules, table: Table) -> None:
     """Put the steps that can be the last of the wanted set into the table."""
-    row, moves = table.told[WANTED], table.moves
+    row, kind = table.told[WANTED], table.told[WANTED_KIND]
     made = table.keys.keys[row]
-    table.states.moves_from[row] = moves.used[0]
+    skim = rules.greedy and not rules.soft
+    table.states.moves_from[row] = table.moves.used[0]
     for bend in range(rules.bends):
         if not made >> bend & 1:
             continue
         before = made ^ (1 << bend)
         left = wing_row(problem, memo.wings, before, bend, LEFT)
         right = wing_row(problem, memo.wings, before, bend, RIGHT)
-        for end in range(2):
-            for pair in range(rules.pairs):
-                code, contact = step_facts(
-                    problem, memo, before, left, right, bend, end, pair, prices.soft
-                )
-                if _is_banned(problem, prices, before, bend, end, pair):
-                    code |= BANNED
-                if code & ~SLIDES and not prices.soft:
-                    continue
-                at = moves.used[0]
-                moves.step[at] = (bend * 2 + end) * rules.pairs + pair
-                moves.code[at] = code
-                moves.cost[at] = price(
-                    problem,
-                    memo,
-                    prices,
-                    rules.units,
-                    before,
-                    left,
-                    right,
-                    bend,
-                    end,
-                    pair,
-                    code,
-                    contact,
-                )
-                moves.used[0] = at + 1
-    table.states.moves_to[row] = moves.used[0]
+        reached = known_row(table.keys, before) if skim else -1
+        # The step's end and tools as they are after it come first: the least handling.
+        for i in range(2 * rules.pairs):
+            way = (kind + i) % (2 * rules.pairs)
+            end, pair = way // rules.pairs, way % rules.pairs
+            step = bend * 2 * rules.pairs + way
+            if reached >= 0 and is_needless(rules, table.states, reached, kind_of(rules, step)):
+                continue
+            code, contact = step_facts(
+                problem, memo, before, left, right, bend, end, pair, prices.soft
+            )
+            if _is_banned(problem, prices, before, bend, end, pair):
+                code |= BANNED
+            if code & ~SLIDES and not prices.soft:
+                continue
+            at = table.moves.used[0]
+            table.moves.step[at], table.moves.code[at] = step, code
+            table.moves.cost[at] = price(problem, memo, prices, rules.units, before, left, right,
+                                         bend, end, pair, code, contact)  # fmt: skip
+            table.moves.used[0] = at + 1
+            if skim and not prices.wishes:
+                break  # any other way to make this bend leads to the same set
+    table.states.moves_to[row] = table.moves.used[0]
 
 
 @kernel
@@ -121,7 +122,7 @@ def _is_banned(problem: Problem, prices: Prices, made: int, bend: int, end: int,
     if prices.banned.used[0] == 0:
         return False
     key = step_key(len(problem.at), len(problem.change), made, bend, end, pair)
-    return bool(has_key(prices.banned, key))
+    return bool(known_row(prices.banned, key) >= 0)
 
 
 @kernel

@@ -151,10 +151,11 @@ def _looking_on(
 ) -> Look:
     """The kernel that looks at states of this problem, given more room when it asks for it."""
     keys = _banned_keys(problem, banned)
+    wishes = problem.no_turn_over or problem.no_turn_end or problem.no_change
 
     def look_on(rules: Rules, table: Table, bound: int, until: int) -> int:
         prices = Prices(
-            scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys, rules.soft
+            scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys, rules.soft, wishes
         )
         while True:
             why = look(problem, known.memo, prices, rules, table, bound, until)

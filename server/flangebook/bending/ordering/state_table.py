@@ -159,9 +159,9 @@ def row_of(keys: Keys, key: int) -> int:
 
 
 @kernel
-def has_key(keys: Keys, key: int) -> bool:
-    """Whether the key has a row."""
-    return bool(keys.slots[_slot_of(keys, key)] != 0)
+def known_row(keys: Keys, key: int) -> int:
+    """The row of that key, -1 if it has none."""
+    return int(keys.slots[_slot_of(keys, key)] - 1)
 
 
 @kernel
