@@ -1,6 +1,7 @@
 // A part as it is typed: plain changes from one form to the next, and to and from what the API takes.
 import { typedNumber } from "./draft.js";
 import { lengthToType, lengthUnit, typedLength } from "./units.js";
+import { wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
 
 /** @typedef {"bend"|"closed_hem"|"open_hem"} Kind */
 /** @typedef {{angle: string, direction: "up"|"down", radius: string, kind: Kind, gap: string}} BendRow */
@@ -20,6 +21,7 @@ import { lengthToType, lengthUnit, typedLength } from "./units.js";
  * @property {""|"with"|"across"} grain
  * @property {HoleRow[]} holes
  * @property {number[]|null} order null lets the planner choose
+ * @property {import("./wishes_form.js").WishesForm} [wishes] of the order; left out: none
  */
 
 export const MOST_BENDS = 40;
@@ -46,6 +48,7 @@ export function formFromPart(part, note) {
       kind: bend.kind ?? "bend", gap: bend.kind === "open_hem" ? lengthToType(bend.hem_gap_mm) : "",
     })),
     dimension: part.dimension ?? "din6935", grain: part.grain ?? "", order: part.order ?? null,
+    wishes: wishesFromPart(part.wishes),
     holes: (part.holes ?? []).map((/** @type {any} */ hole) => ({
       flat: String(hole.flat), position: lengthToType(hole.position_mm), diameter: lengthToType(hole.diameter_mm),
     })),
@@ -68,6 +71,7 @@ export function partRequest(form) {
     dimension: form.dimension,
     ...(form.grain ? { grain: form.grain } : {}),
     ...(form.order ? { order: form.order } : {}),
+    ...wishesRequest(form.wishes, form.unit),
     ...(form.holes.length ? { holes: form.holes.map((hole) => ({ flat: typedNumber(hole.flat), position_mm: long(hole.position), diameter_mm: long(hole.diameter) })) } : {}),
   };
 }
@@ -113,14 +117,14 @@ export function bendAdded(form, end) {
   const plain = end === "left" ? form.bends : form.bends.map((row, i) => (i > 0 && i === form.bends.length - 1 ? { ...row, kind: /** @type {Kind} */ ("bend") } : row));
   if (end === "right") return { ...form, bends: [...plain, bend], flats: [...form.flats, ""], order: null };
   const holes = form.holes.map((hole) => ({ ...hole, flat: shifted(hole.flat, 1, 1) }));
-  return { ...form, bends: [bend, ...plain], flats: ["", ...form.flats], order: null, holes };
+  return { ...form, bends: [bend, ...plain], flats: ["", ...form.flats], order: null, holes, ...wishesShifted(form.wishes, 0) };
 }
 
 /** A bend less; the flat after it goes too. @param {PartForm} form @param {number} index @returns {PartForm} */
 export function bendRemoved(form, index) {
   const gone = index + 2; // the flat's number
   const holes = form.holes.filter((hole) => hole.flat.trim() !== String(gone)).map((hole) => ({ ...hole, flat: shifted(hole.flat, gone, -1) }));
-  return { ...form, bends: form.bends.toSpliced(index, 1), flats: form.flats.toSpliced(index + 1, 1), order: null, holes };
+  return { ...form, bends: form.bends.toSpliced(index, 1), flats: form.flats.toSpliced(index + 1, 1), order: null, holes, ...wishesShifted(form.wishes, index + 1) };
 }
 
 /** Flat numbers move with the flats. @param {string} flat @param {number} from @param {number} by @returns {string} */

@@ -13,6 +13,7 @@ import { checkList } from "../app/view/checks.js";
 import { everyTimeCautions } from "../app/view/findings.js";
 import { freshness } from "../app/view/freshness.js";
 import { moveSign } from "../app/view/lie.js";
+import { linkTo, orderPanel, saysOrder } from "../app/view/order_panel.js";
 import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
 import { smallPoses } from "../app/view/small_poses.js";
 import { wayWords } from "../app/view/step_moments.js";
@@ -103,8 +104,9 @@ function cardScreen(card, around, take) {
       ${links(card)}
     </div>
     <div class="card-body">
-      <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length)}${blankFigures(plan.blank)}</section>
-      <section class="panel card-steps"><h2>Steps</h2>${orderWords(plan.order)}${stepList(card)}</section>
+      <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}</section>
+      <section class="panel card-steps"><h2>Steps</h2>${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}</section>
+      ${saysOrder(plan) ? html`<section class="panel card-order"><h2>Order</h2>${orderPanel(plan, linkTo(card.code))}</section>` : nothing}
       ${others.length ? html`<section class="panel card-watch"><h2>What to watch</h2>${checkList(others)}</section>` : nothing}
       ${everyTimeCautions(plan.checks)}
       <section class="panel card-trials"><h2>What came out</h2>${trials(card, around.waiting)}</section>

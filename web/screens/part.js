@@ -8,12 +8,13 @@ import { readList } from "../app/crib.js";
 import { newestAnswer } from "../app/newest.js";
 import { notice } from "../app/notices.js";
 import { clearDraft, keepDraft, keptDraft } from "../app/part_draft.js";
-import { emptyPart, formFromPart, gaps, partRequest } from "../app/part_form.js";
+import { emptyPart, formFromPart, gaps, partRequest, typedOrder } from "../app/part_form.js";
 import { saveNewCard, saveRevision } from "../app/part_save.js";
 import { go } from "../app/router.js";
 import { plainCode } from "../app/codes.js";
 import { partClash } from "../app/view/part_clash.js";
 import { calledOf, fieldNames, partFields } from "../app/view/part_fields.js";
+import { pressTo } from "../app/view/order_panel.js";
 import { partPlan } from "../app/view/part_plan.js";
 import { partPicture } from "../app/view/part_picture.js";
 import { loading } from "../app/view/states.js";
@@ -71,6 +72,17 @@ export async function show(visit) {
     ask();
     if (focus) requestAnimationFrame(() => focusField(focus));
     if (undo) notice(undo, { label: "Put it back", act: () => change(before) });
+  }
+
+  /** An order of the list, or null for the planner's own. @param {number[]|null} order */
+  function pin(order) {
+    change({ ...state.form, order }, { undo: order ? `Order ${order.join(", ")} is yours now.` : "The planner chooses the order." });
+  }
+
+  /** The order a card's button asked for, once. @param {string} asked */
+  function pinAsked(asked) {
+    history.replaceState(history.state, "", from ? `/part?from=${from}` : "/part");
+    pin(typedOrder(asked));
   }
 
   /** @param {() => Promise<import("../app/part_save.js").Outcome>} send */
@@ -172,12 +184,14 @@ export async function show(visit) {
         </div>
         <div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
           ${state.plan && !settled && !state.busy ? html`<p class="stale-note">The plan of the last section that was whole:</p>` : nothing}
-          ${state.plan ? partPlan(state.plan, { save: saveBlank }) : howTo}</div>
+          ${state.plan ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) }) : howTo}</div>
       </div>`);
     if (!state.busy) visit.ready();
   }
 
   ask(true);
+  const asked = visit.query.get("order");
+  if (asked) pinAsked(asked);
 }
 
 const howTo = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>

@@ -2,6 +2,7 @@
 import { html } from "/vendor/lit-html/lit-html.js";
 import { sectionDrawing } from "../../drawing/section.js";
 import { formFromPart } from "../part_form.js";
+import { wishesWords } from "../wishes_form.js";
 import { flag } from "./checks.js";
 import { differencesBetween } from "./clash.js";
 
@@ -42,6 +43,7 @@ function boxesOf(form) {
     { label: "Measured", value: form.dimension },
     { label: "Grain", value: form.grain },
     { label: "Order", value: form.order?.join(", ") ?? "" },
+    { label: "Order keeps to", value: wishesWords(form.wishes) },
     ...form.flats.map((flat, i) => ({ label: `Flat ${i + 1}`, value: flat })),
     ...form.bends.map((bend, i) => ({ label: `Bend ${i + 1}`, value: [bend.kind === "bend" ? `${bend.angle}°` : bend.kind.replace("_", " "), bend.direction, bend.radius && `radius ${bend.radius}`, bend.gap && `gap ${bend.gap}`].filter(Boolean).join(", ") })),
     ...form.holes.map((hole, i) => ({ label: `Hole ${i + 1}`, value: `flat ${hole.flat}, at ${hole.position}, size ${hole.diameter}` })),

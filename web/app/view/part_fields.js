@@ -5,6 +5,7 @@ import { length, words } from "../units.js";
 import { field, pick } from "./field.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
 import { sectionRows } from "./section_rows.js";
+import { WISH_CALLED, WISH_FIELDS, wishesFields } from "./wishes_fields.js";
 import { wrongAt } from "./wrong.js";
 
 /** @typedef {import("../part_form.js").PartForm} PartForm */
@@ -25,6 +26,7 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
     ${conventionField(form, change)} ${sectionRows(form, errors, change)}
     <h2>More, if it matters</h2>
     ${grainField(form, errors, change)} ${holesField(form, errors, change)} ${orderField(form, plan?.order?.sequence, errors, change)}
+    ${wishesFields(form, errors, change)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea id="note" name="note" data-test="note" rows="2" .value=${live(form.note)}
@@ -46,7 +48,7 @@ export function fieldNames(form) {
     ...form.flats.map((_, i) => `flats_mm.${i}`),
     ...form.bends.flatMap((bend, i) => [`bends.${i}.included_angle_deg`, `bends.${i}.inside_radius_mm`, ...(bend.kind === "open_hem" ? [`bends.${i}.hem_gap_mm`] : [])]),
     ...form.holes.flatMap((_, i) => [`holes.${i}.flat`, `holes.${i}.position_mm`, `holes.${i}.diameter_mm`]),
-    "grain", "order", "note", "reason",
+    "grain", "order", ...WISH_FIELDS, "note", "reason",
   ];
 }
 
@@ -59,6 +61,7 @@ const CALLED = {
 /** "bends.1.included_angle_deg" as a person says it. @param {string} name @returns {string} */
 export function calledOf(name) {
   const [list, index, leaf] = name.split(".");
+  if (list === "wishes") return WISH_CALLED[index] ?? "Order";
   if (index === undefined) return CALLED[list] ?? list;
   const thing = { flats_mm: "Flat", bends: "Bend", holes: "Hole" }[list] ?? list;
   return `${thing} ${Number(index) + 1}${leaf ? `, ${CALLED[leaf] ?? leaf}` : ""}`;

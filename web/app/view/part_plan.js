@@ -4,14 +4,15 @@ import { blankDrawing } from "../../drawing/blank.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
+import { orderPanel, saysOrder } from "./order_panel.js";
 import { originWords } from "./origin.js";
 import { momentsOf, nearWords } from "./step_moments.js";
 import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } from "./plan.js";
 
-/** @typedef {{save: (kind: "svg"|"dxf") => void}} Hands */
+/** @typedef {{save: (kind: "svg"|"dxf") => void, order: import("./order_panel.js").Ways}} Hands */
 
 /** @param {any} plan @param {Hands} hands */
-export function partPlan(plan, { save }) {
+export function partPlan(plan, { save, order }) {
   return html`
     ${urgentFindings(plan.checks)}
     <section><h2>Blank</h2>
@@ -26,9 +27,10 @@ export function partPlan(plan, { save }) {
         </div>
       </div>
     </section>
-    <section><h2>Fetch</h2>${toolsList(plan.tools, plan.steps.length)}</section>
+    ${saysOrder(plan) ? html`<section><h2>Order</h2>${orderPanel(plan, order)}</section>` : nothing}
+    <section><h2>Fetch</h2>${toolsList(plan.tools, plan.steps.length, plan.steps)}</section>
     <section><h2>Steps</h2>
-      ${plan.order ? html`<p data-test="order-words">${plan.order.words}</p>` : nothing}
+      ${plan.order && !saysOrder(plan) ? html`<p data-test="order-words">${plan.order.words}</p>` : nothing}
       ${stepsTable(plan)}
       <div class="step-drawings">${plan.steps.map((/** @type {any} */ step) => stepDrawing(step, plan.part.thickness_mm))}</div>
     </section>

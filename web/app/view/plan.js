@@ -20,8 +20,8 @@ export function segments({ segments_mm: pieces, segments_total_mm: total }) {
   return pieces.length > 1 ? `${sum} = ${tidyLength(total ?? 0)} ${unit}` : `${sum} ${unit}`;
 }
 
-/** What to fetch. @param {Tool[]} tools @param {number} [stepCount] */
-export function toolsList(tools, stepCount = 0) {
+/** What to fetch. @param {Tool[]} tools @param {number} [stepCount] @param {any[]} [steps] that tell which punch is turned round */
+export function toolsList(tools, stepCount = 0, steps = []) {
   if (!tools?.length) return html`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`;
   return html`<ul class="tools" data-test="tools">
     ${tools.map(
@@ -29,7 +29,7 @@ export function toolsList(tools, stepCount = 0) {
         <span class="kind">${tool.kind}</span>
         <span class="name"><b>${tool.code}</b> ${tool.name}</span>
         <span class="where">${place(tool)}</span>
-        <span class="more">${[segments(tool), stepsWords(tool.steps, stepCount), conditionWords(tool.condition)].filter(Boolean).join(" · ")}</span>
+        <span class="more">${[segments(tool), stepsWords(tool.steps, stepCount), turnedWords(tool, steps), conditionWords(tool.condition)].filter(Boolean).join(" · ")}</span>
       </li>`,
     )}
   </ul>`;
@@ -39,6 +39,14 @@ export function toolsList(tools, stepCount = 0) {
 function stepsWords(steps, all) {
   if (!steps?.length || steps.length === all) return "";
   return `step${steps.length > 1 ? "s" : ""} ${steps.join(", ")}`;
+}
+
+/** A punch that stands the other way round than it is drawn in the crib. @param {Tool} tool @param {any[]} steps @returns {string} */
+function turnedWords({ kind, code }, steps) {
+  const used = steps.filter((step) => kind === "punch" && step.punch === code);
+  const turned = used.filter((step) => step.punch_turned);
+  if (!turned.length) return "";
+  return `turned round${turned.length < used.length ? ` for ${stepsWords(turned.map(({ number }) => number), 0)}` : ""}`;
 }
 
 /** @param {string} condition @returns {string} */
@@ -140,7 +148,7 @@ export function stepsTable(plan, { link } = {}) {
         <td role="cell" data-head="Set angle" data-test="set-angle">${banded(step, "set_angle_deg", angle)}</td>
         <td role="cell" data-head="Depth" data-test="depth">${banded(step, "punch_depth_mm", mm2)}</td>
         <td role="cell" data-head="Force" data-test="force">${banded(step, "force_kn", force)}</td>
-        <td role="cell" data-head="Tools">${[step.punch, step.die].filter(Boolean).join(" / ") || "none"}</td>
+        <td role="cell" data-head="Tools">${[step.punch, step.die].filter(Boolean).join(" / ") || "none"}${step.punch_turned ? html` <span class="punch-turned">punch turned round</span>` : nothing}</td>
         <td role="cell" data-head="Sheet" class="long">${handling(step, flats)}</td>
       </tr>`,
     )}</tbody>

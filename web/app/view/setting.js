@@ -6,7 +6,7 @@ import { stepName } from "./plan.js";
 export function stepTop(card, step) {
   return html`<header class="step-top">
     <a class="step-card" href="/c/${card.code}" data-test="to-card"><span aria-hidden="true">‹</span> <span class="step-title">${card.title || card.display_code}</span></a>
-    <h1><span data-test="step-number">Step ${step.number} of ${card.plan.steps.length}</span> <small>${stepName(step)} ${step.direction}</small></h1>
+    <h1><span data-test="step-number">Step ${step.number} of ${card.plan.steps.length}</span> <small>${stepName(step)} ${step.direction}${step.punch_turned ? html`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>` : nothing}</small></h1>
   </header>`;
 }
 
