@@ -98,7 +98,7 @@ def test_from_nothing_to_a_card(page: Page, shop_server):
                 "data-end", str(step["turn_end"]).lower()
             )
             expect(by_test(row, "turn")).to_contain_text("Turn it")
-    expect(page.locator(".step-drawing [data-test=pose]")).to_have_count(2 * len(plan["steps"]))
+    expect(page.locator(".step-drawing [data-test=pose]")).to_have_count(3 * len(plan["steps"]))
     for tool in plan["tools"]:
         expect(page.locator(f"[data-test=tools] [data-code={tool['code']}]")).to_be_visible()
     assert sideways(page) <= 0

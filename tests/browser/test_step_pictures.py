@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import math
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
@@ -34,8 +34,9 @@ def moved_by(page: Page, test: str) -> str:
 
 
 @pytest.fixture
-def changed(shop_server) -> Callable[..., None]:
+def changed() -> Iterator[Callable[..., None]]:
     """A card as another plan would have it: steps changed on their way to the browser."""
+    pages: list[Page] = []
 
     def change(page: Page, code: str, how: Callable[[dict[str, Any]], None]) -> None:
         def answer(route: Route) -> None:
@@ -47,9 +48,12 @@ def changed(shop_server) -> Callable[..., None]:
                         how(step)
             route.fulfill(response=response, json=body)
 
+        pages.append(page)
         page.route(re.compile(rf"/api/v1/(cards/{code}|changes)(\?|$)"), answer)
 
-    return change
+    yield change
+    for page in pages:
+        page.unroute_all(behavior="ignoreErrors")  # an answer may still be on its way
 
 
 def test_the_slider_moves_the_sheet_and_the_keys_move_the_slider(
