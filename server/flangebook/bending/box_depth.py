@@ -107,8 +107,11 @@ def inside_reach_mm(shape: BoxShape, side: SideName, direction: Direction) -> fl
 
 
 def clear_length_mm(shape: BoxShape, direction: Direction) -> float | None:
-    """Clear inside length between the left and right sides on that side of the base [mm]; None
-    where they do not both stand there."""
+    """Clear inside length between the left and right sides on that side of the base [mm].
+
+    The inside radii at their feet count, since no tool may press on them. None where the two do
+    not both stand there.
+    """
     reaches = [inside_reach_mm(shape, side, direction) for side in ENDS_OF["left-right"]]
     if any(one is None for one in reaches):
         return None

@@ -27,6 +27,8 @@ from flangebook.bending.box import (
     Pair,
     SideName,
     base_flat,
+    flat_name,
+    place_of,
     section_of,
 )
 from flangebook.bending.box_pieces import Piece, pieces, reach
@@ -403,6 +405,8 @@ def _check_left(shape: BoxShape) -> None:
                 where,
                 "Make the base larger.",
             )
+    for pair, section in shape.sections.items():
+        _check_straights(shape.box, pair, section)
     for name in (n for pair in PAIRS for n in ENDS_OF[pair]):
         side = shape.box.side(name)
         for flat in range(1, len(side.flats_mm) + 1 if side else 1):
@@ -415,3 +419,17 @@ def _check_left(shape: BoxShape) -> None:
                         f"box.sides.{name}.flats_mm.{flat - 1}",
                         "Make the sides next to it shorter, or the base larger.",
                     )
+
+
+def _check_straights(box: Box, pair: Pair, section: Section) -> None:
+    """Refuse flats that the arcs of their own bends use up."""
+    for i, straight in enumerate(straight_lengths_mm(section.part, section.folded)):
+        if i != section.base and straight < SAME_MM:
+            flat = section.part.flats_mm[i]
+            name = flat_name(box, pair, i + 1)
+            raise NotAPartError(
+                f"{name[0].upper()}{name[1:]} is {flat:g} mm; with the radii of these tools its "
+                f"bends alone take {flat - straight:.1f} mm.",
+                place_of(box, pair, f"flats_mm.{i}"),
+                "Make it longer, or ask for tools with a smaller radius.",
+            )

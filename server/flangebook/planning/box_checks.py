@@ -88,19 +88,22 @@ def _reliefs(shape: BoxShape) -> Iterator[Check]:
 
 
 def _cut_back(shape: BoxShape) -> Iterator[Check]:
-    """Sides that could not run as far as the corner asks for."""
+    """Sides that could not run as far as the corner asks for; both ends alike said once."""
+    found: dict[tuple[str, int, float], list[str]] = {}
     for (side, neighbour), end in shape.ends.items():
         for flat, start in enumerate(end.flats_mm, 1):
             back = start - end.wanted_mm
             if back > SAME_MM:
-                yield Check(
-                    "caution",
-                    "box-cut-back",
-                    f"{side.capitalize()} flat {flat} is cut back by {{back_mm}} next to the "
-                    f"{neighbour} side, so that the two clear one another when folded.",
-                    "Look at the corner in the drawing.",
-                    {"back_mm": back},
-                )
+                found.setdefault((side, flat, round(back, 2)), []).append(neighbour)
+    for (side, flat, back), neighbours in found.items():
+        yield Check(
+            "caution",
+            "box-cut-back",
+            f"{side.capitalize()} flat {flat} is cut back by {{back_mm}} next to "
+            f"{' and '.join(sorted(neighbours))}, so that the sides clear one another.",
+            "Look at the corner in the drawing.",
+            {"back_mm": back},
+        )
 
 
 def _way_out(found: PlannedBox, press: Press | None, crib: Crib) -> Iterator[Check]:

@@ -25,7 +25,7 @@ from flangebook.bending.segments import longest_within, segments_for
 from flangebook.bending.tooling import Crib, Die, Holder, Press, Punch
 from flangebook.planning.answer import JsonDict
 
-SIDE_PLAY_MM = 1.0
+SIDE_PLAY_MM = 0.5
 """Room left between the tools and the finished sides, both ends together (common practice)."""
 FLUSH_MM = 0.5
 """What the flush end of a side may seem to run into the die it stands beside [mm]."""
