@@ -15,6 +15,7 @@ from flangebook.bending.gauging import Gauge
 from flangebook.bending.part import Bend, Part
 from flangebook.bending.section import FoldedBend, strip_of
 from flangebook.bending.strip import Strip
+from flangebook.bending.tooling import Die
 
 Made = tuple[Part, list[FoldedBend]]
 WIDE_PRESS = replace(
@@ -143,19 +144,25 @@ def test_what_the_finger_cannot_reach_is_said() -> None:
 
 
 def test_a_lip_past_the_flange_is_in_the_finger_s_way() -> None:
-    """The flange's face can be met only below the lip, and a tall finger meets the lip."""
+    """The flange's face can be met only below the lip: a tall finger has to go down for it."""
     of = part((60.0, 80.0, 16.0, 14.0), (bend(), bend(), bend(90.0, "down")))
     bends = folded(of)
     strip = strip_of(of, bends, {2, 3})
-    tall = replace(PRESS, finger_height_mm=30.0)
-    options = gauging.gauge_options(strip, 1, "up", tall, DIE)
-    flange = next(g for g in options if g.end == "right" and g.against == "finished flange")
-    assert not flange.reachable
-    assert "in the way" in flange.reason
-    low = replace(PRESS, finger_height_mm=6.0)
-    options = gauging.gauge_options(strip, 1, "up", low, DIE)
-    flange = next(g for g in options if g.end == "right" and g.against == "finished flange")
-    assert flange.reachable
+
+    def at_flange(finger_mm: float, die: Die, bed_mm: float) -> Gauge:
+        press = replace(PRESS, finger_height_mm=finger_mm, bed_width_mm=bed_mm)
+        options = gauging.gauge_options(strip, 1, "up", press, die)
+        return next(g for g in options if g.end == "right" and g.against == "finished flange")
+
+    lip_mm = 16.0 - 2.0 - 2.5  # where the lip's round begins, from the outside of the web
+    assert at_flange(6.0, DIE, 100.0).reachable
+    lowered = at_flange(30.0, DIE, 100.0)
+    assert lowered.reachable
+    assert lowered.finger_bottom_mm + 30.0 == pytest.approx(lip_mm)
+    blocked = at_flange(30.0, replace(DIE, height_mm=12.0), 200.0)  # the bed is in the way below
+    assert not blocked.reachable
+    assert "in the way" in blocked.reason
+    assert at_flange(20.0, replace(DIE, height_mm=12.0), 200.0).reachable
 
 
 def test_the_finger_stays_out_of_the_die() -> None:

@@ -1,13 +1,12 @@
 """Where the back gauge goes for a bend: X, R, which end, against what.
 
-The sheet lies on the die with its active bend flat. Whatever faces the back, nearly upright,
-can stop the finger: the sheet's edge, the outer face of a finished flange, the round of a
-bend that is past square. The finger has a height and a depth; at each height it would meet
-whatever of the sheet reaches furthest back there, so a place counts only where that is the
-face meant. Places are put in order by a rule of the trade (common practice, no source): the
-fewest finished bends between, an edge before a flange, the shorter wing at the gauge so that
-the operator holds the heavy side. Which end to take is the plan's to say, since turning the
-part costs too.
+The sheet lies on the die with its active bend flat. Which faces of it can stop the finger, at
+what height and which is the best is said by one compiled rule, the same for a plan as for the
+search for its order (``ordering.gauge_rule``); here it is asked for one step and put in words,
+and X and R are measured on the outline that is drawn. The order of the places is common practice
+without a source: the fewest finished bends between, an edge before a flange, the shorter wing at
+the gauge so that the operator holds the heavy side. Which end to take is the plan's to say,
+since turning the part costs too.
 """
 
 from __future__ import annotations
@@ -15,19 +14,44 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cmp_to_key
 
-from flangebook.bending.errors import RangeError
-from flangebook.bending.faces import Against, Face, faces
-from flangebook.bending.outline import bed_outline, die_outline, punch_outline
+import numpy as np
+
+from flangebook.bending.faces import Against
+from flangebook.bending.ordering.draw_back import reach_through_bend
+from flangebook.bending.ordering.finger_place import (
+    CAN_STAND,
+    IN_FRONT,
+    INSIDE_TOOLS,
+    R_RANGE,
+    SAME_MM,
+    SHEET_IN_WAY,
+    TIE_MM,
+    TOOL_IN_WAY,
+)
+from flangebook.bending.ordering.gauge_rule import (
+    BETWEEN,
+    BOTTOM,
+    COLUMNS,
+    EDGE,
+    KIND,
+    ROUNDED,
+    WHY,
+    R,
+    X,
+    gauge_places,
+)
+from flangebook.bending.ordering.one_wing import ALL_MADE, BEND, back_wing
+from flangebook.bending.ordering.problem import RIGHT, Floats
 from flangebook.bending.part import Direction
-from flangebook.bending.pose import End, Stroke, facing, lying, sheet_during
-from flangebook.bending.ring import TOUCH_MM, bounds, furthest_x, moved
-from flangebook.bending.strip import Strip, outline, trace
-from flangebook.bending.tooling import Die, Point, Press, Punch, Ring
+from flangebook.bending.pose import End, Stroke, facing, lying
+from flangebook.bending.ring import furthest_x
+from flangebook.bending.strip import Strip, outline
+from flangebook.bending.tooling import Die, Holder, Point, Press, Punch, Ring
 
-SAME_MM = 0.02
-POSES = 6
 SLIDE_MM = 0.2
+"""The sheet may slide by so much on the finger before it has to go."""
 DRAW_BACK_CLEARANCE_MM = 2.0
 
 
@@ -41,8 +65,7 @@ class Gauge:
     reason: in words, why or why not. bends_between: finished bends between the contact and
     the active bend; each adds its own error. finger_bottom_mm: lower edge of the finger [mm].
     rounded: the contact lies on the round of a bend, less sure than a flat face.
-    draw_back_mm: how far the finger must draw back during the bend [mm]: from a few poses
-    of the stroke, not a proof of clearance.
+    draw_back_mm: how far the finger must draw back during the bend [mm], a clearance included.
     """
 
     x_mm: float
@@ -66,24 +89,40 @@ def gauge_options(
     die: Die,
     *,
     punch: Punch | None = None,
+    holder: Holder | None = None,
 ) -> tuple[Gauge, ...]:
     """Places for the finger at both ends, best first; unreachable ones last with the reason.
 
     strip: part frame, earlier bends made. number: the active bend, from 1.
-    punch: if given, the finger must clear it at first touch.
+    punch: if given, the finger must clear it at first touch, and holder and ram above it.
+
+    Raises:
+        InputError: a tool's sizes do not fit together, or its points are no simple outline.
     """
     ends: tuple[End, ...] = ("right", "left")
-    found = [g for end in ends for g in _places(strip, number, direction, end, press, die, punch)]
-    return tuple(sorted(found, key=_rank))
+    found = [
+        gauge
+        for end in ends
+        for gauge in _places(*facing(strip, number, direction, end), end, press, die, holder, punch)
+    ]
+    return tuple(sorted(found, key=cmp_to_key(_compared)))
 
 
-def _rank(gauge: Gauge) -> tuple[bool, bool, int, bool, float]:
+def _compared(one: Gauge, other: Gauge) -> int:
+    """Below 0 when the first is the better; what differs by rounding alone is equal."""
+    first, second = _rank(one), _rank(other)
+    if first != second:
+        return -1 if first < second else 1
+    apart = one.x_mm - other.x_mm
+    return 0 if abs(apart) <= TIE_MM else int(math.copysign(1.0, apart))
+
+
+def _rank(gauge: Gauge) -> tuple[bool, bool, int, bool]:
     return (
         not gauge.reachable,
         gauge.rounded,
         gauge.bends_between,
         gauge.against == "finished flange",
-        gauge.x_mm,
     )
 
 
@@ -97,111 +136,68 @@ def draw_back_mm(
     press: Press,
     die: Die,
     punch: Punch | None = None,
+    holder: Holder | None = None,
 ) -> float:
     """How far the finger must draw back before the wing or the punch comes to it [mm].
 
-    Looks at POSES poses of the stroke and adds a clearance; what lies between two poses is
-    not looked at, so this is no proof of clearance.
+    The whole stroke is looked at, and a clearance added. 0 where nothing comes to it.
     """
     faced, n = facing(strip, number, direction, gauge.end)
+    theta = math.radians(180.0 - stroke.included_angle_deg) / 2.0
+    motion = (theta, stroke.inside_radius_mm, stroke.allowance_mm, stroke.punch_depth_mm)
+    wing = back_wing(faced, n, press, die, holder=holder, punch=punch, motion=motion)
     low, high = gauge.finger_bottom_mm, gauge.finger_bottom_mm + press.finger_height_mm
-    rings: list[Ring] = []
-    for i in range(1, POSES + 1):
-        try:
-            rings.append(sheet_during(faced, n, stroke, die, i / POSES))
-        except RangeError:
-            break  # the radius fills the V; the bend's own check says so
-    if punch is not None:
-        tip = strip.thickness_mm - stroke.punch_depth_mm
-        rings.append(moved(punch_outline(punch), 0.0, tip))
-    reached = [hit[0] for ring in rings if (hit := furthest_x(ring, low, high)) is not None]
-    past = max(reached, default=-math.inf) - gauge.x_mm
+    past = reach_through_bend(wing, BEND, RIGHT, 0, ALL_MADE, low, high) - gauge.x_mm
     return past + DRAW_BACK_CLEARANCE_MM if past > SLIDE_MM else 0.0
 
 
 def _places(
-    strip: Strip,
+    faced: Strip,
     number: int,
-    direction: Direction,
     end: End,
     press: Press,
     die: Die,
+    holder: Holder | None,
     punch: Punch | None,
 ) -> Iterator[Gauge]:
     """One place for each face at this end, reachable or with the reason why not."""
-    faced, n = facing(strip, number, direction, end)
-    flat, start = lying(faced, n)
-    ring = outline(flat, start)
-    straights, arcs = trace(flat, start)
-    tip: Ring = ()
-    if punch is not None:
-        tip = moved(punch_outline(punch), 0.0, strip.thickness_mm)
-    for face in faces(straights, arcs, n, strip.thickness_mm / 2.0):
-        tried = [_place(face, ring, bottom, end, press, die, tip)
-                 for bottom in _bottoms(face, press, die)]  # fmt: skip
-        yield min(tried, key=lambda g: not g.reachable)
+    wing = back_wing(faced, number, press, die, holder=holder, punch=punch)
+    places = np.empty((2 * len(wing.at), COLUMNS))
+    count = gauge_places(wing, BEND, RIGHT, 0, ALL_MADE, places)
+    ring = outline(*lying(faced, number))
+    for place in places[:count]:
+        yield _gauge(place, ring, end, press)
 
 
-def _bottoms(face: Face, press: Press, die: Die) -> list[float]:
-    """Heights for the finger's lower edge at this face, nearest the active bend first."""
-    height = press.finger_height_mm
-    middle = (face.low + face.high) / 2.0
-    centres = [middle]
-    if face.high - face.low > height:
-        rise = math.copysign(height / 2.0, face.far[1] - face.near[1])
-        centres = [face.near[1] + rise, middle, face.far[1] - rise]
-    floor = _floor(face.reach(face.low, face.high), press, die)
-    return [max(c - height / 2.0, floor) for c in centres]
-
-
-def _floor(x_mm: float, press: Press, die: Die) -> float:
-    """How low the finger may go at this X: above the die, above the bed, or anywhere."""
-    if x_mm < bounds(die_outline(die))[2]:
-        return 0.0
-    return -die.height_mm if x_mm < bounds(bed_outline(press))[2] else -math.inf
-
-
-def _place(
-    face: Face, ring: Ring, bottom: float, end: End, press: Press, die: Die, tip: Ring
-) -> Gauge:
-    """The finger at this height: where it touches, and what stands in its way."""
-    top = bottom + press.finger_height_mm
-    low, high = max(bottom, face.low), min(top, face.high)
-    wanted = face.reach(low, high) if low <= high else face.reach(face.low, face.high)
-    hit = furthest_x(ring, bottom, top) if low <= high else None
-    x, r = (wanted, (face.low + face.high) / 2.0) if hit is None else (hit[0], hit[1])
-    if face.upright and abs(x - wanted) < TOUCH_MM:
-        r = (low + high) / 2.0
-    free = low <= high and bottom >= _floor(x, press, die)
-    blocked = _blocked(face, x, r, wanted, free=free, press=press)
-    if not blocked and tip:
-        punch_hit = furthest_x(tip, bottom, top)
-        if punch_hit is not None and punch_hit[0] > x:
-            blocked = "The punch is in the finger's place at first touch."
-    what = "the round of a finished bend" if face.rounded else f"the {face.against}"
-    reason = blocked or f"Against {what}."
+def _gauge(place: Floats, ring: Ring, end: End, press: Press) -> Gauge:
+    """A place as measured on the sheet's outline, in words."""
+    why, kind, between = int(place[WHY]), int(place[KIND]), int(place[BETWEEN])
+    x, r, bottom = float(place[X]), float(place[R]), float(place[BOTTOM])
+    if why == CAN_STAND:
+        met = furthest_x(ring, bottom, bottom + press.finger_height_mm)
+        if met is None or met[0] > x + SAME_MM:
+            why = SHEET_IN_WAY  # the other wing
+        elif kind == ROUNDED or abs(met[0] - x) > TIE_MM:
+            x, r = met[0], met[1]
+    against: Against = "flat edge" if kind == EDGE else "finished flange"
+    what = "the round of a finished bend" if kind == ROUNDED else f"the {against}"
+    reason = f"Against {what}." if why == CAN_STAND else _blocked(why, against, x, r, press)
     return Gauge(
-        x, r, end, face.against, not blocked, reason, (x, r), face.bends_between, bottom,
-        face.rounded,
-    )  # fmt: skip
+        x, r, end, against, why == CAN_STAND, reason, (x, r), between, bottom, kind == ROUNDED
+    )
 
 
-def _blocked(face: Face, x: float, r: float, wanted: float, *, free: bool, press: Press) -> str:
-    """Why the finger can't stand there, in words; empty when it can."""
-    if not free:
+def _blocked(why: int, against: Against, x: float, r: float, press: Press) -> str:
+    """Why the finger can't stand there, in words."""
+    if why == INSIDE_TOOLS:
         return "The finger would have to stand inside the die or the bed."
-    if abs(x - wanted) > SAME_MM:
-        return f"The sheet itself is in the way of the {face.against}."
-    if x <= 0.0:
+    if why == SHEET_IN_WAY:
+        return f"The sheet itself is in the way of the {against}."
+    if why == IN_FRONT:
         return "The contact lies on the operator's side of the bend line."
-    if not press.gauge_x_min_mm <= x <= press.gauge_x_max_mm:
-        return (
-            f"X {x:.1f} mm is outside the gauge's travel, "
-            f"{press.gauge_x_min_mm:g} to {press.gauge_x_max_mm:g} mm."
-        )
-    if not press.gauge_r_min_mm <= r <= press.gauge_r_max_mm:
-        return (
-            f"R {r:.1f} mm is outside the gauge's travel, "
-            f"{press.gauge_r_min_mm:g} to {press.gauge_r_max_mm:g} mm."
-        )
-    return ""
+    if why == TOOL_IN_WAY:
+        return "The punch or what holds it is in the finger's place at first touch."
+    name, at, low, high = "X", x, press.gauge_x_min_mm, press.gauge_x_max_mm
+    if why == R_RANGE:
+        name, at, low, high = "R", r, press.gauge_r_min_mm, press.gauge_r_max_mm
+    return f"{name} {at:.1f} mm is outside the gauge's travel, {low:g} to {high:g} mm."

@@ -169,8 +169,9 @@ def _gauges(bench: Bench, step: Operation, one: Fit) -> dict[End, _Gauged]:
     press = press_to_draw_with(bench.equipment.press)
     try:
         places = gauge_options(
-            bench.strip(step), step.bend, step.direction, press, one.die, punch=one.punch
-        )
+            bench.strip(step), step.bend, step.direction, press, one.die,
+            punch=one.punch, holder=bench.equipment.holder,
+        )  # fmt: skip
     except InputError as error:
         return {end: _Gauged(None, error.what) for end in ENDS}
     found = {}
@@ -252,7 +253,7 @@ def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:
     last = _at(gauge, hit_x[-1:])
     back = draw_back_mm(
         last, pose.strip, pose.number, step.direction,
-        stroke=stroke, press=press, die=one.die, punch=one.punch,
+        stroke=stroke, press=press, die=one.die, punch=one.punch, holder=bench.equipment.holder,
     )  # fmt: skip
     finger = finger_outline(press, last.x_mm, last.finger_bottom_mm)
     drawing = replace(
