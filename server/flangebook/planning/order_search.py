@@ -204,8 +204,8 @@ def _with_dies(
     banned: list[tuple[int, Move]] = []
     looked_at = 0
     for _ in range(MOST_ROUNDS):
-        problem = order_problem(trials, bending, folded, pairs, press, wishes)
-        known = Known(problem)
+        known = Known(order_problem(trials, bending, folded, pairs, press, wishes))
+        problem = known.problem
         found = _preferring(problem, known, pairs, banned, limits)
         looked_at += found.looked_at
         if not found.sequence:
@@ -330,8 +330,8 @@ def _drawn_up(
     attempt = Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
     if asked is not None and tuple(asked[0]) == folded:
         return _Drawn(attempt, asked[1], asked[2], tuple(moves), ())
-    problem = order_problem(trials, bending, folded, pairs, press, wishes)
-    known = Known(problem)
+    known = Known(order_problem(trials, bending, folded, pairs, press, wishes))
+    problem = known.problem
     bad, made = [], 0
     for move in moves:
         if code_of(problem, made, move, known):

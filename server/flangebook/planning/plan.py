@@ -22,6 +22,7 @@ from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_text, number
+from flangebook.planning.dimensions import dimension_checks, dimensions, dimensions_json
 from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment
 from flangebook.planning.order_json import (
@@ -106,10 +107,12 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
     ]
     said = order_said(trials, searched, limits)
     standing = stations(steps, equipment, part.bend_length_mm)
+    sizes = dimensions(part, searched, steps)
     whole = [
         *order_checks(searched, said),
         *_whole_checks(trials, folded, steps, sheet),
         *station_checks(standing),
+        *dimension_checks(sizes),
     ]
     findings = [*whole, *(check for checks in by_step for check in checks)]
     return {
@@ -124,7 +127,8 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
         "tools": tools_json(steps, equipment, part.bend_length_mm),
         "order": order_json(searched, said),
         "stations": stations_json(standing),
-        "steps": steps_json(steps, equipment, by_step, clear, standing),
+        "dimensions": dimensions_json(sizes),
+        "steps": steps_json(part, steps, equipment, by_step, clear, standing),
         "checks": [*_gathered(findings), *({**one, "steps": []} for one in always_said())],
         "worst": worst(findings),
         "engine": __version__,

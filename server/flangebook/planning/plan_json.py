@@ -27,6 +27,7 @@ from flangebook.planning.answer import (
     ring_json,
 )
 from flangebook.planning.bend_json import allowance_opinions, origins
+from flangebook.planning.dimensions import gauged_flat
 from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
 from flangebook.planning.motion_json import motion_json
@@ -186,6 +187,7 @@ def _tool(
 
 
 def steps_json(
+    part: Part,
     steps: Sequence[PlannedStep],
     equipment: Equipment,
     checks: Sequence[Iterable[Check]],
@@ -200,11 +202,13 @@ def steps_json(
             tables[id(step.fit)] = corrections_json(step)
         one = step_json(step, equipment, said, tables[id(step.fit)])
         station = next((s for s in standing if step.operation.number in s.steps), None)
-        found.append({**one, "clearance": clearance_json(clearance), **_standing(step, station)})
+        found.append(
+            {**one, "clearance": clearance_json(clearance), **_standing(part, step, station)}
+        )
     return found
 
 
-def _standing(step: PlannedStep, station: Station | None) -> JsonDict:
+def _standing(part: Part, step: PlannedStep, station: Station | None) -> JsonDict:
     """Where the tools of a step stand, and of which pieces."""
     return {
         "station": station.number if station else None,
@@ -213,29 +217,8 @@ def _standing(step: PlannedStep, station: Station | None) -> JsonDict:
             "punch": [number(x) for x in station.punch_segments_mm] if station else [],
             "die": [number(x) for x in station.die_segments_mm] if station else [],
         },
-        "gauges_flat": gauged_flat(step),
+        "gauges_flat": gauged_flat(part, step),
     }
-
-
-def gauged_flat(step: PlannedStep) -> int | None:
-    """The flat whose size the gauge sets directly in this step, None where there is none.
-
-    The finger stands at the flat's other end: at the sheet's edge with no finished bend between,
-    or at the finished flange next to the line.
-    """
-    gauge, bend, made = step.gauge, step.operation.bend, step.operation.made
-    if gauge is None or gauge.bends_between > 0:
-        return None
-    count_beyond = any(n > bend for n in made) if gauge.end == "right" else any(
-        n < bend for n in made
-    )  # fmt: skip
-    if gauge.against == "finished flange":
-        neighbour = bend + 1 if gauge.end == "right" else bend - 1
-        if neighbour not in made:
-            return None
-    elif count_beyond:
-        return None
-    return bend + 1 if gauge.end == "right" else bend
 
 
 def step_json(

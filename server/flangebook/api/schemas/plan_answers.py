@@ -164,6 +164,15 @@ Station = answer(
     words=text(),
     steps=ma.fields.List(whole()),
 )
+Dimension = answer(
+    "Dimension",
+    flat=whole(),
+    wanted_mm=number(),
+    error_mm=maybe(),
+    critical=yes_no(),
+    gauged_directly=yes_no(),
+    step=whole(),
+)
 Hits = answer(
     "Hits",
     count=whole(),
@@ -306,6 +315,7 @@ Plan = answer(
     tools=many(Tool),
     order=one(Order),
     stations=many(Station),
+    dimensions=many(Dimension),
     steps=many(Step),
     checks=many(PlanCheck),
     worst=level(),

@@ -11,9 +11,13 @@ import math
 
 import numpy as np
 
+from flangebook.bending.clearance.approach import approaches
 from flangebook.bending.compiled import forget_old
-from flangebook.bending.ordering.problem import BED, DIE, LEFT, PUNCH, RAM, Problem
+from flangebook.bending.ordering.draw_back import reach_through_bend
+from flangebook.bending.ordering.gauge_rule import COLUMNS, gauge_places
+from flangebook.bending.ordering.problem import BED, DIE, LEFT, PUNCH, RAM, RIGHT, Problem
 from flangebook.bending.ordering.search import Known, Move, codes_of, search
+from flangebook.bending.tolerance import expected_errors_mm
 
 
 def warm_up() -> None:
@@ -22,6 +26,10 @@ def warm_up() -> None:
     known = Known(problem)
     search(problem, banned=[(0, Move(0, LEFT, 0))], known=known)
     codes_of(problem, 1, known)
+    gauge_places(known.problem, 0, RIGHT, 0, 1, np.empty((4, COLUMNS)))
+    reach_through_bend(known.problem, 0, RIGHT, 0, 1, -5.0, 5.0)
+    approaches(known.problem, 1, 1, LEFT, 0)
+    expected_errors_mm(known.problem, [Move(0, LEFT, 0), Move(1, LEFT, 0)])
 
 
 def smallest_problem() -> Problem:

@@ -1,0 +1,103 @@
+"""The outside dimensions that an order leaves: which step makes each, and how far it may be off."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from flangebook.bending.checks import Check
+from flangebook.bending.part import Part
+from flangebook.bending.tolerance import expected_errors_mm
+from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.order_search import Searched
+from flangebook.planning.steps import PlannedStep
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """A flat's outside dimension. error_mm: to be expected either way, None where the order is
+    not known to be possible. step: that gives the flat its size; gauged_directly: the gauge
+    stands at the flat's other end then."""
+
+    flat: int
+    wanted_mm: float
+    error_mm: float | None
+    critical: bool
+    gauged_directly: bool
+    step: int
+
+
+def dimensions(
+    part: Part, searched: Searched, steps: Sequence[PlannedStep]
+) -> tuple[Dimension, ...]:
+    """Every flat's dimension, from the left end on; none of a part without bends."""
+    errors = None
+    if searched.problem is not None and searched.moves and not searched.refused:
+        errors = expected_errors_mm(searched.problem, searched.moves)
+    gives = {step.operation.bend: step for step in steps if not step.operation.flattens}
+    found = []
+    for flat, wanted in enumerate(part.flats_mm, 1):
+        beside = [gives[bend] for bend in (flat - 1, flat) if bend in gives]
+        if not beside:
+            continue
+        last = max(beside, key=lambda step: step.operation.number)
+        found.append(
+            Dimension(
+                flat,
+                wanted,
+                None if errors is None else errors[flat - 1],
+                flat in part.wishes.critical_flats,
+                gauged_flat(part, last) == flat,
+                last.operation.number,
+            )
+        )
+    return tuple(found)
+
+
+def gauged_flat(part: Part, step: PlannedStep) -> int | None:
+    """The flat whose size the gauge sets directly in this step, None where there is none.
+
+    The finger stands at the flat's other end: at the sheet's edge with no bend between, or at
+    the finished flange next to the line.
+    """
+    gauge, bend = step.gauge, step.operation.bend
+    if gauge is None or gauge.rounded:
+        return None
+    flat, neighbour = (bend + 1, bend + 1) if gauge.end == "right" else (bend, bend - 1)
+    if gauge.against == "flat edge":
+        is_end_flat = not 1 <= neighbour <= len(part.bends)
+        return flat if is_end_flat else None
+    next_to_it = gauge.bends_between == 1 and neighbour in step.operation.made
+    return flat if next_to_it else None
+
+
+def dimension_checks(found: Sequence[Dimension]) -> list[Check]:
+    """Critical flats that no step gauges directly."""
+    missed = [one for one in found if one.critical and not one.gauged_directly]
+    return [
+        Check(
+            "caution",
+            "critical-not-gauged",
+            f"Flat {one.flat} is critical, but step {one.step}, which gives it its size, is not "
+            "gauged at its other end"
+            + (": expect it within {error_mm}." if one.error_mm is not None else "."),
+            "Measure it on the first piece and shift the gauge of that step.",
+            {} if one.error_mm is None else {"error_mm": one.error_mm},
+        )
+        for one in missed
+    ]
+
+
+def dimensions_json(found: Sequence[Dimension]) -> list[JsonDict]:
+    """The dimensions as the API gives them."""
+    return [
+        {
+            "flat": one.flat,
+            "wanted_mm": number(one.wanted_mm),
+            "error_mm": maybe(one.error_mm, 3),
+            "critical": one.critical,
+            "gauged_directly": one.gauged_directly,
+            "step": one.step,
+        }
+        for one in found
+    ]
