@@ -14,9 +14,26 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from flangebook.bending.ordering import cost as costs
-from flangebook.bending.ordering.frontier import NO_MOVES, WANTED, Rules, Table, advance
-from flangebook.bending.ordering.problem import BANNED, SLIDES
 from flangebook.bending.ordering.best_first import Found, Limits, Move, Search
+from flangebook.bending.ordering.frontier import (
+    ANSWERED,
+    BEND,
+    CODE,
+    COST,
+    END,
+    GUESSED,
+    HALF_KNOWN,
+    KNOWN,
+    MADE,
+    NOT_KNOWN,
+    PAIR,
+    REFUSED,
+    STAGE,
+    Rules,
+    Table,
+    advance,
+)  # fmt: skip
+from flangebook.bending.ordering.problem import BANNED, SLIDES
 
 Counts = tuple[int, ...]
 
@@ -80,6 +97,7 @@ def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) 
         transition,
         costs.no_better(transition, None if soft else blocked),
         facts.least * facts.scale.units[costs.VARIANCE],
+        np.full((facts.bends, 2), facts.least * facts.scale.units[costs.VARIANCE]),
         soft,
         True,
     )
@@ -87,31 +105,31 @@ def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) 
     def look(rules: Rules, table: Table, bound: int, steps: int) -> int:
         while True:
             why = advance(rules, table, bound, steps)
-            if why != NO_MOVES:
+            if why != NOT_KNOWN:
                 return why
-            fill(facts, table, soft)
+            answer(facts, table, soft)
 
     return Search(rules, facts.scale, look, limits or Limits()).run()
 
 
-def fill(facts: Facts, table: Table, soft: bool) -> None:
-    """Put the steps that can be the last of the wanted set into the table."""
-    row = table.told[WANTED]
-    made = int(table.keys.keys[row])
-    table.states.moves_from[row] = table.moves.used[0]
-    for b, e, p in itertools.product(range(facts.bends), range(2), range(facts.pairs)):
-        if not made >> b & 1:
-            continue
-        code, counts = facts.steps[made ^ 1 << b, b, e, p]
-        if code and not soft:
-            continue
-        at = table.moves.used[0]
-        table.moves.step[at] = (b * 2 + e) * facts.pairs + p
-        slide = SLIDES if counts[costs.SLIDE] else 0
-        table.moves.code[at] = code | slide
-        table.moves.cost[at] = facts.scale.packed((int(code != 0), *counts[1:]))
-        table.moves.used[0] += 1
-    table.states.moves_to[row] = table.moves.used[0]
+def answer(facts: Facts, table: Table, soft: bool) -> None:
+    """What the table says of the wanted step, put where the search looks for it.
+
+    As with real steps, what takes no looking closely comes first.
+    """
+    told = table.told
+    made, bend, end, pair = (int(told[i]) for i in (MADE, BEND, END, PAIR))
+    code, counts = facts.steps[made, bend, end, pair]
+    told[ANSWERED] = 1
+    if told[STAGE] == GUESSED and counts[costs.HELD_CLOSE]:
+        units = facts.scale.units
+        told[STAGE], told[CODE] = HALF_KNOWN, 0
+        told[COST] = units[costs.HELD_CLOSE] + facts.least * units[costs.VARIANCE]
+        return
+    told[STAGE] = KNOWN
+    slide = SLIDES if counts[costs.SLIDE] else 0
+    told[CODE] = REFUSED if code and not soft else code | slide
+    told[COST] = facts.scale.packed((int(code != 0), *counts[1:]))
 
 
 def counted(facts: Facts, sequence: tuple[Move, ...]) -> Counts:

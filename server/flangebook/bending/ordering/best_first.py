@@ -37,11 +37,9 @@ from flangebook.bending.ordering.state_table import (
     UNSEEN,
     more_heap,
     more_keys,
-    more_moves,
     more_states,
     new_heap,
     new_keys,
-    new_moves,
     new_states,
 )
 
@@ -126,9 +124,8 @@ def new_table(rules: Rules) -> Table:
     return Table(
         new_keys(ROOM),
         new_states(ROOM, len(rules.transition)),
-        new_moves(steps),
         new_heap(steps),
-        np.zeros(5, np.int64),
+        np.zeros(11, np.int64),
     )
 
 
@@ -172,28 +169,24 @@ class Search:
                 return why
 
     def _forget_ways(self) -> None:
-        """Begin afresh: the greedy pass works out only the steps it needs."""
+        """Begin afresh."""
         states = self.table.states
         states.best.fill(UNSEEN)
         states.closed.fill(False)
-        states.moves_from.fill(-1)
-        self.table.moves.used[0] = 0
         self.table.heap.used[0] = 0
         self.table.told.fill(0)
 
     def _make_room(self) -> bool:
         """Double the arrays that are nearly full; False when that is too much to remember."""
-        keys, states, moves, heap, told = self.table
-        steps = self.rules.bends * 2 * self.rules.pairs
+        keys, states, heap, told = self.table
+        steps = self.rules.bends * 2 * self.rules.pairs + 1
         if sum(a.nbytes for part in self.table[:-1] for a in part) > self.limits.most_bytes // 2:
             return False
         if keys.used[0] + self.rules.bends > len(keys.keys):
             keys, states = more_keys(keys), more_states(states)
-        if moves.used[0] + steps > len(moves.step):
-            moves = more_moves(moves)
         if heap.used[0] + steps > len(heap.item):
             heap = more_heap(heap)
-        self.table = Table(keys, states, moves, heap, told)
+        self.table = Table(keys, states, heap, told)
         return True
 
     def _is_over(self) -> bool:
@@ -224,9 +217,9 @@ class Search:
             bend, after = divmod(int(table.states.way[row, kind]), 256)
             move = Move(bend, kind // pairs % 2, kind % pairs)
             made |= 1 << bend
+            codes.append(int(table.states.code[row, kind]) | wish)
             row = rows[made]
             sequence.append(move)
-            codes.append(self._code(row, move) | wish)
             forbidden = made.bit_count() < self.rules.bends and (
                 self.rules.transition[kind, after] >= self.rules.units[BLOCKED]
             )
@@ -234,13 +227,6 @@ class Search:
             kind = after
         self.left = 0
         self.best = (cost, tuple(sequence), tuple(codes))
-
-    def _code(self, row: int, move: Move) -> int:
-        states, moves = self.table.states, self.table.moves
-        step = (move.bend * 2 + move.end) * self.rules.pairs + move.pair
-        steps = slice(int(states.moves_from[row]), int(states.moves_to[row]))
-        (where,) = np.nonzero(moves.step[steps] == step)
-        return int(moves.code[steps][where[0]])
 
     def _found(self, status: Literal["found", "none", "stopped"]) -> Found:
         cost, sequence, codes = self.best or (None, (), ())

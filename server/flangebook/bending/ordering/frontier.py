@@ -9,6 +9,9 @@ What follows a set costs what it costs whatever goes before; a bound from below 
 before, which never falls by more than a step costs, makes the first way to the empty set the
 cheapest (A*: P. E. Hart, N. J. Nilsson, B. Raphael, IEEE Trans. Systems Science and Cybernetics
 4 (1968) 100-107).
+
+Looking at a step closely costs far more than everything else here. So a step waits in the heap
+at the least it can cost, and is looked at only when it would be the next; most never are.
 """
 
 from __future__ import annotations
@@ -22,19 +25,23 @@ from flangebook.bending.ordering.state_table import (
     UNSEEN,
     Heap,
     Keys,
-    Moves,
     States,
     pop,
     push,
     row_of,
 )
 
-OUT_OF_TIME, FOUND, EMPTY, NO_ROOM, NO_MOVES = range(5)
+OUT_OF_TIME, FOUND, EMPTY, NO_ROOM, NOT_KNOWN = range(5)
 """Why a slice ended."""
 
-POPPED, REMAINING, GOAL, WANTED, WANTED_KIND = range(5)
-"""What ``Table.told`` holds: states looked at, bends left in the deepest of them, the item of
-the empty set reached, the row whose moves are wanted and the kind of step that follows it."""
+POPPED, REMAINING, GOAL, MADE, BEND, END, PAIR, STAGE, ANSWERED, CODE, COST = range(11)
+"""What ``Table.told`` holds. Of the search: states looked at, bends left in the deepest of them,
+the state of the empty set reached (row * kinds + kind). Of a step that is wanted: the set before
+it, its bend, end and pair, how closely it was looked at. Of the answer: whether there is one, the
+step's code (REFUSED: it cannot be made), what it costs by itself; STAGE then is how closely."""
+
+GUESSED, HALF_KNOWN, KNOWN = range(3)
+REFUSED = -1
 
 
 class Rules(NamedTuple):
@@ -42,8 +49,9 @@ class Rules(NamedTuple):
 
     bends, pairs: how many. opposite: of the bends that go up, of those that go down, as sets,
     swapped: opposite[0] holds the bends that a step of direction 0 turns the part over for.
-    units: of the packed cost. transition, no_better: by kinds of step. least: cost that a step
-    has at least. soft: blocked steps are allowed at a price. greedy: deepest first.
+    units: of the packed cost. transition, no_better: by kinds of step. least: what a step costs
+    at least. hint: what each bend costs at each end at least, (bends, 2). soft: blocked steps are
+    allowed at a price. greedy: deepest first.
     """
 
     bends: int
@@ -53,6 +61,7 @@ class Rules(NamedTuple):
     transition: Ints
     no_better: Ints
     least: int
+    hint: Ints
     soft: bool
     greedy: bool
 
@@ -62,7 +71,6 @@ class Table(NamedTuple):
 
     keys: Keys
     states: States
-    moves: Moves
     heap: Heap
     told: Ints
 
@@ -99,7 +107,13 @@ def begin(rules: Rules, table: Table) -> None:
     row = row_of(table.keys, (1 << rules.bends) - 1)
     table.states.best[row, 0] = 0
     table.told[REMAINING] = rules.bends
-    push(table.heap, 0, 0, row * len(rules.transition))
+    push(table.heap, 0, 0, _item(row, 0, 0, 0, KNOWN))
+
+
+@kernel
+def _item(row: int, kind: int, bend: int, after: int, stage: int) -> int:
+    """A step in one number: the row of the set before it, its kind, its bend, the kind after."""
+    return (((row << 8 | kind) << 6 | bend) << 8 | after) << 2 | stage
 
 
 @kernel
@@ -108,75 +122,111 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
 
     bound: orders that cost this much or more are of no interest.
     """
-    kinds = len(rules.transition)
-    states, heap = table.states, table.heap
-    while table.told[POPPED] < until:
+    states, heap, told = table.states, table.heap, table.told
+    while told[POPPED] < until:
         if heap.used[0] == 0:
             return EMPTY
         if _is_full(rules, table):
             return NO_ROOM
-        row, kind = heap.item[0] // kinds, heap.item[0] % kinds
+        guess = heap.second[0] if rules.greedy else heap.first[0]
+        item = heap.item[0]
+        stage, row, kind = item & 3, item >> 24, item >> 16 & 255
         made = table.keys.keys[row]
-        cost = states.best[row, kind]
-        if states.closed[row, kind] or _is_beaten(rules, states, row, kind, cost, True):
+        if stage == KNOWN:
+            pop(heap)
+            if states.closed[row, kind] or _is_beaten(
+                rules, states, row, kind, states.best[row, kind], True
+            ):
+                continue
+            states.closed[row, kind] = True
+            told[POPPED] += 1
+            told[REMAINING] = min(told[REMAINING], how_many(made))
+            if made == 0:
+                told[GOAL] = row * len(rules.transition) + kind
+                return FOUND
+            _expand(rules, table, bound, row, kind)
+            continue
+        if _is_vain(rules, states, row, kind, guess - still_to_pay(rules, made, kind)):
             pop(heap)
             continue
-        if states.moves_from[row] < 0 and made:
-            table.told[WANTED], table.told[WANTED_KIND] = row, kind
-            return NO_MOVES
+        if not told[ANSWERED]:
+            told[MADE], told[BEND], told[STAGE] = made, item >> 10 & 63, stage
+            told[END], told[PAIR] = kind // rules.pairs % 2, kind % rules.pairs
+            return NOT_KNOWN
+        told[ANSWERED] = 0
         pop(heap)
-        states.closed[row, kind] = True
-        table.told[POPPED] += 1
-        table.told[REMAINING] = min(table.told[REMAINING], how_many(made))
-        if made == 0:
-            table.told[GOAL] = row * kinds + kind
-            return FOUND
-        _expand(rules, table, bound, row, kind)
+        if told[CODE] != REFUSED:
+            _take_answer(rules, table, bound, item)
     return OUT_OF_TIME
 
 
 @kernel
-def _expand(rules: Rules, table: Table, bound: int, row: int, kind: int) -> None:
-    """Put the sets before each step that can be the last of this one into the heap."""
-    states, moves = table.states, table.moves
-    kinds = len(rules.transition)
+def _take_answer(rules: Rules, table: Table, bound: int, item: int) -> None:
+    """Put a step back into the heap at what is known of its cost now."""
+    states, told = table.states, table.told
+    row, kind, bend, after = item >> 24, item >> 16 & 255, item >> 10 & 63, item >> 2 & 255
     made = table.keys.keys[row]
-    is_last = made == (1 << rules.bends) - 1
-    for i in range(states.moves_from[row], states.moves_to[row]):
-        step = moves.step[i]
-        before = kind_of(rules, step)
-        cost = states.best[row, kind] + moves.cost[i]
-        if not is_last:
-            going = rules.transition[before, kind]
-            if going >= rules.units[BLOCKED] and not rules.soft:
-                continue
-            cost += going
-        bend = step // (2 * rules.pairs)
-        rest = made ^ (1 << bend)
-        guess = cost + still_to_pay(rules, rest, before)
-        if guess >= bound:
-            continue
-        to = row_of(table.keys, rest)
-        if cost >= states.best[to, before] or (
-            rules.greedy and is_needless(rules, states, to, before)
-        ):
-            continue
-        if _is_beaten(rules, states, to, before, cost, False):
-            continue
-        states.best[to, before] = cost
-        states.way[to, before] = bend * 256 + kind
-        left = how_many(rest)
-        if rules.greedy:
-            push(table.heap, left, guess, to * kinds + before)
-        else:
-            push(table.heap, guess, left, to * kinds + before)
+    next_row = row_of(table.keys, made | 1 << bend)
+    cost = states.best[next_row, after] + told[COST] + _going(rules, table, next_row, kind, after)
+    guess = cost + still_to_pay(rules, made, kind)
+    if guess >= bound or _is_vain(rules, states, row, kind, cost):
+        return
+    if told[STAGE] == KNOWN:
+        states.best[row, kind] = cost
+        states.way[row, kind] = bend * 256 + after
+        states.code[row, kind] = told[CODE]
+    _put(rules, table, made, guess, _item(row, kind, bend, after, told[STAGE]))
 
 
 @kernel
-def is_needless(rules: Rules, states: States, row: int, kind: int) -> bool:
-    """Whether a set was reached already in a way from which the same steps can go before it."""
-    reached = states.best[row, kind] < UNSEEN
-    return bool(reached or _is_beaten(rules, states, row, kind, MOST - 1, False))
+def _put(rules: Rules, table: Table, made: int, guess: int, item: int) -> None:
+    """Put a step into the heap: deepest first when greedy, else the lowest guess first."""
+    if rules.greedy:
+        push(table.heap, how_many(made), guess, item)
+    else:
+        push(table.heap, guess, how_many(made), item)
+
+
+@kernel
+def _going(rules: Rules, table: Table, row: int, before: int, after: int) -> int:
+    """What it costs to go from a step to the one after it, of which this is the set before."""
+    if table.keys.keys[row] == (1 << rules.bends) - 1:
+        return 0
+    return int(rules.transition[before, after])
+
+
+@kernel
+def _expand(rules: Rules, table: Table, bound: int, row: int, kind: int) -> None:
+    """Put each step that may be the last of this set into the heap, at the least it can cost."""
+    states = table.states
+    made = table.keys.keys[row]
+    ways = 2 * rules.pairs
+    for bend in range(rules.bends):
+        if not made >> bend & 1:
+            continue
+        rest = made ^ (1 << bend)
+        to = row_of(table.keys, rest)
+        for way in range(ways):
+            before = kind_of(rules, bend * ways + way)
+            going = _going(rules, table, row, before, kind)
+            if going >= rules.units[BLOCKED] and not rules.soft:
+                continue
+            cost = states.best[row, kind] + going + rules.hint[bend, way // rules.pairs]
+            guess = cost + still_to_pay(rules, rest, before)
+            if guess < bound and not _is_vain(rules, states, to, before, cost):
+                _put(rules, table, rest, guess, _item(to, before, bend, kind, GUESSED))
+
+
+@kernel
+def _is_vain(rules: Rules, states: States, row: int, kind: int, cost: int) -> bool:
+    """Whether a step of that kind after that set, at that cost or more, leads to nothing better.
+
+    A greedy search wants each set once only, however it is reached.
+    """
+    worth = MOST - 1 if rules.greedy else cost
+    return bool(
+        states.best[row, kind] <= worth or _is_beaten(rules, states, row, kind, worth, False)
+    )
 
 
 @kernel
@@ -196,9 +246,8 @@ def _is_beaten(
 @kernel
 def _is_full(rules: Rules, table: Table) -> bool:
     """Whether looking at one more state could need more room than there is."""
-    steps = rules.bends * 2 * rules.pairs
+    steps = rules.bends * 2 * rules.pairs + 1
     return bool(
         table.keys.used[0] + rules.bends > len(table.keys.keys)
-        or table.moves.used[0] + steps > len(table.moves.step)
         or table.heap.used[0] + steps > len(table.heap.item)
     )

@@ -15,15 +15,24 @@ from flangebook.bending.ordering.cost import (
     VARIANCE,
 )
 from flangebook.bending.ordering.frontier import (
-    NO_MOVES,
+    ANSWERED,
+    BEND,
+    CODE,
+    COST,
+    END,
+    FOUND,
+    GUESSED,
+    HALF_KNOWN,
+    KNOWN,
+    MADE,
     NO_ROOM,
-    WANTED,
-    WANTED_KIND,
+    NOT_KNOWN,
+    PAIR,
+    REFUSED,
+    STAGE,
     Rules,
     Table,
     advance,
-    is_needless,
-    kind_of,
 )
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
 from flangebook.bending.ordering.problem import (
@@ -43,8 +52,7 @@ from flangebook.bending.ordering.step_facts import KINDS, Memo, reach_mm, step_f
 class Prices(NamedTuple):
     """How a step is priced. variance_step_mm2, most_variance: see ``cost.Scale``.
     hand_distance_mm: how far hands should stay from the die. banned: steps that may not be,
-    numbered by ``step_key``. soft: steps that cannot be made are allowed. wishes: some turns or
-    changes are forbidden, so that it matters how a bend is made even where only whether counts.
+    numbered by ``step_key``.
 
     No kernel takes a number of another module as a constant: what is kept would not notice
     when it changes."""
@@ -53,8 +61,6 @@ class Prices(NamedTuple):
     most_variance: int
     hand_distance_mm: float
     banned: Keys
-    soft: bool
-    wishes: bool
 
 
 @kernel
@@ -67,53 +73,40 @@ def step_key(bends: int, pairs: int, made: int, bend: int, end: int, pair: int) 
 def look(
     problem: Problem, memo: Memo, prices: Prices, rules: Rules, table: Table, bound: int, until: int
 ) -> int:
-    """Look at states until so many have been looked at, working out steps; why it ended."""
+    """Look at states until so many have been looked at, answering for steps; why it ended.
+
+    With ``until`` below 0: only answer for the step that is wanted.
+    """
     while True:
-        why = advance(rules, table, bound, until)
-        if why != NO_MOVES:
+        why = NOT_KNOWN if until < 0 else advance(rules, table, bound, until)
+        if why != NOT_KNOWN:
             return int(why)
         wings = memo.wings.keys
-        if wings.used[0] + 2 * rules.bends > len(wings.keys):
+        if wings.used[0] + 2 > len(wings.keys):
             return NO_ROOM
-        _work_out(problem, memo, prices, rules, table)
+        _answer(problem, memo, prices, rules, table.told)
+        if until < 0:
+            return FOUND
 
 
 @kernel
-def _work_out(problem: Problem, memo: Memo, prices: Prices, rules: Rules, table: Table) -> None:
-    """Put the steps that can be the last of the wanted set into the table."""
-    row, kind = table.told[WANTED], table.told[WANTED_KIND]
-    made = table.keys.keys[row]
-    skim = rules.greedy and not rules.soft
-    table.states.moves_from[row] = table.moves.used[0]
-    for bend in range(rules.bends):
-        if not made >> bend & 1:
-            continue
-        before = made ^ (1 << bend)
-        left = wing_row(problem, memo.wings, before, bend, LEFT)
-        right = wing_row(problem, memo.wings, before, bend, RIGHT)
-        reached = known_row(table.keys, before) if skim else -1
-        # The step's end and tools as they are after it come first: the least handling.
-        for i in range(2 * rules.pairs):
-            way = (kind + i) % (2 * rules.pairs)
-            end, pair = way // rules.pairs, way % rules.pairs
-            step = bend * 2 * rules.pairs + way
-            if reached >= 0 and is_needless(rules, table.states, reached, kind_of(rules, step)):
-                continue
-            code, contact = step_facts(
-                problem, memo, before, left, right, bend, end, pair, prices.soft
-            )
-            if _is_banned(problem, prices, before, bend, end, pair):
-                code |= BANNED
-            if code & ~SLIDES and not prices.soft:
-                continue
-            at = table.moves.used[0]
-            table.moves.step[at], table.moves.code[at] = step, code
-            table.moves.cost[at] = price(problem, memo, prices, rules.units, before, left, right,
-                                         bend, end, pair, code, contact)  # fmt: skip
-            table.moves.used[0] = at + 1
-            if skim and not prices.wishes:
-                break  # any other way to make this bend leads to the same set
-    table.states.moves_to[row] = table.moves.used[0]
+def _answer(problem: Problem, memo: Memo, prices: Prices, rules: Rules, told: Ints) -> None:
+    """Say of the wanted step what it costs: first what takes no looking closely, then all."""
+    made, bend, end, pair = told[MADE], told[BEND], told[END], told[PAIR]
+    left = wing_row(problem, memo.wings, made, bend, LEFT)
+    right = wing_row(problem, memo.wings, made, bend, RIGHT)
+    told[ANSWERED] = 1
+    held_close = _is_held_close(problem, memo, prices, left, right, bend, end, pair)
+    if told[STAGE] == GUESSED and held_close:
+        told[STAGE], told[CODE] = HALF_KNOWN, 0
+        told[COST] = rules.hint[bend, end] + rules.units[HELD_CLOSE]
+        return
+    code, contact = step_facts(problem, memo, made, left, right, bend, end, pair, rules.soft)
+    if _is_banned(problem, prices, made, bend, end, pair):
+        code |= BANNED
+    told[STAGE] = KNOWN
+    told[CODE] = code if rules.soft or not code & ~SLIDES else REFUSED
+    told[COST] = price(problem, prices, rules.units, made, bend, end, held_close, code, contact)
 
 
 @kernel
@@ -127,29 +120,33 @@ def _is_banned(problem: Problem, prices: Prices, made: int, bend: int, end: int,
 
 @kernel
 def price(
-    problem: Problem, memo: Memo, prices: Prices, units: Ints,
-    made: int, left: int, right: int, bend: int, end: int, pair: int, code: int, contact: int,
+    problem: Problem, prices: Prices, units: Ints, made: int, bend: int, end: int,
+    held_close: bool, code: int, contact: int,
 ) -> int:  # fmt: skip
     """What a step costs by itself, packed.
 
-    made: the bends finished before it. left, right: rows of its wings. code, contact: what
-    ``step_facts`` says of it.
+    made: the bends finished before it. code, contact: what ``step_facts`` says of it.
     """
     cost = _missed(problem, made, bend, end, contact) * units[CRITICAL]
     if code & ~SLIDES:
         cost += units[BLOCKED]
     if code & SLIDES:
         cost += units[SLIDE]
-    if _is_held_close(problem, memo, prices, left, right, bend, end, pair):
+    if held_close:
         cost += units[HELD_CLOSE]
     variance = _variance_mm2(problem, made, bend, end, contact // KINDS)
     steps = round(variance / prices.variance_step_mm2)
     cost += min(steps, prices.most_variance) * units[VARIANCE]
+    return int(cost + share(problem, bend, end) * units[SHARE])
+
+
+@kernel
+def share(problem: Problem, bend: int, end: int) -> int:
+    """How much of the blank is at the gauge beyond half of it, in steps of SHARE_STEP."""
     at_gauge = problem.at[bend] / problem.length
     if end == RIGHT:
         at_gauge = 1.0 - at_gauge
-    cost += max(0, round((at_gauge - 0.5) / SHARE_STEP)) * units[SHARE]
-    return int(cost)
+    return int(max(0, round((at_gauge - 0.5) / SHARE_STEP)))
 
 
 @kernel

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
+from itertools import product
 from typing import Any, get_type_hints
 
 import numpy as np
@@ -20,15 +21,24 @@ from flangebook.bending.ordering.best_first import (
 from flangebook.bending.ordering.cost import (
     BLOCKED,
     MOST,
+    SHARE,
     VARIANCE,
     Scale,
     no_better,
     scale_for,
     transitions,
 )
-from flangebook.bending.ordering.frontier import NO_ROOM, Rules, Table
-from flangebook.bending.ordering.last_steps import Prices, look, step_key
-from flangebook.bending.ordering.problem import SLIDES, Bools, Floats, Ints, Problem
+from flangebook.bending.ordering.frontier import (
+    CODE,
+    HALF_KNOWN,
+    MADE,
+    NO_ROOM,
+    STAGE,
+    Rules,
+    Table,
+)
+from flangebook.bending.ordering.last_steps import Prices, look, share, step_key
+from flangebook.bending.ordering.problem import LEFT, RIGHT, SLIDES, Bools, Floats, Ints, Problem
 from flangebook.bending.ordering.state_table import Keys, new_keys, row_of
 from flangebook.bending.ordering.step_facts import more_wings, new_memo
 
@@ -96,14 +106,13 @@ def codes_of(problem: Problem, made: int, known: Known | None = None) -> dict[Mo
     scale = scale_for(len(problem.at), problem.change)
     rules = rules_for(problem, scale, soft=True)
     table = new_table(rules)
-    row = row_of(table.keys, made)
-    table.states.best[row, 0] = 0
-    table.heap.item[0], table.heap.used[0] = row * len(rules.transition), 1
-    _looking_on(problem, known, scale, ())(rules, table, MOST, 1)
+    look_on = _looking_on(problem, known, scale, ())
     found = {}
-    for i in range(int(table.moves.used[0])):
-        which, pair = divmod(int(table.moves.step[i]), rules.pairs)
-        found[Move(which // 2, which % 2, pair)] = int(table.moves.code[i]) & ~SLIDES
+    for bend, end, pair in product(range(rules.bends), (LEFT, RIGHT), range(rules.pairs)):
+        if made >> bend & 1:
+            table.told[MADE : STAGE + 1] = made ^ (1 << bend), bend, end, pair, HALF_KNOWN
+            look_on(rules, table, MOST, -1)
+            found[Move(bend, end, pair)] = int(table.told[CODE]) & ~SLIDES
     return found
 
 
@@ -133,6 +142,8 @@ def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
     }
     transition = transitions(scale, problem.change, **wishes)
     least = min(round(problem.gauge_variance / scale.variance_step_mm2), scale.most_variance)
+    shares = [[share(problem, b, end) for end in (LEFT, RIGHT)] for b in range(len(problem.at))]
+    hint = np.array(shares, np.int64) * scale.units[SHARE] + least * scale.units[VARIANCE]
     return Rules(
         bends=len(problem.at),
         pairs=len(problem.change),
@@ -141,6 +152,7 @@ def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
         transition=transition,
         no_better=no_better(transition, None if soft else scale.units[BLOCKED]),
         least=least * scale.units[VARIANCE],
+        hint=hint,
         soft=soft,
         greedy=True,
     )
@@ -151,12 +163,9 @@ def _looking_on(
 ) -> Look:
     """The kernel that looks at states of this problem, given more room when it asks for it."""
     keys = _banned_keys(problem, banned)
-    wishes = problem.no_turn_over or problem.no_turn_end or problem.no_change
+    prices = Prices(scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys)
 
     def look_on(rules: Rules, table: Table, bound: int, until: int) -> int:
-        prices = Prices(
-            scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys, rules.soft, wishes
-        )
         while True:
             why = look(problem, known.memo, prices, rules, table, bound, until)
             if why != NO_ROOM or known.has_room(rules.bends):

@@ -34,30 +34,19 @@ class Keys(NamedTuple):
 class States(NamedTuple):
     """What is known of each set of bends still to make *before* a step; a row for each set.
 
-    best: lowest cost of what follows, by kind of the first step that follows, (rows, kinds).
-    way: that step and the kind of the one after it, ``bend * 256 + kind``, (rows, kinds).
-    closed: looked at, for good, (rows, kinds). moves_from, moves_to: where the steps that can be
-    the last of this set stand in ``Moves``; -1: not worked out yet.
+    By kind of the first step that follows, all (rows, kinds): best: the lowest cost of what
+    follows, with that step found to be possible. way: the step and the kind of the one after it,
+    ``bend * 256 + kind``. code: what else there is to say of the step. closed: looked at, for good.
     """
 
     best: Ints
     way: NDArray[np.int32]
-    closed: NDArray[np.bool_]
-    moves_from: Ints
-    moves_to: Ints
-
-
-class Moves(NamedTuple):
-    """Steps that can be the last of a set: which, what they cost by themselves, their codes."""
-
-    step: NDArray[np.int32]
-    cost: Ints
     code: NDArray[np.int32]
-    used: Ints
+    closed: NDArray[np.bool_]
 
 
 class Heap(NamedTuple):
-    """A binary heap of states, lowest first, then lowest second; item is row * kinds + kind."""
+    """A binary heap of items, lowest first, then lowest second."""
 
     first: Ints
     second: Ints
@@ -75,19 +64,8 @@ def new_states(room: int, kinds: int) -> States:
     return States(
         np.full((room, kinds), UNSEEN, np.int64),
         np.zeros((room, kinds), np.int32),
+        np.zeros((room, kinds), np.int32),
         np.zeros((room, kinds), np.bool_),
-        np.full(room, -1, np.int64),
-        np.full(room, -1, np.int64),
-    )
-
-
-def new_moves(room: int) -> Moves:
-    """No steps, room for that many."""
-    return Moves(
-        np.zeros(room, np.int32),
-        np.zeros(room, np.int64),
-        np.zeros(room, np.int32),
-        np.zeros(1, np.int64),
     )
 
 
@@ -111,15 +89,9 @@ def more_states(states: States) -> States:
     return States(
         _doubled(states.best, UNSEEN),
         _doubled(states.way),
+        _doubled(states.code),
         _doubled(states.closed),
-        _doubled(states.moves_from, -1),
-        _doubled(states.moves_to, -1),
     )
-
-
-def more_moves(moves: Moves) -> Moves:
-    """The same steps with twice the room."""
-    return Moves(_doubled(moves.step), _doubled(moves.cost), _doubled(moves.code), moves.used)
 
 
 def more_heap(heap: Heap) -> Heap:
@@ -173,7 +145,7 @@ def _refill(keys: Keys) -> None:
 
 @kernel
 def push(heap: Heap, first: int, second: int, item: int) -> None:
-    """Put a state into the heap."""
+    """Put an item into the heap."""
     i = heap.used[0]
     heap.used[0] = i + 1
     while i > 0:
@@ -187,7 +159,7 @@ def push(heap: Heap, first: int, second: int, item: int) -> None:
 
 @kernel
 def pop(heap: Heap) -> int:
-    """Take the lowest state out of a heap that is not empty."""
+    """Take the lowest item out of a heap that is not empty."""
     lowest = heap.item[0]
     last = heap.used[0] - 1
     heap.used[0] = last
