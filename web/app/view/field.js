@@ -54,7 +54,7 @@ export function pick({ name, label, value, options, change, wrong = [] }) {
     <label for=${name}>${label}</label>
     <select id=${name} name=${name} data-test=${name} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
       @change=${(/** @type {{target: HTMLSelectElement}} */ event) => change(event.target.value)}>
-      ${options.map(([key, words]) => html`<option value=${key} ?selected=${key === value}>${words}</option>`)}
+      ${options.map(([key, words]) => html`<option value=${key} .selected=${live(key === value)}>${words}</option>`)}
     </select>
     <span id="${name}-more">${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}</span>
   </div>`;
