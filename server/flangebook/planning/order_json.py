@@ -185,20 +185,32 @@ def _found_words(searched: Searched) -> str:
     handling = ", ".join(said) if said else "no turning, no change of tools"
     if not searched.order.proven:
         return f"The best order found in the time ({handling}); not proven to be the best or clear."
+    flattens = any(step.flattens for step in searched.attempt.steps)
+    clear = "Clear of the tools through every stroke"
+    clear += "; the flattening of hems is for you to watch." if flattens else "."
     if searched.order.rule == "given":
-        return f"The order given, with the best ends and tools ({handling}). Clear of the tools."
-    return f"Least handling, proven ({handling}). Clear of the tools through every stroke."
+        return f"The order given, with the best ends and tools ({handling}). {clear}"
+    return f"Least handling with {_dies(searched)}, proven ({handling}). {clear}"
+
+
+def _dies(searched: Searched) -> str:
+    codes = dict.fromkeys(pair.die.code for pair in searched.pairs)
+    return f"die{'' if len(codes) == 1 else 's'} {', '.join(codes)}"
 
 
 def _none_words(searched: Searched) -> str:
-    start = "No order of the bends" if searched.order.rule == "search" else "The given order"
-    verb = "can be made" if searched.order.rule == "search" else "cannot be made"
+    given = searched.order.rule == "given"
+    start = "The given order" if given else "No order of the bends"
     if not _is_proof(searched):
-        return f"{start}: none found in the time, and none proven impossible."
+        if given:
+            return (
+                "The given order: no way to make it was found in the time, nor that there is none."
+            )
+        return "No order of the bends was found in the time, nor that there is none."
+    tools = "these tools" if searched.every_tool else "the tools looked at"
     why = "; ".join(f"bend {r.move.bend + 1}: {_because(r.reasons)}" for r in searched.refused)
-    return f"{start} {verb} with these tools. The nearest fails at {why}." if why else (
-        f"{start} {verb} with these tools."
-    )  # fmt: skip
+    said = f"{start} {'cannot' if given else 'can'} be made with {tools}."
+    return f"{said} The one shown fails at {why}." if why else said
 
 
 def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:

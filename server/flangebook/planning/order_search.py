@@ -34,7 +34,7 @@ from flangebook.bending.tooling import Die, Press
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.attempts import Attempt, best_attempt, folded_in
 from flangebook.planning.fit import Fit
-from flangebook.planning.operations import operations
+from flangebook.planning.operations import Operation, operations
 from flangebook.planning.order_problem import (
     Bending,
     ToolPair,
@@ -89,7 +89,8 @@ class Searched:
 
     found: its answer; None where it could not be asked (no press, no tools of the shop's own).
     problem, pairs, known: what it was asked. refused: steps of the order that cannot be made.
-    dead_ends: sets of bends none of which can have been made last.
+    dead_ends: sets of bends none of which can have been made last. every_tool: without an order,
+    whether every pair of tools that may make a bend was open to the search.
     """
 
     attempt: Attempt
@@ -103,6 +104,7 @@ class Searched:
     looked_at: int = 0
     seconds: float = 0.0
     moves: tuple[Move, ...] = ()
+    every_tool: bool = True
 
     @property
     def cost(self) -> Cost | None:
@@ -136,16 +138,18 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     bending = bending_of(part, base.steps)
     if press is None or not crib.punches or not crib.dies:
         return Searched(base, _unchecked(part, sequence))
-    looked_at = 0
+    looked_at, whole = 0, True
     asked: Searched | None = None
     for dies in _die_sets(trials, bending, base):
         try:
             tried = _with_dies(trials, bending, base, dies, press, wishes, limits)
         except InputError:
+            whole = False
             continue
         if tried is None:
             continue
         looked_at += tried.looked_at
+        whole = whole and len(tried.pairs) < MOST_PAIRS
         asked = asked or tried
         if tried.found is not None and tried.found.status != "none":
             asked = tried
@@ -155,7 +159,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         return Searched(base, _unchecked(part, sequence))
     if asked.found is not None and not asked.found.sequence and limits.explain:
         asked = _least_bad(trials, bending, base, asked, limits)
-    return replace(asked, looked_at=looked_at, seconds=seconds)
+    return replace(asked, looked_at=looked_at, seconds=seconds, every_tool=whole)
 
 
 def _attempt_by_rule(trials: Trials, sequence: Sequence[int]) -> Attempt:
@@ -173,22 +177,26 @@ def _unchecked(part: Part, sequence: Sequence[int]) -> Order:
 
 
 def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> list[list[Die]]:
-    """The dies of the attempt by rule, then each other die that may make every bend."""
+    """The dies of the attempt by rule, each other die that may make every bend, then all dies
+    together: a part that no single die makes may want two."""
     chosen = {one.die.code: one.die for one in base.fits if one is not None and one.die.code}
-    sets = [list(chosen.values())] if chosen else []
-    ranked = []
+    ranked, usable = [], []
     for die in trials.equipment.crib.dies:
-        total = 0.0
-        for step in bending.steps:
-            fits = [v for p, v in trials.for_step(step).items() if p[1] == die.code]
-            costs = [cost for cost, one in fits if one.bend is not None and not one.stops]
-            if not costs:
-                break
-            total += min(costs)
-        else:
-            if [die.code] != list(chosen):
-                ranked.append((total, die.code, die))
-    return [*sets, *([die] for _, _, die in sorted(ranked)[:MOST_DIES])]
+        costs = [_least_cost(trials, step, die) for step in bending.steps]
+        if any(cost < math.inf for cost in costs):
+            usable.append(die)
+        if all(cost < math.inf for cost in costs) and [die.code] != list(chosen):
+            ranked.append((sum(costs), die.code, die))
+    singles = [die for _, _, die in sorted(ranked)[:MOST_DIES]]
+    sets = [list(chosen.values())] if chosen else []
+    sets += [[die] for die in singles]
+    return [*sets, usable] if len(usable) > 1 else sets
+
+
+def _least_cost(trials: Trials, step: Operation, die: Die) -> float:
+    """What speaks least against a die for a bend; infinite where no punch makes it there."""
+    fits = [fit for pair, fit in trials.for_step(step).items() if pair[1] == die.code]
+    return min((cost for cost, one in fits if one.bend and not one.stops), default=math.inf)
 
 
 def _with_dies(
