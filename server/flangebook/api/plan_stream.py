@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import queue
 import threading
+import time
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import asdict
 from typing import Any
@@ -49,7 +50,10 @@ class _Work:
 
     def __init__(self, make: Planner) -> None:
         self.make = make
-        self.told: Progress | None = None
+        self.began = time.monotonic()
+        self.last: Progress | None = None
+        self.before = 0
+        self.best: Cost | None = None
         self.hung_up = threading.Event()
         self.ended: queue.SimpleQueue[str] = queue.SimpleQueue()
         threading.Thread(target=self._run, name="plan", daemon=True).start()
@@ -70,7 +74,21 @@ class _Work:
         return False
 
     def _tell(self, progress: Progress) -> None:
-        self.told = progress
+        """Note how far it is: several searches may make one plan."""
+        if self.last is not None and progress.looked_at < self.last.looked_at:
+            self.before += self.last.looked_at
+        self.last = progress
+        self.best = progress.best or self.best
+
+    def progress_json(self) -> JsonDict:
+        """How far the planning is; before a search has said anything, that it has begun."""
+        last = self.last
+        return {
+            "seconds": round(time.monotonic() - self.began, 2),
+            "looked_at": self.before + (last.looked_at if last else 0),
+            "bends_left": last.bends_left if last else None,
+            "best": _best_json(self.best),
+        }
 
 
 def _lines(make: Planner) -> Iterator[str]:
@@ -80,23 +98,11 @@ def _lines(make: Planner) -> Iterator[str]:
             try:
                 yield work.ended.get(timeout=LINE_EVERY_S) + "\n"
             except queue.Empty:
-                yield json_text({"progress": _progress_json(work.told)}) + "\n"
+                yield json_text({"progress": work.progress_json()}) + "\n"
             else:
                 return
     finally:
         work.hung_up.set()
-
-
-def _progress_json(told: Progress | None) -> JsonDict:
-    """How far the search is; before it has said anything, that it has begun."""
-    if told is None:
-        return {"seconds": 0.0, "looked_at": 0, "bends_left": None, "best": None}
-    return {
-        "seconds": round(told.seconds, 2),
-        "looked_at": told.looked_at,
-        "bends_left": told.bends_left,
-        "best": _best_json(told.best),
-    }
 
 
 def _best_json(best: Cost | None) -> JsonDict | None:
