@@ -165,6 +165,7 @@ export const GROUPS = {
         { name: "gauge_r_max_mm", label: "R to", type: "length" },
         { name: "finger_height_mm", label: "Finger height", type: "length" },
         { name: "finger_depth_mm", label: "Finger depth", type: "length" },
+        { name: "gauge_repeatability_mm", label: "Comes back to a place within ±", type: "length", broad: true, blank: "unknown", hint: "As in its papers. Empty: 0.1 mm is counted with (common practice)." },
       ],
     },
     { title: "Holder in the ram, and notes", part: "rest", fields: [{ name: "holder", label: "Holder", type: "pick", options: [], blank: "none", broad: true }, { name: "note", label: "Note", type: "note" }] },

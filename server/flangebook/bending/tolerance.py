@@ -4,7 +4,8 @@ Two things go wrong by themselves in each step: the gauge stops a little beside 
 and the bend takes a little more or less of the sheet than was counted on. Where a bend is gauged
 past finished bends, their errors come in as well, and what a bend line is off by, the flats on
 both its sides are. Each is small and knows nothing of the others, so their squares add up (root
-sum of squares; the blank's own length and edges are taken as true).
+sum of squares; the blank's own length and edges are taken as true, and so are the angles, which
+are corrected on the first piece).
 """
 
 from __future__ import annotations
@@ -17,17 +18,46 @@ import numpy as np
 from flangebook.bending.ordering.best_first import Move
 from flangebook.bending.ordering.gauge_rule import gauge_place
 from flangebook.bending.ordering.problem import LEFT, Floats, Problem, wing_fold, wing_set
+from flangebook.bending.tooling import Press
 
 SIGMAS = 2.0
 """Standard deviations in an expected error: about 19 of 20 pieces lie within (normal law)."""
+USUAL_REPEATABILITY_MM = 0.1
+"""Of a back gauge whose own is not known, either way (common practice, no source)."""
 SMALL_MM = 0.01
+
+
+def repeatability_mm(press: Press) -> tuple[float, bool]:
+    """How well the back gauge comes back to a place, either way, SIGMAS standard deviations [mm];
+    and whether that is the press's own figure, not the usual one."""
+    own = press.gauge_repeatability_mm
+    return (USUAL_REPEATABILITY_MM, False) if own is None else (own, True)
+
+
+def gauge_variance_mm2(press: Press) -> float:
+    """Variance of the place where the back gauge stops [mm2]."""
+    return (repeatability_mm(press)[0] / SIGMAS) ** 2
+
+
+def root_sum_square(sensitivities: Floats, variances: Floats) -> float:
+    """Standard deviation of what depends on several independent figures, to first order.
+
+    u = sqrt(sum c_i^2 u_i^2), c_i how much the result changes with figure i, u_i^2 its variance.
+
+    Source: JCGM 100:2008 (GUM), equations 10 and 11a.
+
+    >>> root_sum_square(np.array([1.0, -1.0]), np.array([9.0, 16.0]))
+    5.0
+    """
+    return math.sqrt(float(sensitivities**2 @ variances))
 
 
 def expected_errors_mm(problem: Problem, moves: Sequence[Move]) -> tuple[float, ...] | None:
     """By how much each flat's outside dimension is expected to be off, either way [mm].
 
     SIGMAS standard deviations each. moves: the order, first step first. problem: with its gauge's
-    and bends' variances. None where a step cannot be gauged.
+    and bends' variances. None where a step cannot be gauged, or at a place that is lost when
+    anything is the least bit off.
     """
     bends = len(problem.at)
     lines: Floats = np.zeros((bends, 2 * bends))  # each bend line, by gauge and bend errors
@@ -45,8 +75,8 @@ def expected_errors_mm(problem: Problem, moves: Sequence[Move]) -> tuple[float, 
         lines[move.bend] = off / own
         made |= 1 << move.bend
     variances = np.concatenate([np.full(bends, problem.gauge_variance), problem.bend_variance])
-    found = [_flat(lines, i) ** 2 @ variances for i in range(bends + 1)]
-    return tuple(SIGMAS * math.sqrt(float(v)) for v in found)
+    sums = (root_sum_square(_flat(lines, i), variances) for i in range(bends + 1))
+    return tuple(SIGMAS * u for u in sums)
 
 
 def _flat(lines: Floats, i: int) -> Floats:
@@ -67,12 +97,12 @@ _Chain = tuple[float, list[tuple[int, float, float]]]
 
 def _chain(problem: Problem, made: int, move: Move) -> _Chain | None:
     """How gauge X goes with the line of the bend itself, and with each finished bend behind it:
-    its number, by its line, by its allowance. None without a place for the gauge."""
+    its number, by its line, by its allowance. None without a (lasting) place for the gauge."""
     bends = len(problem.at)
     wing = int(wing_set(made, move.bend, move.end, bends))
-    if _place(problem, move, wing) is None:
-        return None
     own = _slope(problem, move, wing, "at", move.bend)
+    if own is None:
+        return None
     others = []
     count = move.bend if move.end == LEFT else bends - 1 - move.bend
     for i in range(count):
@@ -80,6 +110,8 @@ def _chain(problem: Problem, made: int, move: Move) -> _Chain | None:
             fold = int(wing_fold(move.bend, move.end, i))
             by_line = _slope(problem, move, wing, "at", fold)
             by_allowance = _slope(problem, move, wing, "allowance", fold)
+            if by_line is None or by_allowance is None:
+                return None
             others.append((fold, by_line, by_allowance))
     return own, others
 
@@ -90,14 +122,16 @@ def _place(problem: Problem, move: Move, wing: int) -> tuple[int, int, float] | 
     return None if code else (int(kind), int(between), float(x))
 
 
-def _slope(problem: Problem, move: Move, wing: int, field: str, bend: int) -> float:
-    """How fast gauge X goes with one figure of a bend, the contact staying what it is."""
+def _slope(problem: Problem, move: Move, wing: int, field: str, bend: int) -> float | None:
+    """How fast gauge X goes with one figure of a bend, the contact staying what it is; None where
+    there is none, or it does not stay."""
     here = _place(problem, move, wing)
-    assert here is not None
+    if here is None:
+        return None
     for step in (SMALL_MM, -SMALL_MM):
         moved = getattr(problem, field).copy()
         moved[bend] += step
         there = _place(problem._replace(**{field: moved}), move, wing)
         if there is not None and there[:2] == here[:2]:
             return (there[2] - here[2]) / step
-    return 0.0
+    return None

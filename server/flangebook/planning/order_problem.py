@@ -22,14 +22,13 @@ from flangebook.bending.outline import bed_outline, die_outline
 from flangebook.bending.part import Part
 from flangebook.bending.ring import bounds
 from flangebook.bending.section import FoldedBend, bend_lines_mm, developed_length_mm
+from flangebook.bending.tolerance import gauge_variance_mm2
 from flangebook.bending.tooling import Die, Press, Punch
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.operations import Operation, run_in_dimension_mm
 from flangebook.planning.tool_choice import Pair, Trials, here_of
 
-GAUGE_REPEATABILITY_MM = 0.1
-"""One standard deviation of a back gauge (common practice, no source)."""
 BAND_IN_DEVIATIONS = 4.0
 """How many standard deviations the band of a bend deduction spans."""
 LEAST_LIFT_MM = 1.0
@@ -145,7 +144,7 @@ def order_problem(
         margin=wishes.margin_mm,
         can_slide=can_slide(part, press, length),
         finger=np.array(finger),
-        gauge_variance=GAUGE_REPEATABILITY_MM**2,
+        gauge_variance=gauge_variance_mm2(press),
         bend_variance=np.array([_variance_mm2(f) for f in folded]),
         critical=np.array([n + 1 in wishes.critical_flats for n in range(count + 1)], np.bool_),
         before=np.array(before_masks(part, wishes), np.int64),
