@@ -144,9 +144,7 @@ def test_wishes_come_back_and_what_they_cost_is_said(reader: FlaskClient, angle:
     body = plan(reader, {**angle, "wishes": {"first": 1, "margin_mm": "1/8 in"}})
     assert body["part"]["wishes"]["first"] == 1
     assert body["part"]["wishes"]["margin_mm"] == pytest.approx(3.175)
-    assert body["order"]["wishes"] == [
-        {"wish": "first", "words": "Bend 1 first: costs nothing."}
-    ]
+    assert body["order"]["wishes"] == [{"wish": "first", "words": "Bend 1 first: costs nothing."}]
 
 
 @pytest.mark.parametrize(

@@ -69,7 +69,8 @@ def _load_card(store: Store, request: JsonDict, door: Door) -> str:
     author = revisions.Author(by=request.get("by", _AUTHOR), reason="demo shop")
     card = door.card(store, asked)
     revisions.create(store, card, author, code=code, asked=asked)
-    step_of = {step["bend"]: step["number"] for step in card.plan["steps"]}
+    plan = json.loads(card.plan) if isinstance(card.plan, str) else card.plan
+    step_of = {step["bend"]: step["number"] for step in plan["steps"]}
     for one in request.get("trials", ()):
         trial = {**one, "step": step_of[one["bend"]]}
         trials.add(store, code, *door.trial(store, code, trial))

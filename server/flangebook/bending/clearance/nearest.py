@@ -35,8 +35,9 @@ def nearest(
 ) -> tuple[float, float, int]:
     """Smallest distance of a wing to a tool [mm], theta [rad] and piece there; inf if never near.
 
-    The straight sheet beside the line is left out against punch and die, which it lies on, and
-    a first flange that stands up against the die, which it may rest on. The distance is within GOOD_ENOUGH_MM; 0 where they run into one another.
+    Left out are the straight sheet beside the line against punch and die, which it lies on, and
+    a first flange that stands up against the die, which it may rest on. The distance is within
+    GOOD_ENOUGH_MM; 0 where they run into one another.
     """
     motion = motion_of(problem, bend, pair)
     in_press = tool in (DIE, BED, FLOOR)

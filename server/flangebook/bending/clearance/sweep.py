@@ -75,8 +75,10 @@ def swept_code(
     inside = _inside_of(moved[0, 0], moved[0, 1], edges, edge_of, first, past) & tools
     if inside:
         return inside & -inside
-    near = _within_reach(motion, mode, low, high, theta, furthest, segments, count, mirror, edges,
-                         edge_of, first, past, tools, in_press, gap, moved, box, chosen)  # fmt: skip
+    near = _within_reach(
+        motion, mode, low, high, theta, furthest, segments, count, mirror, edges,
+        edge_of, first, past, tools, in_press, gap, moved, box, chosen,
+    )  # fmt: skip
     if near == 0:
         return 0
     lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
