@@ -120,11 +120,10 @@ class Limits:
 
 def new_table(rules: Rules) -> Table:
     """Nothing met yet, with some room."""
-    steps = ROOM + 4 * rules.bends * 2 * rules.pairs
     return Table(
         new_keys(ROOM),
         new_states(ROOM, len(rules.transition)),
-        new_heap(steps),
+        new_heap(ROOM + 2 * rules.bends),
         np.zeros(11, np.int64),
     )
 
@@ -179,12 +178,11 @@ class Search:
     def _make_room(self) -> bool:
         """Double the arrays that are nearly full; False when that is too much to remember."""
         keys, states, heap, told = self.table
-        steps = self.rules.bends * 2 * self.rules.pairs + 1
         if sum(a.nbytes for part in self.table[:-1] for a in part) > self.limits.most_bytes // 2:
             return False
         if keys.used[0] + self.rules.bends > len(keys.keys):
             keys, states = more_keys(keys), more_states(states)
-        if heap.used[0] + steps > len(heap.item):
+        if heap.used[0] + self.rules.bends + 2 > len(heap.item):
             heap = more_heap(heap)
         self.table = Table(keys, states, heap, told)
         return True

@@ -146,16 +146,18 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
                 return FOUND
             _expand(rules, table, bound, row, kind)
             continue
-        if _is_vain(rules, states, row, kind, guess - still_to_pay(rules, made, kind)):
-            pop(heap)
-            continue
-        if not told[ANSWERED]:
+        vain = _is_vain(rules, states, row, kind, guess - still_to_pay(rules, made, kind))
+        if not (vain or told[ANSWERED]):
             told[MADE], told[BEND], told[STAGE] = made, item >> 10 & 63, stage
             told[END], told[PAIR] = kind // rules.pairs % 2, kind % rules.pairs
             return NOT_KNOWN
         told[ANSWERED] = 0
         pop(heap)
-        if told[CODE] != REFUSED:
+        bend, after = item >> 10 & 63, item >> 2 & 255
+        if stage == GUESSED:
+            next_row = row_of(table.keys, made | 1 << bend)
+            _put_next_way(rules, table, bound, next_row, after, row, bend, kind)
+        if not vain and told[CODE] != REFUSED:
             _take_answer(rules, table, bound, item)
     return OUT_OF_TIME
 
@@ -198,23 +200,47 @@ def _going(rules: Rules, table: Table, row: int, before: int, after: int) -> int
 @kernel
 def _expand(rules: Rules, table: Table, bound: int, row: int, kind: int) -> None:
     """Put each step that may be the last of this set into the heap, at the least it can cost."""
-    states = table.states
     made = table.keys.keys[row]
-    ways = 2 * rules.pairs
     for bend in range(rules.bends):
-        if not made >> bend & 1:
-            continue
-        rest = made ^ (1 << bend)
-        to = row_of(table.keys, rest)
-        for way in range(ways):
-            before = kind_of(rules, bend * ways + way)
-            going = _going(rules, table, row, before, kind)
-            if going >= rules.units[BLOCKED] and not rules.soft:
+        if made >> bend & 1:
+            to = row_of(table.keys, made ^ (1 << bend))
+            _put_next_way(rules, table, bound, row, kind, to, bend, -1)
+
+
+@kernel
+def _put_next_way(
+    rules: Rules, table: Table, bound: int, row: int, after: int, to: int, bend: int, tried: int
+) -> None:
+    """Put the next way to make a bend last in a set into the heap, at the least it can cost.
+
+    row, after: the set with the bend and the kind of step that follows. to: the set without it.
+    tried: the kind put there before this one, -1 for none; the ways come in order of their cost.
+    """
+    states, ways = table.states, 2 * rules.pairs
+    base = kind_of(rules, bend * ways)
+    tried_cost = -1
+    if tried >= 0:
+        tried_cost = _going(rules, table, row, tried, after)
+        tried_cost += rules.hint[bend, (tried - base) // rules.pairs]
+    rest = table.keys.keys[to]
+    follows = states.best[row, after] + still_to_pay(rules, rest, base)
+    while True:
+        best, best_cost = -1, UNSEEN
+        for before in range(base, base + ways):
+            cost = _going(rules, table, row, before, after)
+            if cost >= rules.units[BLOCKED] and not rules.soft:
                 continue
-            cost = states.best[row, kind] + going + rules.hint[bend, way // rules.pairs]
-            guess = cost + still_to_pay(rules, rest, before)
-            if guess < bound and not _is_vain(rules, states, to, before, cost):
-                _put(rules, table, rest, guess, _item(to, before, bend, kind, GUESSED))
+            cost += rules.hint[bend, (before - base) // rules.pairs]
+            is_next = cost > tried_cost or (cost == tried_cost and before > tried)
+            if is_next and cost < best_cost:
+                best, best_cost = before, cost
+        if best < 0 or follows + best_cost >= bound:
+            return
+        if not _is_vain(rules, states, to, best, states.best[row, after] + best_cost):
+            item = _item(to, best, bend, after, GUESSED)
+            _put(rules, table, rest, follows + best_cost, item)
+            return
+        tried, tried_cost = best, best_cost
 
 
 @kernel
@@ -246,8 +272,7 @@ def _is_beaten(
 @kernel
 def _is_full(rules: Rules, table: Table) -> bool:
     """Whether looking at one more state could need more room than there is."""
-    steps = rules.bends * 2 * rules.pairs + 1
     return bool(
         table.keys.used[0] + rules.bends > len(table.keys.keys)
-        or table.heap.used[0] + steps > len(table.heap.item)
+        or table.heap.used[0] + rules.bends + 2 > len(table.heap.item)
     )

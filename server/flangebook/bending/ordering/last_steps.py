@@ -52,7 +52,8 @@ from flangebook.bending.ordering.step_facts import KINDS, Memo, reach_mm, step_f
 class Prices(NamedTuple):
     """How a step is priced. variance_step_mm2, most_variance: see ``cost.Scale``.
     hand_distance_mm: how far hands should stay from the die. banned: steps that may not be,
-    numbered by ``step_key``.
+    numbered by ``step_key``. answers: given so far in this search, a row for a step: its number
+    plus 1, its code, its cost; a later step takes the place of an earlier one, (rows, 3).
 
     No kernel takes a number of another module as a constant: what is kept would not notice
     when it changes."""
@@ -61,6 +62,7 @@ class Prices(NamedTuple):
     most_variance: int
     hand_distance_mm: float
     banned: Keys
+    answers: Ints
 
 
 @kernel
@@ -93,29 +95,28 @@ def look(
 def _answer(problem: Problem, memo: Memo, prices: Prices, rules: Rules, told: Ints) -> None:
     """Say of the wanted step what it costs: first what takes no looking closely, then all."""
     made, bend, end, pair = told[MADE], told[BEND], told[END], told[PAIR]
+    told[ANSWERED] = 1
+    key = step_key(len(problem.at), len(problem.change), made, bend, end, pair) + 1
+    place = (key ^ (key >> 16)) & (len(prices.answers) - 1)
+    if prices.answers[place, 0] == key:
+        told[STAGE] = KNOWN
+        told[CODE], told[COST] = prices.answers[place, 1], prices.answers[place, 2]
+        return
     left = wing_row(problem, memo.wings, made, bend, LEFT)
     right = wing_row(problem, memo.wings, made, bend, RIGHT)
-    told[ANSWERED] = 1
     held_close = _is_held_close(problem, memo, prices, left, right, bend, end, pair)
     if told[STAGE] == GUESSED and held_close:
         told[STAGE], told[CODE] = HALF_KNOWN, 0
         told[COST] = rules.hint[bend, end] + rules.units[HELD_CLOSE]
         return
     code, contact = step_facts(problem, memo, made, left, right, bend, end, pair, rules.soft)
-    if _is_banned(problem, prices, made, bend, end, pair):
+    if prices.banned.used[0] and known_row(prices.banned, key - 1) >= 0:
         code |= BANNED
     told[STAGE] = KNOWN
     told[CODE] = code if rules.soft or not code & ~SLIDES else REFUSED
     told[COST] = price(problem, prices, rules.units, made, bend, end, held_close, code, contact)
-
-
-@kernel
-def _is_banned(problem: Problem, prices: Prices, made: int, bend: int, end: int, pair: int) -> bool:
-    """Whether that step is among the banned ones."""
-    if prices.banned.used[0] == 0:
-        return False
-    key = step_key(len(problem.at), len(problem.change), made, bend, end, pair)
-    return bool(known_row(prices.banned, key) >= 0)
+    prices.answers[place, 0] = key
+    prices.answers[place, 1], prices.answers[place, 2] = told[CODE], told[COST]
 
 
 @kernel

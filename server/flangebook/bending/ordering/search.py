@@ -48,6 +48,7 @@ BannedStep = tuple[int, Move]
 """Bends made before, as a set, and the step."""
 
 _WINGS = 1024
+_ANSWERS = 1 << 17
 
 
 class Known:
@@ -163,7 +164,8 @@ def _looking_on(
 ) -> Look:
     """The kernel that looks at states of this problem, given more room when it asks for it."""
     keys = _banned_keys(problem, banned)
-    prices = Prices(scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys)
+    answers = np.zeros((_ANSWERS, 3), np.int64)
+    prices = Prices(scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys, answers)
 
     def look_on(rules: Rules, table: Table, bound: int, until: int) -> int:
         while True:

@@ -45,6 +45,7 @@ KINDS = 4
 _ALL = (1 << 14) - 1
 _SHIFT = 41
 _OUTWARDS = (1 << _SHIFT) - 1
+_MEETS = 1 << 16
 
 
 class Wings(NamedTuple):
@@ -64,15 +65,21 @@ class Wings(NamedTuple):
 
 
 class Memo(NamedTuple):
-    """What is known of one problem's wings and sweeps, whatever the wishes and the search."""
+    """What is known of one problem's wings and sweeps, whatever the wishes and the search.
+
+    meets: of both wings together, by bends made, bend and pair; a later one takes the place of
+    an earlier one.
+    """
 
     wings: Wings
     sweeps: Sweeps
+    meets: Sweeps
 
 
 def new_memo(problem: Problem, room: int) -> Memo:
     """Nothing known of this problem, room for that many wings (a power of two)."""
-    return Memo(new_wings(room, len(problem.change)), new_sweeps(problem))
+    meets = Sweeps(np.zeros(_MEETS, np.int64), np.zeros(_MEETS, np.int64))
+    return Memo(new_wings(room, len(problem.change)), new_sweeps(problem), meets)
 
 
 def new_wings(room: int, pairs: int) -> Wings:
@@ -206,5 +213,17 @@ def step_facts(
         return code, 0
     crosses = may_cross(problem, memo, left, bend, LEFT, pair)
     if crosses or may_cross(problem, memo, right, bend, RIGHT, pair):
-        code |= wings_code(problem, bend, pair, made, memo.sweeps)
+        code |= meet_code(problem, memo, made, bend, pair)
     return code, gauge >> _CONTACT
+
+
+@kernel
+def meet_code(problem: Problem, memo: Memo, made: int, bend: int, pair: int) -> int:
+    """Result bits of one wing against the other."""
+    pairs = len(problem.change)
+    key = (made * len(problem.at) + bend) * pairs + pair + 1
+    place = (key ^ (key >> 15)) & (_MEETS - 1)
+    if memo.meets.keys[place] != key:
+        memo.meets.codes[place] = wings_code(problem, bend, pair, made, memo.sweeps)
+        memo.meets.keys[place] = key
+    return int(memo.meets.codes[place])
