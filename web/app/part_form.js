@@ -1,4 +1,5 @@
 // A part as it is typed: plain changes from one form to the next, and to and from what the API takes.
+import { boxBoxes, boxFromPart, boxRequest, emptyBox } from "./box_form.js";
 import { typedNumber } from "./draft.js";
 import { lengthToType, lengthUnit, typedLength } from "./units.js";
 import { wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
@@ -22,6 +23,7 @@ import { wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
  * @property {HoleRow[]} holes
  * @property {number[]|null} order null lets the planner choose
  * @property {import("./wishes_form.js").WishesForm} [wishes] of the order; left out: none
+ * @property {import("./box_form.js").BoxForm|null} [box] a box or tray in place of the section
  */
 
 export const MOST_BENDS = 40;
@@ -33,12 +35,24 @@ const newBend = () => ({ angle: "90", direction: "up", radius: "", kind: "bend",
 export function emptyPart(metal) {
   return {
     unit: lengthUnit(), title: "", note: "", metal, thickness: "", length: "", flats: ["", ""], bends: [newBend()],
-    dimension: "din6935", grain: "", holes: [], order: null,
+    dimension: "din6935", grain: "", holes: [], order: null, box: null,
   };
+}
+
+/** A box in place of the section, or the section again; what was typed of the other stays. @param {PartForm & {aside?: PartForm["box"]}} form @param {boolean} box @returns {PartForm} */
+export function asBox({ aside, ...form }, box) {
+  const kept = { ...form, box: box ? form.box ?? aside ?? emptyBox() : null };
+  return box ? kept : { ...kept, ...(form.box ? { aside: form.box } : {}) };
 }
 
 /** A card's part in boxes, in this device's unit. @param {any} part @param {string} note @returns {PartForm} */
 export function formFromPart(part, note) {
+  if (part.box) {
+    return {
+      ...emptyPart(part.metal), title: part.title ?? "", note, thickness: lengthToType(part.thickness_mm), dimension: part.dimension ?? "din6935",
+      wishes: wishesFromPart(part.wishes), box: boxFromPart(part.box),
+    };
+  }
   return {
     unit: lengthUnit(), title: part.title ?? "", note, metal: part.metal,
     thickness: lengthToType(part.thickness_mm), length: lengthToType(part.bend_length_mm),
@@ -58,6 +72,14 @@ export function formFromPart(part, note) {
 /** What POST /plan takes. @param {PartForm} form @returns {Record<string, unknown>} */
 export function partRequest(form) {
   const long = (/** @type {string} */ text) => typedLength(text, form.unit);
+  if (form.box) {
+    const { wishes = {} } = wishesRequest(form.wishes, form.unit);
+    const kept = Object.fromEntries(Object.entries(wishes).filter(([name]) => !["first", "last", "critical_flats"].includes(name)));
+    return {
+      title: form.title.trim(), metal: form.metal, thickness_mm: long(form.thickness), dimension: form.dimension, box: boxRequest(form.box, form.unit),
+      ...(Object.keys(kept).length ? { wishes: kept } : {}),
+    };
+  }
   return {
     title: form.title.trim(), metal: form.metal, thickness_mm: long(form.thickness), bend_length_mm: long(form.length),
     flats_mm: form.flats.map(long),
@@ -79,9 +101,10 @@ export function partRequest(form) {
 /** What is still to be typed, named as on the screen, with its field. @param {PartForm} form @returns {[string, string][]} */
 export function gaps(form) {
   /** @type {[string, string, string][]} */
-  const all = [
-    ["metal", "metal", form.metal],
-    ["thickness_mm", "thickness", form.thickness],
+  const sheet = [["metal", "metal", form.metal], ["thickness_mm", "thickness", form.thickness]];
+  /** @type {[string, string, string][]} */
+  const all = form.box ? [...sheet, ...boxBoxes(form.box)] : [
+    ...sheet,
     ["bend_length_mm", "length", form.length],
     ...form.flats.map((flat, i) => /** @type {[string, string, string]} */ ([`flats_mm.${i}`, `flat ${i + 1}`, flat])),
     ...form.bends.flatMap((bend, i) => bendGaps(bend, i)),

@@ -17,7 +17,7 @@ import { closedPath } from "./rings.js";
  * @property {number|null} gauge_x_mm
  */
 /** @typedef {{thickness_mm: number, left: Point[], right: Point[], frames: Frame[]}} Motion */
-/** @typedef {{tool: string, phase: string, included_angle_deg: number, punch_travel_mm: number, distance_mm: number, on_sheet: Point, on_tool: Point, flat: number|null}} Near */
+/** @typedef {{tool: string, phase: string, included_angle_deg: number, punch_travel_mm: number, distance_mm: number, on_sheet: Point, on_tool: Point, flat: number|null, flat_name?: string}} Near */
 
 /** The moment at a share of the motion. @param {Motion} motion @param {number} share @returns {Frame} */
 export function momentAt({ frames }, share) {

@@ -18,7 +18,9 @@ import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
 import { smallPoses } from "../app/view/small_poses.js";
 import { wayWords } from "../app/view/step_moments.js";
 import { trialLine } from "../app/view/trials.js";
-import { sectionDrawing, tidyLength } from "../drawing/section.js";
+import { boxSize, isBox } from "../drawing/box.js";
+import { finishedDrawing, flatDrawing } from "../drawing/part.js";
+import { tidyLength } from "../drawing/section.js";
 
 /** @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string, busy: boolean, fault: string}} Around what the shop and this device know about the card */
 
@@ -100,11 +102,11 @@ function cardScreen(card, around, take) {
       ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
       ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
       ${start(card, stops.length > 0)}
-      <section class="panel card-picture" aria-label="What it becomes">${sectionDrawing(plan, { tallest: innerHeight * 0.34 })}</section>
+      <section class="panel card-picture" aria-label="What it becomes">${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}</section>
       ${links(card)}
     </div>
     <div class="card-body">
-      <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}</section>
+      <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}${isBox(plan) ? flatDrawing(plan.blank, { tallest: 420 }) : nothing}</section>
       <section class="panel card-steps"><h2>Steps</h2>${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}</section>
       ${saysOrder(plan) ? html`<section class="panel card-order"><h2>Order</h2>${orderPanel(plan, linkTo(card.code))}</section>` : nothing}
       ${others.length ? html`<section class="panel card-watch"><h2>What to watch</h2>${checkList(others)}</section>` : nothing}
@@ -126,7 +128,8 @@ function start({ code, plan }, stopped) {
 function whatItIs({ part, plan }, metal) {
   const gauge = plan.thickness_gauge ? ` (${plan.thickness_gauge})` : "";
   const bends = part.bends.length === 1 ? "1 bend" : `${part.bends.length} bends`;
-  return `${metal}, ${tidyLength(part.thickness_mm)} ${lengthUnit()}${gauge}, ${tidyLength(part.bend_length_mm)} ${lengthUnit()} long, ${bends}`;
+  const size = isBox(plan) ? `box ${boxSize(plan.folded)}` : `${tidyLength(part.bend_length_mm)} ${lengthUnit()} long`;
+  return `${metal}, ${tidyLength(part.thickness_mm)} ${lengthUnit()}${gauge}, ${size}, ${bends}`;
 }
 
 /** @param {any} order */
@@ -140,7 +143,7 @@ function stepList(card) {
         <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
         <span class="code">${words(angle(step.included_angle_deg))}</span>
         <span class="more">${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}</span>
-        ${step.turn_over || step.turn_end ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>` : nothing}
+        ${step.turn_over || step.turn_end || step.turn_quarter ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>` : nothing}
         ${wayWords(step, { short: true })}
         ${step.drawing ? smallPoses(step) : nothing}
       </a></li>`,

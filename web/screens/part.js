@@ -8,7 +8,7 @@ import { readList } from "../app/crib.js";
 import { newestAnswer } from "../app/newest.js";
 import { notice } from "../app/notices.js";
 import { clearDraft, keepDraft, keptDraft } from "../app/part_draft.js";
-import { emptyPart, formFromPart, gaps, partRequest, typedOrder } from "../app/part_form.js";
+import { asBox, emptyPart, formFromPart, gaps, partRequest, typedOrder } from "../app/part_form.js";
 import { saveNewCard, saveRevision } from "../app/part_save.js";
 import { go } from "../app/router.js";
 import { plainCode } from "../app/codes.js";
@@ -30,6 +30,7 @@ export async function show(visit) {
   visit.render(loading(from ? "Fetching the card…" : "Looking into the shop…"));
   const { items: metals } = await readList("metals", visit.signal);
   const start = await startingPoint(from, metals, visit.signal);
+  if (!from && visit.query.get("shape") === "box") start.form = asBox(start.form, true);
 
   const state = {
     ...start,
@@ -184,7 +185,7 @@ export async function show(visit) {
         </div>
         <div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
           ${state.plan && !settled && !state.busy ? html`<p class="stale-note">The plan of the last section that was whole:</p>` : nothing}
-          ${state.plan ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) }) : howTo}</div>
+          ${state.plan ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) }) : state.form.box ? howToBox : howTo}</div>
       </div>`);
     if (!state.busy) visit.ready();
   }
@@ -197,6 +198,10 @@ export async function show(visit) {
 const howTo = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>
   Type the flats from the left end to the right, and between them how far each bend is open: 90° is square, 180° flat.
   Up turns what follows upwards. Blank, bend lines, tools and steps stand here as soon as the section is whole.</div>`;
+
+const howToBox = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>
+  Choose what it is like, type the base and the walls, outside measures. Blank with reliefs, bend lines, tools, pieces and
+  steps stand here as soon as the box is whole; left and right are bent first, then front and back between them.</div>`;
 
 /** Enter goes to the next box: a card is saved by its button, never by a slip. @param {KeyboardEvent} event */
 function enterGoesOn(event) {

@@ -8,6 +8,7 @@ import { onSettings } from "../app/settings.js";
 import { keptCard } from "../app/store.js";
 import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
+import { boxStep } from "../app/view/box_step.js";
 import { checkList } from "../app/view/checks.js";
 import { lie } from "../app/view/lie.js";
 import { firstLook, motionPlayer } from "../app/view/motion_player.js";
@@ -102,7 +103,7 @@ function stepScreen(card, step, drawn) {
       <section class="step-picture" aria-label="Drawing">${drawn()}</section>
       <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
       <section class="step-with" aria-label="Tools">
-        ${tools(step)}
+        ${tools(step)} ${boxStep(card.plan, step)}
         ${originWords(step.origin) ? html`<p class="hint origins" data-test="origins">${originWords(step.origin)}</p>` : nothing}
       </section>
     </div>

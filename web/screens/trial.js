@@ -14,7 +14,7 @@ import { focusFirstWrong } from "../app/view/field.js";
 import { stepTop } from "../app/view/setting.js";
 import { trialForm } from "../app/view/trial_form.js";
 import { trialResult } from "../app/view/trial_result.js";
-import { sectionDrawing } from "../drawing/section.js";
+import { finishedDrawing } from "../drawing/part.js";
 import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
@@ -76,7 +76,7 @@ function trialScreen(card, step, state, draw) {
     ${stepTop(card, step)}
     <div class="trial-body">
       ${state.result ? trialResult(card, step, state.result, { again, keep }) : trialForm(card, step, state, { save, draw })}
-      <aside class="trial-aside" aria-label="Which bend">${sectionDrawing(card.plan, { mark: step.bend })}</aside>
+      <aside class="trial-aside" aria-label="Which bend">${finishedDrawing(card.plan, { mark: step.bend })}</aside>
     </div>
   </article>`;
 }

@@ -8,9 +8,10 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
-from flangebook.bending.box import ENDS_OF, Pair, bends_of, renamed, section_of
+from flangebook.bending.box import ENDS_OF, Pair, bends_of, flat_name, renamed, section_of
 from flangebook.bending.checks import Check
 from flangebook.planning.answer import JsonDict, check_json, maybe, number
 from flangebook.planning.box_plan import PlannedBox
@@ -34,6 +35,7 @@ def merged_steps(found: PlannedBox) -> list[JsonDict]:
     flats = 0
     for pair, plan in found.plans.items():
         before, first = len(steps), True
+        names = Flats(found, pair, flats)
         for i, step in enumerate(plan["steps"]):
             line, walled = lines[pair, step["bend"]], found.walled[pair, i]
             bend = numbers[pair, step["bend"]]
@@ -56,7 +58,7 @@ def merged_steps(found: PlannedBox) -> list[JsonDict]:
                     "clear_between_mm": maybe(walled.clear_mm),
                     "sides_near": near_of(walled),
                     "checks": [c for c in said if not _said_better(c)],
-                    **_over(step, flats),
+                    **_over(step, names),
                 }
             )
             first = False
@@ -69,23 +71,35 @@ def _planned_length(plan: JsonDict) -> float:
     return float(plan["part"]["bend_length_mm"])
 
 
-def _over(step: JsonDict, flats: int) -> JsonDict:
+@dataclass(frozen=True, slots=True)
+class Flats:
+    """The flats of a section in the box: how many come before them, and what they are called."""
+
+    found: PlannedBox
+    pair: Pair
+    before: int
+
+    def further(self, near: JsonDict | None) -> JsonDict | None:
+        """What speaks of a flat of the section, speaking of the box's."""
+        if near is None:
+            return None
+        name = flat_name(self.found.box, self.pair, near["flat"])
+        return {**near, "flat": near["flat"] + self.before, "flat_name": name}
+
+
+def _over(step: JsonDict, flats: Flats) -> JsonDict:
     """What speaks of flats by number, the numbers counted over the box."""
     moved: JsonDict = {}
     if step.get("gauges_flat") is not None:
-        moved["gauges_flat"] = step["gauges_flat"] + flats
+        moved["gauges_flat"] = step["gauges_flat"] + flats.before
     clear = step.get("clearance")
     if clear is not None:
         moved["clearance"] = {
             **clear,
-            "nearest": _further(clear["nearest"], flats),
-            "hits": [_further(one, flats) for one in clear["hits"]],
+            "nearest": flats.further(clear["nearest"]),
+            "hits": [flats.further(one) for one in clear["hits"]],
         }
     return moved
-
-
-def _further(near: JsonDict | None, flats: int) -> JsonDict | None:
-    return None if near is None else {**near, "flat": near["flat"] + flats}
 
 
 def _segments(found: PlannedBox, pair: Pair, i: int) -> JsonDict:

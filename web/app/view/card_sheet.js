@@ -1,12 +1,13 @@
 // The card as a sheet of paper: the head, the blank, what to fetch, the steps, what to watch.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { blankDrawing } from "../../drawing/blank.js";
-import { sectionDrawing, tidyLength } from "../../drawing/section.js";
+import { boxSize, isBox } from "../../drawing/box.js";
+import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
+import { tidyLength } from "../../drawing/section.js";
 import { smallPoses } from "./small_poses.js";
 import { settingOf } from "../cards.js";
 import { angle, byName, force, length, lengthUnit, mass, words } from "../units.js";
 import { flag } from "./checks.js";
-import { moveSign } from "./lie.js";
+import { gaugedWords, moveSign } from "./lie.js";
 import { place, segments } from "./plan.js";
 import { wayWords } from "./step_moments.js";
 import { day } from "./when.js";
@@ -20,8 +21,8 @@ export function cardSheet(card, metal) {
   const remarks = collect(plan.checks);
   return html`<article class="card-sheet ${plan.steps.length < 4 ? "few" : plan.steps.length > 5 ? "many" : ""}" data-test="card-sheet">
     ${head(card, metal)}
-    <figure class="strip"><figcaption>Blank ${size(plan.blank.length_mm)} × ${size(plan.blank.width_mm)}, ${words(mass(plan.blank.mass_kg))}. Bend lines from the left end.</figcaption>
-      ${blankDrawing(plan.blank, { pixels: 960, tallest: 40, test: "sheet-blank" })}</figure>
+    <figure class="strip ${isBox(plan) ? "of-box" : ""}"><figcaption>Blank ${size(plan.blank.length_mm)} × ${size(plan.blank.width_mm)}, ${words(mass(plan.blank.mass_kg))}. ${isBox(plan) ? linesWords(plan) : "Bend lines from the left end."}</figcaption>
+      ${flatDrawing(plan.blank, isBox(plan) ? { pixels: 520, tallest: 250, test: "sheet-blank" } : { pixels: 960, tallest: 40, test: "sheet-blank" })}</figure>
     ${fetchTable(plan)}
     ${stepTable(card, remarks)}
     ${remarkList(remarks)}
@@ -32,6 +33,14 @@ export function cardSheet(card, metal) {
 /** @param {number} mm @returns {string} */
 const size = (mm) => words({ text: tidyLength(mm), unit: lengthUnit() });
 
+/** Where a box's bend lines lie. @param {any} plan @returns {string} */
+function linesWords({ blank }) {
+  const at = (/** @type {any} */ line) => `${line.bend} ${tidyLength(blank.bend_lines.find((/** @type {any} */ one) => one.bend === line.bend).at_mm)}`;
+  const of = (/** @type {string[]} */ sides) => blank.lines.filter((/** @type {any} */ line) => sides.includes(line.side)).map(at).join(", ");
+  const [across, along] = [of(["left", "right"]), of(["front", "back"])];
+  return [across && `Bends from the left end: ${across}.`, along && `From the front end: ${along}.`, "Inside up."].filter(Boolean).join(" ");
+}
+
 /** @param {any} card @param {string} metal */
 function head(card, metal) {
   const { part, plan } = card;
@@ -39,11 +48,11 @@ function head(card, metal) {
     <div>
       <h2>${card.title}</h2>
       <p class="big-code" data-test="sheet-code">${card.display_code}</p>
-      <p><b>${metal}, ${size(part.thickness_mm)}${plan.thickness_gauge ? html` (${plan.thickness_gauge})` : nothing}</b>, bend length ${size(part.bend_length_mm)}.</p>
+      <p><b>${metal}, ${size(part.thickness_mm)}${plan.thickness_gauge ? html` (${plan.thickness_gauge})` : nothing}</b>, ${isBox(plan) ? `box ${boxSize(plan.folded)}` : html`bend length ${size(part.bend_length_mm)}`}.</p>
       <p>Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.</p>
       ${card.note ? html`<p class="note">${card.note}</p>` : nothing}
     </div>
-    ${plan.section ? sectionDrawing({ section: plan.section, part }, { pixels: 440, tallest: 280, test: "sheet-section" }) : nothing}
+    ${plan.section ? finishedDrawing({ ...plan, part }, { pixels: 440, tallest: 280, test: "sheet-section" }) : nothing}
     <img class="qr" src="/api/v1/cards/${card.code}/qr.svg" alt="QR code that opens this card" data-test="sheet-qr"
       @error=${(/** @type {Event} */ event) => /** @type {HTMLElement} */ (event.target).setAttribute("hidden", "")}>
   </header>`;
@@ -76,12 +85,12 @@ function stepTable(card, remarks) {
 function stepRow(card, step, remarks, flats) {
   const setting = settingOf(card, step);
   return html`<tr data-test="sheet-step-${step.number}">
-    <th scope="row"><span class="number">${step.number}</span> bend ${step.bend} ${step.direction}${step.operation && step.operation !== "bend" ? html`<br>${step.operation}` : nothing}</th>
+    <th scope="row"><span class="number">${step.number}</span> bend ${step.bend} ${step.side ?? ""} ${step.direction}${step.operation && step.operation !== "bend" ? html`<br>${step.operation}` : nothing}</th>
     <td class="picture">${step.drawing ? smallPoses(step) : "no drawing"}</td>
     <td class="figures-cell">X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br>R <b>${length(step.gauge_r_mm).text}</b>${hits(step)}</td>
     <td class="figures-cell"><b>${words(angle(setting.set_angle_deg))}</b><br>depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br>
       <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
-    <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${step.gauged_end} end (flat ${step.gauged_end === "left" ? 1 : flats}) to the gauge` : ""}.</span>${wayWords(step, { short: true })}</td>
+    <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${gaugedWords(step, flats)} to the gauge` : ""}.</span>${wayWords(step, { short: true })}</td>
     <td>${byLevel(remarks)}</td>
     <td class="pen"><span>${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"} wanted</span></td>
   </tr>`;

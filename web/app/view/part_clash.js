@@ -1,6 +1,7 @@
 // A card that somebody else saved meanwhile: theirs and mine side by side, nothing lost either way.
 import { html } from "/vendor/lit-html/lit-html.js";
-import { sectionDrawing } from "../../drawing/section.js";
+import { finishedDrawing } from "../../drawing/part.js";
+import { boxBoxes } from "../box_form.js";
 import { formFromPart } from "../part_form.js";
 import { wishesWords } from "../wishes_form.js";
 import { flag } from "./checks.js";
@@ -22,7 +23,7 @@ export function partClash(theirs, mine, { saveMine, takeTheirs, saveAsNew }) {
         ? differences.map(({ label, theirs: saved, mine: typed }) => html`<tr><td>${label}</td><td>${saved || "empty"}</td><td>${typed || "empty"}</td></tr>`)
         : html`<tr><td colspan="3">The part is the same. Something else of the card changed: its trials, settings or whether it is put away.</td></tr>`}</tbody>
     </table></div>
-    <figure class="theirs"><figcaption>As saved now</figcaption>${sectionDrawing({ section: theirs.plan.section, part: theirs.plan.part }, { pixels: 330, tallest: 260, test: "theirs-section" })}</figure></div>
+    <figure class="theirs"><figcaption>As saved now</figcaption>${finishedDrawing(theirs.plan, { pixels: 330, tallest: 260, test: "theirs-section" })}</figure></div>
     <div class="buttons">
       <button type="button" class="button next" data-test="save-mine" @click=${saveMine}>Save mine as the next revision</button>
       <button type="button" class="button" data-test="take-theirs" @click=${takeTheirs}>Take what is saved</button>
@@ -44,8 +45,9 @@ function boxesOf(form) {
     { label: "Grain", value: form.grain },
     { label: "Order", value: form.order?.join(", ") ?? "" },
     { label: "Order keeps to", value: wishesWords(form.wishes) },
-    ...form.flats.map((flat, i) => ({ label: `Flat ${i + 1}`, value: flat })),
-    ...form.bends.map((bend, i) => ({ label: `Bend ${i + 1}`, value: [bend.kind === "bend" ? `${bend.angle}°` : bend.kind.replace("_", " "), bend.direction, bend.radius && `radius ${bend.radius}`, bend.gap && `gap ${bend.gap}`].filter(Boolean).join(", ") })),
+    ...(form.box ? [...boxBoxes(form.box).map(([, label, value]) => ({ label: `${label[0].toUpperCase()}${label.slice(1)}`, value })), { label: "Corners", value: `${form.box.corner}, relief ${form.box.relief} ${form.box.reliefSize} ${form.box.gap}`.trim() }, { label: "Sides", value: form.box.there.join(", ") }] : []),
+    ...(form.box ? [] : form.flats).map((flat, i) => ({ label: `Flat ${i + 1}`, value: flat })),
+    ...(form.box ? [] : form.bends).map((bend, i) => ({ label: `Bend ${i + 1}`, value: [bend.kind === "bend" ? `${bend.angle}°` : bend.kind.replace("_", " "), bend.direction, bend.radius && `radius ${bend.radius}`, bend.gap && `gap ${bend.gap}`].filter(Boolean).join(", ") })),
     ...form.holes.map((hole, i) => ({ label: `Hole ${i + 1}`, value: `flat ${hole.flat}, at ${hole.position}, size ${hole.diameter}` })),
   ];
 }

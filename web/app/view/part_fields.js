@@ -2,7 +2,10 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { length, words } from "../units.js";
-import { field, pick } from "./field.js";
+import { asBox } from "../part_form.js";
+import { boxBoxes, boxCalled } from "../box_form.js";
+import { boxFields } from "./box_fields.js";
+import { choice, field, pick } from "./field.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
 import { sectionRows } from "./section_rows.js";
 import { WISH_CALLED, WISH_FIELDS, wishesFields } from "./wishes_fields.js";
@@ -15,17 +18,22 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
   const known = metals.some(({ code }) => code === form.metal);
   /** @type {[string, string][]} */
   const choices = [...(known ? [] : [/** @type {[string, string]} */ ([form.metal, form.metal ? `${form.metal} (not in the shop)` : "Choose"])]), ...metals.map(({ code, name }) => /** @type {[string, string]} */ ([code, name]))];
+  const { box } = form;
   return html`
+    ${choice({ name: "shape", label: "What it is", value: box ? "box" : "section", options: [["section", "Section"], ["box", "Box or tray"]], change: (shape) => change(asBox(form, shape === "box")) })}
     ${field({ next: true, name: "title", label: "Name of the part", value: form.title, wrong: wrongAt(errors, "title"), change: (title) => change({ ...form, title }) })}
     ${pick({ name: "metal", label: "Metal", value: form.metal, options: choices, wrong: wrongAt(errors, "metal"), change: (metal) => change({ ...form, metal }) })}
     <div class="fields">
       ${field({ next: true, name: "thickness_mm", label: "Thickness", unit: form.unit, placeholder: "3 or 16 ga", hint: plan ? understood(plan, form.thickness) : "", value: form.thickness, wrong: wrongAt(errors, "thickness_mm"), change: (thickness) => change({ ...form, thickness }) })}
-      ${field({ next: true, name: "bend_length_mm", label: "Bend length", unit: form.unit, value: form.length, wrong: wrongAt(errors, "bend_length_mm"), change: (length) => change({ ...form, length }) })}
+      ${box ? nothing : field({ next: true, name: "bend_length_mm", label: "Bend length", unit: form.unit, value: form.length, wrong: wrongAt(errors, "bend_length_mm"), change: (length) => change({ ...form, length }) })}
     </div>
-    <h2>Section, left to right <small>${form.unit}</small></h2>
-    ${conventionField(form, change)} ${sectionRows(form, errors, change)}
-    <h2>More, if it matters</h2>
-    ${grainField(form, errors, change)} ${holesField(form, errors, change)} ${orderField(form, plan?.order?.sequence, errors, change)}
+    ${box
+      ? html`${boxFields({ ...form, box }, errors, change)}
+          <h2>More, if it matters</h2>${conventionField(form, change)}`
+      : html`<h2>Section, left to right <small>${form.unit}</small></h2>
+          ${conventionField(form, change)} ${sectionRows(form, errors, change)}
+          <h2>More, if it matters</h2>
+          ${grainField(form, errors, change)} ${holesField(form, errors, change)} ${orderField(form, plan?.order?.sequence, errors, change)}`}
     ${wishesFields(form, errors, change)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
@@ -43,6 +51,7 @@ function understood({ part, thickness_gauge: gauge }, typed) {
 
 /** Every box by its name. @param {PartForm} form @returns {string[]} */
 export function fieldNames(form) {
+  if (form.box) return ["title", "metal", "thickness_mm", ...boxBoxes(form.box).map(([name]) => name), "box.relief_mm", "box.gap_mm", "wishes.margin_mm", "note", "reason"];
   return [
     "title", "metal", "thickness_mm", "bend_length_mm",
     ...form.flats.map((_, i) => `flats_mm.${i}`),
@@ -60,6 +69,7 @@ const CALLED = {
 
 /** "bends.1.included_angle_deg" as a person says it. @param {string} name @returns {string} */
 export function calledOf(name) {
+  if (name.startsWith("box")) return boxCalled(name);
   const [list, index, leaf] = name.split(".");
   if (list === "wishes") return WISH_CALLED[index] ?? "Order";
   if (index === undefined) return CALLED[list] ?? list;

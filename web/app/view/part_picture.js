@@ -1,6 +1,6 @@
 // The section while it is typed: the last good drawing stays, faint, while something is not right.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { sectionDrawing } from "../../drawing/section.js";
+import { finishedDrawing } from "../../drawing/part.js";
 import { Problem, Unreachable } from "../api.js";
 import { length, words } from "../units.js";
 import { flag } from "./checks.js";
@@ -13,7 +13,7 @@ import { faultWords } from "./wrong.js";
  */
 export function partPicture({ plan, error, busy }, { open, stale }) {
   return html`<div class="part-picture ${plan && stale ? "stale" : ""}" data-test="picture" data-stale=${String(stale)}>
-    ${plan?.section ? sectionDrawing(plan, innerWidth < 1000 ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: Math.min(860, innerWidth - 560), tallest: 440 }) : nothing}
+    ${plan?.section ? finishedDrawing(plan, innerWidth < 1000 ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: Math.min(860, innerWidth - 560), tallest: 440 }) : nothing}
     <p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, open)}</p>
   </div>`;
 }
@@ -34,6 +34,6 @@ function said(plan, error, busy, open) {
   if (error instanceof Problem) return `Not right yet. ${firstFault(error)}`;
   if (error) return String(error);
   if (!plan) return busy ? "Working it out…" : "";
-  const blank = `Blank ${words(length(plan.blank.length_mm, { digits: 2 }))}`;
+  const blank = plan.blank.outline ? `Blank ${length(plan.blank.length_mm, { digits: 2 }).text} × ${words(length(plan.blank.width_mm, { digits: 2 }))}` : `Blank ${words(length(plan.blank.length_mm, { digits: 2 }))}`;
   return html`${blank} ${plan.worst === "ok" ? nothing : flag(plan.worst)}`;
 }

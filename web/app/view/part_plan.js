@@ -1,6 +1,6 @@
 // The plan under the part: what to cut, what to fetch, what to do, what may go wrong.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { blankDrawing } from "../../drawing/blank.js";
+import { flatDrawing } from "../../drawing/part.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
@@ -17,7 +17,7 @@ export function partPlan(plan, { save, order }) {
     ${urgentFindings(plan.checks)}
     <section><h2>Blank</h2>
       <div class="columns">
-        <div>${blankFigures(plan.blank)}${blankDrawing(plan.blank, { pixels: innerWidth < 1000 ? innerWidth - 24 : 560 })}</div>
+        <div>${blankFigures(plan.blank)}${flatDrawing(plan.blank, { pixels: innerWidth < 1000 ? innerWidth - 24 : 560 })}</div>
         <div>
           ${blankTable(plan.blank)} ${otherAllowances(plan.blank.bend_lines)}
           <div class="buttons">

@@ -4,7 +4,7 @@ import { placeWords } from "../crib.js";
 import { angle, force, length, mass, words } from "../units.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
-import { moveSign } from "./lie.js";
+import { gaugedWords, moveSign } from "./lie.js";
 import { wayWords } from "./step_moments.js";
 
 /** @typedef {{kind: string, code: string, name: string, tray: string, slot: string, condition: string, segments_mm: number[], segments_total_mm: number|null, rating_kn_per_m: number|null, steps: number[]}} Tool */
@@ -63,7 +63,10 @@ export function blankFigures(blank) {
       test: "blank-length",
       band: same ? null : [length(blank.length_mm_low, { digits: 2 }), length(blank.length_mm_high, { digits: 2 })],
     })}
-    ${figure("Blank width", length(blank.width_mm), { test: "blank-width" })}
+    ${figure("Blank width", length(blank.width_mm, blank.outline ? { digits: 2 } : {}), {
+      test: "blank-width",
+      band: blank.width_mm_low === undefined || blank.width_mm_low === blank.width_mm_high ? null : [length(blank.width_mm_low, { digits: 2 }), length(blank.width_mm_high, { digits: 2 })],
+    })}
     ${figure("Mass", mass(blank.mass_kg), { test: "blank-mass" })}
   </div>`;
 }
@@ -82,29 +85,37 @@ export function blankTable(blank) {
     ["K-factor", (line) => (typeof line.k_factor === "number" ? line.k_factor.toFixed(2) : "–")],
   ];
   return html`<div class="lines-frame"><table class="blank-table stacks" role="table" data-test="bend-lines">
-    <caption>Bend lines, ${length(0).unit} from the left end</caption>
+    <caption>Bend lines, ${length(0).unit} from ${blank.lines ? "the left end; front and back from the front end" : "the left end"}</caption>
     <thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">Bend</th>${columns.map(([head]) => html`<th role="columnheader" scope="col" class="number">${head}</th>`)}</tr></thead>
     <tbody role="rowgroup">${blank.bend_lines.map(
       (/** @type {any} */ line) => html`<tr role="row" data-bend=${line.bend}>
-        <th role="rowheader" scope="row">${line.bend} ${line.direction}</th>
+        <th role="rowheader" scope="row">${line.bend} ${sideOf(blank, line)}${line.direction}</th>
         ${columns.map(([head, show], i) => html`<td role="cell" class="number" data-head=${head} data-test=${i === 0 ? "line-at" : nothing}>${show(line)}</td>`)}
       </tr>`,
     )}</tbody>
   </table></div>`;
 }
 
+/** @param {any} blank @param {any} line @returns {string} */
+function sideOf({ lines }, { bend }) {
+  const side = lines?.find((/** @type {any} */ one) => one.bend === bend)?.side;
+  return side ? `${side} ` : "";
+}
+
 /** Which way the sheet goes in: what to do with it since the step before, then how it lies. @param {any} step @param {number} [flats] */
 export function handling(step, flats = 0) {
-  const turned = step.turn_over || step.turn_end;
-  const flat = flats ? ` (flat ${step.gauged_end === "left" ? 1 : flats})` : "";
+  const turned = step.turn_over || step.turn_end || step.turn_quarter;
   const against = step.gauged_against && step.gauged_against !== "flat edge" ? `, against the ${step.gauged_against}` : "";
-  const end = step.gauged_end ? `${step.gauged_end === "left" ? "Left" : "Right"} end${flat} to the gauge${against}, ` : "";
+  const end = step.gauged_end ? `${capital(gaugedWords(step, flats))} to the gauge${against}, ` : "";
   return html`<span class="handling">
-    ${turned ? html`<span class="turn" data-test="turn" data-over=${String(step.turn_over)} data-end=${String(step.turn_end)}>${moveSign(step)}</span> ` : nothing}
+    ${turned ? html`<span class="turn" data-test="turn" data-quarter=${String(Boolean(step.turn_quarter))} data-over=${String(step.turn_over)} data-end=${String(step.turn_end)}>${moveSign(step)}</span> ` : nothing}
     ${wayWords(step, { short: true })}
     ${end}${step.inside_face === "up" ? "top" : "bottom"} face up.${hits(step)}
   </span>`;
 }
+
+/** @param {string} text */
+const capital = (text) => text[0].toUpperCase() + text.slice(1);
 
 /** A large radius in many small bends. @param {any} step */
 function hits({ hits: many }) {
@@ -116,7 +127,8 @@ function hits({ hits: many }) {
 /** What a step does, in words. @param {any} step @returns {string} */
 export function stepName(step) {
   const what = step.operation && step.operation !== "bend" ? step.operation : "bend";
-  return what === "bend" ? `Bend ${step.bend}` : `Bend ${step.bend}, ${what}`;
+  const name = step.side ? `Bend ${step.bend}, ${step.side}` : `Bend ${step.bend}`;
+  return what === "bend" ? name : `${name}, ${what}`;
 }
 
 /** A set value with its band under it. @param {any} step @param {string} name @param {(value: number|null) => import("../units.js").Shown} show */

@@ -1,6 +1,7 @@
 // An older state of a card, whole: what it was, its settings, its steps.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { sectionDrawing } from "../../drawing/section.js";
+import { boxSize, isBox } from "../../drawing/box.js";
+import { finishedDrawing } from "../../drawing/part.js";
 import { angle, length, words } from "../units.js";
 import { checkList } from "./checks.js";
 import { stepsTable } from "./plan.js";
@@ -8,8 +9,8 @@ import { stepsTable } from "./plan.js";
 /** @param {any} snapshot */
 export function revisionView({ title, note, part, plan, settings }) {
   return html`<div class="revision-view" data-test="snapshot">
-    <p><b>${title}</b>, ${words(length(part.thickness_mm, { digits: 2 }))}, ${words(length(part.bend_length_mm))} long${note ? html`. ${note}` : nothing}</p>
-    ${sectionDrawing(plan)}
+    <p><b>${title}</b>, ${words(length(part.thickness_mm, { digits: 2 }))}, ${isBox(plan) ? boxSize(plan.folded) : `${words(length(part.bend_length_mm))} long`}${note ? html`. ${note}` : nothing}</p>
+    ${finishedDrawing(plan)}
     ${settings.length
       ? html`<ul class="changes">${settings.map(
           (/** @type {any} */ one) => html`<li>Step ${one.step} set at ${words(angle(one.set_angle_deg))}, depth ${words(length(one.punch_depth_mm, { digits: 2 }))}: ${one.reason}</li>`,

@@ -35,7 +35,7 @@ export function nearWords(step) {
   if (!near) return `Nothing comes within ${words(length(FAR_MM, { digits: 0 }))} of the part.`;
   const size = words(length(Math.abs(near.distance_mm)));
   const wanted = typeof clearance.needed_mm === "number" ? `, ${words(length(clearance.needed_mm))} wanted` : "";
-  const flat = near.flat ? `Flat ${near.flat}` : "The part";
+  const flat = near.flat_name ? `${near.flat_name[0].toUpperCase()}${near.flat_name.slice(1)}` : near.flat ? `Flat ${near.flat}` : "The part";
   if (near.distance_mm <= 0) return `${flat} runs ${size} into the ${thing(near.tool)}, ${when(near)}.`;
   return `Closest: ${flat.toLowerCase()} is ${size} from the ${thing(near.tool)}, ${when(near)}${clearance.hits?.length ? wanted : ""}.`;
 }

@@ -136,6 +136,7 @@ Near = answer(
     on_sheet=ma.fields.List(number()),
     on_tool=ma.fields.List(number()),
     flat=whole(),
+    flat_name=sometimes(text()),
 )
 Clearance = answer(
     "Clearance",

@@ -1,0 +1,18 @@
+// The finished part and its blank, whatever it is: a section or a box.
+import { boxBlankDrawing, foldedDrawing, isBox } from "./box.js";
+import { blankDrawing } from "./blank.js";
+import { sectionDrawing } from "./section.js";
+
+/**
+ * @param {any} plan @param {{pixels?: number, tallest?: number, test?: string, mark?: number}} [how] mark: a bend to stress
+ */
+export function finishedDrawing(plan, { mark = 0, ...how } = {}) {
+  if (!isBox(plan)) return sectionDrawing(plan, { mark, ...how });
+  const side = plan.blank.lines.find((/** @type {any} */ line) => line.bend === mark)?.side ?? "";
+  return foldedDrawing(plan.folded, { ...how, mark: side });
+}
+
+/** @param {any} blank @param {{pixels?: number, tallest?: number, test?: string}} [how] */
+export function flatDrawing(blank, how = {}) {
+  return blank.outline ? boxBlankDrawing(blank, how) : blankDrawing(blank, how);
+}
