@@ -64,4 +64,4 @@ def reach_through_bend(
             lows[open_], highs[open_] = middle, b
             lows[open_ + 1], highs[open_ + 1] = a, middle
             open_ += 2
-    return float(best)
+    return float(best + FINE_MM)
