@@ -13,7 +13,8 @@ What is wanted of a piece of sheet:
 - the part may touch itself;
 - everything else keeps the margin from everything.
 
-To touch is to run in by no more than TOUCH_MM. A *slack* is the distance beyond what is wanted.
+To touch is to run in by no more than TOUCH_MM; two pieces of sheet may each be run into by as
+much. A *slack* is the distance beyond what is wanted.
 """
 
 from __future__ import annotations
@@ -35,6 +36,8 @@ Array = NDArray[np.float64]
 TOUCH_MM = 0.03
 CAP_MM = 0.08
 """Slacks above this are not told apart, unless asked for."""
+SURE_MM = 0.012
+"""What may touch and, drawn in, is further apart than this touches at most."""
 DEEP_MM = -0.08
 """Nor are slacks below this."""
 FINE_MM = 0.003
@@ -164,7 +167,8 @@ class Query:
     """A piece against one tool through one motion.
 
     at_back: the wing is the one at the gauge. phase: "bend", "approach" (flat, the punch rises
-    by ``rise``) or "withdrawal" (the same, bent). touch: it may touch.
+    by ``rise``), "withdrawal" (the same, bent) or "sprung back" (the same, at ``let_go``).
+    touch: it may touch.
     """
 
     piece: Piece
@@ -177,6 +181,7 @@ class Query:
     phase: str = "bend"
     rise: float = 0.0
     name: str = ""
+    let_go: float = 0.0
 
 
 @dataclass
@@ -237,7 +242,8 @@ def batch_of(queries: Sequence[Query], cap_mm: float) -> Batch:
     sink = motion["shift_x"] / np.cos(theta) ** 2 * motion["scale"]
     turning = furthest + motion["radius"] + motion["take"] * (1.0 + 0.5 / theta)
     speed = turning + np.where(upper, 0.0, sink)
-    end = np.array([q.phase == "withdrawal" for q in queries])
+    held = {"withdrawal": lambda q: q.motion.theta, "sprung back": lambda q: q.let_go}
+    fixed = [held[q.phase](q) if q.phase in held else 0.0 for q in queries]
     return Batch(
         rings=rings,
         run=np.array([q.piece.group == 0 for q in queries]),
@@ -247,7 +253,7 @@ def batch_of(queries: Sequence[Query], cap_mm: float) -> Batch:
         bounds=np.array([q.tool.bounds for q in queries]),
         wanted=np.array([q.wanted for q in queries]),
         span=np.where(bending, theta, [q.rise for q in queries]),
-        fixed=np.where(bending, np.nan, np.where(end, theta, 0.0)),
+        fixed=np.where(bending, np.nan, fixed),
         exact_within=4.0 + cap_mm,
         motion=motion,
         speed=np.where(bending, speed, 1.0),
@@ -358,10 +364,14 @@ class Oracle:
         look = (at, at_back, pair, rising)
         if look not in self._slacks:
             self.look([look[:3]], rising=rising)
-            found: Slacks = {} if rising else {"sheet": self.self_slack(at)}
-            for key, _ in self._queries(at, at_back, pair, rising=rising):
-                name = str(key[1])
-                found[name] = min(found.get(name, self.cap_mm), self.known[key])
+            tools = self.tools[pair]
+            found: Slacks = {n: self.cap_mm for n, _ in (*tools.upper, *tools.lower)}
+            found |= {} if rising else {"sheet": self.self_slack(at)}
+            for key, query in self._queries(at, at_back, pair, rising=rising):
+                slack = self.known[key]
+                if query.touch and slack > SURE_MM:
+                    continue
+                found[query.name] = min(found.get(query.name, self.cap_mm), slack)
             self._slacks[look] = found
         return self._slacks[look]
 
@@ -380,7 +390,8 @@ class Oracle:
     ) -> Iterator[tuple[tuple[object, ...], Query]]:
         motion, tools = motion_of(self.problem, at[0], pair), self.tools[pair]
         margin, rise = float(self.problem.margin), float(self.problem.lift[pair])
-        phases = ("approach", "withdrawal") if rising else ("bend",)
+        let_go = min(abs(float(self.problem.angle[at[0]])) / 2.0, motion.theta)
+        phases = ("approach", "withdrawal", "sprung back") if rising else ("bend",)
         for piece in self.pieces(at):
             for name, tool in (*tools.upper, *(() if rising else tools.lower)):
                 upper = name in UPPER
@@ -390,7 +401,7 @@ class Oracle:
                 for phase in phases:
                     yield (piece.key, name, phase, at_back, pair), Query(
                         piece, motion, at_back, tool, upper, 0.0 if touch else margin, touch,
-                        phase, rise, name,
+                        phase, rise, name, let_go,
                     )  # fmt: skip
 
     def self_slack(self, at: Wing) -> float:
@@ -403,10 +414,10 @@ class Oracle:
             if pairs:
                 thin, full = (
                     [shapely.Polygon(r) for r in rings]
-                    for rings in ([a.thin for a, _ in pairs], [b.ring for _, b in pairs])
+                    for rings in ([a.thin for a, _ in pairs], [b.thin for _, b in pairs])
                 )
                 found = shapely.distance(thin, full)
-                self.known[key] = float(np.where(found > 0.0, found, -1.0).min())
+                self.known[key] = _touching(float(found.min()))
         return self.known[key]
 
     def meeting_slack(self, left: Wing, right: Wing, pair: int) -> float:
@@ -427,7 +438,7 @@ class Oracle:
             if key not in self.known:
                 self.known[key] = _meeting(a, b, motion)
             found = min(found, self.known[key])
-        return found
+        return _touching(found)
 
     def _may_cross(self, piece: Piece, motion: Motion, pair: int) -> bool:
         key = (piece.key, "crosses", pair)
@@ -436,6 +447,13 @@ class Oracle:
             least = path.at(np.linspace(0.0, motion.theta, 33), 1.0)[:, :, 0].min()
             self.known[key] = float(least < path.speed * motion.theta / 64.0)
         return bool(self.known[key])
+
+
+def _touching(apart: float) -> float:
+    """The slack of what may touch, from its distance when both are drawn in."""
+    if apart <= 0.0:
+        return -1.0
+    return CAP_MM if apart > SURE_MM else apart
 
 
 class _Path:
@@ -458,7 +476,7 @@ class _Path:
 
 def _meeting(one: Piece, two: Piece, motion: Motion) -> float:
     """How far apart a piece of the left wing and one of the right stay."""
-    paths = _Path(one.thin, one.group == 0, motion), _Path(two.ring, two.group == 0, motion)
+    paths = _Path(one.thin, one.group == 0, motion), _Path(two.thin, two.group == 0, motion)
 
     def apart(u: Array) -> Array:
         shapes = [shapely.polygons(p.at(u, m)) for p, m in zip(paths, (-1.0, 1.0), strict=True)]

@@ -21,13 +21,9 @@ from order_parts import DEEP, NARROW, TALL, problem_of
 from swept_oracle import Oracle, Query, Slacks, Wing, batch_of, motion_of, tools_of, wing
 
 from flangebook.bending.clearance.approach import approaches
-from flangebook.bending.clearance.wings import (
-    Sweeps,
-    approach_code,
-    new_sweeps,
-    wing_code,
-    wings_code,
-)
+from flangebook.bending.clearance.sheet_on_sheet import wings_code
+from flangebook.bending.clearance.sweeps import Sweeps, new_sweeps
+from flangebook.bending.clearance.wings import approach_code, wing_code
 from flangebook.bending.errors import FlangebookError
 from flangebook.bending.ordering import problem as bits
 from flangebook.bending.ordering.problem import LEFT, RIGHT, Problem, wing_set

@@ -54,6 +54,12 @@ def motion_of(problem: Problem, bend: int, pair: int) -> Motion:
 
 
 @kernel
+def released(problem: Problem, motion: Motion, bend: int) -> float:
+    """Theta when the bend has sprung back [rad]; a step that ends sharper later stays as it is."""
+    return float(min(0.5 * abs(problem.angle[bend]), motion.theta_max))
+
+
+@kernel
 def depth_at(motion: Motion, theta: float) -> float:
     """How deep the punch is at theta, from first touch [mm]."""
     across = motion.shoulder_x * math.tan(theta)

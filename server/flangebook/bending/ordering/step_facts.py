@@ -13,14 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from flangebook.bending.clearance.motion import motion_of
-from flangebook.bending.clearance.wings import (
-    Sweeps,
-    approach_code,
-    crossing_pieces,
-    new_sweeps,
-    wing_code,
-    wings_code,
-)
+from flangebook.bending.clearance.sheet_on_sheet import crossing_pieces, wings_code
+from flangebook.bending.clearance.sweeps import Sweeps, new_sweeps
+from flangebook.bending.clearance.wings import approach_code, wing_code
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.gauge_rule import gauge_place
 from flangebook.bending.ordering.problem import (

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import numpy as np
 
-from flangebook.bending.outline import tool_stack
 from flangebook.bending.ordering.problem import (
     BED,
     DIE,
@@ -15,6 +14,7 @@ from flangebook.bending.ordering.problem import (
     Floats,
     Ints,
 )
+from flangebook.bending.outline import tool_stack
 from flangebook.bending.ring import box
 from flangebook.bending.tooling import Die, Holder, Press, Punch, Ring
 

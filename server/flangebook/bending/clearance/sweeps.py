@@ -1,0 +1,49 @@
+"""What is known of pieces and wings, by key, so that nothing is looked at twice."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+import numpy as np
+
+from flangebook.bending.compiled import kernel
+from flangebook.bending.ordering.problem import Ints, Problem
+
+THROUGH_BEND, PAST_PUNCH, ON_ITSELF, CROSSING = range(4)
+"""What is known: a piece through the bend, past the rising punch, on its own wing; a wing over
+the bend's plane."""
+_ROOM = 1 << 17
+_SHIFT, _FIELD = 40, 21
+
+
+class Sweeps(NamedTuple):
+    """What is known of pieces, by key; where two keys fall on one place the later one stays.
+
+    keys: 0 is empty. codes: result bits.
+    """
+
+    keys: Ints
+    codes: Ints
+
+
+def new_sweeps(problem: Problem) -> Sweeps:
+    """Nothing known yet."""
+    room = 1 << 10
+    while room < _ROOM and room < 64 << len(problem.at):
+        room <<= 1
+    return Sweeps(np.zeros(room, np.int64), np.zeros(room, np.int64))
+
+
+@kernel
+def key_of(kind: int, what: int, made: int) -> int:
+    """One number for all that a code depends on; ``what`` below 2**21, ``made`` below 2**40."""
+    return ((kind << _FIELD | what) << _SHIFT | made) + 1
+
+
+@kernel
+def place_of(sweeps: Sweeps, key: int) -> int:
+    """Where what is known under a key is kept."""
+    mixed = key ^ (key >> 31)
+    mixed = (mixed * 668265263) ^ (key >> 17)
+    mixed ^= mixed >> 23
+    return int(mixed & (len(sweeps.keys) - 1))
