@@ -8,11 +8,14 @@ import socket
 import sqlite3
 import subprocess
 import sys
+import threading
 import time
 from pathlib import Path
 
 import pytest
 import requests
+
+from flangebook.serving import shop_server
 
 from .running import PATIENCE_S, command, run, serving
 
@@ -216,3 +219,19 @@ def test_the_installed_command_is_the_same(data: Path) -> None:
     done = run([str(Path(sys.executable).parent / name), "--version"])
     assert done.returncode == 0
     assert done.stdout.startswith("flangebook ")
+
+
+def test_the_order_search_is_made_ready_only_after_it_says_it_is_ready(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    said: list[str] = []
+    warmed = threading.Event()
+
+    def warm_up() -> None:
+        said.append(capsys.readouterr().out)
+        warmed.set()
+
+    monkeypatch.setattr("flangebook.bending.ordering.warm_up.warm_up", warm_up)
+    shop_server._ready("http://127.0.0.1:1", tmp_path)
+    assert warmed.wait(PATIENCE_S)
+    assert said[0].startswith("Flangebook is ready at http://127.0.0.1:1 ")
