@@ -95,11 +95,11 @@ def _cut_back(shape: BoxShape) -> Iterator[Check]:
             back = start - end.wanted_mm
             if back > SAME_MM:
                 found.setdefault((side, flat, round(back, 2)), []).append(neighbour)
-    for (side, flat, back), neighbours in found.items():
+    for (name, flat, back), neighbours in found.items():
         yield Check(
             "caution",
             "box-cut-back",
-            f"{side.capitalize()} flat {flat} is cut back by {{back_mm}} next to "
+            f"{name.capitalize()} flat {flat} is cut back by {{back_mm}} next to "
             f"{' and '.join(sorted(neighbours))}, so that the sides clear one another.",
             "Look at the corner in the drawing.",
             {"back_mm": back},
