@@ -24,7 +24,7 @@ ALWAYS = ("general-", "air-bending-only")
 SAID_BETTER = ("lifting", "punch-too-short", "die-too-short")
 """Findings of a section's plan that the box makes for itself."""
 FORCES = ("force_kn", "force_kn_low", "force_kn_high")
-COUNTS = ("seconds", "looked_at", "turn_overs", "turn_ends", "tool_changes", "slides")
+COUNTS = ("looked_at", "turn_overs", "turn_ends", "tool_changes", "slides")
 
 
 def merged_steps(found: PlannedBox) -> list[JsonDict]:

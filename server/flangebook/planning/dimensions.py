@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from flangebook.bending.checks import Check
 from flangebook.bending.part import Part
-from flangebook.bending.tolerance import expected_errors_mm
+from flangebook.bending.tolerance import expected_errors_mm, repeatability_mm
+from flangebook.bending.tooling import Press
 from flangebook.planning.answer import JsonDict, maybe, number
 from flangebook.planning.order_search import Searched
 from flangebook.planning.steps import PlannedStep
@@ -17,7 +18,7 @@ from flangebook.planning.steps import PlannedStep
 class Dimension:
     """A flat's outside dimension. error_mm: to be expected either way, None where the order is
     not known to be possible. step: that gives the flat its size; gauged_directly: the gauge
-    stands at the flat's other end then."""
+    stands at the flat's other end then. basis: what the error was counted with, in words."""
 
     flat: int
     wanted_mm: float
@@ -25,15 +26,17 @@ class Dimension:
     critical: bool
     gauged_directly: bool
     step: int
+    basis: str
 
 
 def dimensions(
-    part: Part, searched: Searched, steps: Sequence[PlannedStep]
+    part: Part, press: Press | None, searched: Searched, steps: Sequence[PlannedStep]
 ) -> tuple[Dimension, ...]:
     """Every flat's dimension, from the left end on; none of a part without bends."""
     errors = None
     if searched.problem is not None and searched.moves and not searched.refused:
         errors = expected_errors_mm(searched.problem, searched.moves)
+    basis = "" if errors is None else _basis(press)
     gives = {step.operation.bend: step for step in steps if not step.operation.flattens}
     found = []
     for flat, wanted in enumerate(part.flats_mm, 1):
@@ -49,9 +52,22 @@ def dimensions(
                 flat in part.wishes.critical_flats,
                 gauged_flat(part, last) == flat,
                 last.operation.number,
+                basis,
             )
         )
     return tuple(found)
+
+
+def _basis(press: Press | None) -> str:
+    """What the errors were counted with, in words."""
+    if press is None:
+        return ""
+    repeats, own = repeatability_mm(press)
+    whose = "as this press says" if own else "common practice, since the press does not say"
+    return (
+        f"19 of 20 parts: the gauge comes back within ±{repeats:g} mm ({whose}), each bend takes "
+        "what its band allows, angles and blank are true."
+    )
 
 
 def gauged_flat(part: Part, step: PlannedStep) -> int | None:
@@ -98,6 +114,7 @@ def dimensions_json(found: Sequence[Dimension]) -> list[JsonDict]:
             "critical": one.critical,
             "gauged_directly": one.gauged_directly,
             "step": one.step,
+            "basis": one.basis,
         }
         for one in found
     ]

@@ -274,7 +274,6 @@ def order_json(searched: Searched, said: OrderSaid) -> JsonDict:
         "rule": searched.order.rule,
         "proven": searched.order.proven,
         "words": said.words,
-        "seconds": number(searched.seconds, 3),
         "looked_at": searched.looked_at,
         **handling_counts(searched.found),
         "wishes": [{"wish": name, "words": words} for name, words in said.wishes],

@@ -107,7 +107,7 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
     ]
     said = order_said(trials, searched, limits)
     standing = stations(steps, equipment, part.bend_length_mm)
-    sizes = dimensions(part, searched, steps)
+    sizes = dimensions(part, equipment.press, searched, steps)
     whole = [
         *order_checks(searched, said),
         *_whole_checks(trials, folded, steps, sheet),

@@ -4,6 +4,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { length, words } from "../units.js";
 import { fill, flag } from "./checks.js";
+import { sizes } from "./sizes.js";
 
 /** @typedef {{sequence: number[], words: string}} Other */
 /** @typedef {{use: (sequence: number[]) => unknown, free: () => unknown}} Ways the buttons: this order, and none of one's own */
@@ -23,7 +24,7 @@ export function orderPanel(plan, ways) {
     ${bends > 1 ? html`<p class="order-run">${level === "stop" ? "Nearest" : pinned ? "Yours" : "Order"}: ${run(order.sequence)}</p>` : nothing}
     ${blocked(order.blocked ?? [])} ${remedies(order.remedies ?? [])} ${costs(order.wishes)}
     ${pinned ? html`<div class="buttons">${ways.free()}</div>` : nothing}
-    ${others(order.alternatives, ways)} ${stations(plan)}
+    ${others(order.alternatives, ways)} ${stations(plan)} ${sizes(plan)}
   </div>`;
 }
 

@@ -115,7 +115,6 @@ Order = answer(
     rule=text(),
     proven=yes_no(),
     words=text(),
-    seconds=number(),
     looked_at=whole(),
     turn_overs=whole(),
     turn_ends=whole(),
@@ -173,6 +172,7 @@ Dimension = answer(
     critical=yes_no(),
     gauged_directly=yes_no(),
     step=whole(),
+    basis=text(),
 )
 Hits = answer(
     "Hits",
