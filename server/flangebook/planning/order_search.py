@@ -235,8 +235,13 @@ def _with_dies(
         folded = drawn.attempt.bench.folded
         banned += drawn.bad
     order = Order(_numbers(found.sequence), "search", False, "")
-    return Searched(drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known, (), (),
-                    looked_at, 0.0, drawn.moves)  # fmt: skip
+    refused = tuple(
+        Refused(move, made, code, reasons(code))
+        for made, move in drawn.bad
+        for code in (code_of(drawn.problem, made, move, drawn.known),)
+    )
+    return Searched(drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known, refused,
+                    (), looked_at, 0.0, drawn.moves)  # fmt: skip
 
 
 def _by_merit(trials: Trials, bending: Bending, pairs: Sequence[ToolPair]) -> list[ToolPair]:
