@@ -77,7 +77,7 @@ def test_left_middle_right_give_their_mean_and_a_tilt(client: FlaskClient):
         ({"id": None}, "id"),
         ({"step": 9}, "step"),
         ({"step": "1"}, "step"),
-        ({"bend": 2}, "bend"),
+        ({"bend": 1}, "bend"),
         ({"measured_deg": None}, "measured_deg"),
         ({"measured_deg": 0}, "measured_deg"),
         ({"measured_deg": 181}, "measured_deg"),

@@ -166,7 +166,7 @@ def test_cut_back_sides_are_named() -> None:
 
 def test_findings_speak_of_the_box() -> None:
     """A lip too short for any die: named by its side, its bend counted over the box."""
-    answer = planned(tray(wall(), wall(), wall(30.0, 7.0), None))
+    answer = planned(tray(wall(), wall(), wall(30.0, 4.5), None))
     short = [c for c in answer["checks"] if c["code"].startswith("flange-too-short")]
     assert short
     assert all(c["bend"] in (3, 4) for c in short)
@@ -175,8 +175,8 @@ def test_findings_speak_of_the_box() -> None:
 
 
 def test_a_lip_that_its_bend_uses_up_is_refused() -> None:
-    with pytest.raises(NotAPartError, match=r"Front flat 2 is 4\.5 mm") as caught:
-        planned(tray(wall(), wall(), wall(30.0, 4.5), None))
+    with pytest.raises(NotAPartError, match=r"Front flat 2 is 3\.2 mm") as caught:
+        planned(tray(wall(), wall(), wall(30.0, 3.2), None))
     assert caught.value.where == "box.sides.front.flats_mm.1"
 
 

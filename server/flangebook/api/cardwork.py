@@ -8,7 +8,7 @@ from typing import Any
 
 import marshmallow as ma
 
-from flangebook.api.planner import plan_of
+from flangebook.api.planner import plan_of, wishes_from
 from flangebook.api.schemas.part import PartSchema
 from flangebook.bending.errors import FlangebookError
 from flangebook.planning import differences
@@ -72,7 +72,8 @@ def _planned(
 
 
 def _untitled(part: Mapping[str, Any]) -> JsonDict:
-    return {k: v for k, v in part.items() if k != "title"}
+    plain = {k: v for k, v in part.items() if k != "title"}
+    return {**plain, "wishes": wishes_from(part["wishes"])}
 
 
 def checked_settings(
