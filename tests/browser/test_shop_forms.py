@@ -304,6 +304,7 @@ def test_typed_things_stay_when_the_server_dies_before_the_save(wide: Page, own_
     console.expect("ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE")
     show(wide, f"{own_server.url}/shop/dies/V16", "tool")
     by_test(wide, "tray").fill("kept here")
+    wide.wait_for_selector("html[data-offline-ready]")  # else the worker's start is cut off too
     own_server.kill()
     by_test(wide, "save").click()
     expect(by_test(wide, "not-saved")).to_contain_text("still here")
