@@ -1,11 +1,10 @@
-"""Distances between edges, and whether a point lies in an outline."""
+"""Distances between edges."""
 
 from __future__ import annotations
 
 import math
 
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Floats, Ints
 
 
 @kernel
@@ -38,15 +37,12 @@ def between_edges(
 
 
 @kernel
-def is_inside(
-    x: float, y: float, edges: Floats, edge_of: Ints, first: int, past: int, tool: int
-) -> bool:
-    """Whether a point lies inside the outline of that tool (even-odd rule)."""
-    inside = False
-    for i in range(first, past):
-        ay, by = edges[i, 1], edges[i, 3]
-        if edge_of[i] == tool and (ay > y) != (by > y):
-            ax, bx = edges[i, 0], edges[i, 2]
-            if x < (bx - ax) * (y - ay) / (by - ay) + ax:
-                inside = not inside
-    return inside
+def boxes_apart(
+    ax: float, ay: float, bx: float, by: float,
+    left: float, bottom: float, right: float, top: float, gap: float,
+) -> bool:  # fmt: skip
+    """Whether an edge's own box is further than ``gap`` from another box: then the two are, too."""
+    return (
+        min(ax, bx) - right > gap or left - max(ax, bx) > gap
+        or min(ay, by) - top > gap or bottom - max(ay, by) > gap
+    )  # fmt: skip

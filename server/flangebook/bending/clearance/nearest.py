@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from flangebook.bending.clearance.distance import between_edges
+from flangebook.bending.clearance.distance import between_edges, boxes_apart
 from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
 from flangebook.bending.clearance.pieces import (
     MOST_SEGMENTS,
@@ -22,6 +22,7 @@ from flangebook.bending.ordering.problem import (
     Floats,
     Ints,
     Problem,
+    is_bent,
     wing_count,
 )
 
@@ -49,7 +50,7 @@ def nearest(
     best, best_theta, best_piece = np.inf, 0.0, -1
     x, y, heading, first_fold, folds = 0.0, 0.0, 0.0, 0, 0
     for k in range(wing_count(bend, side, len(problem.at)) + 1):
-        bent = k > 0 and (made >> (k - 1)) & 1 == 1
+        bent = is_bent(made, k)
         folds += bent
         if bent and first_fold == 0:
             first_fold = k
@@ -91,10 +92,7 @@ def _apart(
         if edge_of[i] != tool:
             continue
         ax, ay, bx, by = edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3]
-        if (
-            min(ax, bx) - box[2] > least or box[0] - max(ax, bx) > least
-            or min(ay, by) - box[3] > least or box[1] - max(ay, by) > least
-        ):  # fmt: skip
+        if boxes_apart(ax, ay, bx, by, box[0], box[1], box[2], box[3], least):
             continue
         for k in range(count):
             apart = between_edges(
@@ -114,9 +112,9 @@ def piece_at(
     segments, box = np.empty((MOST_SEGMENTS, 4)), np.empty(4)
     x, y, heading = 0.0, 0.0, 0.0
     for k in range(piece):
-        bent = k > 0 and (made >> (k - 1)) & 1 == 1
+        bent = is_bent(made, k)
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
-    bent = piece > 0 and (made >> (piece - 1)) & 1 == 1
+    bent = is_bent(made, piece)
     count = piece_outline(problem, bend, side, piece, bent, x, y, heading, 0.0, segments)
     sx, sy, drawn = placed(motion, theta, 0.0, in_press)
     moved_edges(segments, count, 1.0 if at_back else -1.0, theta, sx, sy, drawn, out, box)

@@ -21,6 +21,7 @@ from flangebook.bending.ordering.problem import (
     RIGHT,
     Floats,
     Problem,
+    is_bent,
     wing_count,
     wing_fold,
     wing_set,
@@ -55,7 +56,7 @@ def _self_code(
     left, bottom, right, top = _bounds(segments, count)
     px, py, turned = 0.0, 0.0, 0.0
     for j in range(k - 1):
-        was_bent = j > 0 and (made >> (j - 1)) & 1 == 1
+        was_bent = is_bent(made, j)
         nx, ny, after = pose_after(problem, bend, side, j, was_bent, px, py, turned)
         # Its middle line goes from one end to the other, an arc further out by less than this.
         wide = problem.thickness
@@ -112,14 +113,14 @@ def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps
     moved_one, moved_two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     x, y, heading = 0.0, 0.0, 0.0
     for k in range(wing_count(bend, LEFT, n) + 1):
-        bent = k > 0 and (left >> (k - 1)) & 1 == 1
+        bent = is_bent(left, k)
         count = piece_outline(problem, bend, LEFT, k, bent, x, y, heading, TOUCH_MM, one)
         x, y, heading = pose_after(problem, bend, LEFT, k, bent, x, y, heading)
         if over_right == 0 and not over_left >> k & 1:
             continue
         u, v, turned = 0.0, 0.0, 0.0
         for m in range(wing_count(bend, RIGHT, n) + 1):
-            other = m > 0 and (right >> (m - 1)) & 1 == 1
+            other = is_bent(right, m)
             u0, v0, before = u, v, turned
             u, v, turned = pose_after(problem, bend, RIGHT, m, other, u, v, turned)
             # Two pieces that both stay on their own sides of the plane cannot meet.
@@ -144,7 +145,7 @@ def crossing_pieces(
     x, y, heading, nearest = 0.0, 0.0, 0.0, np.inf
     away = motion.radius + motion.allowance
     for k in range(wing_count(bend, side, len(problem.at)) + 1):
-        bent = k > 0 and (made >> (k - 1)) & 1 == 1
+        bent = is_bent(made, k)
         if bent:
             # No point of an arc or flat reaches further over than its corners by more than this.
             fold = wing_fold(bend, side, k - 1)

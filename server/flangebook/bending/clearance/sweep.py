@@ -12,7 +12,7 @@ import math
 
 import numpy as np
 
-from flangebook.bending.clearance.distance import between_edges
+from flangebook.bending.clearance.distance import between_edges, boxes_apart
 from flangebook.bending.clearance.motion import Motion, depth_at, placed, speed_bound
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.problem import Floats, Ints
@@ -95,17 +95,13 @@ def swept_code(
         for c in range(near):
             i = chosen[c]
             ax, ay, bx, by = edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3]
-            if (
-                min(ax, bx) - box[2] > nearest or box[0] - max(ax, bx) > nearest
-                or min(ay, by) - box[3] > nearest or box[1] - max(ay, by) > nearest
-            ):  # fmt: skip
+            if boxes_apart(ax, ay, bx, by, box[0], box[1], box[2], box[3], nearest):
                 continue
             for k in range(count):
                 cx, cy, dx, dy = moved[k, 0], moved[k, 1], moved[k, 2], moved[k, 3]
-                if (
-                    min(ax, bx) - max(cx, dx) > nearest or min(cx, dx) - max(ax, bx) > nearest
-                    or min(ay, by) - max(cy, dy) > nearest or min(cy, dy) - max(ay, by) > nearest
-                ):  # fmt: skip
+                if boxes_apart(
+                    ax, ay, bx, by, min(cx, dx), min(cy, dy), max(cx, dx), max(cy, dy), nearest
+                ):
                     continue
                 apart = between_edges(ax, ay, bx, by, cx, cy, dx, dy)
                 if apart < nearest or (nearest_tool == 0 and apart <= nearest):
@@ -170,10 +166,7 @@ def _within_reach(
         if not tools >> edge_of[i] & 1:
             continue
         ax, ay, bx, by = edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3]
-        if (
-            min(ax, bx) > right + more or max(ax, bx) < left - more
-            or min(ay, by) > top + more or max(ay, by) < bottom - more
-        ):  # fmt: skip
+        if boxes_apart(ax, ay, bx, by, left, bottom, right, top, more):
             continue
         chosen[near] = i
         near += 1

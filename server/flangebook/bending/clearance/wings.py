@@ -41,6 +41,7 @@ from flangebook.bending.ordering.problem import (
     Floats,
     Ints,
     Problem,
+    is_bent,
     wing_count,
     wing_fold,
 )
@@ -84,7 +85,7 @@ def _walk(
     if not rising and _run(problem, bend, side, made) < problem.least_run[bend, pair]:
         return SHORT_FLANGE
     for k in range(count + 1):
-        bent = k > 0 and (made >> (k - 1)) & 1 == 1
+        bent = is_bent(made, k)
         if bent and first == 0:
             first = k
         prefix = made & ((1 << k) - 1)

@@ -15,8 +15,7 @@ from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, po
 from flangebook.bending.clearance.sweep import furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.finger_place import furthest
-from flangebook.bending.ordering.gauge_rule import is_bent
-from flangebook.bending.ordering.problem import Problem, wing_count
+from flangebook.bending.ordering.problem import Problem, is_bent, wing_count
 
 FINE_MM = 0.01
 """The reach is known to so much, never less than it is."""

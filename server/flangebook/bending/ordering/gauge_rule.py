@@ -29,6 +29,7 @@ from flangebook.bending.ordering.problem import (
     NO_GAUGE,
     Floats,
     Problem,
+    is_bent,
     wing_count,
     wing_fold,
 )
@@ -132,12 +133,6 @@ def _note(
 ) -> None:
     place[WHY], place[KIND], place[X], place[R] = why, kind, x, r
     place[BETWEEN], place[BOTTOM] = between, bottom
-
-
-@kernel
-def is_bent(made: int, k: int) -> bool:
-    """Whether piece k begins with a finished fold."""
-    return k > 0 and (made >> min(k - 1, 62)) & 1 == 1
 
 
 @kernel

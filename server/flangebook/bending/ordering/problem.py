@@ -114,3 +114,9 @@ def wing_set(made: int, bend: int, side: int, bends: int) -> int:
         if made >> (bend - 1 - i) & 1:
             found |= 1 << i
     return found
+
+
+@kernel
+def is_bent(made: int, k: int) -> bool:
+    """Whether the k-th fold outwards (from 1) of a wing is finished; False for 0, the line."""
+    return k > 0 and (made >> min(k - 1, 62)) & 1 == 1
