@@ -17,7 +17,7 @@ import numpy as np
 
 from flangebook.bending.ordering.best_first import Move
 from flangebook.bending.ordering.gauge_rule import gauge_place
-from flangebook.bending.ordering.problem import LEFT, Floats, Problem, wing_fold, wing_set
+from flangebook.bending.ordering.problem import Floats, Problem, wing_count, wing_fold, wing_set
 from flangebook.bending.tooling import Press
 
 SIGMAS = 2.0
@@ -93,6 +93,7 @@ def _flat(lines: Floats, i: int) -> Floats:
 
 
 _Chain = tuple[float, list[tuple[int, float, float]]]
+_Place = tuple[int, int, float]
 
 
 def _chain(problem: Problem, made: int, move: Move) -> _Chain | None:
@@ -100,34 +101,35 @@ def _chain(problem: Problem, made: int, move: Move) -> _Chain | None:
     its number, by its line, by its allowance. None without a (lasting) place for the gauge."""
     bends = len(problem.at)
     wing = int(wing_set(made, move.bend, move.end, bends))
-    own = _slope(problem, move, wing, "at", move.bend)
+    here = _place(problem, move, wing)
+    if here is None:
+        return None
+    own = _slope(problem, move, wing, here, "at", move.bend)
     if own is None:
         return None
     others = []
-    count = move.bend if move.end == LEFT else bends - 1 - move.bend
-    for i in range(count):
+    for i in range(int(wing_count(move.bend, move.end, bends))):
         if wing >> i & 1:
             fold = int(wing_fold(move.bend, move.end, i))
-            by_line = _slope(problem, move, wing, "at", fold)
-            by_allowance = _slope(problem, move, wing, "allowance", fold)
+            by_line = _slope(problem, move, wing, here, "at", fold)
+            by_allowance = _slope(problem, move, wing, here, "allowance", fold)
             if by_line is None or by_allowance is None:
                 return None
             others.append((fold, by_line, by_allowance))
     return own, others
 
 
-def _place(problem: Problem, move: Move, wing: int) -> tuple[int, int, float] | None:
+def _place(problem: Problem, move: Move, wing: int) -> _Place | None:
     """What the finger stands against, finished bends between, X; None without a place."""
     code, kind, x, _, between, _ = gauge_place(problem, move.bend, move.end, move.pair, wing)
     return None if code else (int(kind), int(between), float(x))
 
 
-def _slope(problem: Problem, move: Move, wing: int, field: str, bend: int) -> float | None:
+def _slope(
+    problem: Problem, move: Move, wing: int, here: _Place, field: str, bend: int
+) -> float | None:
     """How fast gauge X goes with one figure of a bend, the contact staying what it is; None where
-    there is none, or it does not stay."""
-    here = _place(problem, move, wing)
-    if here is None:
-        return None
+    it does not stay."""
     for step in (SMALL_MM, -SMALL_MM):
         moved = getattr(problem, field).copy()
         moved[bend] += step

@@ -36,6 +36,12 @@ class Equipment:
         code = self.press.holder if self.press else None
         return next((h for h in self.crib.holders if h.code == code), None) if code else None
 
+    def stack_mm(self, punch: Punch, die: Die) -> float:
+        """How tall the tools stand, closed, with what holds them [mm]."""
+        holder = self.holder.height_mm if self.holder else 0.0
+        riser = self.press.die_holder_height_mm if self.press else 0.0
+        return punch.height_mm + die.height_mm + holder + riser
+
 
 @dataclass(frozen=True, slots=True)
 class Wanted:

@@ -22,6 +22,7 @@ from flangebook.planning.order_search import (
     Limits,
     Searched,
     handling_counts,
+    in_words,
     searched_order,
 )
 from flangebook.planning.tool_choice import Trials
@@ -231,6 +232,7 @@ def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list
     if part.order is not None:
         tries.append(("order", "the given order", replace(part, order=None), wishes))
     said = []
+    limits = replace(limits, explain=False)  # only whether there is an order, and what it costs
     for name, words, other, less in tries:
         without = searched_order(_with_part(trials, other), less, limits)
         if searched.found is None or not searched.found.sequence:
@@ -273,16 +275,8 @@ def _beginning_otherwise(searched: Searched, begun: set[int], limits: Limits) ->
 
 def _dearer(mine: dict[str, int], other: dict[str, int]) -> str:
     """How much more handling the first needs, in words; empty where none."""
-    names = {
-        "turn_overs": "turn-over",
-        "turn_ends": "end turn",
-        "tool_changes": "tool change",
-        "slides": "slide",
-    }
-    parts = []
-    for key, name in names.items():
-        more = mine[key] - other[key]
-        if more:
-            plural = "" if abs(more) == 1 else "s"
-            parts.append(f"{abs(more)} {name}{plural} {'more' if more > 0 else 'fewer'}")
+    more = {name: count - other[name] for name, count in mine.items()}
+    parts = (
+        f"{in_words(name, abs(n))} {'more' if n > 0 else 'fewer'}" for name, n in more.items() if n
+    )
     return ", ".join(parts)

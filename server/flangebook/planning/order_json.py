@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from flangebook.bending.checks import Check, fill
-from flangebook.bending.clearance.approach import Near, approaches
+from flangebook.bending.clearance.approach import TOOLS, Near, approaches
 from flangebook.bending.ordering.explain import Refused
 from flangebook.planning.answer import JsonDict, number
 from flangebook.planning.order_advice import (
@@ -16,11 +16,10 @@ from flangebook.planning.order_advice import (
     remedies,
     what_wishes_cost,
 )
-from flangebook.planning.order_search import Limits, Searched, handling_counts
+from flangebook.planning.order_search import Limits, Searched, handling_counts, in_words
 from flangebook.planning.steps import PlannedStep
 from flangebook.planning.tool_choice import Trials
 
-TOOL_NAMES = ("punch", "holder", "ram", "die", "bed", "floor")
 REFUSALS = {
     "sheet": "the part would run into itself",
     "gauge": "nothing can be gauged",
@@ -35,9 +34,8 @@ REFUSALS = {
 @dataclass(frozen=True, slots=True)
 class Clearance:
     """What a step keeps clear of. near: to each tool, nearest first. slides: in or out sideways.
-    reasons: why it cannot be made, empty when it can; checked: False where nobody looked."""
+    reasons: why it cannot be made, empty when it can."""
 
-    checked: bool
     needed_mm: float
     near: tuple[Near, ...] = ()
     slides: bool = False
@@ -46,7 +44,7 @@ class Clearance:
     @property
     def clear(self) -> bool:
         """Whether the whole motion was shown to clear."""
-        return self.checked and not self.reasons
+        return not self.reasons
 
     @property
     def hits(self) -> tuple[Near, ...]:
@@ -72,7 +70,7 @@ def clearances(searched: Searched, steps: Sequence[PlannedStep]) -> list[Clearan
         near = approaches(problem, made, move.bend, move.end, move.pair)
         slides = bool(found and found.slides and found.slides[i])
         reasons = refused.get(operation.bend, ())
-        said.append(Clearance(True, problem.margin, near, slides, reasons))
+        said.append(Clearance(problem.margin, near, slides, reasons))
     return said
 
 
@@ -146,7 +144,7 @@ def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
 
 
 def _because(reasons: Sequence[str]) -> str:
-    tools = [r for r in reasons if r in TOOL_NAMES]
+    tools = [r for r in reasons if r in TOOLS]
     rest = [REFUSALS[r] for r in reasons if r in REFUSALS]
     said = [f"it would hit the {' and the '.join(tools)}"] if tools else []
     return ", and ".join([*said, *rest])
@@ -179,9 +177,7 @@ def _is_proof(searched: Searched) -> bool:
 
 def _found_words(searched: Searched) -> str:
     counts = handling_counts(searched.found)
-    names = (("turn_overs", "turn-over"), ("turn_ends", "end turn"),
-             ("tool_changes", "tool change"), ("slides", "slide"))  # fmt: skip
-    said = [f"{counts[k]} {n}{'' if counts[k] == 1 else 's'}" for k, n in names if counts[k]]
+    said = [in_words(name, count) for name, count in counts.items() if count]
     handling = ", ".join(said) if said else "no turning, no change of tools"
     if not searched.order.proven:
         return f"The best order found in the time ({handling}); not proven to be the best or clear."

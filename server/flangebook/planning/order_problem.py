@@ -19,18 +19,16 @@ from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.ordering.problem import Problem
 from flangebook.bending.ordering.tool_edges import edges_of
 from flangebook.bending.outline import bed_outline, die_outline
-from flangebook.bending.part import Part
+from flangebook.bending.part import Bend, Part
 from flangebook.bending.ring import bounds
-from flangebook.bending.section import FoldedBend, bend_lines_mm, developed_length_mm
-from flangebook.bending.tolerance import gauge_variance_mm2
+from flangebook.bending.section import FoldedBend, allowance_at, strip_of
+from flangebook.bending.tolerance import SIGMAS, gauge_variance_mm2
 from flangebook.bending.tooling import Die, Press, Punch
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.operations import Operation, run_in_dimension_mm
 from flangebook.planning.tool_choice import Pair, Trials, here_of
 
-BAND_IN_DEVIATIONS = 4.0
-"""How many standard deviations the band of a bend deduction spans."""
 LEAST_LIFT_MM = 1.0
 SHORT_FLANGE = "flange-too-short"
 
@@ -98,7 +96,7 @@ def order_problem(
         InputError: a tool's outline cannot be worked out.
     """
     part, equipment = trials.part, trials.equipment
-    count, length = len(part.bends), developed_length_mm(part, folded)
+    strip, count = strip_of(part, folded), len(part.bends)
     strokes = np.ones((count, len(pairs), 4))
     least_run = np.zeros((count, len(pairs)))
     allowed = np.zeros((count, len(pairs)), np.bool_)
@@ -125,11 +123,11 @@ def order_problem(
     )  # fmt: skip
     return Problem(
         thickness=part.thickness_mm,
-        length=length,
-        at=np.array(bend_lines_mm(part, folded)),
-        angle=np.array([_signed(part, b) for b in range(count)]),
-        radius=np.array([f.inside_radius_mm for f in folded]),
-        allowance=np.array([f.allowance_mm for f in folded]),
+        length=strip.length_mm,
+        at=np.array([f.at_mm for f in strip.folds]),
+        angle=np.array([math.radians(f.bend_angle_deg) for f in strip.folds]),
+        radius=np.array([f.inside_radius_mm for f in strip.folds]),
+        allowance=np.array([f.allowance_mm for f in strip.folds]),
         strokes=strokes,
         least_run=least_run,
         allowed=allowed,
@@ -142,7 +140,7 @@ def order_problem(
         die_height=np.array([pair.die.height_mm for pair in pairs]),
         lift=np.array([_lift_mm(press, equipment, pair, part) for pair in pairs]),
         margin=wishes.margin_mm,
-        can_slide=can_slide(part, press, length),
+        can_slide=can_slide(part, press, strip.length_mm),
         finger=np.array(finger),
         gauge_variance=gauge_variance_mm2(press),
         bend_variance=np.array([_variance_mm2(f) for f in folded]),
@@ -164,8 +162,6 @@ def sharpest_stroke(one: Fit) -> tuple[float, float, float, float] | None:
         return None
     loaded, usual = bend.set_angle_deg.low, bend.set_angle_deg.nominal
     radius = max(bend.inside_radius_mm.nominal, one.punch.tip_radius_mm)
-    turn = math.radians(180.0 - one.wanted.included_angle_deg)
-    fibre = max(bend.bend_allowance_mm.nominal / turn - bend.inside_radius_mm.nominal, 0.0)
     theta = math.radians(180.0 - loaded) / 2.0
     if not 0.0 < theta < math.pi / 2.0:
         return None
@@ -177,7 +173,9 @@ def sharpest_stroke(one: Fit) -> tuple[float, float, float, float] | None:
     except (InputError, RangeError):
         return None
     depth = sharp + bend.punch_depth_mm.nominal - set_
-    return theta, radius, 2.0 * theta * (radius + min(fibre, t)), max(depth, 0.1)
+    released = Bend(one.wanted.included_angle_deg, "up")
+    allowance = allowance_at(loaded, radius, released, here_of(one), t)
+    return theta, radius, allowance, max(depth, 0.1)
 
 
 def can_slide(part: Part, press: Press, blank_mm: float) -> bool:
@@ -210,11 +208,6 @@ def before_masks(part: Part, wishes: Wishes) -> list[int]:
     return masks
 
 
-def _signed(part: Part, b: int) -> float:
-    angle = math.radians(180.0 - part.bends[b].included_angle_deg)
-    return angle if part.bends[b].direction == "up" else -angle
-
-
 def _changes(one: ToolPair, two: ToolPair) -> int:
     return (one.punch != two.punch) + (one.die.code != two.die.code)
 
@@ -230,17 +223,16 @@ def _half_width_mm(die: Die) -> float:
 
 def _lift_mm(press: Press, equipment: Equipment, pair: ToolPair, part: Part) -> float:
     """How far the punch can rise from first touch [mm]."""
-    holder = equipment.holder.height_mm if equipment.holder else 0.0
-    stack = holder + pair.punch.height_mm + pair.die.height_mm + press.die_holder_height_mm
-    open_mm = press.open_height_mm - stack - part.thickness_mm
+    open_mm = press.open_height_mm - equipment.stack_mm(pair.punch, pair.die) - part.thickness_mm
     return max(min(open_mm, press.stroke_mm), LEAST_LIFT_MM)
 
 
 def _variance_mm2(folded: FoldedBend) -> float:
+    """Variance of what a bend takes; its deduction's band spans SIGMAS either way [mm2]."""
     low, high = folded.deduction_low_mm, folded.deduction_high_mm
     if low is None or high is None:
         return 0.0
-    return ((high - low) / BAND_IN_DEVIATIONS) ** 2
+    return ((high - low) / (2.0 * SIGMAS)) ** 2
 
 
 def _edges(

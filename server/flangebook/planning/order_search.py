@@ -14,9 +14,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.order import Order, outside_in
-from flangebook.bending.ordering.cost import Cost
-from flangebook.bending.ordering.explain import DeadEnd, Refused, dead_ends, reasons, refused_steps
+from flangebook.bending.order import Order, Rule, order_for
+from flangebook.bending.ordering.explain import Refused, reasons, refused_steps
 from flangebook.bending.ordering.problem import LEFT, Problem
 from flangebook.bending.ordering.search import (
     Found,
@@ -56,6 +55,13 @@ MOST_PAIRS = 100
 SMALL = 12
 """Up to so many bends a search takes moments, so that several can be made."""
 HANDLING = ("critical", "turn_overs", "held_close", "turn_ends", "tool_changes", "slides")
+HANDLING_WORDS = {
+    "turn_overs": "turn-over",
+    "turn_ends": "end turn",
+    "tool_changes": "tool change",
+    "slides": "slide",
+}
+"""What is told of an order's handling, and what one of each is called."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,8 +95,8 @@ class Searched:
 
     found: its answer; None where it could not be asked (no press, no tools of the shop's own).
     problem, pairs, known: what it was asked. refused: steps of the order that cannot be made.
-    dead_ends: sets of bends none of which can have been made last. every_tool: without an order,
-    whether every pair of tools that may make a bend was open to the search.
+    every_tool: without an order, whether every pair of tools that may make a bend was open to the
+    search.
     """
 
     attempt: Attempt
@@ -100,16 +106,9 @@ class Searched:
     pairs: tuple[ToolPair, ...] = ()
     known: Known | None = None
     refused: tuple[Refused, ...] = ()
-    dead_ends: tuple[DeadEnd, ...] = ()
     looked_at: int = 0
-    seconds: float = 0.0
     moves: tuple[Move, ...] = ()
     every_tool: bool = True
-
-    @property
-    def cost(self) -> Cost | None:
-        """What the order costs."""
-        return self.found.cost if self.found else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +118,6 @@ class _Drawn:
     attempt: Attempt
     problem: Problem
     known: Known
-    moves: tuple[Move, ...]
     bad: tuple[tuple[int, Move], ...]
 
 
@@ -130,14 +128,13 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         InputError: the part's own order does not name every bend once.
     """
     limits = (limits or Limits()).begun()
-    started = time.monotonic()
     part, equipment = trials.part, trials.equipment
-    sequence = part.order or outside_in(part).sequence
-    base = _attempt_by_rule(trials, sequence)
+    unchecked = order_for(part)
+    base = _attempt_by_rule(trials, unchecked.sequence)
     press, crib = equipment.press, equipment.crib
     bending = bending_of(part, base.steps)
     if press is None or not crib.punches or not crib.dies:
-        return Searched(base, _unchecked(part, sequence))
+        return Searched(base, unchecked)
     looked_at, whole = 0, True
     asked: Searched | None = None
     for dies in _die_sets(trials, bending, base):
@@ -154,26 +151,21 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         if tried.found is not None and tried.found.status != "none":
             asked = tried
             break
-    seconds = time.monotonic() - started
     if asked is None:
-        return Searched(base, _unchecked(part, sequence))
+        return Searched(base, unchecked)
     if asked.found is not None and not asked.found.sequence and limits.explain:
-        asked = _least_bad(trials, bending, base, asked, limits)
-    return replace(asked, looked_at=looked_at, seconds=seconds, every_tool=whole)
+        asked = _least_bad(trials, base, asked, limits)
+    return replace(asked, looked_at=looked_at, every_tool=whole)
 
 
 def _attempt_by_rule(trials: Trials, sequence: Sequence[int]) -> Attempt:
-    steps = operations(
-        trials.part, trials.metal, trials.equipment.crib, sequence, trials.largest_radius_mm()
-    )
-    return best_attempt(trials, steps)
+    return best_attempt(trials, _steps(trials, sequence))
 
 
-def _unchecked(part: Part, sequence: Sequence[int]) -> Order:
-    rule = outside_in(part)
-    if part.order is not None:
-        return Order(tuple(sequence), "given", False, "The order given. Clearance not checked.")
-    return rule
+def _steps(trials: Trials, sequence: Sequence[int]) -> tuple[Operation, ...]:
+    """The steps at the press in this order of bends."""
+    crib, largest_mm = trials.equipment.crib, trials.largest_radius_mm()
+    return operations(trials.part, trials.metal, crib, sequence, largest_mm)
 
 
 def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> list[list[Die]]:
@@ -218,20 +210,16 @@ def _with_dies(
         looked_at += found.looked_at
         if not found.sequence:
             order = Order((), "search", False, "")
-            ends = dead_ends(problem, found, known) if found.status == "none" else ()
-            return Searched(base, order, found, problem, tuple(pairs), known, (), ends, looked_at)
+            return Searched(base, order, found, problem, tuple(pairs), known, looked_at=looked_at)
         asked = (folded, problem, known)
         drawn = _drawn_up(trials, bending, pairs, found.sequence, press, wishes, asked)
         if not drawn.bad:
             proven = found.proven and not any(step.hits for step in bending.steps)
-            order = Order(
-                _numbers(found.sequence),
-                "given" if trials.part.order is not None else "search",
-                proven,
-                "",
-            )
-            return Searched(drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known,
-                            (), (), looked_at, 0.0, drawn.moves)  # fmt: skip
+            order = Order(_numbers(found.sequence), _rule(trials.part), proven, "")
+            return Searched(
+                drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known,
+                looked_at=looked_at, moves=found.sequence,
+            )  # fmt: skip
         folded = drawn.attempt.bench.folded
         banned += drawn.bad
     order = Order(_numbers(found.sequence), "search", False, "")
@@ -240,8 +228,15 @@ def _with_dies(
         for made, move in drawn.bad
         for code in (code_of(drawn.problem, made, move, drawn.known),)
     )
-    return Searched(drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known, refused,
-                    (), looked_at, 0.0, drawn.moves)  # fmt: skip
+    return Searched(
+        drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known, refused,
+        looked_at, found.sequence,
+    )  # fmt: skip
+
+
+def _rule(part: Part) -> Rule:
+    """Where an order that was searched for comes from."""
+    return "given" if part.order is not None else "search"
 
 
 def _by_merit(trials: Trials, bending: Bending, pairs: Sequence[ToolPair]) -> list[ToolPair]:
@@ -301,11 +296,11 @@ def _folded_with(
 ) -> tuple[FoldedBend, ...]:
     """How the bends come out of these dies, with the punch that suits each best."""
     codes = {die.code for die in dies}
-    fits = dict(zip((s.number for s in base.steps), base.fits, strict=True))
+    made = zip(base.steps, base.fits, strict=True)
+    fits = {step.bend: one for step, one in made if not step.flattens}
     chosen: list[Fit | None] = []
     for step in bending.steps:
-        one = next((fits[s.number] for s in base.steps
-                    if s.bend == step.bend and not s.flattens), None)  # fmt: skip
+        one = fits.get(step.bend)
         if one is None or one.die.code not in codes:
             able = {p: v for p, v in trials.for_step(step).items() if p[1] in codes}
             pair = min(able, key=lambda p: (able[p][1].bend is None, able[p][0]))
@@ -317,16 +312,30 @@ def _folded_with(
 
 def _drawn_up(
     trials: Trials, bending: Bending, pairs: Sequence[ToolPair], moves: Sequence[Move],
-    press: Press, wishes: Wishes, asked: tuple[Sequence[FoldedBend], Problem, Known] | None = None,
+    press: Press, wishes: Wishes, asked: tuple[Sequence[FoldedBend], Problem, Known],
 ) -> _Drawn:  # fmt: skip
     """The order with the bends as the model gives them in its tools, each step looked at again.
 
     asked: bends, problem and what is known of it of the search that found the moves; where the
     bends come out as they were there, nothing is left to look at.
     """
+    attempt = _attempt_with(trials, pairs, moves)
+    folded = attempt.bench.folded
+    if tuple(asked[0]) == folded:
+        return _Drawn(attempt, asked[1], asked[2], ())
+    known = Known(order_problem(trials, bending, folded, pairs, press, wishes))
+    bad, made = [], 0
+    for move in moves:
+        if code_of(known.problem, made, move, known):
+            bad.append((made, move))
+        made |= 1 << move.bend
+    return _Drawn(attempt, known.problem, known, tuple(bad))
+
+
+def _attempt_with(trials: Trials, pairs: Sequence[ToolPair], moves: Sequence[Move]) -> Attempt:
+    """The order drawn up: its steps, its tools as the model predicts them, its ends."""
     part = trials.part
-    steps = operations(part, trials.metal, trials.equipment.crib, _numbers(moves),
-                       trials.largest_radius_mm())  # fmt: skip
+    steps = _steps(trials, _numbers(moves))
     by_bend = {move.bend + 1: move for move in moves}
     fits: list[Fit | None] = []
     for step in steps:
@@ -340,29 +349,15 @@ def _drawn_up(
     ends: list[End] = ["left" if by_bend[s.bend].end == LEFT else "right" for s in steps]
     folded = folded_in(trials, steps, fits)
     bench = Bench(part, folded, trials.equipment)
-    attempt = Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
-    if asked is not None and tuple(asked[0]) == folded:
-        return _Drawn(attempt, asked[1], asked[2], tuple(moves), ())
-    known = Known(order_problem(trials, bending, folded, pairs, press, wishes))
-    problem = known.problem
-    bad, made = [], 0
-    for move in moves:
-        if code_of(problem, made, move, known):
-            bad.append((made, move))
-        made |= 1 << move.bend
-    return _Drawn(attempt, problem, known, tuple(moves), tuple(bad))
+    return Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
 
 
-def _least_bad(
-    trials: Trials, bending: Bending, base: Attempt, asked: Searched, limits: Limits,
-) -> Searched:  # fmt: skip
+def _least_bad(trials: Trials, base: Attempt, asked: Searched, limits: Limits) -> Searched:
     """With no order: the one with the fewest steps that cannot be made, to show why."""
     assert asked.problem is not None
     assert asked.known is not None
-    press = trials.equipment.press
-    assert press is not None
     able = asked.problem.allowed.any(axis=1)
-    order = Order(_numbers_of(base), "given" if trials.part.order else "search", False, "")
+    order = Order(_numbers_of(base), _rule(trials.part), False, "")
     if not able.all():
         return replace(asked, attempt=base, order=order)
     if trials.part.order is not None:
@@ -372,10 +367,9 @@ def _least_bad(
         if not found.sequence:
             return replace(asked, attempt=base, order=order)
         moves, refused = found.sequence, refused_steps(found)
-    wishes = Wishes(margin_mm=asked.problem.margin)
-    drawn = _drawn_up(trials, bending, asked.pairs, moves, press, wishes)
+    attempt = _attempt_with(trials, asked.pairs, moves)
     order = replace(order, sequence=_numbers(moves))
-    return replace(asked, attempt=drawn.attempt, order=order, refused=refused, moves=tuple(moves))
+    return replace(asked, attempt=attempt, order=order, refused=refused, moves=moves)
 
 
 def _kept_to(
@@ -404,5 +398,13 @@ def _numbers_of(attempt: Attempt) -> tuple[int, ...]:
 def handling_counts(found: Found | None) -> dict[str, int]:
     """Turn-overs, end turns, tool changes and slides of an order."""
     cost = found.cost if found else None
-    names = ("turn_overs", "turn_ends", "tool_changes", "slides")
-    return {name: int(getattr(cost, name)) if cost else 0 for name in names}
+    return {name: int(getattr(cost, name)) if cost else 0 for name in HANDLING_WORDS}
+
+
+def in_words(name: str, count: int) -> str:
+    """So many of one kind of handling.
+
+    >>> in_words("turn_ends", 2)
+    '2 end turns'
+    """
+    return f"{count} {HANDLING_WORDS[name]}{'' if count == 1 else 's'}"

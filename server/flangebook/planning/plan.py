@@ -17,7 +17,6 @@ from flangebook.bending.distortion import distortion_checks
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.metals import Metal
 from flangebook.bending.offsets import offset_checks
-from flangebook.bending.order import check_order
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Crib, Press
@@ -69,8 +68,6 @@ def plan(
     section.check_part(part)
     metal = find_metal(metals, part.metal)
     part.wishes.check(len(part.bends))
-    if part.order is not None:
-        check_order(part.order, len(part.bends))
     trials = Trials(part, metal, Equipment(press, crib, evidence))
     limits = (limits or Limits()).begun()
     return _answer(trials, searched_order(trials, part.wishes, limits), limits)

@@ -29,8 +29,7 @@ def _height(one: Fit, equipment: Equipment, press: Press) -> Iterable[Check]:
     """The tools' heights against the open height and the stroke."""
     if not (one.punch.code and one.die.code and one.bend):
         return
-    holder = equipment.holder.height_mm if equipment.holder else 0.0
-    stack = one.punch.height_mm + one.die.height_mm + holder + press.die_holder_height_mm
+    stack = equipment.stack_mm(one.punch, one.die)
     below = " and die holder" if press.die_holder_height_mm else ""
     numbers = {"stack_mm": stack, "open_height_mm": press.open_height_mm}
     if stack + one.wanted.thickness_mm >= press.open_height_mm:
