@@ -167,8 +167,8 @@ class Query:
     """A piece against one tool through one motion.
 
     at_back: the wing is the one at the gauge. phase: "bend", "approach" (flat, the punch rises
-    by ``rise``), "withdrawal" (the same, bent) or "sprung back" (the same, at ``let_go``).
-    touch: it may touch.
+    by ``rise``), "withdrawal" (bent, it rises by as far as it was down as well) or "sprung back"
+    (the same, at ``let_go``). touch: it may touch.
     """
 
     piece: Piece
@@ -244,6 +244,9 @@ def batch_of(queries: Sequence[Query], cap_mm: float) -> Batch:
     speed = turning + np.where(upper, 0.0, sink)
     held = {"withdrawal": lambda q: q.motion.theta, "sprung back": lambda q: q.let_go}
     fixed = [held[q.phase](q) if q.phase in held else 0.0 for q in queries]
+    rises = [
+        q.rise + float(q.motion.depth(np.array(at))) for q, at in zip(queries, fixed, strict=True)
+    ]
     return Batch(
         rings=rings,
         run=np.array([q.piece.group == 0 for q in queries]),
@@ -252,7 +255,7 @@ def batch_of(queries: Sequence[Query], cap_mm: float) -> Batch:
         tools=np.array([q.tool for q in queries]),
         bounds=np.array([q.tool.bounds for q in queries]),
         wanted=np.array([q.wanted for q in queries]),
-        span=np.where(bending, theta, [q.rise for q in queries]),
+        span=np.where(bending, theta, rises),
         fixed=np.where(bending, np.nan, fixed),
         exact_within=4.0 + cap_mm,
         motion=motion,

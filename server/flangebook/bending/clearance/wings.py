@@ -18,7 +18,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from flangebook.bending.clearance.motion import Motion, motion_of, released
+from flangebook.bending.clearance.motion import Motion, depth_at, motion_of, released
 from flangebook.bending.clearance.pieces import (
     MOST_SEGMENTS,
     fold_angle,
@@ -175,15 +175,17 @@ def _rise_code(
 ) -> int:  # fmt: skip
     """Result bits of one piece while the punch comes to the flat sheet and leaves the bend.
 
-    It leaves a bend that springs back: looked at as it is loaded, and as it stays.
+    It leaves a bend that springs back: looked at as it is loaded, and as it stays; it rises as far
+    as it had gone down, and by its lift.
     """
     if first == 0:
         return 0
     mirror = 1.0 if at_back else -1.0
     count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, segments)
     for theta in (0.0, motion.theta_max, released(problem, motion, bend)):
+        rise = problem.lift[pair] + depth_at(motion, theta)
         code = swept_code(
-            motion, RISING, 0.0, problem.lift[pair], theta, segments, count, mirror,
+            motion, RISING, 0.0, rise, theta, segments, count, mirror,
             problem.edges, problem.edge_of, problem.upper[pair, 0], problem.upper[pair, 1],
             _UPPER, False, problem.margin, moved, chosen,
         )  # fmt: skip
