@@ -39,8 +39,8 @@ def _free_rise_mm() -> float:
     bottom = CHANNEL.thickness_mm - step.punch_depth_mm
     punch = shapely.Polygon(tool_stack(PRESS, HOLDER, DEEP, DIE, bottom).punch)
     rises = np.arange(0.0, 60.0, 0.02)
-    apart = shapely.distance(flange, [shapely.transform(punch, lambda p, r=r: p + np.array([0.0, r]))
-                                      for r in rises])  # fmt: skip
+    risen = [shapely.transform(punch, lambda p, r=r: p + np.array([0.0, r])) for r in rises]
+    apart = shapely.distance(flange, risen)
     return float(rises[int(np.argmax(apart < MARGIN_MM))])
 
 

@@ -24,6 +24,7 @@ from flangebook.api.schemas.answers import (
     yes_no,
 )
 from flangebook.api.schemas.bend_answers import AllowanceOpinion, Drawing
+from flangebook.planning.order_search import HANDLING_WORDS
 
 BendLine = answer(
     "BendLine",
@@ -93,10 +94,7 @@ Wish = answer("Wish", wish=text(), words=text())
 Alternative = answer(
     "Alternative",
     sequence=ma.fields.List(whole()),
-    turn_overs=whole(),
-    turn_ends=whole(),
-    tool_changes=whole(),
-    slides=whole(),
+    **{count: whole() for count in HANDLING_WORDS},
     words=text(),
 )
 Blocked = answer(
@@ -116,10 +114,7 @@ Order = answer(
     proven=yes_no(),
     words=text(),
     looked_at=whole(),
-    turn_overs=whole(),
-    turn_ends=whole(),
-    tool_changes=whole(),
-    slides=whole(),
+    **{count: whole() for count in HANDLING_WORDS},
     wishes=many(Wish),
     alternatives=many(Alternative),
     blocked=many(Blocked),
