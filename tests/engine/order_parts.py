@@ -23,6 +23,8 @@ DEEP = Punch(
     neck_relief_mm=45.0,
 )  # fmt: skip
 PUNCHES = (PUNCH, GOOSENECK, DEEP, TALL)
+KNIFE = Punch("K", "Acute", 28.0, 1.0, 120.0, 18.0, None, (500.0,))
+ACUTE = Die("A", "Acute V", 20.0, 30.0, 2.0, 70.0, 44.0, None, (500.0,))
 NARROW = Holder("N", "Narrow holder", 60.0, 18.0, 18.0, None)
 
 

@@ -17,7 +17,7 @@ import numpy as np
 import pytest
 import shapely
 from bending_parts import DIE, GOOSENECK, HOLDER, PRESS, PUNCH, folded, part
-from order_parts import DEEP, NARROW, TALL, problem_of
+from order_parts import ACUTE, DEEP, KNIFE, NARROW, TALL, problem_of
 from swept_oracle import Oracle, Query, Slacks, Wing, batch_of, motion_of, tools_of, wing
 
 from flangebook.bending.clearance.approach import approaches
@@ -43,9 +43,7 @@ BIT = {
     "sheet": bits.HITS_SHEET,
 }  # fmt: skip
 
-ACUTE = Die("A", "Acute V", 20.0, 30.0, 2.0, 70.0, 44.0, None, (500.0,))
 WIDE = Die("W", "Wide V", 24.0, 84.0, 3.0, 50.0, 60.0, None, (500.0,))
-KNIFE = Punch("K", "Acute", 28.0, 1.0, 120.0, 18.0, None, (500.0,))
 CLAMPS = Holder(
     "C", "Clamps", 70.0, 26.0, 40.0, None, shape="clamps",
     clamp_height_mm=30.0, body_front_mm=15.0, body_back_mm=22.0,

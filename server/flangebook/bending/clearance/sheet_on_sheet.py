@@ -69,7 +69,8 @@ def _self_code(
         )  # fmt: skip
         ax, ay, before = px, py, turned
         px, py, turned = nx, ny, after
-        if far or (made & ((1 << (k - 1)) - 1) >> j == 0 and not bent):
+        between = (made & ((1 << (k - 1)) - 1)) >> j  # finished folds from the one to the other
+        if far or (between == 0 and not bent):
             continue  # or in one line with it
         there = piece_outline(problem, bend, side, j, was_bent, ax, ay, before, TOUCH_MM, others)
         a, b, c, d = _bounds(others, there)
