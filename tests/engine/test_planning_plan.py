@@ -156,6 +156,22 @@ def test_a_return_flange_that_hits_a_straight_punch_gets_the_gooseneck() -> None
     assert not {"no-order", "too-near-punch", "runs-into-punch"} & codes(shorter)
 
 
+def test_a_punch_that_the_press_cannot_open_for_is_neither_chosen_nor_advised() -> None:
+    """A deep channel of short web: only a deep gooseneck would do, and a tall one is offered."""
+    deep = part((75.0, 30.0, 75.0), UP, UP)
+    room = PRESS.open_height_mm - HOLDER.height_mm - deep.thickness_mm
+    tall = replace(
+        GOOSENECK, code="TALL", neck_relief_mm=80.0, height_mm=room - 60.0 + 1.0, body_width_mm=20.0
+    )
+    assert min(d.height_mm for d in CRIB.dies) >= 60.0
+    answer = planned(deep, replace(CRIB, punches=(STRAIGHT, tall)))
+    assert "no-order" in codes(answer, "stop")
+    assert {s["punch"] for s in answer["steps"]} == {STRAIGHT.code}
+    lowest = min(d.height_mm for d in CRIB.dies)
+    for remedy in answer["order"]["remedies"]:
+        assert remedy["numbers"].get("height_mm", 0.0) < room - lowest
+
+
 def test_an_order_given_is_kept_and_what_it_hits_is_said() -> None:
     """With the middle of the hat bent first, its brims cannot be reached under the punch."""
     answer = planned(replace(HAT, order=(2, 3, 1, 4)))

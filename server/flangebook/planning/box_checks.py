@@ -12,7 +12,8 @@ from flangebook.bending.box_shape import SAME_MM, BoxShape, other_pair, wall_rad
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.box_plan import PlannedBox, holder_of
+from flangebook.planning.box_plan import PlannedBox
+from flangebook.planning.fit import Equipment
 
 EATEN_SHARE = 0.5
 """How much of a base's edge the reliefs may take before the wall hangs on too little (a rule of
@@ -113,13 +114,11 @@ def _way_out(found: PlannedBox, press: Press | None, crib: Crib) -> Iterator[Che
     """
     if press is None or not standing(found.shape):
         return
-    holder = holder_of(press, crib)
-    above = holder.height_mm if holder else 0.0
+    equipment = Equipment(press, crib)
     for (pair, _), tools in found.tools.items():
         if pair != "front-back" or tools is None:
             continue
-        stack = tools.punch.height_mm + tools.die.height_mm + above + press.die_holder_height_mm
-        daylight = press.open_height_mm - stack - found.box.thickness_mm
+        daylight = equipment.opens_mm(tools.punch, tools.die, found.box.thickness_mm)
         tallest = max(
             (sum(side.flats_mm) for n in ENDS_OF["front-back"] if (side := found.box.side(n))),
             default=0.0,

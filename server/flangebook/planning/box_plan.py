@@ -28,7 +28,7 @@ from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
-from flangebook.bending.tooling import Crib, Holder, Press
+from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict
 from flangebook.planning.box_walls import (
     ToolsOf,
@@ -40,6 +40,7 @@ from flangebook.planning.box_walls import (
     wall_steps,
     walled_step,
 )
+from flangebook.planning.fit import Equipment
 from flangebook.planning.operations import folded_by_rule
 
 Planner = Callable[[Part, Crib], JsonDict]
@@ -171,14 +172,9 @@ def _one(
     if motion is None or tools is None or press is None:
         return plain_step(line, tools)
     try:
-        return walled_step(shape, motion, line, tools, press, holder_of(press, crib))
+        return walled_step(shape, motion, line, tools, press, Equipment(press, crib).holder)
     except InputError:
         return plain_step(line, tools)
-
-
-def holder_of(press: Press, crib: Crib) -> Holder | None:
-    """The holder in the ram, as the crib has it."""
-    return next((h for h in crib.holders if h.code == press.holder), None)
 
 
 def _hits_above(found: PlannedBox) -> bool:
@@ -201,7 +197,7 @@ def _with_other_punches(
         for i, motion in enumerate(_motions(found.shape, "front-back", plan))
         if motion is not None and (tools := found.tools["front-back", i]) is not None
     ]
-    clearing = punches_that_clear(found.shape, steps, press, crib, holder_of(press, crib))
+    clearing = punches_that_clear(found.shape, steps, press, crib, Equipment(press, crib).holder)
     names = tuple(punch.name or punch.code for punch in clearing)
     found = replace(found, clearing=names)
     if not clearing:

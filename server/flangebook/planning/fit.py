@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
@@ -41,6 +42,15 @@ class Equipment:
         holder = self.holder.height_mm if self.holder else 0.0
         riser = self.press.die_holder_height_mm if self.press else 0.0
         return punch.height_mm + die.height_mm + holder + riser
+
+    def opens_mm(self, punch: Punch, die: Die, thickness_mm: float) -> float:
+        """What the press opens between the tip and sheet on the die [mm]; 0 or less: not at all.
+
+        Endless without a press.
+        """
+        if self.press is None:
+            return math.inf
+        return self.press.open_height_mm - self.stack_mm(punch, die) - thickness_mm
 
 
 @dataclass(frozen=True, slots=True)

@@ -44,12 +44,10 @@ def _gauge(drawing: StepDrawing) -> tuple[float | None, float]:
 
 def _lift_mm(equipment: Equipment, one: Fit) -> float:
     """How far the punch can rise from first touch, by open height and stroke of the press."""
-    press, holder = equipment.press, equipment.holder
+    press = equipment.press
     if press is None:
         return USUAL_LIFT_MM
-    tools = one.punch.height_mm + one.die.height_mm + press.die_holder_height_mm
-    tools += holder.height_mm if holder else 0.0
-    room = press.open_height_mm - tools - one.wanted.thickness_mm
+    room = equipment.opens_mm(one.punch, one.die, one.wanted.thickness_mm)
     return max(LEAST_LIFT_MM, min(room, press.stroke_mm))
 
 

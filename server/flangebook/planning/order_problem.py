@@ -30,6 +30,7 @@ from flangebook.planning.operations import Operation, run_in_dimension_mm
 from flangebook.planning.tool_choice import Pair, Trials, here_of
 
 LEAST_LIFT_MM = 1.0
+"""Of a pair that the press cannot open for, and that is not allowed."""
 SHORT_FLANGE = "flange-too-short"
 
 
@@ -100,6 +101,7 @@ def order_problem(
     strokes = np.ones((count, len(pairs), 4))
     least_run = np.zeros((count, len(pairs)))
     allowed = np.zeros((count, len(pairs)), np.bool_)
+    opens = [equipment.opens_mm(pair.punch, pair.die, part.thickness_mm) for pair in pairs]
     for b, step in enumerate(bending.steps):
         for p, pair in enumerate(pairs):
             _, one = trials.for_step(step)[pair.codes]
@@ -109,7 +111,7 @@ def order_problem(
             stroke = sharpest_stroke(one)
             if stroke is None:
                 continue
-            allowed[b, p] = _allowed(trials, step, pair.codes)
+            allowed[b, p] = _allowed(trials, step, pair.codes) and opens[p] > 0.0
             strokes[b, p] = stroke
             here = here_of(one)
             beside = run_in_dimension_mm(0.0, part, step, here)
@@ -138,7 +140,7 @@ def order_problem(
         lower=lower,
         die=np.array([_die_numbers(pair.die) for pair in pairs]),
         die_height=np.array([pair.die.height_mm for pair in pairs]),
-        lift=np.array([_lift_mm(press, equipment, pair, part) for pair in pairs]),
+        lift=np.array([max(min(mm, press.stroke_mm), LEAST_LIFT_MM) for mm in opens]),
         margin=wishes.margin_mm,
         can_slide=can_slide(part, press, strip.length_mm),
         finger=np.array(finger),
@@ -219,12 +221,6 @@ def _die_numbers(die: Die) -> tuple[float, float, float]:
 
 def _half_width_mm(die: Die) -> float:
     return bounds(die_outline(die))[2]
-
-
-def _lift_mm(press: Press, equipment: Equipment, pair: ToolPair, part: Part) -> float:
-    """How far the punch can rise from first touch [mm]."""
-    open_mm = press.open_height_mm - equipment.stack_mm(pair.punch, pair.die) - part.thickness_mm
-    return max(min(open_mm, press.stroke_mm), LEAST_LIFT_MM)
 
 
 def _variance_mm2(folded: FoldedBend) -> float:

@@ -32,7 +32,7 @@ def _height(one: Fit, equipment: Equipment, press: Press) -> Iterable[Check]:
     stack = equipment.stack_mm(one.punch, one.die)
     below = " and die holder" if press.die_holder_height_mm else ""
     numbers = {"stack_mm": stack, "open_height_mm": press.open_height_mm}
-    if stack + one.wanted.thickness_mm >= press.open_height_mm:
+    if equipment.opens_mm(one.punch, one.die, one.wanted.thickness_mm) <= 0.0:
         yield Check(
             "stop",
             "tools-too-tall",
