@@ -9,16 +9,8 @@ from typing import Any
 from browsing import by_test, call, show, sideways, wait_ready
 from playwright.sync_api import Page, expect
 from test_axe import UNSTUCK, findings
-from test_part import box, enter, good
+from test_part import HAT, box, enter, good
 
-HAT = {
-    "title": "Hat rail",
-    "metal": "mild-steel-cr",
-    "thickness_mm": "1.5",
-    "bend_length_mm": "400",
-    "flats": ["20", "25", "60", "25", "20"],
-    "bends": [("90", "up"), ("90", "down"), ("90", "down"), ("90", "up")],
-}
 ZED = {**HAT, "title": "Zed", "flats": ["30", "40", "60"], "bends": [("90", "up"), ("90", "down")]}
 DEEP = {
     **HAT,

@@ -18,7 +18,7 @@ from flask import Request, Response
 from flangebook.api import problems
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.order_search import Limits
+from flangebook.planning.order_search import HANDLING_WORDS, Limits
 from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/x-ndjson"
@@ -108,5 +108,4 @@ def _lines(make: Planner) -> Iterator[str]:
 def _best_json(best: Cost | None) -> JsonDict | None:
     if best is None:
         return None
-    names = ("turn_overs", "turn_ends", "tool_changes", "slides")
-    return {name: value for name, value in asdict(best).items() if name in names}
+    return {name: value for name, value in asdict(best).items() if name in HANDLING_WORDS}

@@ -286,7 +286,7 @@ class _Corner:
         width = self.base_mm[pair]
         return [Piece(p.flat, p.arc, _turned(p.ring, width)) for p in found if p.flat > 0]
 
-    def _swept(self, section: Section, name: SideName) -> list[list[Piece]]:
+    def _swept(self, section: Section, name: SideName) -> list[Piece]:
         """The second side's pieces on the way through its bends, finished last."""
         made: set[int] = set()
         states: list[Strip] = []
@@ -308,8 +308,11 @@ class _Corner:
             made.add(number)
         states.append(section.strip)
         return [
-            self._seen(pieces(s, section.base, base_from_mm(s, section.base) - finished_from), name)
+            piece
             for s in states
+            for piece in self._seen(
+                pieces(s, section.base, base_from_mm(s, section.base) - finished_from), name
+            )
         ]
 
     def _cut_walls(
@@ -317,15 +320,14 @@ class _Corner:
         one: list[float],
         two: list[float],
         fixed: Sequence[Piece],
-        swept: Sequence[Sequence[Piece]],
+        swept: Sequence[Piece],
     ) -> None:
         """The second side's wall clears the first side's."""
-        for state in swept:
-            for piece in (p for p in state if p.flat == 1 and not p.arc):
-                for other in (p for p in fixed if p.flat == 1):
-                    far = reach(other.ring, self._start(one, other), piece.ring)
-                    if far is not None and far > two[0] + SAME_MM:
-                        two[0] = far + self.gap_mm
+        for piece in _walls(swept):
+            for other in (p for p in fixed if p.flat == 1):
+                far = reach(other.ring, self._start(one, other), piece.ring)
+                if far is not None and far > two[0] + SAME_MM:
+                    two[0] = far + self.gap_mm
         two[1:] = [max(two[0], w) for w in two[1:]]
 
     def _cut_first(
@@ -333,55 +335,57 @@ class _Corner:
         one: list[float],
         two: list[float],
         fixed: Sequence[Piece],
-        swept: Sequence[Sequence[Piece]],
+        swept: Sequence[Piece],
     ) -> None:
         """What the first side carries beyond its wall clears the second side's wall."""
-        for state in swept:
-            for piece in (p for p in state if p.flat == 1 and not p.arc):
-                for other in (p for p in fixed if p.flat > 1):
-                    i = other.flat - 1
-                    far = reach(piece.ring, two[0], other.ring)
-                    if far is not None and far > one[i] + SAME_MM:
-                        one[i] = far + self.gap_mm
+        for piece in _walls(swept):
+            for other in (p for p in fixed if p.flat > 1):
+                i = other.flat - 1
+                far = reach(piece.ring, two[0], other.ring)
+                if far is not None and far > one[i] + SAME_MM:
+                    one[i] = far + self.gap_mm
 
     def _cut_second(
         self,
         one: list[float],
         two: list[float],
         fixed: Sequence[Piece],
-        swept: Sequence[Sequence[Piece]],
+        swept: Sequence[Piece],
     ) -> None:
         """What the second side carries beyond its wall clears all of the first side."""
-        for state in swept:
-            for piece in (p for p in state if p.flat > 1):
-                i = piece.flat - 1
-                for other in fixed:
-                    far = reach(other.ring, self._start(one, other), piece.ring)
-                    if far is not None and far > two[i] + SAME_MM:
-                        two[i] = far + self.gap_mm
+        for piece in (p for p in swept if p.flat > 1):
+            i = piece.flat - 1
+            for other in fixed:
+                far = reach(other.ring, self._start(one, other), piece.ring)
+                if far is not None and far > two[i] + SAME_MM:
+                    two[i] = far + self.gap_mm
 
     def _meetings(
         self,
         one: Sequence[float],
         two: Sequence[float],
         fixed: Sequence[Piece],
-        swept: Sequence[Sequence[Piece]],
+        swept: Sequence[Piece],
     ) -> list[str]:
         """What still runs into one another with these ends."""
         found: dict[tuple[int, int], float] = {}
-        for state in swept:
-            for piece in state:
-                start = self._start(two, piece)
-                for other in fixed:
-                    far = reach(other.ring, self._start(one, other), piece.ring)
-                    if far is not None and far > start + SAME_MM:
-                        key = (other.flat, piece.flat)
-                        found[key] = max(found.get(key, 0.0), far - start)
+        for piece in swept:
+            start = self._start(two, piece)
+            for other in fixed:
+                far = reach(other.ring, self._start(one, other), piece.ring)
+                if far is not None and far > start + SAME_MM:
+                    key = (other.flat, piece.flat)
+                    found[key] = max(found.get(key, 0.0), far - start)
         return [
             f"{self.names[0]} flat {a} and {self.names[1]} flat {b} run into one another at their "
             f"corner by up to {deep:.1f} mm"
             for (a, b), deep in found.items()
         ]
+
+
+def _walls(found: Sequence[Piece]) -> list[Piece]:
+    """The straights of the first flat above the base."""
+    return [p for p in found if p.flat == 1 and not p.arc]
 
 
 def _turned(ring: Ring, width_mm: float) -> Ring:

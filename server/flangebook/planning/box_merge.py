@@ -16,6 +16,7 @@ from flangebook.bending.checks import Check
 from flangebook.planning.answer import JsonDict, check_json, maybe, number
 from flangebook.planning.box_plan import PlannedBox
 from flangebook.planning.box_walls import Pieces, WalledStep, steps_lines, walled_checks
+from flangebook.planning.order_search import HANDLING_WORDS
 
 PAIR_WORDS: dict[Pair, str] = {"left-right": "Left and right", "front-back": "Front and back"}
 SEVERITY = {"stop": 0, "caution": 1, "unknown": 2, "ok": 3}
@@ -24,7 +25,7 @@ ALWAYS = ("general-", "air-bending-only")
 SAID_BETTER = ("lifting", "punch-too-short", "die-too-short")
 """Findings of a section's plan that the box makes for itself."""
 FORCES = ("force_kn", "force_kn_low", "force_kn_high")
-COUNTS = ("looked_at", "turn_overs", "turn_ends", "tool_changes", "slides")
+COUNTS = ("looked_at", *HANDLING_WORDS)
 
 
 def merged_steps(found: PlannedBox) -> list[JsonDict]:

@@ -50,7 +50,7 @@ def _ring() -> Many:
     )
 
 
-def _rating() -> Quantity:
+def _rating(words: str = "null is unknown, and is never taken for enough.") -> Quantity:
     return Quantity(
         FORCE_PER_LENGTH,
         0.0,
@@ -58,7 +58,7 @@ def _rating() -> Quantity:
         above=True,
         load_default=None,
         allow_none=True,
-        metadata={"description": "null is unknown, and is never taken for enough."},
+        metadata={"description": words},
     )
 
 
@@ -147,15 +147,7 @@ class OpeningSchema(ma.Schema):
         load_default=0.0,
         metadata={"description": "Its middle from its face's, + to the gauge with that face up."},
     )
-    rating_kn_per_m = Quantity(
-        FORCE_PER_LENGTH,
-        0.0,
-        100_000.0,
-        above=True,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": "null: as the block's."},
-    )
+    rating_kn_per_m = _rating("null: as the block's.")
 
 
 _ANY_V = {"v_opening_mm": 10, "angle_deg": 90, "shoulder_radius_mm": 1}
