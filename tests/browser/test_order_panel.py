@@ -15,7 +15,7 @@ ZED = {**HAT, "title": "Zed", "flats": ["30", "40", "60"], "bends": [("90", "up"
 DEEP = {
     **HAT,
     "title": "Deep channel",
-    "flats": ["120", "30", "120"],
+    "flats": ["90", "30", "90"],
     "bends": [("90", "up"), ("90", "up")],
 }
 
