@@ -9,6 +9,8 @@ from playwright.sync_api import Page, expect
 
 from flangebook.labels import codes
 
+A_SCREENFUL = 40  # as the screen shows at once
+
 
 def test_the_code_opens_the_card(page: Page, shop_server):
     show(page, shop_server.url, "home")
@@ -69,7 +71,11 @@ def test_every_card_is_listed_and_words_narrow_it(page: Page, shop_server):
     known = call(f"{shop_server.url}/api/v1/cards?limit=200")
     show(page, shop_server.url, "home")
     lines = by_test(page, "card")
+    for shown in range(A_SCREENFUL, known["total"], A_SCREENFUL):  # other tests add cards too
+        expect(lines).to_have_count(shown)
+        by_test(page, "more").click()
     expect(lines).to_have_count(known["total"])
+    expect(by_test(page, "more")).to_have_count(0)
     by_test(page, "search").fill("bracket READING")
     expect(lines).to_have_count(1)
     expect(lines).to_contain_text("SHE-7FA1")
