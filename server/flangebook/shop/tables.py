@@ -152,4 +152,41 @@ marks = Table(
 Index("ix_marks_evidence_id", marks.c.evidence_id, marks.c.number)
 Index("ix_marks_metal", marks.c.metal, marks.c.change)
 
+# A device is known by the hash of its token; the token itself is only on the device. ``way``
+# says how it came: a token that went over plain http is never taken over https.
+devices = Table(
+    "devices",
+    metadata,
+    Column("id", Text, primary_key=True),
+    Column("token_hash", Text, nullable=False, unique=True),
+    Column("name", Text, nullable=False),
+    Column("role", Text, nullable=False),
+    Column("way", Text, nullable=False),
+    Column("paired_at", Text, nullable=False),
+    Column("paired_by", Text, nullable=False),
+    Column("seen_at", Text, nullable=False),
+    Column("revoked_at", Text),
+)
+
+# Codes on offer, hashed, and the device that took each.
+pairings = Table(
+    "pairings",
+    metadata,
+    Column("code_hash", Text, primary_key=True),
+    Column("role", Text, nullable=False),
+    Column("name", Text, nullable=False),
+    Column("offered_at", Text, nullable=False),
+    Column("offered_by", Text, nullable=False),
+    Column("expires_at", Text, nullable=False),
+    Column("device_id", Text, ForeignKey("devices.id")),
+)
+
+# The shop's own switches: a name and a JSON value.
+options = Table(
+    "options",
+    metadata,
+    Column("name", Text, primary_key=True),
+    Column("value", Text, nullable=False),
+)
+
 APPEND_ONLY = ("documents", "plans", "revisions", "trials", "evidence", "marks")
