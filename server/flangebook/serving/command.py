@@ -1,6 +1,6 @@
 """The ``flangebook`` command.
 
-flangebook serve [--port N] [--data DIR] [--empty]
+flangebook serve [--port N] [--data DIR] [--empty]; ``copy_commands`` has those about copies.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from pathlib import Path
 import platformdirs
 
 from flangebook import __version__
+from flangebook.serving import copy_commands
 
 PORT = 8417
 _DEMO = Path(__file__).parents[3] / "demo_data"
@@ -25,6 +26,8 @@ _LAN = (
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command; the exit code."""
     options = _parser().parse_args(arguments)
+    if options.run:
+        return int(options.run(options))
     if options.lan:
         print(_LAN, file=sys.stderr)
         return 2
@@ -42,9 +45,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser("flangebook", description="Set-ups for the press brake.")
     parser.add_argument("--version", action="version", version=f"flangebook {__version__}")
-    serve = parser.add_subparsers(required=True, metavar="COMMAND").add_parser(
-        "serve", help="serve the shop on this machine"
-    )
+    parser.set_defaults(run=None)
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+    copy_commands.add(commands, data_folder())
+    serve = commands.add_parser("serve", help="serve the shop on this machine")
     serve.add_argument(
         "--port", type=_port, default=PORT, metavar="N", help=f"port to listen on ({PORT}); 0: any"
     )

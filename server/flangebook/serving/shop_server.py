@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import shutil
 import threading
+from contextlib import ExitStack
 from pathlib import Path
 
 from flask import Flask
@@ -14,6 +15,7 @@ from flangebook.api.app import close_app, create_app
 from flangebook.api.config import Config
 from flangebook.serving.listener import Listener, ListenError
 from flangebook.shop.errors import ShopError
+from flangebook.shop.holding import held
 from flangebook.shop.store import FILE_NAME
 
 _UNFINISHED = "unfinished"
@@ -33,15 +35,15 @@ def serve(port: int, data: Path, demo: Path | None) -> None:
         listener = Listener(port)
     except ListenError as error:
         raise ServeError(str(error)) from error
-    try:
-        app = open_shop(data, demo)
-    except BaseException as error:
-        listener.close()
-        raise _as_serve_error(error, data) from error
-    try:
+    with ExitStack() as open_things:
+        try:
+            open_things.enter_context(held(data))
+            app = open_shop(data, demo)
+        except BaseException as error:
+            listener.close()
+            raise _as_serve_error(error, data) from error
+        open_things.callback(close_app, app)
         listener.serve(app, lambda: _ready(listener.address, data))
-    finally:
-        close_app(app)
 
 
 def open_shop(data: Path, demo: Path | None) -> Flask:

@@ -5,11 +5,17 @@
     +-- StaleError     someone else wrote first: the version given is not the newest
     +-- TakenError     that name or id is kept already, with other content
     +-- FullError      the shop or the card holds as much as it may
+    +-- HeldError      somebody else holds the shop's file
+    +-- CopyError      a copy cannot be made, or is not one that can be used
+    +-- InUseError     the shop has something in it already
+    +-- ImportRefusedError  the document is not a whole shop's; says where
 
 Every error says what was wrong and what would be right, and builds its sentence when shown.
 """
 
 from __future__ import annotations
+
+from collections.abc import Mapping
 
 
 class ShopError(Exception):
@@ -45,3 +51,25 @@ class TakenError(ShopError):
 
 class FullError(ShopError):
     """The shop or the card holds as much as it may."""
+
+
+class HeldError(ShopError):
+    """Somebody else holds the shop's file."""
+
+
+class CopyError(ShopError):
+    """A copy cannot be made, or is not one that can be used."""
+
+
+class InUseError(ShopError):
+    """The shop has something in it already."""
+
+
+class ImportRefusedError(ShopError):
+    """The document is not a whole shop's. ``wrong``: what is wrong, place by place."""
+
+    def __init__(
+        self, what: str, right: str = "", wrong: Mapping[str, list[str]] | None = None
+    ) -> None:
+        super().__init__(what, right)
+        self.wrong = wrong or {}

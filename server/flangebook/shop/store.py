@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import secrets
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -34,6 +36,16 @@ class Store:
         """Close the file."""
         self.memory.close()
         self.engine.dispose()
+
+
+@contextmanager
+def opened(folder: Path) -> Iterator[Store]:
+    """The shop kept in ``folder``, for as long as the block runs."""
+    store = open_store(folder)
+    try:
+        yield store
+    finally:
+        store.close()
 
 
 def open_store(folder: Path) -> Store:

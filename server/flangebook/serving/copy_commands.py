@@ -1,0 +1,80 @@
+"""Commands about copies: ``backup``, ``restore``, ``export``, ``import``.
+
+Each does one thing, says in one line what it did, and ends with 1 and one clear sentence on
+standard error when it could not.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+Run = Callable[[argparse.Namespace], None]
+
+
+def add(commands: Any, data: Path) -> None:
+    """Add them to the sub-commands. data: folder that the shop is kept in by default."""
+
+    def command(name: str, run: Run, words: str) -> argparse.ArgumentParser:
+        made: argparse.ArgumentParser = commands.add_parser(name, help=words, description=words)
+        made.add_argument(
+            "--data", type=Path, default=data, metavar="DIR",
+            help="folder the shop is kept in (%(default)s)",
+        )  # fmt: skip
+        made.set_defaults(run=lambda options: _ran(run, options))
+        return made
+
+    backup = command("backup", _backup, "copy the shop's file, also while it is served")
+    backup.add_argument(
+        "--to", type=Path, metavar="FILE", help="the copy (default: a new one in DIR/copies)"
+    )
+    export = command("export", _export, "write the whole shop as one JSON document")
+    export.add_argument("--to", type=Path, metavar="FILE", help="default: standard output")
+
+
+def _ran(run: Run, options: argparse.Namespace) -> int:
+    from flangebook.shop.errors import ShopError  # noqa: PLC0415
+
+    try:
+        run(options)
+    except ShopError as error:
+        print(error, file=sys.stderr)
+        return 1
+    except OSError as error:
+        print(f"The folder {options.data} cannot be used: {error}.", file=sys.stderr)
+        return 1
+    return 0
+
+
+# What a command takes is loaded only when it runs, so that --help is quick.
+
+
+def _backup(options: argparse.Namespace) -> None:
+    from flangebook.shop import copies, keeping  # noqa: PLC0415
+    from flangebook.shop.holding import held  # noqa: PLC0415
+
+    copies.shop_file(options.data)
+    target = options.to or keeping.by_hand(options.data)
+    with held(options.data):
+        facts = copies.make_copy(options.data, target)
+    print(f"Copied to {target}: {facts.cards} cards, {facts.trials} trials, found whole.")
+
+
+def _export(options: argparse.Namespace) -> None:
+    from flangebook.shop import copies, export  # noqa: PLC0415
+    from flangebook.shop.holding import held  # noqa: PLC0415
+    from flangebook.shop.store import opened  # noqa: PLC0415
+    from flangebook.shop.whole_file import unfinished  # noqa: PLC0415
+
+    copies.shop_file(options.data)
+    with held(options.data), opened(options.data) as store:
+        if options.to is None:
+            sys.stdout.reconfigure(encoding="utf-8", newline="\n")  # type: ignore[union-attr]
+            sys.stdout.writelines(export.pieces(store))
+            return
+        with unfinished(options.to) as made, made.open("w", encoding="utf-8", newline="\n") as file:
+            file.writelines(export.pieces(store))
+    print(f"Exported to {options.to}.")
