@@ -16,7 +16,7 @@ from alembic.config import Config
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 
-from flangebook.shop import cards, documents, evidence, migrate, revisions, trials
+from flangebook.shop import cards, documents, evidence, migrate, proposals, revisions, trials
 from flangebook.shop.cards import Content
 from flangebook.shop.database import PRAGMAS, reading, settings_of, writing
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
@@ -65,6 +65,9 @@ def test_history_cannot_be_changed(store: Store, tmp_path: Path, table: str, ver
     trials.add(store, code, trial(1), None, {"id": trial(1)["id"], "metal": "steel"})
     evidence.mark(store, trial(1)["id"], "forget")
     documents.write(store, "dies", [{"code": "D"}], if_match="*")
+    proposals.propose(store, code, {"id": "p", "by": "a", "changes": {"note": "n"}})
+    with writing(store.engine) as connection:
+        proposals.settle(connection, code, 1, ["p"])
     column = metadata.tables[table].primary_key.columns[0].name
     with (
         sqlite3.connect(tmp_path / FILE_NAME) as file,

@@ -12,7 +12,7 @@ from flangebook.api.planner import plan_of, wishes_from
 from flangebook.api.schemas.part import PartSchema
 from flangebook.bending.errors import FlangebookError
 from flangebook.planning import differences
-from flangebook.shop import cards, history
+from flangebook.shop import cards, history, proposals
 from flangebook.shop.store import Store
 
 JsonDict = dict[str, Any]
@@ -49,7 +49,20 @@ def edited(store: Store, code: str, content: cards.Content, asked: Mapping[str, 
     after, words = _planned(store, after, asked)
     if "settings" in asked:
         after = replace(after, settings=checked_settings(after, asked["settings"]))
-    return Edit(after, [*history.changes(content, after), *words])
+    words = [*history.changes(content, after), *words]
+    return Edit(after, [*words, *_settled(store, code, asked.get("settles", ()))])
+
+
+def _settled(store: Store, code: str, ids: Sequence[str]) -> list[str]:
+    """Which proposals a change settles, in words."""
+    if not ids:
+        return []
+    found = proposals.named(store, code, ids)
+    by = sorted({one.by for one in found if one.by})
+    return [
+        f"settled {len(ids)} proposed change{'s' * (len(ids) > 1)}"
+        + (f" of {', '.join(by)}" if by else "")
+    ]
 
 
 def _title(content: cards.Content, asked: Mapping[str, Any]) -> str:

@@ -42,10 +42,10 @@ def checked(
 
 def _earlier(store: Store, code: str, asked: Mapping[str, Any], step: int) -> list[Made]:
     """Pieces of this step made in the same run: before this one, not long before, of one lot."""
-    now = _moment(asked.get("made_at") or writing.now())
+    now = _made(asked.get("made_at"), writing.now())
     found = []
     for piece in trials.pieces(store, code, asked["revision"], step):
-        made = _moment(piece.trial.get("made_at") or piece.trial["received_at"])
+        made = _made(piece.trial.get("made_at"), piece.trial["received_at"])
         same_lot = (piece.trial.get("lot") or "") == asked["lot"]
         if piece.trial["id"] != asked["id"] and same_lot and now - ONE_RUN <= made <= now:
             setting = next((s for s in piece.settings if s["step"] == step), None)
@@ -53,8 +53,10 @@ def _earlier(store: Store, code: str, asked: Mapping[str, Any], step: int) -> li
     return [made for _, made in sorted(found, key=lambda one: one[0])]
 
 
-def _moment(text: str) -> datetime:
-    return datetime.fromisoformat(text)
+def _made(by_device: str | None, received: str) -> datetime:
+    """When a piece was made: a device whose clock is ahead cannot have made it after it came."""
+    came = datetime.fromisoformat(received)
+    return min(came, datetime.fromisoformat(by_device)) if by_device else came
 
 
 def answer(kept: trials.Kept) -> str:

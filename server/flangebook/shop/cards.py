@@ -14,7 +14,7 @@ from flangebook.labels.codes import display
 from flangebook.shop.database import reading
 from flangebook.shop.errors import StaleError, UnknownError
 from flangebook.shop.store import Store
-from flangebook.shop.tables import cards, plans, revisions, trials
+from flangebook.shop.tables import cards, plans, proposals, revisions, settlements, trials
 from flangebook.shop.writing import json_text
 
 JsonDict = dict[str, Any]
@@ -85,10 +85,22 @@ def _read(store: Store, code: str) -> CardText:
         row = connection.execute(WHOLE_CARD, {"wanted": code}).first()
         if row is None:
             raise unknown(code)
-        return CardText(compose(row, tried(connection, row)).encode(), etag_of(row))
+        return CardText(whole(connection, row).encode(), etag_of(row))
 
 
-def tried(connection: Connection, row: Row[Any]) -> list[str]:
+def whole(connection: Connection, row: Row[Any]) -> str:
+    """A card's JSON. row: a card joined with its newest revision and plan."""
+    return _composed(row, _tried(connection, row), _proposed(connection, row))
+
+
+def _proposed(connection: Connection, row: Row[Any]) -> list[str]:
+    """What is proposed and not settled, oldest first, as JSON texts."""
+    if not row.proposals_total:
+        return []
+    return list(connection.execute(_OPEN, {"wanted": row.code}).scalars())
+
+
+def _tried(connection: Connection, row: Row[Any]) -> list[str]:
     """The newest trials of a card, oldest first, as JSON texts."""
     if not row.trials:
         return []
@@ -138,17 +150,15 @@ def etag_of(head: Row[Any]) -> str:
     return f'"{head.revision}.{head.trials}.{head.stamp}"'
 
 
-def compose(row: Row[Any], trials_texts: Iterable[str]) -> str:
-    """The card's JSON from texts kept as JSON, without taking them apart.
-
-    row: a card joined with its newest revision and plan. trials_texts: oldest first.
-    """
+def _composed(row: Row[Any], trials_texts: Iterable[str], proposed: Iterable[str]) -> str:
+    """The card's JSON from texts kept as JSON, without taking them apart."""
     head = {
         "code": row.code,
         "display_code": display(row.code),
         "url": f"/c/{row.code}",
         "etag": etag_of(row),
         "revision": row.revision,
+        "revision_id": row.revision_id,
         "title": row.title,
         "note": row.note,
         "archived": row.archived,
@@ -158,16 +168,28 @@ def compose(row: Row[Any], trials_texts: Iterable[str]) -> str:
         "updated_at": row.updated_at,
         "updated_by": row.updated_by,
         "trials_total": row.trials,
+        "proposals_total": row.proposals_total,
     }
     return (
         f'{json_text(head)[:-1]},"settings":{row.settings},"part":{row.part},'
-        f'"plan":{row.plan},"trials":[{",".join(trials_texts)}]}}'
+        f'"plan":{row.plan},"trials":[{",".join(trials_texts)}],'
+        f'"proposals":[{",".join(proposed)}]}}'
     )
 
 
 WHOLE_CARD = (
     sa.select(
-        cards, revisions.c.note, revisions.c.part, revisions.c.settings, plans.c.body.label("plan")
+        cards,
+        revisions.c.id.label("revision_id"),
+        revisions.c.note,
+        revisions.c.part,
+        revisions.c.settings,
+        plans.c.body.label("plan"),
+        sa.select(sa.func.count())
+        .select_from(proposals)
+        .where(proposals.c.code == cards.c.code)
+        .scalar_subquery()
+        .label("proposals_total"),
     )
     .join(
         revisions, (revisions.c.code == cards.c.code) & (revisions.c.revision == cards.c.revision)
@@ -180,6 +202,13 @@ _TRIALS = (
     .where(trials.c.code == sa.bindparam("wanted"))
     .order_by(trials.c.number.desc())
     .limit(TRIALS_SHOWN)
+)
+_SETTLED = sa.exists().where(settlements.c.proposal_id == proposals.c.id)
+_ARRIVED = sa.exists().where(revisions.c.id == proposals.c.id)
+_OPEN = (
+    sa.select(proposals.c.body)
+    .where(proposals.c.code == sa.bindparam("wanted"), ~_SETTLED, ~_ARRIVED)
+    .order_by(proposals.c.change)
 )
 _HEAD = sa.select(cards).where(cards.c.code == sa.bindparam("wanted"))
 

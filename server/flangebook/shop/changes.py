@@ -12,7 +12,7 @@ import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
 from flangebook.shop import documents
-from flangebook.shop.cards import WHOLE_CARD, compose, tried
+from flangebook.shop.cards import WHOLE_CARD, whole
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store, last_change
 from flangebook.shop.tables import cards
@@ -32,11 +32,11 @@ def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
     with reading(store.engine) as connection:
         newest = last_change(connection)
         since, reset = _since(store, cursor, newest)
-        whole, seen = _cards(connection, since, limit)
+        found, seen = _cards(connection, since, limit)
         more = seen is not None
         shop = _shop(store, connection, since, shown)
     head = json_text({"cursor": f"{store.shop_id}.{seen or newest}", "more": more, "reset": reset})
-    return f'{head[:-1]},"shop":{shop},"cards":[{",".join(whole)}]}}'
+    return f'{head[:-1]},"shop":{shop},"cards":[{",".join(found)}]}}'
 
 
 def _cards(connection: Connection, since: int, limit: int) -> tuple[list[str], int | None]:
@@ -44,15 +44,15 @@ def _cards(connection: Connection, since: int, limit: int) -> tuple[list[str], i
     there are more."""
     changed = sa.select(cards.c.code, cards.c.change).where(cards.c.change > since)
     rows = connection.execute(changed.order_by(cards.c.change).limit(limit + 1)).all()
-    whole: list[str] = []
+    found: list[str] = []
     room = MOST_CHARACTERS
     for number, (code, _) in enumerate(rows):
         if number == limit or room <= 0:
-            return whole, rows[number - 1].change
+            return found, rows[number - 1].change
         row = connection.execute(WHOLE_CARD, {"wanted": code}).one()
-        whole.append(compose(row, tried(connection, row)))
-        room -= len(whole[-1])
-    return whole, None
+        found.append(whole(connection, row))
+        room -= len(found[-1])
+    return found, None
 
 
 def _since(store: Store, cursor: str, newest: int) -> tuple[int, bool]:

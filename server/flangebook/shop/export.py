@@ -22,6 +22,8 @@ _TEXTS = {
     "trials": {"body"},
     "evidence": {"body"},
     "marks": set(),
+    "proposals": {"body"},
+    "settlements": set(),
 }
 # Made again from the rest when a shop is read back.
 _LEFT_OUT = {"cards": {"searched"}}

@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from typing import Any
 
 import sqlalchemy as sa
-from sqlalchemy.engine import Connection
+from sqlalchemy.engine import Connection, Row
 
 from flangebook.labels.codes import display, new_code
+from flangebook.shop import proposals
 from flangebook.shop.cards import Content, JsonDict, etag_of, head_of, stale
 from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError
@@ -65,12 +66,16 @@ def revise(
     changes: Sequence[str],
     *,
     if_match: str,
+    after: str = "",
+    settles: Sequence[str] = (),
     asked: Any = None,
 ) -> bool:
     """Keep a new revision; whether it was new.
 
-    if_match: ETag of the card it was made from. asked: as for ``create``; the same
-    revision id again with the same request is harmless.
+    if_match: ETag of the card it was made from. after: id of the revision it was made on,
+    or empty: what came to the card since, such as trials, does not stand in its way.
+    settles: ids of proposals. asked: as for ``create``; the same revision id again with the
+    same request is harmless.
     Raises UnknownError, StaleError, and TakenError when the id is kept with other content.
     """
     wanted = digest(asked)
@@ -80,6 +85,7 @@ def revise(
         head = head_of(connection, code)
         if if_match not in ("*", etag_of(head)):
             raise stale(code, etag_of(head))
+        _need_newest(connection, head, after)
         if head.revision >= MOST_REVISIONS:
             raise FullError(f"Card {display(code)} has {MOST_REVISIONS} revisions already.")
         number = head.revision + 1
@@ -89,7 +95,25 @@ def revise(
             .where(cards.c.code == code)
             .values(**_summary(connection, code, content, author), revision=number)
         )
+        proposals.settle(connection, code, number, settles)
     return True
+
+
+def need_newest(store: Store, code: str, after: str) -> None:
+    """Refuse a change that was not made on the newest revision; empty: not said.
+
+    after: the revision's id. Raises UnknownError, StaleError.
+    """
+    with reading(store.engine) as connection:
+        _need_newest(connection, head_of(connection, code), after)
+
+
+def _need_newest(connection: Connection, head: Row[Any], after: str) -> None:
+    newest = sa.select(revisions.c.id).where(
+        revisions.c.code == head.code, revisions.c.revision == head.revision
+    )
+    if after and connection.execute(newest).scalar_one() != after:
+        raise stale(head.code, etag_of(head))
 
 
 def is_made(store: Store, code: str, asked: Any) -> bool:

@@ -1,8 +1,8 @@
 """The tables of the shop's one file.
 
-Documents, plans, revisions, trials, evidence and marks are append-only: triggers refuse to
-change or delete a row. ``cards`` holds the newest state of each card, small, for lists and
-searches.
+Documents, plans, revisions, trials, evidence, marks, proposals and settlements are append-only:
+triggers refuse to change or delete a row. ``cards`` holds the newest state of each card, small,
+for lists and searches.
 Whatever is written takes the next number of ``shop.change``, so that a phone can ask for
 everything since the number it has seen.
 """
@@ -189,4 +189,38 @@ options = Table(
     Column("value", Text, nullable=False),
 )
 
-APPEND_ONLY = ("documents", "plans", "revisions", "trials", "evidence", "marks")
+# Edits that met another one, as they were typed; and the revisions that settled them. A
+# settlement may come before its proposal: after a backup was put back, each device sends
+# again what it has.
+proposals = Table(
+    "proposals",
+    metadata,
+    Column("id", Text, primary_key=True),
+    Column("code", Text, ForeignKey("cards.code"), nullable=False),
+    Column("digest", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("body", Text, nullable=False),
+    Column("change", Integer, nullable=False),
+)
+Index("ix_proposals_code", proposals.c.code, proposals.c.change)
+
+settlements = Table(
+    "settlements",
+    metadata,
+    Column("proposal_id", Text, primary_key=True),
+    Column("code", Text, nullable=False),
+    Column("revision", Integer, nullable=False),
+    ForeignKeyConstraint(["code", "revision"], ["revisions.code", "revisions.revision"]),
+)
+
+APPEND_ONLY = (
+    "documents",
+    "plans",
+    "revisions",
+    "trials",
+    "evidence",
+    "marks",
+    "proposals",
+    "settlements",
+)

@@ -11,11 +11,17 @@ from flangebook.api.bodies import wanted_etag
 from flangebook.api.openapi import IF_MATCH, Blueprint
 from flangebook.api.problems import ProblemError
 from flangebook.api.schemas import card_answers
-from flangebook.api.schemas.cards import CardEditSchema, ListQuery, NewCardSchema, PageQuery
+from flangebook.api.schemas.cards import (
+    CardEditSchema,
+    ListQuery,
+    NewCardSchema,
+    PageQuery,
+    ProposalSchema,
+)
 from flangebook.api.sending import sent, the_store
 from flangebook.bending.errors import InputError
 from flangebook.labels import codes
-from flangebook.shop import cards, listing, revisions
+from flangebook.shop import cards, listing, proposals, revisions
 
 blp = Blueprint("cards", __name__, url_prefix="/api/v1", description="Saved set-ups.")
 PATH_CODE = [
@@ -90,20 +96,57 @@ def read(code: str) -> Response:
 def change(asked: dict[str, Any], code: str) -> Response:
     """Change a card: a new revision. What is not named stays; the old one stays in the history.
 
-    The part is planned afresh only when it changed, or with ``replan``.
+    The part is planned afresh only when it changed, or with ``replan``. With ``after`` and
+    ``If-Match: *`` it is the revision that must be the newest: trials that came since do not
+    stand in the way. ``settles`` names the proposals that this change settles.
     """
     store, code, etag = the_store(), parsed(code), wanted_etag()
+    after = asked.pop("after", "")  # where it was made on is not what it changes
     content, newest = cards.content_of(store, code)
     if not revisions.is_kept(store, code, asked.get("id", ""), asked):
         if etag not in ("*", newest):
             raise cards.stale(code, newest)
+        revisions.need_newest(store, code, after)
         edit = cardwork.edited(store, code, content, asked)
         if edit.words:
             author = revisions.Author(asked["by"], asked["reason"], asked.get("id", ""))
             revisions.revise(
-                store, code, edit.content, author, edit.words, if_match=etag, asked=asked
+                store,
+                code,
+                edit.content,
+                author,
+                edit.words,
+                if_match=etag,
+                after=after,
+                settles=asked.get("settles", ()),
+                asked=asked,
             )
     return _card(code)
+
+
+@blp.route("/cards/<code>/proposals", parameters=PATH_CODE)
+@blp.response(200, card_answers.Proposals)
+@blp.alt_response(404, "NOT_FOUND")
+def proposed(code: str) -> Response:
+    """Changes that met another one, newest first, and the revision that settled each."""
+    return sent(proposals.page(the_store(), parsed(code)))
+
+
+@blp.route("/cards/<code>/proposals", methods=["POST"], parameters=PATH_CODE)
+@blp.arguments(ProposalSchema)
+@blp.response(201, card_answers.Card)
+@blp.response(200, card_answers.Card, description="It was kept before.")
+@blp.alt_response(404, "NOT_FOUND")
+@blp.alt_response(409, "CONFLICT")
+def propose(asked: dict[str, Any], code: str) -> Response:
+    """Keep a change that could not be made since the card was changed meanwhile.
+
+    The card shows it to everybody under ``proposals`` until a change ``settles`` it. The id
+    is that of the change: one that did arrive as a revision is not kept twice.
+    """
+    store, code = the_store(), parsed(code)
+    new = proposals.propose(store, code, asked)
+    return _card(code, 201 if new else 200)
 
 
 @blp.route("/cards/<code>/revisions", parameters=PATH_CODE)

@@ -121,17 +121,17 @@ def _given(field: Field) -> Field:
     if isinstance(field, Many):
         return ma.fields.List(_given(field.inner), allow_none=field.allow_none)
     if isinstance(field, ma.fields.Nested):
-        name = f"Given{type(field.schema).__name__.removesuffix('Schema')}"
-        return ma.fields.Nested(_given_once(type(field.schema), name), allow_none=field.allow_none)
+        return ma.fields.Nested(given_once(type(field.schema)), allow_none=field.allow_none)
     return field
 
 
 _made: dict[type[ma.Schema], type[Answer]] = {}
 
 
-def _given_once(schema: type[ma.Schema], name: str) -> type[Answer]:
+def given_once(schema: type[ma.Schema]) -> type[Answer]:
+    """The answer's form of a schema that is nested in others."""
     if schema not in _made:
-        _made[schema] = given(schema, name)
+        _made[schema] = given(schema, f"Given{schema.__name__.removesuffix('Schema')}")
     return _made[schema]
 
 

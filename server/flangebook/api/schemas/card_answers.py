@@ -17,9 +17,11 @@ from flangebook.api.schemas.answers import (
     Setting,
     answer,
     given,
+    given_once,
     level,
     many,
     maybe,
+    maybe_whole,
     number,
     one,
     text,
@@ -56,6 +58,14 @@ TrialAnswer = answer(
     card_etag=text(),
 )
 Trials = answer("Trials", trials=many(Trial), total=whole())
+Proposal = given(cards.ProposalSchema, "Proposal", received_at=text())
+SettledProposal = given(
+    cards.ProposalSchema, "SettledProposal", received_at=text(), settled_by=maybe_whole()
+)
+for _field in given_once(cards.ChangesSchema)._declared_fields.values():
+    # A change names only what it changes.
+    _field.required = False
+Proposals = answer("Proposals", proposals=many(SettledProposal))
 Card = answer(
     "Card",
     code=text(),
@@ -63,6 +73,7 @@ Card = answer(
     url=text(),
     etag=text(),
     revision=whole(),
+    revision_id=text(),
     title=text(),
     note=text(),
     archived=yes_no(),
@@ -72,10 +83,12 @@ Card = answer(
     updated_at=text(),
     updated_by=text(),
     trials_total=whole(),
+    proposals_total=whole(),
     settings=many(Setting),
     part=one(Part),
     plan=one(Plan),
     trials=many(Trial),
+    proposals=many(Proposal),
 )
 CardSummary = answer(
     "CardSummary",
@@ -186,4 +199,6 @@ Export = answer(
     trials=_rows(),
     evidence=_rows(),
     marks=_rows(),
+    proposals=_rows(),
+    settlements=_rows(),
 )

@@ -23,6 +23,7 @@ from flangebook.api.schemas.part import MOST_LENGTH_MM, MOST_THICKNESS_MM, PartS
 
 MOST_STEPS = 400
 MOST_DEPTH_MM = 500.0
+MOST_SETTLED = 50
 _BY = {"description": "Who, in a word or two."}
 
 
@@ -65,19 +66,60 @@ class CardEditSchema(ma.Schema):
     settings = Many(ma.fields.Nested(SettingSchema), MOST_STEPS)
     archived = YesNo()
     restore_revision = Whole(1, 1_000_000)
+    settles = Many(
+        DeviceId(), MOST_SETTLED, metadata={"description": "Proposals that this settles."}
+    )
+    after = DeviceId(metadata={"description": "The newest revision's id when the change was made."})
     reason = Text(load_default="")
     by = _by()
     id = DeviceId(metadata={"description": "Made by the device, so that a resend is harmless."})
 
     @ma.validates_schema
     def _alone(self, data: dict[str, Any], **_: Any) -> None:
-        others = data.keys() & {"title", "note", "part", "replan", "settings", "archived"}
+        others = data.keys() & {
+            "title", "note", "part", "replan", "settings", "archived", "settles",
+        }  # fmt: skip
         if "restore_revision" in data and others:
             raise ma.ValidationError(
                 "Bring a revision back by itself, then change it.", "restore_revision"
             )
         if "restore_revision" not in data and not others:
             raise ma.ValidationError("There is nothing to change in this.")
+
+
+class ChangesSchema(ma.Schema):
+    """Fields of a card that need no planning, as a device would have them."""
+
+    title = Text(least=1)
+    note = Text(MOST_NOTE, lines=True)
+    settings = Many(ma.fields.Nested(SettingSchema), MOST_STEPS)
+    archived = YesNo()
+
+
+class ProposalSchema(ma.Schema):
+    """A change that could not be made since the card was changed meanwhile."""
+
+    id = DeviceId(required=True, metadata={"description": "The id the change was sent with."})
+    changes = ma.fields.Nested(ChangesSchema, required=True)
+    before = ma.fields.Nested(
+        ChangesSchema,
+        load_default=dict,
+        metadata={"description": "The same fields as the device showed them before."},
+    )
+    revision = Whole(
+        1, 1_000_000, load_default=None, allow_none=True,
+        metadata={"description": "The revision that the device showed."},
+    )  # fmt: skip
+    made_at = Moment(
+        load_default=None, allow_none=True, metadata={"description": "By the device's clock."}
+    )
+    reason = Text(load_default="")
+    by = _by()
+
+    @ma.validates_schema
+    def _something(self, data: dict[str, Any], **_: Any) -> None:
+        if not data.get("changes"):
+            raise ma.ValidationError("There is nothing to change in this.", "changes")
 
 
 def need_an_angle(data: dict[str, Any]) -> None:
