@@ -8,6 +8,7 @@ from flangebook.api import bodies, guard, intake, problems, static
 from flangebook.api.config import Config
 from flangebook.api.openapi import make_api
 from flangebook.api.resources import (
+    benches,
     bends,
     cards,
     evidence,
@@ -38,7 +39,7 @@ def create_app(config: Config) -> Flask:
     static.register(app, config)
     api = make_api(app)
     problems.register(app)
-    for group in (feed, bends, parts, cards, trials, evidence, labels, shop, outlines):
+    for group in (feed, bends, parts, cards, trials, evidence, labels, shop, outlines, benches):
         api.register_blueprint(group.blp)
     return app
 

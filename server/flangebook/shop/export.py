@@ -24,6 +24,7 @@ _TEXTS = {
     "marks": set(),
     "proposals": {"body"},
     "settlements": set(),
+    "benches": set(),
 }
 # Made again from the rest when a shop is read back.
 _LEFT_OUT = {"cards": {"searched"}}

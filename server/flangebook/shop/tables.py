@@ -214,6 +214,19 @@ settlements = Table(
     ForeignKeyConstraint(["code", "revision"], ["revisions.code", "revisions.revision"]),
 )
 
+# Where a card is being bent, and at which step. Rows are moved and taken out: the table says
+# what is on the screens now, and keeps no history.
+benches = Table(
+    "benches",
+    metadata,
+    Column("name", Text, primary_key=True),
+    Column("code", Text, ForeignKey("cards.code")),
+    Column("step", Integer, nullable=False),
+    Column("version", Integer, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+)
+
 APPEND_ONLY = (
     "documents",
     "plans",

@@ -201,4 +201,5 @@ Export = answer(
     marks=_rows(),
     proposals=_rows(),
     settlements=_rows(),
+    benches=_rows(),
 )
