@@ -70,6 +70,16 @@ def test_the_essentials_stand_in_clear_type(size: str) -> None:
 
 
 @pytest.mark.parametrize("size", SIZES)
+def test_the_code_is_large_enough_to_type_from_at_arm_s_length(size: str) -> None:
+    """Capitals of a two hundredth of the distance (common practice, no source), here 0.65 m."""
+    (code,) = (m for m in made(card(), size).marks if isinstance(m, Text) and m.words == "SHE-7FA1")
+    bold = face(True)
+    capital = bold.font["glyf"][bold.glyphs["H"]].yMax / bold.units_per_em
+    assert code.size * capital >= 650 / 200
+    assert code.bold
+
+
+@pytest.mark.parametrize("size", SIZES)
 def test_lengths_in_inches_for_who_wants_them(size: str) -> None:
     text = words(card(), size, "inch")
     assert "0.118 in" in text

@@ -103,6 +103,12 @@ def test_the_level_drawn_is_the_level_asked_for() -> None:
         assert code.ec_level == level
 
 
+def test_a_better_level_is_taken_where_it_costs_no_modules() -> None:
+    assert qr_code("A" * 35, "Q").level == "H"  # both version 3
+    assert qr_code("A" * 36, "Q").level == "Q"  # H would take version 4
+    assert qr_code("A" * 36, "Q").version == 3
+
+
 def test_the_small_label_is_for_dirt_the_large_one_for_distance_and_dirt() -> None:
     levels = {
         size: [

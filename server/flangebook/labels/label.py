@@ -46,7 +46,7 @@ def label(facts: LabelFacts, address: str, size: str = "50x25") -> Label:
 def _small(facts: LabelFacts, address: str) -> Label:
     column = Column(x=25.2, y=0.7, width=23.9, bottom=24.5)
     marks: list[Mark] = [QrMark(0.0, 0.0, 25.0, qr_code(address, "H"))]
-    marks += column.line(facts.shown_code, 3.7, bold=True, gap=0.2)
+    marks += column.line(facts.shown_code, 4.6, bold=True)
     marks += _title(column, facts.title, 2.5, most=2)
     marks += column.line(_sheet_metal(facts, column.width), 2.1)
     marks += column.line(facts.tools, 2.1)

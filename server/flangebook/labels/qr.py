@@ -50,14 +50,19 @@ def card_address(base: str, code: str) -> str:
 
 
 def qr_code(address: str, level: Level = "H") -> QrCode:
-    """The smallest QR code of that level that holds the address.
+    """The smallest QR code that holds the address at that level or better.
 
-    Raises InputError when the address is longer than a label can carry.
+    level: H instead of Q where that makes no more modules. Raises InputError when the address is longer than a label can carry.
     """
     if not 0 < len(address) <= _MOST_ADDRESS:
         raise InputError(
             f"The address has {len(address)} characters.", "address", f"At most {_MOST_ADDRESS}."
         )
+    best = _made(address, "H")
+    return best if level == "H" else min(best, _made(address, level), key=lambda c: c.version)
+
+
+def _made(address: str, level: Level) -> QrCode:
     maker = qrcode.QRCode(error_correction=_LEVELS[level], border=0)
     maker.add_data(address, optimize=0)
     maker.make(fit=True)
