@@ -52,7 +52,8 @@ def card_address(base: str, code: str) -> str:
 def qr_code(address: str, level: Level = "H") -> QrCode:
     """The smallest QR code that holds the address at that level or better.
 
-    level: H instead of Q where that makes no more modules. Raises InputError when the address is longer than a label can carry.
+    It is H instead of Q where that makes no more modules.
+    Raises InputError when the address is longer than a label can carry.
     """
     if not 0 < len(address) <= _MOST_ADDRESS:
         raise InputError(
