@@ -34,15 +34,16 @@ def evidence_of(store: Store, metal: Metal, lot: str = "") -> Evidence | None:
 
     def look() -> Evidence | None:
         counter = kept.counter(store, metal.code)
-        return _counted(store, metal, counter) if counter else None
+        return _counted(store, metal, counter, store.shop_id) if counter else None
 
     found = store.memory.hold(f"evidence {metal.code}", look, lambda _: 0)
     return found.of_lot(lot) if found is not None and lot else found
 
 
 @lru_cache(maxsize=MOST_METALS)
-def _counted(store: Store, metal: Metal, counter: int) -> Evidence | None:
-    """counter: so that evidence that changed is read again."""
+def _counted(store: Store, metal: Metal, counter: int, shop_id: str) -> Evidence | None:
+    """counter: so that evidence that changed is read again; shop_id: another shop's, too, that
+    was put in the place of this one."""
     records = kept.counted(store, metal.code)
     if not records:
         return None
@@ -50,12 +51,12 @@ def _counted(store: Store, metal: Metal, counter: int) -> Evidence | None:
         metal,
         tuple(trial_of(record) for record in records),
         calculated=frozenset(r.id for r in records if r.body.get("depth_calculated")),
-        known=_lessons(store, metal),
+        known=_lessons(store, metal, shop_id),
     )
 
 
 @lru_cache(maxsize=MOST_METALS)
-def _lessons(_store: Store, _metal: Metal) -> Lessons:
+def _lessons(_store: Store, _metal: Metal, _shop_id: str) -> Lessons:
     """What the metal's trials teach: a trial never changes, so what it teaches does not."""
     return {}
 

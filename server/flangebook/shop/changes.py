@@ -1,7 +1,7 @@
 """The changes feed: everything a phone needs to be complete without the network.
 
-A cursor names the shop and the newest write seen. A cursor of another shop, or of a file
-that was put back to an earlier day, starts again from the beginning and says so.
+A cursor names the shop and the newest write seen. A cursor of another shop, or from before
+the shop was put back from a copy, starts again from the beginning and says so.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from collections.abc import Callable
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
-from flangebook.shop import documents
+from flangebook.shop import documents, lineage
 from flangebook.shop.cards import WHOLE_CARD, whole
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store, last_change
@@ -30,12 +30,12 @@ def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
     what was fetched before this page is of another shop.
     """
     with reading(store.engine) as connection:
-        newest = last_change(connection)
-        since, reset = _since(store, cursor, newest)
+        newest, shop_id = last_change(connection), lineage.id_of(connection)
+        since, reset = _since(shop_id, cursor, newest)
         found, seen = _cards(connection, since, limit)
         more = seen is not None
         shop = _shop(store, connection, since, shown)
-    head = json_text({"cursor": f"{store.shop_id}.{seen or newest}", "more": more, "reset": reset})
+    head = json_text({"cursor": f"{shop_id}.{seen or newest}", "more": more, "reset": reset})
     return f'{head[:-1]},"shop":{shop},"cards":[{",".join(found)}]}}'
 
 
@@ -55,11 +55,11 @@ def _cards(connection: Connection, since: int, limit: int) -> tuple[list[str], i
     return found, None
 
 
-def _since(store: Store, cursor: str, newest: int) -> tuple[int, bool]:
+def _since(shop_id: str, cursor: str, newest: int) -> tuple[int, bool]:
     if not cursor:
         return 0, False
-    shop_id, _, number = cursor.rpartition(".")
-    if shop_id == store.shop_id and number.isascii() and number.isdigit():
+    theirs, _, number = cursor.rpartition(".")
+    if theirs == shop_id and number.isascii() and number.isdigit():
         seen = int(number[:18])
         if seen <= newest:
             return seen, False

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import sqlalchemy as sa
+from sqlalchemy.engine import Connection
 
 from flangebook import __version__
 from flangebook.shop import tables
@@ -14,7 +15,7 @@ from flangebook.shop.writing import json_text, now
 
 FORMAT = "flangebook-shop"
 FORMAT_VERSION = 1
-_TEXTS = {
+TEXTS = {
     "documents": {"body"},
     "plans": {"body"},
     "cards": set(),
@@ -26,8 +27,10 @@ _TEXTS = {
     "settlements": set(),
     "benches": set(),
 }
-# Made again from the rest when a shop is read back.
-_LEFT_OUT = {"cards": {"searched"}}
+# Made again when a shop is read back: a card's words from the rest, its stamp anew.
+LEFT_OUT = {"cards": {"searched", "stamp"}}
+# Of this server, not of the shop's work: its own row, and who may use it.
+NOT_EXPORTED = frozenset({"shop", "devices", "pairings", "options"})
 
 
 def pieces(store: Store) -> Iterator[str]:
@@ -36,25 +39,30 @@ def pieces(store: Store) -> Iterator[str]:
     One list a table, each row an object by the table's own names, nothing left out that
     cannot be made again; what is kept as JSON text stands as JSON.
     """
-    head = {
-        "format": FORMAT,
-        "format_version": FORMAT_VERSION,
-        "made_by": f"flangebook {__version__}",
-        "exported_at": now(),
-        "shop_id": store.shop_id,
-    }
-    yield json_text(head)[:-1]
     with reading(store.engine) as connection:
-        for name, texts in _TEXTS.items():
+        yield json_text(_head(connection))[:-1]
+        for name, texts in TEXTS.items():
             yield f',"{name}":['
             table = tables.metadata.tables[name]
-            columns = [c for c in table.columns if c.name not in _LEFT_OUT.get(name, ())]
+            columns = [c for c in table.columns if c.name not in LEFT_OUT.get(name, ())]
             query = sa.select(*columns).order_by(*table.primary_key.columns)
             rows = connection.execution_options(yield_per=50).execute(query)
             for number, row in enumerate(rows):
                 yield ("," if number else "") + _row_text(row._asdict(), texts)
             yield "]"
     yield "}\n"
+
+
+def _head(connection: Connection) -> dict[str, object]:
+    shop = connection.execute(sa.select(tables.shop)).one()
+    return {
+        "format": FORMAT,
+        "format_version": FORMAT_VERSION,
+        "made_by": f"flangebook {__version__}",
+        "exported_at": now(),
+        "shop_id": shop.shop_id,
+        "created_at": shop.created_at,
+    }
 
 
 def _row_text(row: dict[str, object], texts: set[str]) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import secrets
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -11,8 +10,8 @@ from pathlib import Path
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Engine
 
-from flangebook.shop import migrate, tables
-from flangebook.shop.database import open_engine, writing
+from flangebook.shop import lineage, migrate, tables
+from flangebook.shop.database import open_engine, reading, writing
 from flangebook.shop.memory import Memory
 from flangebook.shop.writing import now
 
@@ -23,19 +22,26 @@ FILE_NAME = "flangebook.sqlite"
 class Store:
     """An open shop.
 
-    engine: on the shop's file. shop_id: drawn when the file was made; tells a phone
-    that the shop it knows is another one.
-    memory: what is held while nothing is written.
+    engine: on the shop's file. memory: what is held while nothing is written.
     """
 
     engine: Engine
-    shop_id: str
     memory: Memory
+
+    @property
+    def shop_id(self) -> str:
+        """Tells a phone that the shop it knows is another one; ``lineage`` says when it is
+        drawn anew, which may be while the shop is open."""
+        return self.memory.hold("shop id", self._read_id, len)
 
     def close(self) -> None:
         """Close the file."""
         self.memory.close()
         self.engine.dispose()
+
+    def _read_id(self) -> str:
+        with reading(self.engine) as connection:
+            return lineage.id_of(connection)
 
 
 @contextmanager
@@ -58,11 +64,11 @@ def open_store(folder: Path) -> Store:
     try:
         migrate.upgrade(engine)
         with writing(engine) as connection:
-            shop_id = _shop_id(connection)
+            _need_id(connection)
     except BaseException:
         engine.dispose()
         raise
-    return Store(engine, shop_id, Memory(folder / FILE_NAME))
+    return Store(engine, Memory(folder / FILE_NAME))
 
 
 def next_change(connection: Connection) -> int:
@@ -80,12 +86,10 @@ def last_change(connection: Connection) -> int:
     return int(connection.execute(sa.select(tables.shop.c.change)).scalar_one())
 
 
-def _shop_id(connection: Connection) -> str:
-    kept = connection.execute(sa.select(tables.shop.c.shop_id)).scalar()
-    if kept is not None:
-        return str(kept)
-    shop_id = secrets.token_hex(8)
-    connection.execute(
-        sa.insert(tables.shop).values(id=1, shop_id=shop_id, change=0, created_at=now())
-    )
-    return shop_id
+def _need_id(connection: Connection) -> None:
+    if connection.execute(sa.select(tables.shop.c.shop_id)).first() is None:
+        connection.execute(
+            sa.insert(tables.shop).values(
+                id=1, shop_id=lineage.new_id(), change=0, created_at=now()
+            )
+        )

@@ -192,6 +192,7 @@ Export = answer(
     made_by=text(),
     exported_at=text(),
     shop_id=text(),
+    created_at=text(),
     documents=_rows(),
     plans=_rows(),
     cards=_rows(),
