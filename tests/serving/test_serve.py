@@ -111,13 +111,6 @@ def test_only_the_loopback_address_is_listened_on(data: Path) -> None:
         other.bind(("127.0.0.2", server.port))
 
 
-def test_lan_says_plainly_that_it_is_not_there(tmp_path: Path) -> None:
-    done = run(command(tmp_path, "--lan"))
-    assert done.returncode == 2
-    assert "not there yet" in done.stderr
-    assert list(tmp_path.iterdir()) == []
-
-
 @pytest.mark.parametrize("port", ["-1", "65536", "1e3", "http", "８０"])
 def test_a_port_that_is_none_is_refused(tmp_path: Path, port: str) -> None:
     done = run([*command(tmp_path), "--port", port])

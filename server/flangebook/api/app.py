@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from flask import Flask
 
-from flangebook.api import bodies, guard, intake, problems, static
+from flangebook.api import bodies, caller, guard, intake, problems, static
 from flangebook.api.config import Config
 from flangebook.api.openapi import make_api
 from flangebook.api.resources import (
     benches,
     bends,
     cards,
+    crew,
     evidence,
     feed,
     labels,
@@ -35,11 +36,15 @@ def create_app(config: Config) -> Flask:
     app.extensions["flangebook.store"] = store
     app.extensions["flangebook.config"] = config
     bodies.register(app)
+    app.extensions["flangebook.attempts"] = crew.new_attempts()
     guard.register(app, config)
+    caller.register(app, config)
     static.register(app, config)
     api = make_api(app)
     problems.register(app)
-    for group in (feed, bends, parts, cards, trials, evidence, labels, shop, outlines, benches):
+    for group in (
+        feed, crew, bends, parts, cards, trials, evidence, labels, shop, outlines, benches,
+    ):  # fmt: skip
         api.register_blueprint(group.blp)
     return app
 

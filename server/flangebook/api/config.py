@@ -9,6 +9,23 @@ _WEB = Path(__file__).parents[3] / "web"
 
 
 @dataclass(frozen=True, slots=True)
+class Network:
+    """How the shop's network reaches the server.
+
+    shop: its name. https: addresses such as "https://shop.local:8418", the best first.
+    http: the same without TLS. authority: the certificate (PEM) that a device is asked to
+    trust, None where the shop brought one that devices trust already. fingerprint: SHA-256
+    of it in hexadecimal.
+    """
+
+    shop: str
+    https: tuple[str, ...]
+    http: tuple[str, ...] = ()
+    authority: bytes | None = None
+    fingerprint: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Config:
     """Settings of one served shop.
 
@@ -17,6 +34,7 @@ class Config:
     web: folder served at ``/``. hosts: names by which the server may be called besides the
     loopback ones, without port. address: what labels point to, such as
     "http://127.0.0.1:8417"; empty takes the address the request came to.
+    network: None where only this machine is answered, and whoever asks is the owner.
     """
 
     data: Path
@@ -24,3 +42,4 @@ class Config:
     web: Path = _WEB
     hosts: tuple[str, ...] = ()
     address: str = ""
+    network: Network | None = None

@@ -1,9 +1,9 @@
 """Keep web pages of others out of the shop, and say what our own pages may do.
 
-On loopback whoever opens the address is the owner, so a page from elsewhere, opened in the
-owner's browser, must not be able to ask in his name: the Host must be one of ours (a name
-that was pointed at 127.0.0.1 is not), and a request that a browser marks as coming from
-another site is refused.
+On loopback whoever opens the address is the owner, and a paired device shows its cookie by
+itself, so a page from elsewhere, opened in the same browser, must not be able to ask in their
+name: the Host must be one of ours (a name that was pointed at us is not), and a request that a
+browser marks as coming from another site is refused.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from urllib.parse import urlsplit
 
 from flask import Flask, Request, Response, request
 
+from flangebook.api.caller import WAY_KEY
 from flangebook.api.config import Config
 from flangebook.api.problems import ProblemError
 
@@ -48,12 +49,15 @@ _POLICY = "Content-Security-Policy"
 _DATA_HEADERS = [*_HEADERS.items(), (_POLICY, _DATA_POLICY)]
 _PAGE_HEADERS = [*_HEADERS.items(), (_POLICY, _PAGE_POLICY)]
 _PORTS = {"http": "80", "https": "443"}
+JOIN = "/join"
+BY_NETWORK = ("https", "http")
 _SAFE = ("GET", "HEAD", "OPTIONS")
 
 
 def register(app: Flask, config: Config) -> None:
     """Check every request, dress every answer."""
     ours = frozenset(name.lower() for name in config.hosts)
+    joining = [*_HEADERS.items(), (_POLICY, _join_policy(config))]
 
     @app.before_request
     def _check() -> None:
@@ -61,9 +65,18 @@ def register(app: Flask, config: Config) -> None:
 
     @app.after_request
     def _dress(response: Response) -> Response:
-        dress = _DATA_HEADERS if request.path.startswith("/api/") else _PAGE_HEADERS
+        if request.path.startswith("/api/"):
+            dress = _DATA_HEADERS
+        else:
+            dress = joining if request.path == JOIN else _PAGE_HEADERS
         response.headers.extend(dress)
         return response
+
+
+def _join_policy(config: Config) -> str:
+    """The page that helps a device to trust the shop asks its https addresses whether it does."""
+    reached = " ".join(config.network.https) if config.network else ""
+    return _PAGE_POLICY.replace("connect-src 'self'", f"connect-src 'self' {reached}".rstrip())
 
 
 def check(taken: Request, ours: frozenset[str]) -> None:
@@ -72,7 +85,8 @@ def check(taken: Request, ours: frozenset[str]) -> None:
     Raises ProblemError (403).
     """
     host = taken.headers.get("Host", "")
-    if not known_host(host, str(taken.environ.get("SERVER_PORT", "")), ours):
+    by_network = taken.environ.get(WAY_KEY) in BY_NETWORK
+    if not known_host(host, str(taken.environ.get("SERVER_PORT", "")), ours, by_network):
         raise ProblemError(
             403, "The server is not called by that name. Use the address it printed."
         )
@@ -86,8 +100,11 @@ def check(taken: Request, ours: frozenset[str]) -> None:
         raise ProblemError(403, "Another site's page may not use the shop.")
 
 
-def known_host(host: str, port: str, ours: frozenset[str]) -> bool:
+def known_host(host: str, port: str, ours: frozenset[str], by_network: bool = False) -> bool:
     """Whether a Host header names this server.
+
+    by_network: an address in figures is one of ours too, since the network may give the server
+    another at any time; no foreign name can stand behind such an address.
 
     >>> known_host("127.0.0.1:8417", "8417", frozenset())
     True
@@ -103,14 +120,10 @@ def known_host(host: str, port: str, ours: frozenset[str]) -> bool:
         return False
     if port != str(given) if given is not None else port not in _PORTS.values():
         return False
-    return _loopback(name) or name in ours
-
-
-def _loopback(name: str) -> bool:
-    if name == "localhost":
+    if name == "localhost" or name in ours:
         return True
     try:
-        return ipaddress.ip_address(name).is_loopback
+        return ipaddress.ip_address(name).is_loopback or by_network
     except ValueError:
         return False
 

@@ -36,7 +36,7 @@ _TYPES = {
 }
 _COMPRESSED = {".html", ".js", ".css", ".json", ".webmanifest", ".svg", ".txt", ".wasm"}
 _PAGES = re.compile(
-    r"(?:bend|part|cards|labels|chart|settings|shop(?:/[^/]+){0,2}|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
+    r"(?:bend|part|cards|labels|chart|settings|shop(?:/[^/]+){0,2}|crew|pair|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
 )
 _LEAST_COMPRESSED = 300
 
@@ -113,6 +113,8 @@ def register(app: Flask, config: Config) -> None:
 def _found(files: Files, path: str) -> _Kept:
     if path == SHELL_FILES:
         return files.shell()
+    if path == "join":  # a page by itself: it has to work before a device trusts the shop
+        return files.find("join.html")
     return files.find("index.html" if _PAGES.fullmatch(path) else path)
 
 

@@ -71,7 +71,7 @@ def with_check(body: str) -> str:
     >>> with_check("000000")
     '0000000'
     """
-    read = _read(body)
+    read = plain(body)
     if len(read) != LENGTH - 1 or not all(c in _VALUES for c in read):
         raise InputError(f"{_shown(body)} is not the beginning of a card code.", "code", _RIGHT)
     return read + check_character(read)
@@ -92,7 +92,7 @@ def parse(text: str, where: str = "code") -> str:
     >>> parse("o0oOo00")
     '0000000'
     """
-    read = _read(text)
+    read = plain(text)
     strange = sorted({c for c in read if c not in _VALUES})
     if strange or len(read) != LENGTH:
         raise InputError(f"{_shown(text)} is not a card code.", where, _RIGHT)
@@ -124,8 +124,14 @@ def display(code: str) -> str:
     return f"{code[:3]}-{code[3:]}"
 
 
-def _read(text: str) -> str:
-    """Upper case and plain; what is not ASCII stays as it is, so that it is refused."""
+def plain(text: str) -> str:
+    """What a hand typed, in upper case, O as 0, I and L as 1, without spaces and hyphens.
+
+    What is not ASCII stays as it is, so that it is refused.
+
+    >>> plain("abcd-efgo")
+    'ABCDEFG0'
+    """
     short = text[:_MOST_TYPED].strip()
     return (short.upper() if short.isascii() else short).translate(_READ_AS)
 

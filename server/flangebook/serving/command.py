@@ -1,6 +1,7 @@
 """The ``flangebook`` command.
 
-flangebook serve [--port N] [--data DIR] [--empty]; ``copy_commands`` has those about copies.
+flangebook serve [--port N] [--data DIR] [--empty] [--lan] [--shop NAME] ...; ``copy_commands``
+has those about copies.
 """
 
 from __future__ import annotations
@@ -9,18 +10,18 @@ import argparse
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import platformdirs
 
 from flangebook import __version__
 from flangebook.serving import copy_commands
 
+if TYPE_CHECKING:
+    from flangebook.serving.lan import LanOptions
+
 PORT = 8417
 _DEMO = Path(__file__).parents[3] / "demo_data"
-_LAN = (
-    "Serving the shop's network (--lan) is not there yet: this release answers only the machine "
-    "it runs on. Start without --lan."
-)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -28,14 +29,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
     options = _parser().parse_args(arguments)
     if options.run:
         return int(options.run(options))
-    if options.lan:
-        print(_LAN, file=sys.stderr)
-        return 2
     # What it takes is loaded only now, so that --help and --version are quick.
     from flangebook.serving import shop_server  # noqa: PLC0415
 
+    demo = None if options.empty else _DEMO
+    wanted = shop_server.Serving(options.port, options.data, demo, _lan(options))
     try:
-        shop_server.serve(options.port, options.data, None if options.empty else _DEMO)
+        shop_server.serve(wanted)
     except shop_server.ServeError as error:
         print(error, file=sys.stderr)
         return 1
@@ -59,10 +59,48 @@ def _parser() -> argparse.ArgumentParser:
     serve.add_argument(
         "--empty", action="store_true", help="start a new shop empty, without the demo shop"
     )
-    serve.add_argument(
-        "--lan", action="store_true", help="serve the shop's network (not there yet)"
-    )
+    _add_network(serve.add_argument_group("the shop's network"))
     return parser
+
+
+def _add_network(group: argparse._ArgumentGroup) -> None:
+    group.add_argument(
+        "--lan", action="store_true",
+        help="let paired phones and screens in: https on the port after --port, and the page "
+        "that helps them to join on the one after that",
+    )  # fmt: skip
+    group.add_argument(
+        "--shop", type=_shop, metavar="NAME",
+        help="the shop's name, remembered; its address on the network is made from it (--lan)",
+    )  # fmt: skip
+    group.add_argument(
+        "--host", action="append", default=[], type=_host, metavar="NAME",
+        help="another name of this machine, such as the one in the router's list (--lan)",
+    )  # fmt: skip
+    group.add_argument(
+        "--certificate", type=Path, metavar="FILE",
+        help="a certificate (PEM, chain included) instead of the shop's own authority (--lan)",
+    )  # fmt: skip
+    group.add_argument(
+        "--key", type=Path, metavar="FILE", help="its key, where that is another file"
+    )
+    group.add_argument(
+        "--behind", default="", metavar="ADDRESS",
+        help="the https address of a reverse proxy on this machine: only plain http for it, on "
+        "the port after --port (--lan)",
+    )  # fmt: skip
+
+
+def _lan(options: argparse.Namespace) -> LanOptions | None:
+    """What was asked for the network; None: nothing."""
+    asked = (options.shop, options.host, options.certificate, options.behind)
+    if not options.lan and not any(asked):
+        return None
+    from flangebook.serving.lan import LanOptions  # noqa: PLC0415
+
+    return LanOptions(
+        options.shop or "", tuple(options.host), options.certificate, options.key, options.behind
+    )
 
 
 def data_folder() -> Path:
@@ -74,3 +112,17 @@ def _port(text: str) -> int:
     if not text.isascii() or not text.isdigit() or int(text) > 65535:
         raise argparse.ArgumentTypeError(f"{text!r} is not a port. A number from 0 to 65535.")
     return int(text)
+
+
+def _shop(text: str) -> str:
+    if not 0 < len(text.strip()) <= 40 or not text.isprintable():
+        raise argparse.ArgumentTypeError("The shop's name has 1 to 40 characters.")
+    return text.strip()
+
+
+def _host(text: str) -> str:
+    from flangebook.serving.names import is_host  # noqa: PLC0415
+
+    if not is_host(text.lower()):
+        raise argparse.ArgumentTypeError(f"{text!r} is not a host name, such as bend.home.arpa.")
+    return text.lower()

@@ -1,7 +1,8 @@
-"""The web server: cheroot with threads, on the loopback address, stopped by a signal.
+"""The doors of the server: cheroot with threads, each bound to one address and port.
 
-It prints one line when it is ready and stops on SIGINT or SIGTERM (Ctrl-Break on Windows)
-after the answers under way are finished.
+A door marks what comes through it with its way, so that the app knows whether the owner sits
+at the machine or somebody asks over the network. All stop by one signal, SIGINT or SIGTERM
+(Ctrl-Break on Windows), after the answers under way are finished.
 """
 
 from __future__ import annotations
@@ -9,16 +10,22 @@ from __future__ import annotations
 import signal
 import socket
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from types import FrameType
-from wsgiref.types import WSGIApplication
+from typing import Any
+from urllib.parse import urlsplit
+from wsgiref.types import StartResponse, WSGIApplication, WSGIEnvironment
 
 from cheroot import wsgi
 from cheroot.connections import ConnectionManager
 from cheroot.server import HTTPConnection
 
+from flangebook.api.caller import WAY_KEY, Way
+from flangebook.serving.tls import Handshakes, Tls
+
 LOOPBACK = "127.0.0.1"
+EVERYWHERE = "0.0.0.0"
 _THREADS = 24
 _LONGEST_STOP_S = 5
 _MOST_BODY = 64_000_000  # the app refuses far less, in its own words; this bounds the memory
@@ -36,11 +43,38 @@ class _PatientConnections(ConnectionManager):
     few that a browser opened in advance, or that lost their network, would hold up all others.
     """
 
+    def __init__(self, server: _Server) -> None:
+        super().__init__(server)
+        self._handshakes = Handshakes(self._shaken) if server.ssl_adapter else None
+        if self._handshakes:
+            self._handshakes.start()
+
+    def put(self, conn: HTTPConnection) -> None:
+        # What TLS has read ahead of us would not wake the selector.
+        if self._handshakes and conn.socket.pending():
+            self.server.process_conn(conn)
+        else:
+            super().put(conn)
+
+    def close(self) -> None:
+        if self._handshakes:
+            self._handshakes.stop()
+        super().close()
+
     def _from_server_socket(self, server_socket: socket.socket) -> HTTPConnection | None:
         connection = super()._from_server_socket(server_socket)  # type: ignore[misc]
-        if connection is not None:
+        if connection is None:
+            return None
+        if self._handshakes:
+            connection.socket.setblocking(False)
+            self._handshakes.begin(connection)
+        else:
             self.put(connection)
         return None
+
+    def _shaken(self, connection: HTTPConnection) -> None:
+        connection.socket.settimeout(self.server.timeout)
+        self.put(connection)
 
 
 class _Server(wsgi.Server):
@@ -51,45 +85,90 @@ class _Server(wsgi.Server):
         self._connections.close()
         self._connections = _PatientConnections(self)
 
+    def error_log(self, msg: str = "", level: int = 20, traceback: bool = False) -> None:
+        """A device that lost its network in the middle of an answer is nothing to report."""
+        if traceback or level > 20:
+            super().error_log(msg, level, traceback)
+
 
 class Listener:
-    """A server bound to its port, not yet answering."""
+    """A server bound to its port, not yet answering.
 
-    def __init__(self, port: int) -> None:
+    tls: what it shows, None for plain http. public: on the way "proxy", the address that
+    devices use, such as "https://bend.example".
+    """
+
+    def __init__(
+        self, port: int, way: Way = "loopback", *, host: str = LOOPBACK, tls: Tls | None = None,
+        public: str = "",
+    ) -> None:  # fmt: skip
         """Take the port, 0 for any free one. Raises ListenError."""
+        self._way: Way = way
+        self._public = public
         self._server = _Server(
-            (LOOPBACK, port), _not_yet, numthreads=_THREADS, server_name="Flangebook"
+            (host, port), _not_yet, numthreads=_THREADS, server_name="Flangebook"
         )
+        self._server.ssl_adapter = tls
         self._server.shutdown_timeout = _LONGEST_STOP_S
         self._server.max_request_body_size = _MOST_BODY
         try:
             self._server.prepare()
         except OSError as error:
             raise ListenError(
-                f"Port {port} on {LOOPBACK} cannot be had: another program, or another "
+                f"Port {port} on {host} cannot be had: another program, or another "
                 "Flangebook, is using it. Stop that one, or choose another with --port N."
             ) from error
 
     @property
-    def address(self) -> str:
-        """What to open in a browser."""
-        return f"http://{LOOPBACK}:{self._server.bind_addr[1]}/"
+    def port(self) -> int:
+        """The port it has."""
+        return int(self._server.bind_addr[1])
 
-    def serve(self, app: WSGIApplication, ready: Callable[[], None]) -> None:
-        """Answer requests until a signal says stop; ``ready`` is called once they are."""
-        self._server.wsgi_app = app
-        with _stop_signal() as stop:
-            thread = threading.Thread(target=self._server.serve, name="listener", daemon=True)
-            thread.start()
-            ready()
-            while thread.is_alive() and not stop.wait(_POLL_S):
-                pass
-            self.close()
-            thread.join(_LONGEST_STOP_S)
+    @property
+    def address(self) -> str:
+        """What to open in a browser on this machine."""
+        scheme = "https" if self._server.ssl_adapter else "http"
+        return f"{scheme}://{LOOPBACK}:{self.port}/"
+
+    def begin(self, app: WSGIApplication) -> threading.Thread:
+        """Answer from now on, in a thread of its own."""
+        self._server.wsgi_app = _door(app, self._way, self._public)
+        thread = threading.Thread(target=self._server.serve, name=f"door {self._way}", daemon=True)
+        thread.start()
+        return thread
 
     def close(self) -> None:
         """Let go of the port."""
         self._server.stop()
+
+
+def serve(listeners: Sequence[Listener], app: WSGIApplication, ready: Callable[[], None]) -> None:
+    """Answer requests until a signal says stop; ``ready`` is called once they are."""
+    with _stop_signal() as stop:
+        threads = [one.begin(app) for one in listeners]
+        ready()
+        while all(t.is_alive() for t in threads) and not stop.wait(_POLL_S):
+            pass
+        for one in listeners:
+            one.close()
+        for thread in threads:
+            thread.join(_LONGEST_STOP_S)
+
+
+def _door(app: WSGIApplication, way: Way, public: str) -> WSGIApplication:
+    """The app as it is reached through one door."""
+    outside = urlsplit(public)
+    port = str(outside.port or 443)
+
+    def through(environ: WSGIEnvironment, start: StartResponse) -> Iterable[bytes]:
+        environ[WAY_KEY] = way
+        if way == "proxy":
+            environ["wsgi.url_scheme"], environ["SERVER_PORT"] = "https", port
+            told = environ.get("HTTP_X_FORWARDED_FOR", "").rpartition(",")[2].strip()
+            environ["REMOTE_ADDR"] = told or environ.get("REMOTE_ADDR", "")
+        return app(environ, start)
+
+    return through
 
 
 def _not_yet(_environ: object, _start: object) -> list[bytes]:
@@ -106,7 +185,7 @@ def _stop_signal() -> Iterator[threading.Event]:
 
     names = ("SIGINT", "SIGTERM", "SIGBREAK")
     numbers = [getattr(signal, name) for name in names if hasattr(signal, name)]
-    before = [(number, signal.signal(number, stop)) for number in numbers]
+    before: list[tuple[int, Any]] = [(number, signal.signal(number, stop)) for number in numbers]
     try:
         yield event
     finally:

@@ -6,6 +6,8 @@ import os
 import shutil
 import threading
 from contextlib import ExitStack
+from dataclasses import dataclass
+from datetime import timedelta
 from pathlib import Path
 
 from flask import Flask
@@ -13,40 +15,64 @@ from sqlalchemy.exc import SQLAlchemyError
 
 from flangebook.api.app import close_app, create_app
 from flangebook.api.config import Config
+from flangebook.api.resources.crew import join_address, new_code, pair_address
+from flangebook.serving import listener as doors
+from flangebook.serving.authority import AuthorityError
+from flangebook.serving.lan import Lan, LanError, LanOptions
 from flangebook.serving.listener import Listener, ListenError
+from flangebook.serving.terminal import qr_text
+from flangebook.shop import crew
 from flangebook.shop.errors import ShopError
 from flangebook.shop.holding import held
-from flangebook.shop.store import FILE_NAME
+from flangebook.shop.store import FILE_NAME, Store
 
 _UNFINISHED = "unfinished"
+FIRST_OWNER_FOR = timedelta(hours=1)
 
 
 class ServeError(Exception):
     """The shop cannot be served; the message says why and what helps."""
 
 
-def serve(port: int, data: Path, demo: Path | None) -> None:
-    """Serve the shop kept in ``data`` until a signal says stop.
+@dataclass(frozen=True, slots=True)
+class Serving:
+    """What to serve: port on this machine, the shop's folder, the demo shop's folder for a new
+    shop (None: not), the network (None: this machine only)."""
 
-    demo: folder of the demo shop, loaded when there is no shop in ``data`` yet; None: not.
-    Raises ServeError.
-    """
+    port: int
+    data: Path
+    demo: Path | None
+    lan: LanOptions | None = None
+
+
+def serve(wanted: Serving) -> None:
+    """Serve the shop until a signal says stop. Raises ServeError."""
+    own: Listener | None = None
+    lan: Lan | None = None
     try:
-        listener = Listener(port)
-    except ListenError as error:
-        raise ServeError(str(error)) from error
+        own = Listener(wanted.port)
+        lan = Lan(wanted.port, wanted.data, wanted.lan) if wanted.lan else None
+    except BaseException as error:
+        if own is not None:
+            own.close()
+        raise _as_serve_error(error, wanted.data) from error
     with ExitStack() as open_things:
         try:
-            open_things.enter_context(held(data))
-            app = open_shop(data, demo)
+            open_things.enter_context(held(wanted.data))
+            app = open_shop(wanted.data, wanted.demo, lan)
         except BaseException as error:
-            listener.close()
-            raise _as_serve_error(error, data) from error
+            for opened in (own, lan):
+                if opened is not None:
+                    opened.close()
+            raise _as_serve_error(error, wanted.data) from error
         open_things.callback(close_app, app)
-        listener.serve(app, lambda: _ready(listener.address, data))
+        if lan:
+            open_things.callback(lan.end)
+        listeners = [own, *(lan.listeners if lan else [])]
+        doors.serve(listeners, app, lambda: _ready(own.address, wanted.data, app, lan))
 
 
-def open_shop(data: Path, demo: Path | None) -> Flask:
+def open_shop(data: Path, demo: Path | None, lan: Lan | None = None) -> Flask:
     """The app on the shop in ``data``.
 
     A new shop is filled in a folder of its own and moved into place whole, so that one cut
@@ -58,13 +84,52 @@ def open_shop(data: Path, demo: Path | None) -> Flask:
         close_app(create_app(Config(data=new, demo=demo)))
         os.replace(new / FILE_NAME, data / FILE_NAME)
         shutil.rmtree(new)
-    return create_app(Config(data=data))
+    if lan is None:
+        return create_app(Config(data=data))
+    network = lan.network
+    return create_app(Config(data=data, hosts=lan.hosts, address=network.https[0], network=network))
 
 
-def _ready(address: str, data: Path) -> None:
+def _ready(address: str, data: Path, app: Flask | None = None, lan: Lan | None = None) -> None:
     """Say so, and only then get the order search ready, beside whatever is asked."""
     print(f"Flangebook is ready at {address} (shop in {data}, Ctrl-C stops it)", flush=True)
+    if lan and app:
+        lan.begin(lambda words: print(words, flush=True))
+        print(_lan_words(lan, app.extensions["flangebook.store"]), flush=True)
     threading.Thread(target=_warm_up, name="warm-up", daemon=True).start()
+
+
+def _lan_words(lan: Lan, store: Store) -> str:
+    """How a device gets in, and the first owner's code where there is no owner's device yet."""
+    network = lan.network
+    begin = join_address(network)
+    lines = [
+        f"On the network of {network.shop}: {'  or  '.join(network.https)}",
+        f"A phone begins at {begin}",
+        qr_text(begin),
+    ]
+    if lan.for_proxy:
+        lines.append(f"The proxy passes on to {lan.for_proxy}")
+    if network.fingerprint:
+        lines.append(f"The shop's authority, SHA-256: {grouped(network.fingerprint)}")
+    if not crew.has_owner(store):
+        code = new_code()
+        crew.offer(store, code, "owner", "", "the server's terminal", FIRST_OWNER_FOR)
+        lines.append(
+            f"The first owner's code, good once within the hour: {code[:4]}-{code[4:]} "
+            f"({pair_address(network, code)})"
+        )
+    lines.append("Only paired devices are let in; this machine needs no pairing.")
+    return "\n".join(lines)
+
+
+def grouped(fingerprint: str) -> str:
+    """A fingerprint in fours, for eyes that compare it.
+
+    >>> grouped("AB12CD34EF")
+    'AB12 CD34 EF'
+    """
+    return " ".join(fingerprint[i : i + 4] for i in range(0, len(fingerprint), 4))
 
 
 def _warm_up() -> None:
@@ -76,7 +141,7 @@ def _warm_up() -> None:
 
 def _as_serve_error(error: BaseException, data: Path) -> BaseException:
     match error:
-        case ShopError():
+        case ShopError() | ListenError() | LanError() | AuthorityError():
             return ServeError(str(error))
         case SQLAlchemyError():
             why = str(error.__cause__ or error)

@@ -6,7 +6,7 @@ from typing import Any
 
 from flask import Response
 
-from flangebook.api import cardwork
+from flangebook.api import caller, cardwork
 from flangebook.api.bodies import wanted_etag
 from flangebook.api.openapi import IF_MATCH, Blueprint
 from flangebook.api.problems import ProblemError
@@ -24,6 +24,7 @@ from flangebook.labels import codes
 from flangebook.shop import cards, listing, proposals, revisions
 
 blp = Blueprint("cards", __name__, url_prefix="/api/v1", description="Saved set-ups.")
+_NOTE_ONLY = {"note", "by", "reason", "id", "after"}
 PATH_CODE = [
     {
         "in": "path",
@@ -98,8 +99,12 @@ def change(asked: dict[str, Any], code: str) -> Response:
 
     The part is planned afresh only when it changed, or with ``replan``. With ``after`` and
     ``If-Match: *`` it is the revision that must be the newest: trials that came since do not
-    stand in the way. ``settles`` names the proposals that this change settles.
+    stand in the way. ``settles`` names the proposals that this change settles. An operator may
+    change the note.
     """
+    who = caller.the_caller()
+    if who.role == "operator" and asked.keys() - _NOTE_ONLY:
+        raise caller.not_for(who.role, "owner")
     store, code, etag = the_store(), parsed(code), wanted_etag()
     after = asked.pop("after", "")  # where it was made on is not what it changes
     content, newest = cards.content_of(store, code)

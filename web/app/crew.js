@@ -1,0 +1,73 @@
+// Who this device is to the shop. A shop that answers only its own machine asks nobody.
+import { call, Problem } from "./api.js";
+import { forgetShop } from "./store.js";
+import { changeSettings, settings } from "./settings.js";
+
+/** @typedef {"bench"|"operator"|"owner"} Role */
+/** @typedef {{role: Role|null, name: string, way: "loopback"|"https"|"http"|"proxy", why: ""|"unknown"|"revoked"|"expired", network: boolean, labels_open: boolean}} Me */
+/** @typedef {{id: string, name: string, role: Role, way: string, paired_at: string, paired_by: string, seen_at: string, revoked_at: string|null, own: boolean}} Device */
+
+/** @type {Record<Role, {word: string, does: string}>} */
+export const ROLES = {
+  operator: { word: "Operator", does: "reads cards, steps through them, types results and notes" },
+  bench: { word: "Bench screen", does: "shows the step chosen on a phone" },
+  owner: { word: "Owner", does: "everything, this list too" },
+};
+
+/** What a device that is not let in may still show, where the owner left labels open. */
+const OPEN_SCREENS = ["card", "step"];
+
+/** @type {Me|null} */
+let me = null;
+/** @type {string|null} why the shop turned this device away, null while it did not */
+let out = null;
+
+/** @returns {string|null} */
+export const turnedAway = () => out;
+
+/** Whether a screen stays shut to this device. @param {string} screen */
+export function isShut(screen) {
+  return out !== null && screen !== "pair" && !(me?.labels_open && OPEN_SCREENS.includes(screen));
+}
+
+/** Ask the shop. @param {AbortSignal} [signal] @returns {Promise<Me>} */
+export async function askWhoIAm(signal) {
+  const { body } = await call("GET", "/me", { signal, timeout: 4000 });
+  me = body;
+  return body;
+}
+
+/**
+ * The shop said that this device is not paired: what it kept of the shop goes, what waits to be
+ * sent stays until somebody pairs it again.
+ * @param {string} why
+ */
+export async function beTurnedAway(why) {
+  if (out === why) return;
+  out = why;
+  await Promise.all([askWhoIAm().catch(() => null), forgetShop().catch(() => null)]);
+  document.dispatchEvent(new CustomEvent("let-in", { detail: false }));
+}
+
+/** @param {string} code @param {string} name @returns {Promise<Device>} @throws {Problem} */
+export async function pair(code, name) {
+  const { body } = await call("POST", "/pair", { body: { code, name } });
+  if (!settings().name) changeSettings({ name: body.name });
+  out = null;
+  await askWhoIAm();
+  return body;
+}
+
+/** Take this device off the shop's list. */
+export async function leave() {
+  await call("POST", "/leave", {});
+  await beTurnedAway("unknown");
+}
+
+/** Hear when the shop turns this device away. */
+export function listenForTheDoor() {
+  document.addEventListener("not-paired", (event) => beTurnedAway(/** @type {CustomEvent<string>} */ (event).detail));
+}
+
+/** @param {unknown} error @returns {string} */
+export const inWords = (error) => (error instanceof Problem || error instanceof Error ? error.message : String(error));
