@@ -31,6 +31,7 @@ self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== "GET" || url.origin !== location.origin || url.pathname.startsWith("/api/")) return;
+  if (url.pathname === "/join") return; // a page of its own, for devices that have no app yet
   event.respondWith(fromShell(request));
 });
 

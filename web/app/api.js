@@ -66,9 +66,16 @@ async function ask(method, path, sent, { type, etag, signal, timeout }) {
   }
   const data = await response.json().catch(() => null);
   if (!response.ok) {
-    throw new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
+    const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
+    tellIfTurnedAway(problem);
+    throw problem;
   }
   return { status: response.status, body: data, etag: response.headers.get("ETag") };
+}
+
+/** Not a fault of the one call: the whole app has to know. @param {Problem} problem */
+function tellIfTurnedAway({ status, errors }) {
+  if (status === 401 && errors.pairing) document.dispatchEvent(new CustomEvent("not-paired", { detail: errors.pairing[0] }));
 }
 
 /** Fetch a file the server makes from a body, and hand it to the browser. @param {string} path @param {unknown} body @param {string} name */

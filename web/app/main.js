@@ -1,6 +1,7 @@
 // Wiring only.
+import { listenForTheDoor } from "./crew.js";
 import { drawMasthead } from "./masthead.js";
-import { startRouter } from "./router.js";
+import { showCurrent, startRouter } from "./router.js";
 import { applyTheme, onSettings } from "./settings.js";
 import { keepSyncing } from "./sync.js";
 import { startWorker } from "./update.js";
@@ -8,6 +9,8 @@ import { startWorker } from "./update.js";
 applyTheme();
 onSettings(() => applyTheme());
 document.addEventListener("sync", () => drawMasthead());
+document.addEventListener("let-in", () => showCurrent());
+listenForTheDoor();
 startRouter().finally(() => {
   keepSyncing();
   startWorker();

@@ -1,5 +1,6 @@
 // The strip on top: where you are, where you can go, and whether the shop's server answers.
 import { html, nothing, render } from "/vendor/lit-html/lit-html.js";
+import { turnedAway } from "./crew.js";
 import { syncStanding } from "./sync.js";
 
 const PLACES = [
@@ -23,7 +24,7 @@ export function drawMasthead() {
           )}
         </nav>
       </div>
-      ${standingLine()}`,
+      ${openNetwork()}${turnedAway() === null ? standingLine() : nothing}`,
     /** @type {HTMLElement} */ (document.getElementById("masthead")),
   );
 }
@@ -31,6 +32,12 @@ export function drawMasthead() {
 const mark = html`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`;
+
+/** Without https a browser keeps no apps and shows no camera: say so where it is missed. */
+const openNetwork = () =>
+  isSecureContext
+    ? nothing
+    : html`<p class="standing" data-test="not-secure">Over plain http this device keeps no cards for dead spots and has no camera here. <a href="/join">Join the shop's https</a></p>`;
 
 function standingLine() {
   const { reached, waiting, refused } = syncStanding();

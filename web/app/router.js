@@ -1,7 +1,8 @@
 // One page, many addresses: follows links and the back button, shows one screen at a time.
 import { html, render } from "/vendor/lit-html/lit-html.js";
 import { drawMasthead } from "./masthead.js";
-import { match } from "./routes.js";
+import { isShut } from "./crew.js";
+import { match, routeOf } from "./routes.js";
 import { failed } from "./view/states.js";
 
 /** @type {AbortController} */
@@ -37,7 +38,7 @@ export async function showCurrent(moveFocus = false) {
   const { signal } = leaving;
   const root = document.documentElement;
   delete root.dataset.ready;
-  const found = match(location.pathname);
+  const found = letIn(match(location.pathname));
   root.dataset.screen = found?.route.name ?? "nowhere";
   root.toggleAttribute("data-floor", Boolean(found?.route.floor));
   drawMasthead();
@@ -71,6 +72,11 @@ export async function showCurrent(moveFocus = false) {
     root.dataset.ready = "failed";
   }
   if (moveFocus && !signal.aborted) page().focus({ preventScroll: true });
+}
+
+/** A device that is not paired sees how to be, whatever it asked for. @param {ReturnType<typeof match>} found */
+function letIn(found) {
+  return found && isShut(found.route.name) ? { route: routeOf("pair"), params: {} } : found;
 }
 
 export function startRouter() {

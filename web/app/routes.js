@@ -33,8 +33,13 @@ export const routes = [
   { name: "learned", path: "/shop/learned/:metal", load: () => import("../screens/learned.js") },
   { name: "tools", path: "/shop/:kind", load: () => import("../screens/tools.js") },
   { name: "tool", path: "/shop/:kind/:tool", load: () => import("../screens/tool.js") },
+  { name: "crew", path: "/crew", load: () => import("../screens/crew.js") },
+  { name: "pair", path: "/pair", load: () => import("../screens/pair.js") },
   { name: "settings", path: "/settings", load: () => import("../screens/settings.js") },
 ];
+
+/** @param {string} name @returns {Route} */
+export const routeOf = (name) => /** @type {Route} */ (routes.find((route) => route.name === name));
 
 /**
  * @param {string} pathname

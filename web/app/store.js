@@ -71,6 +71,14 @@ function summary(card) {
   return { code, title, note, metal, thickness_mm, bends: part.bends.length, revision, updated_at, updated_by, worst, trials: trials_total, archived };
 }
 
+/** Drop what is kept of the shop; what waits to be sent stays. */
+export async function forgetShop() {
+  const names = ["cards", "list", "meta"];
+  const transaction = (await database()).transaction(names, "readwrite");
+  for (const name of names) transaction.objectStore(name).clear();
+  await transaction.done;
+}
+
 /** Press, crib and metals as last seen. @returns {Promise<any|undefined>} */
 export async function keptShop() {
   return (await database()).get("meta", "shop");

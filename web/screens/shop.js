@@ -29,6 +29,11 @@ export async function show(visit) {
         <ul class="plain-list metal-list">${metals.items.map(metalLinks)}</ul>
       </section>
       ${paperPanel()}
+      <section class="panel" data-test="panel-crew">
+        <h2><a href="/crew">Crew</a></h2>
+        <p>Phones and screens that may see this shop.</p>
+        <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
+      </section>
     </div>`);
   visit.ready();
 }
