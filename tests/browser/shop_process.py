@@ -22,16 +22,17 @@ READY_S = 30.0
 class ShopProcess:
     """The real server on a port of its own, keeping everything in ``data``."""
 
-    def __init__(self, data: Path) -> None:
+    def __init__(self, data: Path, *more: str) -> None:
         self.data = data
         self.port = _free_port()
         self.url = ""
+        self._more = more
         self._process: subprocess.Popen[str] | None = None
 
     def start(self) -> ShopProcess:
         """Start, and wait for the line that says it is ready. The port stays the same."""
         command = [sys.executable, "-m", "flangebook", "serve", "--port", str(self.port),
-                   "--data", str(self.data)]  # fmt: skip
+                   "--data", str(self.data), *self._more]  # fmt: skip
         log = (self.data.parent / f"{self.data.name}.log").open("a")
         self._process = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=log, text=True)
         assert self._process.stdout

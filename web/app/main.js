@@ -9,7 +9,10 @@ import { startWorker } from "./update.js";
 applyTheme();
 onSettings(() => applyTheme());
 document.addEventListener("sync", () => drawMasthead());
-document.addEventListener("let-in", () => showCurrent());
+document.addEventListener("let-in", () => {
+  drawMasthead();
+  if (document.documentElement.dataset.screen !== "pair") showCurrent(); // else what was typed there would go
+});
 listenForTheDoor();
 startRouter().finally(() => {
   keepSyncing();

@@ -18,11 +18,11 @@ export function drawMasthead() {
   render(
     html`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${mark}<span>Flangebook</span></a>
-        <nav aria-label="Main">
-          ${PLACES.map(
-            ([place, word]) => html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`,
-          )}
-        </nav>
+        ${turnedAway() === null
+          ? html`<nav aria-label="Main">
+              ${PLACES.map(([place, word]) => html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`)}
+            </nav>`
+          : nothing}
       </div>
       ${openNetwork()}${turnedAway() === null ? standingLine() : nothing}`,
     /** @type {HTMLElement} */ (document.getElementById("masthead")),

@@ -77,7 +77,8 @@ async function round() {
     await announce({ reached: true, at: new Date().toISOString() }, newData);
   } catch (error) {
     await announce(error instanceof Unreachable ? { reached: false } : error instanceof Problem ? { reached: true } : {}, newData);
-    if (!(error instanceof Unreachable)) console.warn("changes feed:", error);
+    const known = error instanceof Unreachable || (error instanceof Problem && error.status === 401);
+    if (!known) console.warn("changes feed:", error);
   }
 }
 
