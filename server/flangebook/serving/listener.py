@@ -27,6 +27,7 @@ from flangebook.serving.tls import Handshakes, Tls
 LOOPBACK = "127.0.0.1"
 EVERYWHERE = "0.0.0.0"
 _THREADS = 24
+_MOST_OPEN = 500  # connections kept for the next request; more would come near the file limit
 _LONGEST_STOP_S = 5
 _MOST_BODY = 64_000_000  # the app refuses far less, in its own words; this bounds the memory
 _POLL_S = 0.5  # Windows does not interrupt a wait without end by Ctrl-C
@@ -109,6 +110,7 @@ class Listener:
             (host, port), _not_yet, numthreads=_THREADS, server_name="Flangebook"
         )
         self._server.ssl_adapter = tls
+        self._server.keep_alive_conn_limit = _MOST_OPEN
         self._server.shutdown_timeout = _LONGEST_STOP_S
         self._server.max_request_body_size = _MOST_BODY
         try:
