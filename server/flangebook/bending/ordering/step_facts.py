@@ -37,6 +37,8 @@ _KNOWN = 1 << 30
 _CONTACT = 16
 """From this bit on ``Wings.gauge`` holds the contact: ``between * KINDS + kind``."""
 KINDS = 4
+NOWHERE = KINDS - 1
+"""The contact of a step without one; what a finger can stand against has lower numbers."""
 _ALL = (1 << 14) - 1
 _SHIFT = 41
 _OUTWARDS = (1 << _SHIFT) - 1
@@ -108,7 +110,8 @@ def wing_row(problem: Problem, wings: Wings, made: int, bend: int, side: int) ->
 def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> float:
     """How far a wing stands out from the bend line, sheet flat on the die [mm].
 
-    Along the middle line, a finished bend an arc of its radius and allowance about its line.
+    Along the middle line, a finished bend an arc of its radius and allowance about its line;
+    an arc that goes past upright is furthest out where it stands upright.
     """
     if wings.reach[row] >= 0.0:
         return float(wings.reach[row])
@@ -124,6 +127,8 @@ def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> 
         most = max(most, x)
         middle = problem.radius[fold] + 0.5 * problem.thickness
         half_angle = 0.5 * problem.angle[fold]
+        if np.cos(direction) > 0.0 > np.cos(direction + 2.0 * half_angle):
+            most = max(most, x + middle * (1.0 - np.sign(half_angle) * np.sin(direction)))
         direction += half_angle
         x += 2.0 * middle * abs(np.sin(half_angle)) * np.cos(direction)
         most = max(most, x)
@@ -154,13 +159,14 @@ def clear_code(
 
 @kernel
 def gauge_facts(problem: Problem, memo: Memo, row: int, bend: int, end: int, pair: int) -> int:
-    """Result bits of the gauge at that end, and from bit _CONTACT on what it stands against."""
+    """Result bits of the gauge at that end, and from bit _CONTACT on what it stands against;
+    NOWHERE when it cannot stand."""
     known = memo.wings.gauge[row, pair]
     if known & _KNOWN:
         return int(known & ~_KNOWN)
     outwards = memo.wings.keys.keys[row] & _OUTWARDS
     code, kind, _, _, between, _ = gauge_place(problem, bend, end, pair, outwards)
-    facts = code if code else (between * KINDS + kind) << _CONTACT
+    facts = code | (NOWHERE if code else between * KINDS + kind) << _CONTACT
     memo.wings.gauge[row, pair] = _KNOWN | facts
     return int(facts)
 
@@ -184,28 +190,28 @@ def step_facts(
     full: bool,
 ) -> tuple[int, int]:  # fmt: skip
     """Result bits of a step, and its contact: finished bends between it and the line times KINDS,
-    plus what the finger stands against.
+    plus what the finger stands against; NOWHERE where it is not known that it stands at all.
 
     made: the bends finished before it. left, right: rows of its wings (``wing_row``). end: at the
     gauge. full: look at everything, even when the first refusal decides, so that every tool that
     is hit is named.
     """
     if not problem.allowed[bend, pair]:
-        return WRONG_TOOL, 0
+        return WRONG_TOOL, NOWHERE
     code = AGAINST_WISH if problem.before[bend] & ~made else 0
     if code and not full:
-        return code, 0
+        return code, NOWHERE
     back, front = (left, right) if end == LEFT else (right, left)
     gauge = gauge_facts(problem, memo, back, bend, end, pair)
     code |= gauge & _ALL
     if code and not full:
-        return code, 0
+        return code, NOWHERE
     code |= clear_code(problem, memo, back, bend, end, 1, pair)
     if code & ~SLIDES and not full:
-        return code, 0
+        return code, NOWHERE
     code |= clear_code(problem, memo, front, bend, 1 - end, 0, pair)
     if code & ~SLIDES and not full:
-        return code, 0
+        return code, NOWHERE
     crosses = may_cross(problem, memo, left, bend, LEFT, pair)
     if crosses or may_cross(problem, memo, right, bend, RIGHT, pair):
         code |= meet_code(problem, memo, made, bend, pair)
