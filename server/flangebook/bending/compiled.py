@@ -89,6 +89,9 @@ class _Kernel:
             if isinstance(value, _Kernel):
                 known[name] = value.compiled(for_python=False)
         wanted = {"no_cfunc_wrapper": True, "no_cpython_wrapper": not for_python, **_HOW}
+        # Counting references to arrays at each call takes as long as all that the search does
+        # with its states. Who calls holds them; only what makes arrays has to count.
+        wanted["_nrt"] = for_python or "empty" in function.__code__.co_names
         made: Callable[..., Any] = numba.njit(copy, **wanted)
         if hasattr(made, "get_call_template"):
             _take_literals_as_values(made)
@@ -115,7 +118,7 @@ def kernel(function: _Function) -> _Function:
     """The function, compiled on first use and kept on disk; it lets other threads run.
 
     It may call other kernels by their own names (no recursion), take and give numbers, arrays
-    and named tuples of them.
+    and named tuples of them. Arrays it makes itself come from ``np.empty``.
     """
     return cast(_Function, _Kernel(function))
 
