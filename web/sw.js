@@ -8,10 +8,22 @@ const CACHE = PREFIX + SHELL.version;
 
 self.addEventListener("install", (event) => {
   event.waitUntil(
-    // "no-cache" asks the server again but does not fetch twice what the page has just loaded.
-    caches.open(CACHE).then((cache) => cache.addAll(SHELL.files.map((file) => new Request(file, { cache: "no-cache" })))),
+    caches.open(CACHE).then(async (cache) => {
+      // The QR reader is as heavy as all the rest: it comes last, after what screens are made of.
+      await keep(cache, SHELL.files.filter((file) => !heavy(file)));
+      await keep(cache, SHELL.files.filter(heavy));
+    }),
   );
 });
+
+/** @param {string} file */
+const heavy = (file) => file.endsWith(".wasm");
+
+/** @param {Cache} cache @param {string[]} files */
+async function keep(cache, files) {
+  // "no-cache" asks the server again but does not fetch twice what the page has just loaded.
+  await cache.addAll(files.map((file) => new Request(file, { cache: "no-cache" })));
+}
 
 self.addEventListener("activate", (event) => {
   event.waitUntil(dropOldShells().then(() => self.clients.claim()));

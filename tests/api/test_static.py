@@ -38,8 +38,9 @@ def site(make_app: Callable[..., Flask], web: Path) -> FlaskClient:
 @pytest.mark.parametrize(
     "path",
     [
-        "/", "/bend", "/part", "/part?from=SHE7FA1", "/cards", "/labels", "/chart", "/settings",
-        "/shop", "/shop/press", "/shop/punches/S85-1", "/c/SHE7FA1", "/C/SHE7FA1", "/c/she7fa1",
+        "/", "/bend", "/part", "/part?from=SHE7FA1", "/scan", "/cards", "/labels", "/chart",
+        "/settings", "/shop", "/shop/press", "/shop/punches/S85-1",
+        "/c/SHE7FA1", "/C/SHE7FA1", "/c/she7fa1",
         "/c/SHE7FA1/step/2", "/c/SHE7FA1/trial/1", "/c/SHE7FA1/history", "/c/SHE7FA1/label",
     ],
 )  # fmt: skip

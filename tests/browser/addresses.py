@@ -9,6 +9,7 @@ ADDRESSES = [
     ("/bend", "bend"),
     ("/bend?metal=mild-steel-cr&thickness=2 mm&length=500 mm", "bend"),
     ("/part", "part"),
+    ("/scan", "scan"),
     (f"/part?from={CARD}", "part"),
     (f"/c/{CARD}", "card"),
     (f"/c/{CARD}/step/3", "step"),

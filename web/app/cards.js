@@ -1,6 +1,6 @@
 // Opening a card: from this device at once, then from the shop in the background. A dead server
 // never keeps anybody waiting for what is here already.
-import { call } from "./api.js";
+import { call, Problem, Unreachable } from "./api.js";
 import { keepCard, keptCard } from "./store.js";
 import { reached } from "./sync.js";
 
@@ -30,6 +30,22 @@ async function refresh(kept, show, signal) {
     if (!signal.aborted && card.etag !== kept.etag) await show(card, { where: "shop" });
   } catch {
     // Silent, or it knows the card no longer: what is on the device stays open.
+  }
+}
+
+/**
+ * Whether there is such a card: on this device, in the shop, in neither; or silent, when nobody can tell.
+ * @param {string} code @param {AbortSignal} signal @returns {Promise<"device"|"shop"|"nowhere"|"silent">}
+ */
+export async function whereIs(code, signal) {
+  if (await keptCard(code).catch(() => undefined)) return "device";
+  try {
+    await fetchCard(code, signal);
+    return "shop";
+  } catch (error) {
+    if (error instanceof Problem && error.status === 404) return "nowhere";
+    if (error instanceof Unreachable) return "silent";
+    throw error;
   }
 }
 

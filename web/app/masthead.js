@@ -14,7 +14,7 @@ const PLACES = [
 export function drawMasthead() {
   const here = location.pathname;
   /** @param {string} place */
-  const current = (place) => (place === "/" ? here === "/" || /^\/c\//i.test(here) : here.startsWith(place));
+  const current = (place) => (place === "/" ? here === "/" || here === "/scan" || /^\/c\//i.test(here) : here.startsWith(place));
   render(
     html`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${mark}<span>Flangebook</span></a>

@@ -19,6 +19,7 @@ export const routes = [
   { name: "home", path: "/", load: () => import("../screens/home.js") },
   { name: "bend", path: "/bend", load: () => import("../screens/bend.js") },
   { name: "part", path: "/part", load: () => import("../screens/part.js") },
+  { name: "scan", path: "/scan", floor: true, load: () => import("../screens/scan.js") },
   { name: "card", path: "/c/:code", floor: true, load: () => import("../screens/card.js") },
   { name: "step", path: "/c/:code/step/:step", floor: true, load: () => import("../screens/step.js") },
   { name: "trial", path: "/c/:code/trial/:step", floor: true, load: () => import("../screens/trial.js") },

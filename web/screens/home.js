@@ -1,29 +1,33 @@
 // Find a card: type its code, or look for it among the cards on this device.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
-import { displayCode, readCode } from "../app/codes.js";
+import { displayCode } from "../app/codes.js";
 import { waiting } from "../app/outbox.js";
-import { go } from "../app/router.js";
 import { keptList, keptShop } from "../app/store.js";
 import { sync, syncStanding } from "../app/sync.js";
 import { cardList } from "../app/view/cardlist.js";
+import { codeForm, nothingTyped } from "../app/view/code_form.js";
 
 const A_SCREENFUL = 40;
+
+/** A scribed frame with a label in it. */
+const framed = html`<svg viewBox="0 0 40 40" aria-hidden="true"><path d="M2 9H38M2 31H38M9 2V38M31 2V38" /><rect x="15" y="15" width="10" height="10" /></svg>`;
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
   visit.title("Find a card");
-  const state = { code: "", asked: false, search: "", shown: A_SCREENFUL };
+  const state = { typed: nothingTyped(), search: "", shown: A_SCREENFUL };
   let kept = await everythingKept();
   let started = false; // before the first round with the shop, an empty list says nothing yet
 
   const draw = () => {
     visit.render(html`<div class="home">
       <h1>Find a card</h1>
+      <div class="home-scan"><a class="button next wide" href="/scan" data-test="scan">${framed} Scan a label</a></div>
       <div class="home-ways">
-        ${codeForm(state, kept.list, draw)}
+        ${codeForm(state.typed, kept.list, draw, "Seven characters, capitals or not.")}
         <nav class="home-new" aria-label="Start something">
-          <a class="button next" href="/bend" data-test="check-a-bend">Check a bend</a>
+          <a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>
           <a class="button" href="/part" data-test="new-part">New part</a>
         </nav>
       </div>
@@ -59,48 +63,7 @@ async function everythingKept() {
   return { list, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };
 }
 
-/** @typedef {{code: string, asked: boolean, search: string, shown: number}} State */
-
-/** @param {State} state @param {import("../app/store.js").Summary[]} list @param {() => void} draw */
-function codeForm(state, list, draw) {
-  const read = readCode(state.code);
-  const fault = read.fault || (state.asked && !read.whole ? tooShort(read.code) : "");
-  /** @param {Event} event */
-  const open = (event) => {
-    event.preventDefault();
-    state.asked = true;
-    if (read.whole) go(`/c/${read.code}`);
-    else draw();
-  };
-  return html`<form class="code-form" @submit=${open}>
-    <label for="code">Code on the label</label>
-    <div class="code-line">
-      <input id="code" data-test="code" autocomplete="off" autocapitalize="characters" spellcheck="false" enterkeyhint="go"
-        maxlength="20" placeholder="ABC-1234" .value=${live(state.code)} aria-invalid=${fault ? "true" : "false"} aria-describedby="code-more"
-        @input=${(/** @type {{target: HTMLInputElement}} */ event) => {
-          state.code = event.target.value;
-          state.asked = false;
-          draw();
-        }}>
-      <button class="button ${read.whole ? "next" : ""}" data-test="open">Open</button>
-    </div>
-    <p id="code-more" class="code-more" role="status">
-      ${fault ? html`<span class="wrong" data-test="code-fault">${fault}</span>` : codeHint(read, list)}
-    </p>
-  </form>`;
-}
-
-/** @param {import("../app/codes.js").ReadCode} read @param {import("../app/store.js").Summary[]} list */
-function codeHint(read, list) {
-  if (!read.whole) return "Seven characters, capitals or not. Or point the phone’s camera at the label.";
-  const card = list.find((one) => one.code === read.code);
-  return card
-    ? html`<span data-test="code-found">${displayCode(read.code)} is <b>${card.title || "untitled"}</b>.</span>`
-    : html`<span data-test="code-unknown">A right code, but not on this device yet. Open asks the shop.</span>`;
-}
-
-/** @param {string} code */
-const tooShort = (code) => (code ? `A card code has seven characters. This is ${code.length}.` : "Type the seven characters under the label’s square.");
+/** @typedef {{typed: import("../app/view/code_form.js").Typed, search: string, shown: number}} State */
 
 /** @param {State} state @param {Kept} kept @param {boolean} started @param {() => void} draw */
 function listing(state, kept, started, draw) {

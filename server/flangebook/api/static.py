@@ -36,7 +36,8 @@ _TYPES = {
 }
 _COMPRESSED = {".html", ".js", ".css", ".json", ".webmanifest", ".svg", ".txt", ".wasm"}
 _PAGES = re.compile(
-    r"(?:bend|part|cards|labels|chart|settings|shop(?:/[^/]+){0,2}|crew|pair|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
+    r"(?:bend|part|scan|cards|labels|chart|settings|shop(?:/[^/]+){0,2}|crew|pair"
+    r"|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
 )
 _LEAST_COMPRESSED = 300
 
