@@ -352,7 +352,7 @@ def test_over_plain_http_it_says_what_is_missing(
     context_of: Callable[..., BrowserContext], console, shop_server
 ):
     """A name that is not this machine's, without https: browsers take the camera away."""
-    console.expect("Cross-Origin-Opener-Policy|origin was untrustworthy")
+    console.expect("Cross-Origin-Opener-Policy|ERR_NAME_NOT_RESOLVED")
     context = context_of(PHONE)
 
     def passed_on(route: Route) -> None:
@@ -372,7 +372,7 @@ def test_over_plain_http_it_says_what_is_missing(
 
 
 def test_the_reader_could_not_be_loaded(camera: Camera, shop_server, console):
-    console.expect("ERR_FAILED|wasm|zxing-exported.js|Service Worker registration blocked")
+    console.expect("wasm|zxing-exported|Worker registration blocked|could not be kept")
     page = camera(held(label_of(shop_server)), service_workers="block")
     page.route("**/zxing_reader.wasm", lambda route: route.abort())
     page.goto(f"{shop_server.url}/scan")
