@@ -72,7 +72,7 @@ def camera(
             permissions=[] if asks else ["camera"],
             **context,
         )
-        device.set_default_timeout(20_000)
+        device.set_default_timeout(60_000)  # a film, a reader and a server on a busy machine
         device.add_init_script(STREAMS + script)
         return console.watch(device.new_page())
 
