@@ -51,6 +51,8 @@ EXPECTED: dict[str, set[str]] = {
     "GET /api/v1/cards/<code>/blank.dxf": READS,
     "GET /api/v1/changes": READS,
     "GET /api/v1/export": OWNS,
+    "GET /api/v1/copies": OWNS,
+    "POST /api/v1/import": OWNS,
     "GET /api/v1/labels/sheet.json": WORKS,
     "GET /api/v1/labels/sheet.svg": WORKS,
     "GET /api/v1/labels/sheet.png": WORKS,

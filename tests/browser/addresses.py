@@ -34,5 +34,6 @@ ADDRESSES = [
     ("/shop/nothing", "tools"),
     ("/shop/test-bend", "test-bend"),
     ("/shop/learned/mild-steel-cr", "learned"),
+    ("/copies", "copies"),
     ("/settings", "settings"),
 ]

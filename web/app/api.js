@@ -35,9 +35,9 @@ export async function call(method, path, { body, etag, signal, timeout = 8000 } 
   return ask(method, path, body === undefined ? undefined : JSON.stringify(body), { type, etag, signal, timeout });
 }
 
-/** Send a file as it is. @param {string} path @param {Blob} file @param {string} type @param {AbortSignal} [signal] @returns {Promise<Answer>} */
-export async function upload(path, file, type, signal) {
-  return ask("POST", path, file, { type, signal, timeout: 20_000 });
+/** Send a file as it is. @param {string} path @param {Blob} file @param {string} type @param {AbortSignal} [signal] @param {number} [timeout] @returns {Promise<Answer>} */
+export async function upload(path, file, type, signal, timeout = 20_000) {
+  return ask("POST", path, file, { type, signal, timeout });
 }
 
 /**

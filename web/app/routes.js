@@ -36,6 +36,7 @@ export const routes = [
   { name: "tool", path: "/shop/:kind/:tool", load: () => import("../screens/tool.js") },
   { name: "crew", path: "/crew", load: () => import("../screens/crew.js") },
   { name: "pair", path: "/pair", load: () => import("../screens/pair.js") },
+  { name: "copies", path: "/copies", load: () => import("../screens/copies.js") },
   { name: "settings", path: "/settings", load: () => import("../screens/settings.js") },
 ];
 

@@ -84,8 +84,8 @@ function paperPanel() {
     <div class="stack">
       <a class="button wide" href="/chart" data-test="to-chart">Wall chart</a>
       <a class="button wide" href="/labels" data-test="to-labels">Labels on a sheet</a>
-      <a class="button wide" href="/api/v1/export" download="flangebook-shop.json" data-test="export">Export the whole shop (JSON)</a>
+      <a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>
     </div>
-    <p class="hint">The export holds press, tools, metals, cards with their history and trials, in one open file.</p>
+    <p class="hint">Whether there is a good copy of the shop; all of it in one open file, out and in.</p>
   </section>`;
 }

@@ -11,6 +11,7 @@ from flangebook.api.resources import (
     benches,
     bends,
     cards,
+    copies,
     crew,
     evidence,
     feed,
@@ -21,6 +22,7 @@ from flangebook.api.resources import (
     trials,
 )
 from flangebook.shop import demo
+from flangebook.shop.keeping import Keeper
 from flangebook.shop.store import Store, open_store
 
 
@@ -35,6 +37,7 @@ def create_app(config: Config) -> Flask:
     app.json.sort_keys = False  # type: ignore[attr-defined]
     app.extensions["flangebook.store"] = store
     app.extensions["flangebook.config"] = config
+    app.extensions["flangebook.copies"] = Keeper(config.data)
     bodies.register(app)
     app.extensions["flangebook.attempts"] = crew.new_attempts()
     guard.register(app, config)
@@ -43,7 +46,7 @@ def create_app(config: Config) -> Flask:
     api = make_api(app)
     problems.register(app)
     for group in (
-        feed, crew, bends, parts, cards, trials, evidence, labels, shop, outlines, benches,
+        feed, crew, bends, parts, cards, trials, evidence, labels, shop, copies, outlines, benches,
     ):  # fmt: skip
         api.register_blueprint(group.blp)
     return app

@@ -15,6 +15,8 @@ from webargs.flaskparser import FlaskParser
 from flangebook.api.problems import ProblemError
 
 MOST_BYTES = 2_000_000
+MOST_IMPORTED = 60_000_000
+IMPORT = "/api/v1/import"
 _MOST_DRAINED = 64_000_000
 _CHUNK = 65_536
 
@@ -47,14 +49,14 @@ def read_json(taken: Request) -> Any:
         raise ProblemError(400, f"The body is not JSON that can be used: {error}.") from None
 
 
-def read_file(taken: Request, kinds: Collection[str], called: str) -> bytes:
-    """The body as it is.
+def read_file(taken: Request, kinds: Collection[str], called: str, most: int = MOST_BYTES) -> bytes:
+    """The body as it is. most: bytes.
 
     Refuses another content type (415), a body over the bound (413).
     """
     if taken.mimetype not in kinds:
         raise ProblemError(415, f"Send {called}, with the content type {' or '.join(kinds)}.")
-    return _body(taken)
+    return _body(taken, most)
 
 
 def register(app: Flask) -> None:
@@ -62,24 +64,26 @@ def register(app: Flask) -> None:
 
     @app.before_request
     def _bounded() -> None:
-        if (request.content_length or 0) > MOST_BYTES:
-            _too_large(request)
+        most = MOST_IMPORTED if request.path == IMPORT else MOST_BYTES
+        if (request.content_length or 0) > most:
+            _too_large(request, most)
 
 
-def _body(taken: Request) -> bytes:
+def _body(taken: Request, most: int = MOST_BYTES) -> bytes:
     try:
-        text: bytes = taken.stream.read(MOST_BYTES + 1)  # it may come without a length
+        text: bytes = taken.stream.read(most + 1)  # it may come without a length
     except (OSError, ValueError):
         raise ProblemError(400, "The body broke off or is not in order.") from None
-    if len(text) > MOST_BYTES:
-        _too_large(taken)
+    if len(text) > most:
+        _too_large(taken, most)
     return text
 
 
-def _too_large(taken: Request) -> NoReturn:
+def _too_large(taken: Request, most: int) -> NoReturn:
     with suppress(OSError, ValueError):
         _drain(taken)
-    raise ProblemError(413, f"The body is over {MOST_BYTES // 1_000_000} MB.")
+    longer = " `flangebook import` takes longer ones." if most == MOST_IMPORTED else ""
+    raise ProblemError(413, f"The body is over {most // 1_000_000} MB.{longer}")
 
 
 def _drain(taken: Request) -> None:

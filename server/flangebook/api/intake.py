@@ -11,6 +11,7 @@ from flangebook.api import cardwork, trialwork
 from flangebook.api.outlines import outlines_of
 from flangebook.api.places import within
 from flangebook.api.schemas.cards import NewCardSchema, TrialSchema
+from flangebook.api.schemas.part import PartSchema
 from flangebook.api.schemas.shop import DOCUMENTS
 from flangebook.shop import cards, documents
 from flangebook.shop.store import Store
@@ -35,6 +36,14 @@ def document(name: documents.Name, value: Any) -> Any:
         if name in _DRAWN:
             _drawn(name, one, f"{name}.{number}")
     return found
+
+
+def part(value: Any) -> Any:
+    """A part, checked.
+
+    Raises ValidationError.
+    """
+    return PartSchema().load(value)
 
 
 def card(store: Store, request: Mapping[str, Any]) -> cards.Content:

@@ -18,7 +18,16 @@ from sqlalchemy.exc import OperationalError
 from werkzeug.exceptions import HTTPException, MethodNotAllowed, RequestEntityTooLarge
 
 from flangebook.bending.errors import FlangebookError, OutlineError
-from flangebook.shop.errors import FullError, ShopError, StaleError, TakenError, UnknownError
+from flangebook.shop.errors import (
+    CopyError,
+    FullError,
+    ImportRefusedError,
+    InUseError,
+    ShopError,
+    StaleError,
+    TakenError,
+    UnknownError,
+)
 from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/problem+json"
@@ -170,7 +179,15 @@ def _outline(error: OutlineError) -> dict[str, Any]:
 def _refused(error: ShopError) -> Response:
     if isinstance(error, StaleError):
         return answer(412, str(error), headers={"ETag": error.etag} if error.etag else None)
-    known: dict[type[ShopError], int] = {UnknownError: 404, TakenError: 409, FullError: 409}
+    if isinstance(error, ImportRefusedError):
+        return answer(422, str(error), error.wrong)
+    known: dict[type[ShopError], int] = {
+        UnknownError: 404,
+        TakenError: 409,
+        FullError: 409,
+        InUseError: 409,
+        CopyError: 507,
+    }
     return answer(known.get(type(error), 500), str(error))
 
 

@@ -64,6 +64,8 @@ _OPERATOR = {
 _OWNER = {
     "benches.remove",
     "cards.create",
+    "copies.listed",
+    "copies.take",
     "crew.change",
     "crew.listed",
     "crew.offer",

@@ -18,6 +18,7 @@ from flangebook.api.config import Config
 from flangebook.api.resources.crew import join_address, new_code, pair_address
 from flangebook.serving import listener as doors
 from flangebook.serving.authority import AuthorityError
+from flangebook.serving.copy_thread import keeping_copies
 from flangebook.serving.lan import Lan, LanError, LanOptions
 from flangebook.serving.listener import Listener, ListenError
 from flangebook.serving.terminal import qr_text
@@ -68,6 +69,7 @@ def serve(wanted: Serving) -> None:
         open_things.callback(close_app, app)
         if lan:
             open_things.callback(lan.end)
+        open_things.enter_context(keeping_copies(app.extensions["flangebook.copies"]))
         listeners = [own, *(lan.listeners if lan else [])]
         doors.serve(listeners, app, lambda: _ready(own.address, wanted.data, app, lan))
 

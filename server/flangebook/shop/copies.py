@@ -47,7 +47,7 @@ def make_copy(data: Path, target: Path) -> CopyFacts:
     if target.exists() and target.resolve() == source.resolve():
         raise CopyError(f"{target} is the shop itself.", "Give the copy another name.")
     with unfinished(target) as made:
-        _copy(source, made)
+        _copy_shop(source, made)
         return look_through(made, f"The shop in {data}")
 
 
@@ -98,20 +98,35 @@ def reading_copy(path: Path) -> Iterator[sqlite3.Connection]:
         yield file
 
 
-def _copy(source: Path, made: Path) -> None:
+def copy_file(source: Path, made: Path) -> None:
+    """Copy a copy. Raises CopyError."""
+    with _said(source, made), reading_copy(source) as file:
+        _backed_up(file, made)
+
+
+def _copy_shop(source: Path, made: Path) -> None:
+    # Not as a copy is read: a server may begin to write to it at any moment.
+    address = f"{source.resolve().as_uri()}?mode=ro"
+    with _said(source, made), closing(sqlite3.connect(address, uri=True)) as shop:
+        _backed_up(shop, made)
+
+
+def _backed_up(source: sqlite3.Connection, made: Path) -> None:
+    with closing(sqlite3.connect(made, isolation_level=None)) as copy:
+        source.backup(copy)  # in one step: one moment of the shop, whoever writes meanwhile
+        copy.execute("PRAGMA journal_mode = DELETE")  # one file, nothing beside it
+
+
+@contextmanager
+def _said(source: Path, made: Path) -> Iterator[None]:
     try:
-        with (
-            closing(sqlite3.connect(f"{source.resolve().as_uri()}?mode=ro", uri=True)) as shop,
-            closing(sqlite3.connect(made, isolation_level=None)) as copy,
-        ):
-            shop.backup(copy)  # in one step: one moment of the shop, whoever writes meanwhile
-            copy.execute("PRAGMA journal_mode = DELETE")  # one file, nothing beside it
+        yield
     except sqlite3.Error as error:
         if getattr(error, "sqlite_errorname", "") == "SQLITE_FULL":
             raise no_room(made.parent) from error
         raise CopyError(
-            f"The shop in {source.parent} could not be copied to {made.parent}: {error}.",
-            "See that the disk has room and can be written.",
+            f"{source} could not be copied to {made.parent}: {error}.",
+            "See that it is whole, and that the disk has room and can be written.",
         ) from error
 
 

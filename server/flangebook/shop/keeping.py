@@ -7,6 +7,7 @@ made by hand and shops that were replaced are never let go by themselves.
 
 from __future__ import annotations
 
+import logging
 import re
 import shutil
 from collections.abc import Iterable
@@ -16,7 +17,7 @@ from pathlib import Path
 from typing import Literal
 
 from flangebook.shop.copies import make_copy, shop_file
-from flangebook.shop.errors import CopyError
+from flangebook.shop.errors import CopyError, ShopError
 from flangebook.shop.whole_file import no_room, sweep
 
 FOLDER = "copies"
@@ -26,6 +27,7 @@ NIGHT_HOUR = 3
 _ROOM = 1.2
 _STAMP = "%Y-%m-%dT%H%M%SZ"
 _NAME = re.compile(r"(night|by-hand|replaced)-(\d{4}-\d\d-\d\dT\d{6}Z)(?:-\d+)?\.sqlite")
+_log = logging.getLogger(__name__)
 Kind = Literal["night", "by-hand", "replaced"]
 
 
@@ -117,3 +119,23 @@ def _need_room(data: Path) -> None:
     size = shop_file(data).stat().st_size
     if free_bytes(data) < size * _ROOM:
         raise no_room(data / FOLDER)
+
+
+class Keeper:
+    """Makes the nights' copies of a shop while it is served, and knows what went wrong."""
+
+    def __init__(self, data: Path) -> None:
+        self.data = data
+        self.trouble: tuple[datetime, str] | None = None
+
+    def look(self, now: datetime) -> None:
+        """Make a copy if one is due. now: with its offset from UTC, the shop's own."""
+        try:
+            if is_due(kept(self.data), now):
+                make_nights_copy(self.data, now)
+        except (ShopError, OSError) as error:
+            if self.trouble is None or self.trouble[1] != str(error):
+                _log.error("The night's copy of the shop could not be made. %s", error)
+            self.trouble = (now.astimezone(UTC), str(error))
+        else:
+            self.trouble = None

@@ -180,7 +180,6 @@ def _summary(
     connection: Connection, code: str, content: Content, author: Author
 ) -> Mapping[str, Any]:
     part = content.part
-    words = (code, content.title, str(part.get("metal", "")), content.note, author.by)
     return {
         "stamp": secrets.token_hex(4),
         "archived": content.archived,
@@ -189,11 +188,17 @@ def _summary(
         "thickness_mm": float(part.get("thickness_mm", 0.0)),
         "bends": len(part.get("bends", ())),
         "worst": content.worst,
-        "searched": " ".join(words).casefold(),
+        "searched": searched(code, content, author.by),
         "updated_at": now(),
         "updated_by": author.by,
         "change": next_change(connection),
     }
+
+
+def searched(code: str, content: Content, by: str) -> str:
+    """What words are looked for in."""
+    words = (code, content.title, str(content.part.get("metal", "")), content.note, by)
+    return " ".join(words).casefold()
 
 
 def _insert_revision(

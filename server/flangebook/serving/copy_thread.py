@@ -1,0 +1,33 @@
+"""The thread that keeps the nights' copies of the shop that is served."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import datetime
+
+from flangebook.shop.keeping import Keeper
+
+_LOOK_EVERY_S = 600.0
+_LONGEST_STOP_S = 5.0
+
+
+@contextmanager
+def keeping_copies(keeper: Keeper) -> Iterator[None]:
+    """Look whether a copy is due, at once and every ten minutes, while the block runs."""
+    stop = threading.Event()
+
+    def watch() -> None:
+        while True:
+            keeper.look(datetime.now().astimezone())
+            if stop.wait(_LOOK_EVERY_S):
+                return
+
+    thread = threading.Thread(target=watch, name="copies", daemon=True)
+    thread.start()
+    try:
+        yield
+    finally:
+        stop.set()
+        thread.join(_LONGEST_STOP_S)
