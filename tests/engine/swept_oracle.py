@@ -27,7 +27,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from flangebook.bending.ordering.problem import LEFT, Problem
+from flangebook.bending.ordering.problem import LEFT, RIGHT, Problem
 from flangebook.bending.outline import tool_stack
 from flangebook.bending.tooling import Die, Holder, Press, Punch
 
@@ -44,6 +44,8 @@ FINE_MM = 0.003
 FIRST, DEEPEST = 8, 9
 NEAR_LINE_MM = 5.0
 ARC_CHORDS = 32
+ACTIVE = -1
+"""The group of the arc of the bend being made."""
 
 UPPER = ("punch", "holder", "ram")
 LOWER = ("die", "bed", "floor")
@@ -435,6 +437,11 @@ class Oracle:
             for b, b_crosses in sides[1]
             if (a_crosses or b_crosses) and (a.group or b.group)
         ]
+        # The sheet goes on through the bend: what reaches over the bend's plane can also meet the
+        # half of its arc that hangs on the other wing, at whose end the run, drawn in, stops.
+        arcs = [_active_arc(left[0], side) for side in (LEFT, RIGHT)]
+        wanted += [(arcs[0], b) for b, crosses in sides[1] if crosses and b.group]
+        wanted += [(a, arcs[1]) for a, crosses in sides[0] if crosses and a.group]
         found = CAP_MM
         for a, b in wanted:
             key = (a.key, b.key, pair)
@@ -459,6 +466,19 @@ def _touching(apart: float) -> float:
     return CAP_MM if apart > SURE_MM else apart
 
 
+def _active_arc(bend: int, side: int) -> Piece:
+    """The half of the bend being made that hangs on a wing; ``_ArcPath`` knows its outline."""
+    nothing = np.zeros((0, 2))
+    return Piece((bend, side, "active"), ACTIVE, nothing, nothing, resting=False)
+
+
+def _path_of(piece: Piece, motion: Motion) -> _Path:
+    """A piece, drawn in, through the bend."""
+    if piece.group == ACTIVE:
+        return _ArcPath(motion)
+    return _Path(piece.thin, piece.group == 0, motion)
+
+
 class _Path:
     """A ring through the bend, in the punch's frame."""
 
@@ -477,9 +497,26 @@ class _Path:
         return np.stack([across, m.radius * (1.0 - cos) + sin * x + cos * y], axis=-1)
 
 
+class _ArcPath(_Path):
+    """Half of the active arc, drawn in: from the bend's plane to where the wing begins."""
+
+    def __init__(self, motion: Motion) -> None:
+        self.motion, self.speed = motion, motion.radius + motion.thickness
+
+    def at(self, theta: Array, mirror: float) -> Array:
+        """The ring at each of these moments; a sliver while the sheet is flat."""
+        m, half = self.motion, self.motion.thickness / 2.0 - TOUCH_MM
+        turn = np.maximum(theta, 1e-6)[:, None] * np.linspace(0.0, 1.0, ARC_CHORDS + 1)
+        out, back = (
+            np.stack([mirror * r * np.sin(turn), m.radius - r * np.cos(turn)], axis=-1)
+            for r in (m.radius + half, m.radius - half)
+        )
+        return np.concatenate([out, back[:, ::-1]], axis=1)
+
+
 def _meeting(one: Piece, two: Piece, motion: Motion) -> float:
     """How far apart a piece of the left wing and one of the right stay."""
-    paths = _Path(one.thin, one.group == 0, motion), _Path(two.thin, two.group == 0, motion)
+    paths = _path_of(one, motion), _path_of(two, motion)
 
     def apart(u: Array) -> Array:
         shapes = [shapely.polygons(p.at(u, m)) for p, m in zip(paths, (-1.0, 1.0), strict=True)]

@@ -204,6 +204,27 @@ def test_wings_that_meet_and_ways_that_are_blocked() -> None:
     print(dict(seen))
 
 
+def test_a_flange_that_reaches_the_other_half_of_the_bend_meets_it() -> None:
+    """A flange comes back under the bend being made, just over its plane: nothing of the other
+    wing is there but the bend's own arc."""
+    flats = (13.609, 57.960, 53.358, 11.839, 51.738, 51.766, 33.891)
+    ways = (
+        (90.0, "down"),
+        (90.0, "up"),
+        (45.0, "down"),
+        (90.0, "down"),
+        (60.0, "up"),
+        (60.0, "up"),
+    )
+    of = part(flats, [Bend(angle, way) for angle, way in ways], 1.0)
+    problem = as_arrays(problem_of(of, (KNIFE,), die=ACUTE))
+    case = Case(of, PRESS, HOLDER, KNIFE, ACUTE, problem)
+    for made in (28, 29):
+        step = Step(1, made, LEFT, 6)
+        assert wings_code(problem, 1, 0, made, new_sweeps(problem)) == bits.HITS_SHEET
+        assert case.oracle().meeting_slack(*step.wings(), 0) < 0.0
+
+
 def distances(oracle: Oracle, step: Step) -> Slacks:
     found: Slacks = {}
     for at in step.wings():
