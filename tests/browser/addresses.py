@@ -8,6 +8,7 @@ ADDRESSES = [
     ("/", "home"),
     ("/bend", "bend"),
     ("/bend?metal=mild-steel-cr&thickness=2 mm&length=500 mm", "bend"),
+    ("/bench", "bench"),
     ("/part", "part"),
     ("/scan", "scan"),
     (f"/part?from={CARD}", "part"),

@@ -27,12 +27,13 @@ export class Unreachable extends Error {
 /**
  * @param {string} method
  * @param {string} path below /api/v1
- * @param {{body?: unknown, etag?: string|null, signal?: AbortSignal, timeout?: number}} [options]
+ * @param {{body?: unknown, etag?: string|null, seen?: string|null, signal?: AbortSignal, timeout?: number}} [options]
+ *   etag: of what a change is made from; seen: of what is known already, answered by 304 while it stands
  * @returns {Promise<Answer>}
  */
-export async function call(method, path, { body, etag, signal, timeout = 8000 } = {}) {
+export async function call(method, path, { body, etag, seen, signal, timeout = 8000 } = {}) {
   const type = body === undefined ? "" : "application/json";
-  return ask(method, path, body === undefined ? undefined : JSON.stringify(body), { type, etag, signal, timeout });
+  return ask(method, path, body === undefined ? undefined : JSON.stringify(body), { type, etag, seen, signal, timeout });
 }
 
 /** Send a file as it is. @param {string} path @param {Blob} file @param {string} type @param {AbortSignal} [signal] @param {number} [timeout] @returns {Promise<Answer>} */
@@ -42,13 +43,14 @@ export async function upload(path, file, type, signal, timeout = 20_000) {
 
 /**
  * @param {string} method @param {string} path @param {BodyInit|undefined} sent
- * @param {{type: string, etag?: string|null, signal?: AbortSignal, timeout: number}} how @returns {Promise<Answer>}
+ * @param {{type: string, etag?: string|null, seen?: string|null, signal?: AbortSignal, timeout: number}} how @returns {Promise<Answer>}
  */
-async function ask(method, path, sent, { type, etag, signal, timeout }) {
+async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
   /** @type {Record<string, string>} */
   const headers = { Accept: "application/json" };
   if (type) headers["Content-Type"] = type;
   if (etag) headers["If-Match"] = etag;
+  if (seen) headers["If-None-Match"] = seen;
   const limit = AbortSignal.timeout(timeout);
   /** @type {Response} */
   let response;
@@ -65,7 +67,7 @@ async function ask(method, path, sent, { type, etag, signal, timeout }) {
     throw new Unreachable();
   }
   const data = await response.json().catch(() => null);
-  if (!response.ok) {
+  if (!response.ok && response.status !== 304) {
     const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
     tellIfTurnedAway(problem);
     throw problem;

@@ -18,6 +18,7 @@ import { plainCode } from "./codes.js";
 export const routes = [
   { name: "home", path: "/", load: () => import("../screens/home.js") },
   { name: "bend", path: "/bend", load: () => import("../screens/bend.js") },
+  { name: "bench", path: "/bench", floor: true, load: () => import("../screens/follow.js") },
   { name: "part", path: "/part", load: () => import("../screens/part.js") },
   { name: "scan", path: "/scan", floor: true, load: () => import("../screens/scan.js") },
   { name: "card", path: "/c/:code", floor: true, load: () => import("../screens/card.js") },

@@ -4,6 +4,8 @@ import { call, Problem } from "../app/api.js";
 import { changeCard, openCard } from "../app/cards.js";
 import { displayCode, readCode } from "../app/codes.js";
 import { newId, waitingFor } from "../app/outbox.js";
+import { onBenchMoves, resumeOnBench } from "../app/on_bench.js";
+import { go } from "../app/router.js";
 import { onSettings, settings } from "../app/settings.js";
 import { keptCard, keptShop } from "../app/store.js";
 import { sync } from "../app/sync.js";
@@ -15,6 +17,7 @@ import { freshness } from "../app/view/freshness.js";
 import { moveSign } from "../app/view/lie.js";
 import { linkTo, orderPanel, saysOrder } from "../app/view/order_panel.js";
 import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
+import { askForBenches, showOnBench } from "../app/view/show_on_bench.js";
 import { smallPoses } from "../app/view/small_poses.js";
 import { wayWords } from "../app/view/step_moments.js";
 import { trialLine } from "../app/view/trials.js";
@@ -34,7 +37,7 @@ export async function show(visit) {
   const around = { waiting: [], fresh: null, metal: "", busy: false, fault: "" };
   const draw = () => {
     visit.title(card.title || displayCode(code));
-    visit.render(cardScreen(card, around, takeFresh));
+    visit.render(cardScreen(card, around, takeFresh, draw));
   };
   const takeFresh = async () => {
     Object.assign(around, { busy: true, fault: "" });
@@ -59,6 +62,7 @@ export async function show(visit) {
     visit.ready();
   };
   onSettings(() => card && draw(), visit.signal);
+  onBenchMoves(() => card && draw(), visit.signal);
   document.addEventListener("sync", async () => card && showCard((await keptCard(code).catch(() => undefined)) ?? card), { signal: visit.signal });
   try {
     await openCard(code, showCard, visit.signal);
@@ -66,6 +70,8 @@ export async function show(visit) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
     return;
   }
+  resumeOnBench();
+  askForBenches(visit.signal, draw);
   // Whether the plan would come out otherwise today is the shop's to say; offline nothing is said.
   around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(({ body }) => body, () => null);
   draw();
@@ -84,8 +90,8 @@ async function metalName(code) {
   return shop?.metals?.find((/** @type {any} */ metal) => metal.code === code)?.name ?? code;
 }
 
-/** @param {any} card @param {Around} around @param {() => void} take */
-function cardScreen(card, around, take) {
+/** @param {any} card @param {Around} around @param {() => void} take @param {() => void} draw */
+function cardScreen(card, around, take, draw) {
   const { plan } = card;
   const findings = plan.checks.filter((/** @type {any} */ check) => check.level !== "ok");
   const stops = findings.filter((/** @type {any} */ check) => check.level === "stop");
@@ -102,6 +108,7 @@ function cardScreen(card, around, take) {
       ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
       ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
       ${start(card, stops.length > 0)}
+      ${plan.steps.length ? showOnBench(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) }) : nothing}
       <section class="panel card-picture" aria-label="What it becomes">${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}</section>
       ${links(card)}
     </div>

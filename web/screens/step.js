@@ -1,22 +1,22 @@
 // One bend fills the screen: what it looks like, what to set, how the sheet goes in, what to watch.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { openCard, settingOf } from "../app/cards.js";
+import { openCard } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
 import { notice } from "../app/notices.js";
+import { onBench, onBenchMoves, resumeOnBench, stepShown } from "../app/on_bench.js";
 import { go, showCurrent } from "../app/router.js";
 import { onSettings } from "../app/settings.js";
 import { keptCard } from "../app/store.js";
-import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { boxStep } from "../app/view/box_step.js";
 import { checkList } from "../app/view/checks.js";
 import { lie } from "../app/view/lie.js";
-import { firstLook, motionPlayer } from "../app/view/motion_player.js";
+import { firstLook } from "../app/view/motion_player.js";
 import { originWords } from "../app/view/origin.js";
-import { setFigure, stepTop } from "../app/view/setting.js";
+import { askForBenches, showOnBench } from "../app/view/show_on_bench.js";
+import { stepTop } from "../app/view/setting.js";
 import { wayWords } from "../app/view/step_moments.js";
-
-/** @typedef {import("../app/view/motion_player.js").Look} Look */
+import { findingsOf, numbers, picture, tools } from "../app/view/step_parts.js";
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -29,15 +29,18 @@ export async function show(visit) {
     const step = card.plan.steps[Number(typed) - 1];
     if (!step) return visit.render(noStep(card, typed));
     visit.title(`${card.title || code}, step ${step.number}`);
-    visit.render(stepScreen(card, step, () => picture(card, step, look, draw, visit.signal)));
+    visit.render(stepScreen(card, step, () => picture(card, step, look, draw, visit.signal), showOnBench(card.code, step.number, { draw })));
   };
   onSettings(() => card && draw(), visit.signal);
+  onBenchMoves(() => card && followBench(card, Number(typed), draw), visit.signal);
   document.addEventListener("sync", () => card && tellNewer(card), { signal: visit.signal });
   addEventListener("keydown", (event) => card && followKey(event, card, Number(typed)), { signal: visit.signal });
+  resumeOnBench();
   try {
     await openCard(
       code,
       (opened) => {
+        if (!card && opened.plan.steps[Number(typed) - 1]) stepShown(code, Number(typed));
         card = opened;
         draw();
         visit.ready();
@@ -46,7 +49,17 @@ export async function show(visit) {
     );
   } catch (error) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+    return;
   }
+  askForBenches(visit.signal, () => card && draw());
+}
+
+/** The bench's own foot switch went on: so does this phone. @param {any} card @param {number} number on this screen @param {() => void} draw */
+function followBench(card, number, draw) {
+  const at = onBench();
+  const there = at?.code === card.code && at?.step !== number && card.plan.steps[(at?.step ?? 0) - 1];
+  if (there) go(`/c/${card.code}/step/${there.number}`, { replace: true });
+  else draw();
 }
 
 /** Numbers never change under somebody's hands: a newer revision is told, and shown when asked for. @param {any} card as it is shown */
@@ -89,8 +102,8 @@ function nextOf(card, number) {
 /** @param {any} card @param {number} number */
 const backOf = (card, number) => ({ href: number > 1 ? `/c/${card.code}/step/${number - 1}` : `/c/${card.code}`, label: "Back" });
 
-/** @param {any} card @param {any} step @param {() => unknown} drawn */
-function stepScreen(card, step, drawn) {
+/** @param {any} card @param {any} step @param {() => unknown} drawn @param {unknown} bench */
+function stepScreen(card, step, drawn, bench) {
   const { stops, watch } = findingsOf(card, step);
   const last = step.number === card.plan.steps.length;
   const next = nextOf(card, step.number);
@@ -101,6 +114,7 @@ function stepScreen(card, step, drawn) {
       <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn()}</section>
+      <div class="step-bench">${bench}</div>
       <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
       <section class="step-with" aria-label="Tools">
         ${tools(step)} ${boxStep(card.plan, step)}
@@ -113,61 +127,4 @@ function stepScreen(card, step, drawn) {
       <a class="button next" href=${next.href} data-test="next">${next.label}${next.more ? html` <small>${next.more}</small>` : nothing}</a>
     </nav>
   </article>`;
-}
-
-/** Stops first, on their own; then what to watch at this step; hands always. @param {any} card @param {any} step */
-function findingsOf(card, step) {
-  const own = step.checks.filter((/** @type {any} */ check) => check.level !== "ok");
-  const wholeStops = card.plan.checks.filter((/** @type {any} */ check) => check.level === "stop" && !check.step);
-  const hands = card.plan.checks.filter((/** @type {any} */ check) => check.code === "general-hands");
-  /** @type {Map<string, any>} */
-  const each = new Map([...wholeStops, ...own, ...hands].map((check) => [check.code + check.words, { ...check, step: null }]));
-  const all = [...each.values()];
-  return {
-    stops: all.filter((check) => check.level === "stop"),
-    watch: all.filter((check) => check.level !== "stop"),
-  };
-}
-
-/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw @param {AbortSignal} signal */
-function picture(card, step, look, draw, signal) {
-  if (!step.drawing) return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
-  return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
-}
-
-/** @param {any} card @param {any} step */
-function numbers(card, step) {
-  const setting = settingOf(card, step);
-  if (setting.set_angle_deg === null && step.gauge_x_mm === null) {
-    return html`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`;
-  }
-  return html`<div class="set-figures">
-      ${setFigure("Gauge X", length(step.gauge_x_mm), "gauge-x")}
-      ${setFigure("Gauge R", length(step.gauge_r_mm), "gauge-r")}
-      ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
-      ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
-    </div>
-    ${setting.fromTrial
-      ? html`<p class="from-trial" data-test="from-trial"><b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and ${words(length(step.punch_depth_mm, { digits: 2 }))}.</p>`
-      : nothing}
-    ${step.gauge_draw_back_mm ? html`<p class="draw-back" data-test="draw-back"><b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b> before the stroke: the rising flange would hit it.</p>` : nothing}
-    ${hits(step)}`;
-}
-
-/** A large radius bent in many hits. @param {any} step */
-function hits({ hits: many }) {
-  if (!many) return nothing;
-  return html`<div class="hits" data-test="hits"><b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge ${words(length(many.pitch_mm, { digits: 2 }))} each time:
-    ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}</div>`;
-}
-
-/** @param {any} step */
-function tools(step) {
-  if (!step.die) return nothing;
-  return html`<dl class="step-tools" data-test="step-tools">
-    <div><dt>Punch</dt><dd><b>${step.punch}</b> ${step.punch_name}</dd></div>
-    <div><dt>Die</dt><dd><b>${step.die}</b> ${step.die_name}</dd></div>
-    ${step.holder ? html`<div><dt>Holder</dt><dd><b>${step.holder}</b></dd></div>` : nothing}
-    <div><dt>Wanted</dt><dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd></div>
-  </dl>`;
 }

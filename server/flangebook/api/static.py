@@ -36,7 +36,7 @@ _TYPES = {
 }
 _COMPRESSED = {".html", ".js", ".css", ".json", ".webmanifest", ".svg", ".txt", ".wasm"}
 _PAGES = re.compile(
-    r"(?:bend|part|scan|cards|labels|chart|copies|settings|shop(?:/[^/]+){0,2}|crew|pair"
+    r"(?:bend|bench|part|scan|cards|labels|chart|copies|settings|shop(?:/[^/]+){0,2}|crew|pair"
     r"|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
 )
 _LEAST_COMPRESSED = 300

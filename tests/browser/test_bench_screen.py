@@ -1,0 +1,373 @@
+"""The bench screen follows the phone and its own foot switch, through dead servers and bad air.
+
+Two devices each time: the large display at the machine and the phone in the hand.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+from urllib.parse import quote
+from urllib.request import Request, urlopen
+
+import pytest
+from browsing import by_test, call, show, sideways, wait_ready
+from playwright.sync_api import Page, expect
+
+CODE = "STEP6BQ"
+STEPS = 6
+SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
+MOVED = "412"
+REST_MS = 350  # longer than the rest between two presses
+NUMBERS = ["gauge-x-value", "gauge-r-value", "set-angle-value", "punch-depth-value"]
+
+
+def put(server, name: str, code: str | None, step: int) -> Any:
+    url = f"{server.url}/api/v1/benches/{quote(name)}"
+    return call(url, "PUT", {"code": code, "step": step})
+
+
+def stands(server, name: str) -> tuple[str | None, int]:
+    bench = call(f"{server.url}/api/v1/benches/{quote(name)}")
+    return bench["code"], bench["step"]
+
+
+def at_bench(page: Page, server, name: str) -> Page:
+    """A display that was told which bench it is."""
+    show(page, f"{server.url}/bench", "bench")
+    page.get_by_role("button", name=name, exact=True).click()
+    expect(by_test(page, "bench-name")).to_contain_text(name)
+    return page
+
+
+def on_step(page: Page, step: int, code: str = CODE) -> None:
+    expect(by_test(page, "bench-step")).to_have_attribute("data-step", str(step))
+    expect(by_test(page, "bench-step")).to_have_attribute("data-code", code)
+
+
+def phone_on_step(page: Page, step: int) -> None:
+    page.wait_for_url(f"**/c/{CODE}/step/{step}")
+    expect(by_test(page, "step-number")).to_have_text(f"Step {step} of {STEPS}")
+
+
+def press(page: Page, key: str) -> None:
+    page.wait_for_timeout(REST_MS)
+    page.keyboard.press(key)
+
+
+@pytest.fixture
+def display(wide: Page, own_server) -> Page:
+    """The display at bench 1, with nothing on it."""
+    put(own_server, "1", None, 0)
+    return at_bench(wide, own_server, "Bench 1")
+
+
+def chosen(phone: Page, server, step: int) -> Page:
+    """The phone opens a step and shows it on bench 1."""
+    show(phone, f"{server.url}/c/{CODE}/step/{step}", "step")
+    by_test(phone, "put-on-bench").click()
+    expect(by_test(phone, "on-bench")).to_contain_text("On bench 1")
+    return phone
+
+
+def test_a_new_bench_is_made_at_the_display(wide: Page, own_server, console):
+    console.expect("422")
+    show(wide, f"{own_server.url}/bench", "bench")
+    expect(wide.locator("#masthead")).to_be_hidden()
+    by_test(wide, "make-bench").click()
+    expect(by_test(wide, "wrong-bench")).to_be_visible()
+    by_test(wide, "bench").fill("Big press")
+    by_test(wide, "make-bench").click()
+    expect(by_test(wide, "bench-idle")).to_contain_text("Open a card on a phone")
+    assert stands(own_server, "Big press") == (None, 0)
+    show(wide, f"{own_server.url}/bench", "bench")
+    expect(by_test(wide, "bench-idle")).to_contain_text("Big press")
+    by_test(wide, "bench-name").click()
+    by_test(wide, "stay").click()
+    expect(by_test(wide, "bench-idle")).to_be_visible()
+
+
+def test_no_bench_no_choice_on_the_phone(phone: Page, own_server):
+    with phone.expect_response("**/api/v1/benches"):
+        show(phone, f"{own_server.url}/c/{CODE}/step/1", "step")
+    expect(by_test(phone, "put-on-bench")).to_have_count(0)
+    put(own_server, "1", None, 0)
+    show(phone, f"{own_server.url}/c/{CODE}/step/1", "step")
+    expect(by_test(phone, "put-on-bench")).to_have_text("Show on bench 1")
+
+
+def test_the_display_follows_the_phone_and_the_phone_the_foot_switch(
+    display: Page, phone: Page, own_server
+):
+    chosen(phone, own_server, 1)
+    on_step(display, 1)
+    by_test(phone, "next").click()
+    on_step(display, 2)
+    press(display, "PageDown")
+    on_step(display, 3)
+    phone_on_step(phone, 3)
+    press(display, "PageUp")
+    phone_on_step(phone, 2)
+    by_test(display, "next").click()
+    phone_on_step(phone, 3)
+    phone.keyboard.press("ArrowRight")
+    on_step(display, 4)
+    assert stands(own_server, "1") == (CODE, 4)
+
+
+def test_the_numbers_are_the_card_s(display: Page, own_server):
+    steps = call(f"{own_server.url}/api/v1/cards/{CODE}")["plan"]["steps"]
+    for step in steps:
+        put(own_server, "1", CODE, step["number"])
+        on_step(display, step["number"])
+        for name, key, abs_tol in (
+            ("gauge-x-value", "gauge_x_mm", 0.0501),
+            ("set-angle-value", "set_angle_deg", 0.0501),
+            ("punch-depth-value", "punch_depth_mm", 0.00501),
+        ):
+            shown = by_test(display, name).inner_text().replace("−", "-").replace("°", "")
+            assert float(shown) == pytest.approx(step[key], abs=abs_tol)
+        tools = by_test(display, "tools")
+        expect(tools).to_contain_text(step["punch"])
+        expect(tools).to_contain_text(step["die"])
+        expect(tools).to_contain_text("Tray")
+        expect(by_test(display, "sheet")).to_be_visible()
+        assert ("over" in by_test(display, "move").inner_text()) == step["turn_over"]
+
+
+def test_the_numbers_can_be_read_from_two_metres(page: Page, own_server):
+    put(own_server, "1", CODE, 3)
+    at_bench(page, own_server, "Bench 1")
+    on_step(page, 3)
+    height = page.viewport_size["height"]
+    for name in NUMBERS:
+        number = by_test(page, name)
+        size = float(number.evaluate("(one) => parseFloat(getComputedStyle(one).fontSize)"))
+        assert size >= height / 14, name
+        expect(number).to_be_in_viewport(ratio=0.99)
+        assert number.evaluate("(one) => one.scrollWidth <= one.clientWidth"), name
+    assert sideways(page) <= 0
+    for name in ("back", "next"):
+        assert by_test(page, name).bounding_box()["height"] >= 64
+
+
+def test_every_step_of_the_shop_fits_on_the_large_display(display: Page, own_server):
+    """Nobody has a hand free to scroll: cautions too are on the screen at once."""
+    over = []
+    for card in call(f"{own_server.url}/api/v1/cards?limit=200")["cards"]:
+        steps = call(f"{own_server.url}/api/v1/cards/{card['code']}")["plan"]["steps"]
+        for step in steps:
+            put(own_server, "1", card["code"], step["number"])
+            on_step(display, step["number"], card["code"])
+            if display.evaluate("document.documentElement.scrollHeight > innerHeight"):
+                over.append((card["code"], step["number"]))
+    assert over == []
+
+
+@pytest.mark.parametrize("key", ["ArrowRight", "PageDown", "Space", "Enter"])
+def test_keys_that_go_on(display: Page, own_server, key: str):
+    put(own_server, "1", CODE, 1)
+    on_step(display, 1)
+    press(display, key)
+    on_step(display, 2)
+
+
+@pytest.mark.parametrize("key", ["ArrowLeft", "PageUp", "Backspace"])
+def test_keys_that_go_back(display: Page, own_server, key: str):
+    put(own_server, "1", CODE, 3)
+    on_step(display, 3)
+    press(display, key)
+    on_step(display, 2)
+
+
+def test_a_key_held_down_or_bouncing_is_one_step(display: Page, own_server):
+    put(own_server, "1", CODE, 1)
+    on_step(display, 1)
+    for _ in range(8):  # held: the same key down again and again
+        display.keyboard.down("Enter")
+        display.wait_for_timeout(60)
+    display.keyboard.up("Enter")
+    on_step(display, 2)
+    display.wait_for_timeout(REST_MS)
+    display.evaluate(
+        """() => { for (let n = 0; n < 5; n += 1) {
+          for (const kind of ["keydown", "keyup"]) {
+            const press = new KeyboardEvent(kind, { key: "PageDown", bubbles: true });
+            document.body.dispatchEvent(press);
+          } } }"""
+    )
+    on_step(display, 3)
+    with display.expect_response("**/api/v1/benches/1"):
+        pass
+    assert stands(own_server, "1") == (CODE, 3)
+
+
+def test_after_a_touch_the_foot_switch_still_goes_on(display: Page, own_server):
+    """The button that was touched does not keep the key for itself."""
+    put(own_server, "1", CODE, 3)
+    on_step(display, 3)
+    by_test(display, "back").click()
+    on_step(display, 2)
+    press(display, "Space")
+    on_step(display, 3)
+
+
+def test_done_after_the_last_step_and_on_with_the_next_piece(
+    display: Page, phone: Page, own_server
+):
+    chosen(phone, own_server, STEPS)
+    on_step(display, STEPS)
+    press(display, "Enter")
+    expect(by_test(display, "bench-done")).to_contain_text("Done")
+    press(display, "Enter")
+    on_step(display, 1)
+    phone_on_step(phone, 1)
+    put(own_server, "1", CODE, STEPS + 1)
+    by_test(display, "clear-bench").click()
+    expect(by_test(display, "bench-idle")).to_be_visible()
+    expect(by_test(phone, "put-on-bench")).to_be_visible()  # the phone's card is not there any more
+
+
+def test_a_server_killed_in_the_middle_comes_back_by_itself(
+    display: Page, phone: Page, own_server, console
+):
+    console.expect(SILENCE)
+    console.expect(MOVED)
+    chosen(phone, own_server, 2)
+    on_step(display, 2)
+    own_server.kill()
+    expect(by_test(display, "alone")).to_contain_text("stepping here only")
+    expect(by_test(phone, "on-bench")).to_contain_text("does not answer")
+    on_step(display, 2)
+    press(display, "PageDown")
+    on_step(display, 3)
+    press(display, "PageDown")
+    on_step(display, 4)
+    own_server.start()
+    expect(by_test(display, "alone")).to_have_count(0)
+    on_step(display, 4)
+    phone_on_step(phone, 4)
+    assert stands(own_server, "1") == (CODE, 4)
+    by_test(phone, "next").click()
+    on_step(display, 5)
+
+
+def test_a_display_opened_afresh_without_the_shop_stands_where_it_stood(
+    display: Page, own_server, console
+):
+    console.expect(SILENCE)
+    display.wait_for_selector("html[data-offline-ready=true]", timeout=60_000)
+    put(own_server, "1", CODE, 2)
+    on_step(display, 2)
+    own_server.kill()
+    press(display, "Enter")
+    on_step(display, 3)
+    display.reload()
+    wait_ready(display, "bench")
+    on_step(display, 3)
+    expect(by_test(display, "alone")).to_be_visible()
+    own_server.start()
+    expect(by_test(display, "alone")).to_have_count(0)
+    on_step(display, 3)
+    with display.expect_response(lambda a: "/benches/1" in a.url and a.status == 304):
+        pass
+    assert stands(own_server, "1") == (CODE, 3)
+
+
+def test_what_was_stepped_alone_gives_way_to_who_moved_the_bench(
+    display: Page, own_server, console
+):
+    """The display was cut off, the shop was not: versions decide, and nobody is jumped over."""
+    console.expect("ERR_FAILED|ERR_INTERNET_DISCONNECTED")
+    console.expect(MOVED)
+    put(own_server, "1", CODE, 2)
+    on_step(display, 2)
+    display.context.route("**/api/**", lambda route: route.abort())
+    expect(by_test(display, "alone")).to_be_visible()
+    press(display, "Enter")
+    on_step(display, 3)
+    put(own_server, "1", CODE, 5)
+    display.context.unroute_all()
+    on_step(display, 5)
+    assert stands(own_server, "1") == (CODE, 5)
+
+
+def test_a_step_of_the_phone_that_got_old_is_not_sent_any_more(
+    display: Page, phone: Page, own_server, console
+):
+    console.expect("ERR_FAILED")
+    chosen(phone, own_server, 1)
+    on_step(display, 1)
+    phone.context.route("**/api/**", lambda route: route.abort())
+    by_test(phone, "next").click()
+    phone.wait_for_timeout(9_000)  # longer than a step is kept
+    phone.context.unroute_all()
+    expect(by_test(phone, "on-bench")).to_contain_text("Not shown there")
+    on_step(display, 1)
+    assert stands(own_server, "1") == (CODE, 1)
+    by_test(phone, "show-again").click()
+    on_step(display, 2)
+
+
+def test_two_presses_do_not_know_of_each_other(
+    display: Page, phone: Page, context_of, own_server, console
+):
+    put(own_server, "Big press", "SHE7FA1", 1)
+    other = console.watch(context_of({"width": 1280, "height": 800}).new_page())
+    at_bench(other, own_server, "Big press")
+    on_step(other, 1, "SHE7FA1")
+    show(phone, f"{own_server.url}/c/{CODE}/step/1", "step")
+    phone.select_option("#bench", "1")
+    by_test(phone, "put-on-bench").click()
+    on_step(display, 1)
+    press(display, "Enter")
+    on_step(display, 2)
+    press(other, "Enter")
+    expect(by_test(other, "bench-done")).to_be_visible()
+    on_step(display, 2)
+    assert stands(own_server, "1") == (CODE, 2)
+    assert stands(own_server, "Big press")[0] == "SHE7FA1"
+    # What was chosen last is offered first.
+    by_test(phone, "off-bench").click()
+    expect(by_test(phone, "put-on-bench")).to_have_text("Show on bench 1")
+
+
+def test_two_screens_at_one_press_show_the_same(display: Page, context_of, own_server, console):
+    put(own_server, "1", CODE, 1)
+    other = console.watch(context_of({"width": 1280, "height": 800}).new_page())
+    at_bench(other, own_server, "Bench 1")
+    press(display, "Enter")
+    on_step(other, 2)
+    press(other, "Enter")
+    on_step(display, 3)
+
+
+def test_from_the_card_straight_to_the_bench(display: Page, phone: Page, own_server):
+    show(phone, f"{own_server.url}/c/{CODE}", "card")
+    by_test(phone, "put-on-bench").click()
+    phone_on_step(phone, 1)
+    on_step(display, 1)
+    phone.reload()
+    wait_ready(phone, "step")
+    press(display, "Enter")
+    phone_on_step(phone, 2)
+
+
+def test_a_bench_taken_out_is_asked_for_again(display: Page, own_server, console):
+    console.expect("404")
+    address = f"{own_server.url}/api/v1/benches/1"
+    with urlopen(Request(address, method="DELETE"), timeout=20):
+        pass
+    expect(by_test(display, "bench-choose")).to_be_visible()
+
+
+def test_a_newer_revision_is_told_and_comes_with_the_next_step(display: Page, own_server):
+    put(own_server, "1", CODE, 2)
+    on_step(display, 2)
+    card = call(f"{own_server.url}/api/v1/cards/{CODE}")
+    settings = [{"step": 2, "set_angle_deg": 77.7}]
+    call(f"{own_server.url}/api/v1/cards/{CODE}", "PUT", {"settings": settings}, card["etag"])
+    expect(by_test(display, "newer")).to_contain_text(f"revision {card['revision'] + 1}")
+    expect(by_test(display, "set-angle-value")).not_to_have_text("77.7°")
+    by_test(display, "show-newer").click()
+    expect(by_test(display, "set-angle-value")).to_have_text("77.7°")
+    expect(by_test(display, "newer")).to_have_count(0)
