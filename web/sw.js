@@ -9,7 +9,7 @@ const CACHE = PREFIX + SHELL.version;
 self.addEventListener("install", (event) => {
   event.waitUntil(
     caches.open(CACHE).then(async (cache) => {
-      // The QR reader is as heavy as all the rest: it comes last, after what screens are made of.
+      // The QR reader is heavier than all the rest: it comes last, after what screens are made of.
       await keep(cache, SHELL.files.filter((file) => !heavy(file)));
       await keep(cache, SHELL.files.filter(heavy));
     }),
