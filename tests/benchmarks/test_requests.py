@@ -23,7 +23,7 @@ BEND = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 800,
 def six_bends(root: Path) -> dict[str, object]:
     """The part of the demo shop with six bends."""
     cards = json.loads((root / "demo_data/parts.json").read_text("utf-8"))["cards"]
-    (part,) = [card["part"] for card in cards if len(card["part"]["bends"]) == 6]
+    (part,) = [card["part"] for card in cards if len(card["part"].get("bends", ())) == 6]
     return dict(part)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CARD = "STEP6BQ"  # six bends, findings of every kind
+BOX = "TRAY4CH"  # a tray
 
 ADDRESSES = [
     ("/", "home"),
@@ -12,12 +13,18 @@ ADDRESSES = [
     ("/part", "part"),
     ("/scan", "scan"),
     (f"/part?from={CARD}", "part"),
+    ("/part?shape=box", "part"),
+    (f"/part?from={BOX}", "part"),
     (f"/c/{CARD}", "card"),
     (f"/c/{CARD}/step/3", "step"),
     (f"/c/{CARD}/trial/3", "trial"),
     (f"/c/{CARD}/history", "history"),
     (f"/c/{CARD}/print", "print"),
     (f"/c/{CARD}/label", "label"),
+    (f"/c/{BOX}", "card"),
+    (f"/c/{BOX}/step/3", "step"),
+    (f"/c/{BOX}/trial/3", "trial"),
+    (f"/c/{BOX}/print", "print"),
     ("/c/0000001", "card"),  # a slip in the code
     (f"/labels?codes={CARD},SHE7FA1", "labels"),
     ("/chart", "chart"),

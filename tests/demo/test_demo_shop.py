@@ -152,11 +152,14 @@ def test_the_parts_make_a_varied_shop() -> None:
     known = {metal["code"] for metal in demo("metals")}
     assert {part["metal"] for part in parts} <= known
     assert len({part["metal"] for part in parts}) >= 4
-    bends = [bend for part in parts for bend in part["bends"]]
+    sections = [part for part in parts if "box" not in part]
+    (box,) = [part["box"] for part in parts if "box" in part]
+    assert set(box["sides"]) == {"left", "right", "front", "back"}
+    bends = [bend for part in sections for bend in part["bends"]]
     assert any(0 < bend["included_angle_deg"] < 80 for bend in bends)
     assert any(bend.get("kind") == "closed_hem" for bend in bends)
-    assert max(len(part["bends"]) for part in parts) == 6
-    assert all(len(part["flats_mm"]) == len(part["bends"]) + 1 for part in parts)
+    assert max(len(part["bends"]) for part in sections) == 6
+    assert all(len(part["flats_mm"]) == len(part["bends"]) + 1 for part in sections)
     assert all(card["note"] for card in CARDS)
 
 

@@ -66,18 +66,75 @@ async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
     if (signal?.aborted) throw error;
     throw new Unreachable();
   }
+  if (!response.ok && response.status !== 304) throw await problemOf(response);
   const data = await response.json().catch(() => null);
-  if (!response.ok && response.status !== 304) {
-    const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
-    tellIfTurnedAway(problem);
-    throw problem;
-  }
   return { status: response.status, body: data, etag: response.headers.get("ETag") };
+}
+
+/** What the server's no says. @param {Response} response */
+async function problemOf(response) {
+  const data = await response.json().catch(() => null);
+  const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
+  tellIfTurnedAway(problem);
+  return problem;
 }
 
 /** Not a fault of the one call: the whole app has to know. @param {Problem} problem */
 function tellIfTurnedAway({ status, errors }) {
   if (status === 401 && errors.pairing) document.dispatchEvent(new CustomEvent("not-paired", { detail: errors.pairing[0] }));
+}
+
+/**
+ * Send a body, and be told line by line how far the answer is; the last line is the answer or the
+ * problem. Aborting the signal hangs up, and the server stops working on it.
+ * @param {string} path @param {unknown} body
+ * @param {{signal: AbortSignal, tell: (progress: any) => void, silence?: number}} how silence: most milliseconds without a line
+ * @returns {Promise<any>} the last line
+ */
+export async function callInLines(path, body, { signal, tell, silence = 20_000 }) {
+  const quiet = new AbortController();
+  let timer = setTimeout(() => quiet.abort(), silence);
+  const heard = () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => quiet.abort(), silence);
+  };
+  try {
+    const response = await fetch(`/api/v1${path}`, {
+      method: "POST",
+      headers: { Accept: "application/x-ndjson", "Content-Type": "application/json" },
+      body: JSON.stringify(body),
+      signal: AbortSignal.any([signal, quiet.signal]),
+      cache: "no-store",
+    });
+    if (!response.ok || !response.body) throw await problemOf(response);
+    for await (const line of linesOf(response.body, heard)) {
+      const said = JSON.parse(line);
+      if (said.problem) throw new Problem(said.problem);
+      if (!said.progress) return said;
+      tell(said.progress);
+    }
+    throw new Unreachable(); // cut off before the last line
+  } catch (error) {
+    if (signal.aborted || error instanceof Problem) throw error;
+    throw new Unreachable();
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+/** Whole lines as they come. @param {ReadableStream<Uint8Array>} stream @param {() => void} heard @returns {AsyncGenerator<string>} */
+async function* linesOf(stream, heard) {
+  const reader = stream.pipeThrough(/** @type {any} */ (new TextDecoderStream())).getReader();
+  let rest = "";
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) break;
+    heard();
+    const pieces = (rest + value).split("\n");
+    rest = pieces.pop() ?? "";
+    yield* pieces.filter(Boolean);
+  }
+  if (rest) yield rest;
 }
 
 /** Fetch a file the server makes from a body, and hand it to the browser. @param {string} path @param {unknown} body @param {string} name */
@@ -95,10 +152,7 @@ export async function download(path, body, name) {
   } catch {
     throw new Unreachable();
   }
-  if (!response.ok) {
-    const problem = await response.json().catch(() => null);
-    throw new Problem(problem?.status ? problem : { title: "The drawing could not be made.", status: response.status });
-  }
+  if (!response.ok) throw await problemOf(response);
   const link = document.createElement("a");
   link.href = URL.createObjectURL(await response.blob());
   link.download = name;

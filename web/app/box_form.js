@@ -1,10 +1,10 @@
 // A box as it is typed: base, sides, corners; plain changes from one form to the next, and to and
 // from what the API takes.
-import { typedNumber } from "./draft.js";
+import { bendFromPart, bendRequest, newBend } from "./bend_row.js";
 import { lengthToType, typedLength } from "./units.js";
 
 /** @typedef {"left"|"right"|"front"|"back"} SideName */
-/** @typedef {{angle: string, direction: "up"|"down"}} Fold */
+/** @typedef {import("./bend_row.js").BendRow} Fold */
 /** @typedef {{flats: string[], bends: Fold[]}} Chain from the base outwards: as many flats as bends */
 /**
  * @typedef {object} BoxForm everything as typed
@@ -23,18 +23,15 @@ import { lengthToType, typedLength } from "./units.js";
 export const SIDES = ["left", "right", "front", "back"];
 export const MOST_SIDE_BENDS = 6;
 
-/** @returns {Fold} */
-const fold = () => ({ angle: "90", direction: "up" });
-
 /** @typedef {"tray"|"lips-in"|"lips-out"|"channel"} Kind */
 
 /** The usual kinds to start from. @param {Kind} kind @returns {BoxForm} */
 export function emptyBox(kind = "tray") {
   /** @returns {Chain} */
   const chain = () => {
-    if (kind === "lips-in") return { flats: ["", ""], bends: [fold(), fold()] };
-    if (kind === "lips-out") return { flats: ["", ""], bends: [fold(), { ...fold(), direction: "down" }] };
-    return { flats: [""], bends: [fold()] };
+    if (kind === "lips-in") return { flats: ["", ""], bends: [newBend(), newBend()] };
+    if (kind === "lips-out") return { flats: ["", ""], bends: [newBend(), { ...newBend(), direction: "down" }] };
+    return { flats: [""], bends: [newBend()] };
   };
   return {
     length: "", width: "", there: kind === "channel" ? ["left", "right"] : [...SIDES], alike: true,
@@ -56,8 +53,8 @@ export function ofKind(form, kind) {
 /** Which of the usual kinds it is, if one. @param {BoxForm} form @returns {Kind|""} */
 export function kindOf({ there, sides, alike }) {
   const chains = (alike ? there.slice(0, 1) : there).map((side) => sides[side]);
-  const plain = (/** @type {Chain} */ { bends }) => bends.length === 1 && bends[0].direction === "up";
-  const lip = (/** @type {string} */ way) => (/** @type {Chain} */ { bends }) => bends.length === 2 && bends[0].direction === "up" && bends[1].direction === way;
+  const plain = (/** @type {Chain} */ { bends }) => bends.length === 1 && bends[0].kind === "bend" && bends[0].direction === "up";
+  const lip = (/** @type {string} */ way) => (/** @type {Chain} */ { bends }) => bends.length === 2 && bends[1].kind === "bend" && bends[0].direction === "up" && bends[1].direction === way;
   if (there.length === 2 && there.includes("left") && there.includes("right") && chains.every(plain)) return "channel";
   if (there.length !== 4) return "";
   if (chains.every(plain)) return "tray";
@@ -74,7 +71,7 @@ export function boxFromPart(box) {
     const from = box.sides[side] ?? box.sides[there[0]];
     blank[side] = {
       flats: from.flats_mm.map(lengthToType),
-      bends: from.bends.map((/** @type {any} */ bend) => ({ angle: String(bend.included_angle_deg), direction: bend.direction })),
+      bends: from.bends.map(bendFromPart),
     };
   }
   return {
@@ -91,8 +88,7 @@ export function boxRequest(form, unit) {
   const long = (/** @type {string} */ text) => typedLength(text, unit);
   const sides = form.there.map((side) => {
     const chain = form.sides[form.alike ? form.there[0] : side];
-    const bends = chain.bends.map(({ angle, direction }) => ({ included_angle_deg: typedNumber(angle), direction }));
-    return [side, { flats_mm: chain.flats.map(long), bends }];
+    return [side, { flats_mm: chain.flats.map(long), bends: chain.bends.map((bend) => bendRequest(bend, unit)) }];
   });
   return {
     length_mm: long(form.length), width_mm: long(form.width), sides: Object.fromEntries(sides),
@@ -114,16 +110,23 @@ export function boxBoxes(form) {
 /** @param {BoxForm} form @param {SideName} side @returns {[string, string, string][]} */
 function chainBoxes({ sides, alike }, side) {
   const whose = alike ? "" : `${side} `;
-  return sides[side].flats.flatMap((flat, i) => /** @type {[string, string, string][]} */ ([
-    [flatField(side, i), `${whose}${flatWord(i)}`, flat],
-    [angleField(side, i), `angle of the ${whose}${flatWord(i)}`, sides[side].bends[i].angle],
-  ]));
+  return sides[side].flats.flatMap((flat, i) => {
+    const { kind, angle, gap } = sides[side].bends[i];
+    const own = `${whose}${flatWord(i)}`;
+    return /** @type {[string, string, string][]} */ ([
+      [flatField(side, i), own, flat],
+      ...(kind === "bend" ? [[angleField(side, i), `angle of the ${own}`, angle]] : []),
+      ...(kind === "open_hem" ? [[`${foldField(side, i)}.hem_gap_mm`, `gap of the ${own}`, gap]] : []),
+    ]);
+  });
 }
 
 /** @param {SideName} side @param {number} i */
 export const flatField = (side, i) => `box.sides.${side}.flats_mm.${i}`;
 /** @param {SideName} side @param {number} i */
-export const angleField = (side, i) => `box.sides.${side}.bends.${i}.included_angle_deg`;
+export const foldField = (side, i) => `box.sides.${side}.bends.${i}`;
+/** @param {SideName} side @param {number} i */
+export const angleField = (side, i) => `${foldField(side, i)}.included_angle_deg`;
 /** @param {number} i @returns {string} */
 export const flatWord = (i) => (i === 0 ? "wall" : i === 1 ? "lip" : `flat ${i + 1}`);
 
@@ -136,10 +139,10 @@ export function errorsShown(form, errors) {
 
 /** "box.sides.left.flats_mm.0" as a person says it. @param {string} name @returns {string} */
 export function boxCalled(name) {
-  const [, what, side, list, index] = name.split(".");
+  const [, what, side, list, index, leaf] = name.split(".");
   if (what !== "sides") return { length_mm: "Length of the base", width_mm: "Width of the base", relief_mm: "Size of the relief", gap_mm: "Gap at the corner", relief: "Relief", corner: "Corner" }[what] ?? "Box";
   if (!list) return side ? `${side} side` : "Sides";
-  return `${side} ${flatWord(Number(index ?? 0))}${list === "bends" ? ", angle" : ""}`;
+  return `${side} ${flatWord(Number(index ?? 0))}${list === "bends" ? `, ${{ inside_radius_mm: "radius", hem_gap_mm: "gap" }[leaf] ?? "angle"}` : ""}`;
 }
 
 /** @param {BoxForm} form @param {SideName} side @param {Chain} chain @returns {BoxForm} */
@@ -160,7 +163,8 @@ export function withFold(form, side, i, change) {
 /** A flat more at the far end. @param {BoxForm} form @param {SideName} side @returns {BoxForm} */
 export function flatAdded(form, side) {
   const { flats, bends } = form.sides[side];
-  return withChain(form, side, { flats: [...flats, ""], bends: [...bends, fold()] });
+  const within = bends.map((bend) => ({ ...bend, kind: /** @type {const} */ ("bend") })); // only the outermost can be a hem
+  return withChain(form, side, { flats: [...flats, ""], bends: [...within, newBend()] });
 }
 
 /** The outermost flat goes. @param {BoxForm} form @param {SideName} side @returns {BoxForm} */

@@ -70,7 +70,7 @@ export async function fetchCard(code, signal) {
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable}
  */
 export async function changeCard(card, change) {
-  const { body } = await call("PUT", `/cards/${card.code}`, { body: change, etag: card.etag });
+  const { body } = await call("PUT", `/cards/${card.code}`, { body: change, etag: card.etag, timeout: change.replan ? 60_000 : 8000 });
   return keepCard(body).catch(() => body);
 }
 

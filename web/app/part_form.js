@@ -1,11 +1,12 @@
 // A part as it is typed: plain changes from one form to the next, and to and from what the API takes.
+import { bendFromPart, bendRequest, newBend } from "./bend_row.js";
 import { boxBoxes, boxFromPart, boxRequest, emptyBox } from "./box_form.js";
 import { typedNumber } from "./draft.js";
 import { lengthToType, lengthUnit, typedLength } from "./units.js";
-import { wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
+import { ofBox, wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
 
-/** @typedef {"bend"|"closed_hem"|"open_hem"} Kind */
-/** @typedef {{angle: string, direction: "up"|"down", radius: string, kind: Kind, gap: string}} BendRow */
+/** @typedef {import("./bend_row.js").Kind} Kind */
+/** @typedef {import("./bend_row.js").BendRow} BendRow */
 /** @typedef {{flat: string, position: string, diameter: string}} HoleRow */
 /**
  * @typedef {object} PartForm everything as typed; bare lengths are in `unit`
@@ -27,9 +28,6 @@ import { wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
  */
 
 export const MOST_BENDS = 40;
-
-/** @returns {BendRow} */
-const newBend = () => ({ angle: "90", direction: "up", radius: "", kind: "bend", gap: "" });
 
 /** @param {string} metal @returns {PartForm} */
 export function emptyPart(metal) {
@@ -57,10 +55,7 @@ export function formFromPart(part, note) {
     unit: lengthUnit(), title: part.title ?? "", note, metal: part.metal,
     thickness: lengthToType(part.thickness_mm), length: lengthToType(part.bend_length_mm),
     flats: part.flats_mm.map(lengthToType),
-    bends: part.bends.map((/** @type {any} */ bend) => ({
-      angle: String(bend.included_angle_deg), direction: bend.direction, radius: lengthToType(bend.inside_radius_mm),
-      kind: bend.kind ?? "bend", gap: bend.kind === "open_hem" ? lengthToType(bend.hem_gap_mm) : "",
-    })),
+    bends: part.bends.map(bendFromPart),
     dimension: part.dimension ?? "din6935", grain: part.grain ?? "", order: part.order ?? null,
     wishes: wishesFromPart(part.wishes),
     holes: (part.holes ?? []).map((/** @type {any} */ hole) => ({
@@ -73,23 +68,15 @@ export function formFromPart(part, note) {
 export function partRequest(form) {
   const long = (/** @type {string} */ text) => typedLength(text, form.unit);
   if (form.box) {
-    const { wishes = {} } = wishesRequest(form.wishes, form.unit);
-    const kept = Object.fromEntries(Object.entries(wishes).filter(([name]) => !["first", "last", "critical_flats"].includes(name)));
     return {
       title: form.title.trim(), metal: form.metal, thickness_mm: long(form.thickness), dimension: form.dimension, box: boxRequest(form.box, form.unit),
-      ...(Object.keys(kept).length ? { wishes: kept } : {}),
+      ...wishesRequest(form.wishes && ofBox(form.wishes), form.unit),
     };
   }
   return {
     title: form.title.trim(), metal: form.metal, thickness_mm: long(form.thickness), bend_length_mm: long(form.length),
     flats_mm: form.flats.map(long),
-    bends: form.bends.map((bend) => ({
-      included_angle_deg: bend.kind === "bend" ? typedNumber(bend.angle) : 0,
-      direction: bend.direction,
-      kind: bend.kind,
-      ...(bend.radius.trim() && bend.kind === "bend" ? { inside_radius_mm: long(bend.radius) } : {}),
-      ...(bend.kind === "open_hem" ? { hem_gap_mm: long(bend.gap) } : {}),
-    })),
+    bends: form.bends.map((bend) => bendRequest(bend, form.unit)),
     dimension: form.dimension,
     ...(form.grain ? { grain: form.grain } : {}),
     ...(form.order ? { order: form.order } : {}),
@@ -97,6 +84,9 @@ export function partRequest(form) {
     ...(form.holes.length ? { holes: form.holes.map((hole) => ({ flat: typedNumber(hole.flat), position_mm: long(hole.position), diameter_mm: long(hole.diameter) })) } : {}),
   };
 }
+
+/** The same for forms that have the same plan. @param {PartForm} form @returns {string} */
+export const planKey = (form) => JSON.stringify({ ...partRequest(form), title: "" });
 
 /** What is still to be typed, named as on the screen, with its field. @param {PartForm} form @returns {[string, string][]} */
 export function gaps(form) {

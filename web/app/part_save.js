@@ -10,6 +10,9 @@ import { keepCard } from "./store.js";
 /** @typedef {import("./part_draft.js").Base} Base */
 /** @typedef {{saved: any} | {stale: any} | {taken: string}} Outcome saved: the card; stale: the card as somebody else left it; taken: a code kept already with other content */
 
+/** The part is planned once more where the shop changed since: as long as a search may take. */
+const PLAN_MS = 60_000;
+
 /** @param {PartForm} form */
 const body = (form) => ({
   part: partRequest(form),
@@ -20,7 +23,7 @@ const body = (form) => ({
 /** @param {PartForm} form @param {string} code made on this device @returns {Promise<Outcome>} */
 export async function saveNewCard(form, code) {
   try {
-    const { body: card } = await call("POST", "/cards", { body: { ...body(form), code }, timeout: 20000 });
+    const { body: card } = await call("POST", "/cards", { body: { ...body(form), code }, timeout: PLAN_MS });
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 409) return { taken: code };
@@ -31,7 +34,7 @@ export async function saveNewCard(form, code) {
 /** @param {PartForm} form @param {Base} base @returns {Promise<Outcome>} */
 export async function saveRevision(form, base) {
   try {
-    const { body: card } = await call("PUT", `/cards/${base.code}`, { body: { ...body(form), reason: form.reason ?? "" }, etag: base.etag, timeout: 20000 });
+    const { body: card } = await call("PUT", `/cards/${base.code}`, { body: { ...body(form), reason: form.reason ?? "" }, etag: base.etag, timeout: PLAN_MS });
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 412) return { stale: await fetchCard(base.code) };

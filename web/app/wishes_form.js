@@ -57,6 +57,9 @@ export function wishesShifted(form, gone) {
   return { wishes: { ...form, first: bend(form.first), last: bend(form.last), critical_flats: flats } };
 }
 
+/** What of it can be asked of a box. @param {WishesForm} form @returns {WishesForm} */
+export const ofBox = (form) => ({ ...form, first: "", last: "", critical_flats: [] });
+
 /** In a few words, for the folded heading. @param {WishesForm|undefined} form @returns {string} */
 export function wishesWords(form) {
   const { first, last, no_turn_over, no_turn_end, one_set_up, critical_flats: flats, margin } = form ?? noWishes();

@@ -1,22 +1,23 @@
 // Enter a part by its section: the drawing grows as you type, the plan stands beside it, and a
 // button makes it a card.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call, download, Problem, Unreachable } from "../app/api.js";
+import { callInLines, download, Problem, Unreachable } from "../app/api.js";
 import { fetchCard } from "../app/cards.js";
 import { displayCode, newCode } from "../app/codes.js";
 import { readList } from "../app/crib.js";
 import { newestAnswer } from "../app/newest.js";
 import { notice } from "../app/notices.js";
 import { clearDraft, keepDraft, keptDraft } from "../app/part_draft.js";
-import { asBox, emptyPart, formFromPart, gaps, partRequest, typedOrder } from "../app/part_form.js";
+import { asBox, emptyPart, formFromPart, gaps, partRequest, planKey, typedOrder } from "../app/part_form.js";
 import { saveNewCard, saveRevision } from "../app/part_save.js";
 import { go } from "../app/router.js";
 import { plainCode } from "../app/codes.js";
 import { partClash } from "../app/view/part_clash.js";
-import { calledOf, fieldNames, partFields } from "../app/view/part_fields.js";
+import { calledOf, enterGoesOn, fieldNames, partFields } from "../app/view/part_fields.js";
 import { pressTo } from "../app/view/order_panel.js";
 import { partPlan } from "../app/view/part_plan.js";
 import { partPicture } from "../app/view/part_picture.js";
+import { howTo, takesLong, waitingPanel } from "../app/view/part_waiting.js";
 import { loading } from "../app/view/states.js";
 import { errorSummary, focusField } from "../app/view/wrong.js";
 
@@ -35,6 +36,10 @@ export async function show(visit) {
   const state = {
     ...start,
     /** @type {any} */ plan: null,
+    /** @type {PartForm|null} */ planned: null,
+    /** @type {import("../app/view/part_waiting.js").Progress|null} */ progress: null,
+    stopped: false,
+    key: "",
     /** @type {unknown} */ error: null,
     /** @type {any} */ clash: null,
     taken: "",
@@ -45,25 +50,52 @@ export async function show(visit) {
   };
 
   const asking = newestAnswer(
-    async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/plan", { body: request, signal, timeout: 20000 })).body,
-    ({ answer, error = null }) => {
-      if (answer) state.plan = answer;
-      Object.assign(state, { error, busy: false, summary: state.summary && error !== null });
+    async (/** @type {PartForm} */ form, signal) => (await callInLines("/plan", partRequest(form), { signal, tell })).plan,
+    ({ question, answer, error = null }) => {
+      if (answer) Object.assign(state, { plan: answer, planned: question });
+      Object.assign(state, { error, busy: false, progress: null, summary: state.summary && error !== null });
       draw();
     },
     visit.signal,
     350,
   );
 
+  /** @param {import("../app/view/part_waiting.js").Progress} progress */
+  function tell(progress) {
+    if (!takesLong(progress)) return;
+    state.progress = progress;
+    draw();
+  }
+
   function ask(now = false) {
-    state.busy = gaps(state.form).length === 0;
-    if (state.busy) asking.ask(partRequest(state.form), { now });
+    const key = planKey(state.form);
+    if (!now && key === state.key && !state.error) return draw(); // name and note need no new plan
+    Object.assign(state, { key, busy: gaps(state.form).length === 0, progress: null, stopped: false });
+    if (state.busy) asking.ask(state.form, { now });
     else {
       asking.stop();
       state.error = null;
     }
     draw();
   }
+
+  const waiting = {
+    cancel() {
+      asking.stop();
+      Object.assign(state, { busy: false, progress: null, stopped: true, error: null });
+      draw();
+    },
+    again: () => ask(true),
+    /** The part that the plan on the screen is of, without looking for its order again. */
+    back() {
+      if (!state.planned) return;
+      const before = state.form;
+      Object.assign(state, { form: state.planned, key: planKey(state.planned), stopped: false });
+      state.kept = keepDraft(from, { form: state.form, base: state.base, newCode: state.newCode });
+      draw();
+      notice("The part of this plan is in the boxes again.", { label: "Put mine back", act: () => change(before) });
+    },
+  };
 
   /** @type {import("../app/view/section_rows.js").Change} */
   function change(form, { focus, undo } = {}) {
@@ -130,7 +162,7 @@ export async function show(visit) {
   function startOver() {
     clearDraft(from);
     const before = state.form;
-    Object.assign(state, { restored: false, plan: null, clash: null, ...fresh(state.card, metals) });
+    Object.assign(state, { restored: false, plan: null, planned: null, clash: null, ...fresh(state.card, metals) });
     ask(true);
     notice(from ? "The card as it is saved." : "An empty part.", { label: "Put mine back", act: () => change(before) });
   }
@@ -155,7 +187,8 @@ export async function show(visit) {
   function draw() {
     const errors = state.error instanceof Problem ? state.error.errors : {};
     const open = gaps(state.form);
-    const settled = !state.busy && !open.length && !state.error;
+    const waits = waitingPanel(state, waiting);
+    const settled = !state.busy && !state.stopped && !open.length && !state.error;
     visit.render(html`
       <h1>${from ? html`Edit ${state.card?.title || "card"} <small class="code">${displayCode(from)}</small>` : "New part"}</h1>
       ${state.restored ? html`<p class="restored" data-test="restored">What you typed before is back. <button type="button" class="link" data-test="start-over" @click=${startOver}>${from ? "Back to the saved card" : "Start an empty part"}</button></p>` : nothing}
@@ -175,7 +208,7 @@ export async function show(visit) {
       ${state.summary && state.error instanceof Unreachable ? html`<p class="panel" role="alert" data-test="not-saved">Not saved: the shop's server does not answer. What you typed stays on this device. Save again when it is back.</p>` : nothing}
       <div class="part-desk" data-test="part" data-busy=${String(state.busy)} aria-busy=${state.busy ? "true" : "false"}>
         <div class="part-edit">
-          ${partPicture(state, { open, stale: !settled })}
+          ${partPicture(state, { open, stale: !settled, waiting: waits })}
           <form class="panel part-form" aria-label="The part" novalidate @keydown=${enterGoesOn} @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
             ${partFields(state.form, { metals, plan: settled ? state.plan : null, editing: Boolean(from), errors, change })}
             <div class="save-bar">
@@ -183,9 +216,9 @@ export async function show(visit) {
             </div>
           </form>
         </div>
-        <div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
-          ${state.plan && !settled && !state.busy ? html`<p class="stale-note">The plan of the last section that was whole:</p>` : nothing}
-          ${state.plan ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) }) : state.form.box ? howToBox : howTo}</div>
+        <div class="plan-side">${innerWidth < 1000 ? nothing : waits}<div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
+          ${state.plan && !settled && !state.busy ? html`<p class="stale-note">${state.stopped ? "The plan from before your last change:" : "The plan of the last section that was whole:"}</p>` : nothing}
+          ${state.plan ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) }) : howTo(Boolean(state.form.box))}</div></div>
       </div>`);
     if (!state.busy) visit.ready();
   }
@@ -193,24 +226,6 @@ export async function show(visit) {
   ask(true);
   const asked = visit.query.get("order");
   if (asked) pinAsked(asked);
-}
-
-const howTo = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>
-  Type the flats from the left end to the right, and between them how far each bend is open: 90° is square, 180° flat.
-  Up turns what follows upwards. Blank, bend lines, tools and steps stand here as soon as the section is whole.</div>`;
-
-const howToBox = html`<div class="state how-to" data-test="how-to"><strong>The plan comes here</strong>
-  Choose what it is like, type the base and the walls, outside measures. Blank with reliefs, bend lines, tools, pieces and
-  steps stand here as soon as the box is whole; left and right are bent first, then front and back between them.</div>`;
-
-/** Enter goes to the next box: a card is saved by its button, never by a slip. @param {KeyboardEvent} event */
-function enterGoesOn(event) {
-  const box = event.target;
-  if (event.key !== "Enter" || !(box instanceof HTMLInputElement)) return;
-  event.preventDefault();
-  const stops = [.../** @type {HTMLFormElement} */ (box.form).querySelectorAll("input:not([type=radio]), textarea, [type=submit]")];
-  const next = stops.slice(stops.indexOf(box) + 1).find((stop) => stop.checkVisibility());
-  if (next instanceof HTMLElement) next.focus();
 }
 
 /** @param {any} card @returns {Base} */

@@ -117,7 +117,7 @@ function stepScreen(card, step, drawn, bench) {
       <div class="step-bench">${bench}</div>
       <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
       <section class="step-with" aria-label="Tools">
-        ${tools(step)} ${boxStep(card.plan, step)}
+        ${tools(card.plan, step)} ${boxStep(card.plan, step)}
         ${originWords(step.origin) ? html`<p class="hint origins" data-test="origins">${originWords(step.origin)}</p>` : nothing}
       </section>
     </div>

@@ -18,7 +18,7 @@ from flask import Request, Response
 from flangebook.api import problems
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.order_search import HANDLING_WORDS, Limits
+from flangebook.planning.order_search import DEADLINE_S, HANDLING_WORDS, Limits
 from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/x-ndjson"
@@ -85,6 +85,7 @@ class _Work:
         last = self.last
         return {
             "seconds": round(time.monotonic() - self.began, 2),
+            "deadline_s": DEADLINE_S,
             "looked_at": self.before + (last.looked_at if last else 0),
             "bends_left": last.bends_left if last else None,
             "best": _best_json(self.best),

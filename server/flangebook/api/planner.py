@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Mapping
 from typing import Any
 
@@ -23,7 +24,7 @@ from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import find_metal, plan
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
-from flangebook.shop.writing import json_text
+from flangebook.shop.writing import digest, json_text
 
 JsonDict = dict[str, Any]
 
@@ -92,9 +93,19 @@ def plan_of(
 ) -> JsonDict:
     """A part, planned. place: of the part in the request, for errors. limits: of the search.
 
+    Kept while nothing is written, whatever the part is called: a card saved after a long search
+    gets the very plan that was on the screen.
+
     Raises InputError, NotAPartError and MissingToolError.
     """
-    return within(place, lambda: _plan(store, asked, limits))
+    untitled = {**asked, "title": ""}
+    name = f"plan {digest(untitled)}"
+    made = within(
+        place,
+        lambda: store.memory.hold(name, lambda: json_text(_plan(store, untitled, limits)), len),
+    )
+    plan: JsonDict = json.loads(made)
+    return {**plan, "title": asked["title"], "part": {**plan["part"], "title": asked["title"]}}
 
 
 def _plan(store: Store, asked: Mapping[str, Any], limits: Limits | None) -> JsonDict:

@@ -5,9 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 from flangebook.bending.box import (
+    ENDS_OF,
     SIDES,
     Box,
     Pair,
+    base_flat,
     bends_of,
     flat_name,
     section_of,
@@ -68,12 +70,24 @@ def _dimensions(found: PlannedBox) -> list[JsonDict]:
     for pair, plan in found.plans.items():
         for one in plan["dimensions"]:
             step = one.get("step")
-            said.append({**one, "flat": one["flat"] + flats,
-                         "step": step + steps if step is not None else None})  # fmt: skip
+            said.append(
+                {
+                    **one,
+                    "flat": one["flat"] + flats,
+                    "flat_name": _measured(found.box, pair, one["flat"]),
+                    "step": step + steps if step is not None else None,
+                }
+            )
         section = section_of(found.box, pair)
         flats += len(section.flats_mm) if section else 0
         steps += len(plan["steps"])
     return said
+
+
+def _measured(box: Box, pair: Pair, flat: int) -> str:
+    """What a flat is called where its length is spoken of: the base has two."""
+    name = flat_name(box, pair, flat)
+    return name if flat != base_flat(box, pair) + 1 else f"{name}, {' to '.join(ENDS_OF[pair])}"
 
 
 def flat_names(box: Box) -> list[str]:

@@ -1,11 +1,12 @@
 // The boxes of a box: what kind, the base, its sides, its corners. Each sketch shows what its
 // numbers mean.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
+import { KINDS as FOLDS } from "../bend_row.js";
 import {
-  alikeSet, angleField, errorsShown, flatAdded, flatField, flatRemoved, flatWord, kindOf, MOST_SIDE_BENDS, ofKind, shownSides, SIDES, sideToggled,
+  alikeSet, angleField, errorsShown, flatAdded, flatField, flatRemoved, flatWord, foldField, kindOf, MOST_SIDE_BENDS, ofKind, shownSides, SIDES, sideToggled,
   withFlat, withFold,
 } from "../box_form.js";
-import { choice, field } from "./field.js";
+import { choice, field, pick } from "./field.js";
 import { wrongAt } from "./wrong.js";
 
 /** @typedef {import("../part_form.js").PartForm} PartForm */
@@ -80,18 +81,42 @@ function chain(box, side, errors, set) {
   const name = box.alike ? "Each side" : `${side[0].toUpperCase()}${side.slice(1)}`;
   return html`<fieldset class="box-side" data-test="chain-${side}"><legend>${name}</legend>
     ${chainSketch(bends)}
-    <ol class="box-chain">${flats.map((flat, i) => html`<li>
-      <div class="bend-main">
-        ${field({ next: true, name: flatField(side, i), label: titled(flatWord(i)), value: flat, wrong: [...wrongAt(errors, flatField(side, i)), ...wrongAt(errors, `box.sides.${side}.bends.${i}`)], change: (value) => set(withFlat(box, side, i, value)) })}
-        ${field({ next: true, name: angleField(side, i), label: "Bend", unit: "°", keys: "decimal", value: bends[i].angle, wrong: wrongAt(errors, angleField(side, i)), change: (angle) => set(withFold(box, side, i, { angle })) })}
-      </div>
-      ${choice({ name: `box.sides.${side}.bends.${i}.direction`, label: `${titled(flatWord(i))} turns`, value: bends[i].direction, options: i === 0 ? [["up", "↑ up"], ["down", "↓ down"]] : WAYS, change: (way) => set(withFold(box, side, i, { direction: way === "down" ? "down" : "up" })) })}
-    </li>`)}</ol>
+    <ol class="box-chain">${flats.map((_, i) => html`<li>${foldRow(box, side, i, errors, set)}</li>`)}</ol>
     <div class="buttons">
       <button type="button" class="button" data-test="add-flat-${side}" ?disabled=${flats.length >= MOST_SIDE_BENDS} @click=${() => set(flatAdded(box, side), { focus: flatField(side, flats.length) })}>+ Lip beyond</button>
       ${flats.length > 1 ? html`<button type="button" class="button" data-test="remove-flat-${side}" @click=${() => set(flatRemoved(box, side), { focus: flatField(side, flats.length - 2), undo: `The outermost flat is out.` })}>Remove the outermost</button>` : nothing}
     </div>
   </fieldset>`;
+}
+
+/** A flat and the bend it hangs on. @param {BoxForm} box @param {SideName} side @param {number} i @param {Errors} errors @param {ChangeBox} set */
+function foldRow(box, side, i, errors, set) {
+  const { flats, bends } = box.sides[side];
+  const [bend, word] = [bends[i], titled(flatWord(i))];
+  const gap = `${foldField(side, i)}.hem_gap_mm`;
+  return html`
+    <div class="bend-main">
+      ${field({ next: true, name: flatField(side, i), label: word, value: flats[i], wrong: [...wrongAt(errors, flatField(side, i)), ...wrongAt(errors, foldField(side, i))], change: (value) => set(withFlat(box, side, i, value)) })}
+      ${bend.kind === "bend"
+        ? field({ next: true, name: angleField(side, i), label: "Bend", unit: "°", keys: "decimal", value: bend.angle, wrong: wrongAt(errors, angleField(side, i)), change: (angle) => set(withFold(box, side, i, { angle })) })
+        : html`<p class="hem-word">${bend.kind === "closed_hem" ? "Closed hem" : "Open hem"}</p>`}
+    </div>
+    ${bend.kind === "open_hem" ? field({ next: true, name: gap, label: "Clear gap inside", value: bend.gap, wrong: wrongAt(errors, gap), change: (value) => set(withFold(box, side, i, { gap: value })) }) : nothing}
+    ${choice({ name: `${foldField(side, i)}.direction`, label: `${word} turns`, value: bend.direction, options: i === 0 ? [["up", "↑ up"], ["down", "↓ down"]] : WAYS, change: (way) => set(withFold(box, side, i, { direction: way === "down" ? "down" : "up" })) })}
+    ${foldMore(box, side, i, errors, set)}`;
+}
+
+/** What most bends do not need. @param {BoxForm} box @param {SideName} side @param {number} i @param {Errors} errors @param {ChangeBox} set */
+function foldMore(box, side, i, errors, set) {
+  const { flats, bends } = box.sides[side];
+  const radius = `${foldField(side, i)}.inside_radius_mm`;
+  const outermost = i === flats.length - 1;
+  if (!outermost && bends[i].kind !== "bend") return nothing;
+  return html`<details class="bend-more">
+    <summary><span class="unseen">${titled(flatWord(i))}: </span>${bends[i].radius ? `Radius ${bends[i].radius}` : "Radius"}${outermost ? ", kind" : nothing}</summary>
+    ${bends[i].kind === "bend" ? field({ next: true, name: radius, label: "Inside radius wanted", hint: "Empty: what the tools give.", value: bends[i].radius, wrong: wrongAt(errors, radius), change: (value) => set(withFold(box, side, i, { radius: value })) }) : nothing}
+    ${outermost ? pick({ name: `${foldField(side, i)}.kind`, label: "Kind", value: bends[i].kind, options: FOLDS, change: (kind) => set(withFold(box, side, i, { kind: /** @type {any} */ (kind) })) }) : nothing}
+  </details>`;
 }
 
 /** @param {string} word @returns {string} */
@@ -103,8 +128,8 @@ function chainSketch(bends) {
   /** @type {[number, number][]} */
   const points = [[8, 56], [56, 56]];
   let heading = 0;
-  for (const [i, { angle, direction }] of bends.entries()) {
-    const turn = ((180 - (Number(angle) || 90)) * Math.PI) / 180;
+  for (const [i, { angle, direction, kind }] of bends.entries()) {
+    const turn = ((180 - (kind === "bend" ? Number(angle) || 90 : 12)) * Math.PI) / 180;
     heading += direction === "up" ? turn : -turn;
     const [x, y] = points[points.length - 1];
     points.push([x + STEPS[i] * Math.cos(heading), y - STEPS[i] * Math.sin(heading)]);

@@ -8,7 +8,8 @@ import { settingOf } from "../cards.js";
 import { angle, byName, force, length, lengthUnit, mass, words } from "../units.js";
 import { flag } from "./checks.js";
 import { gaugedWords, moveSign } from "./lie.js";
-import { place, segments } from "./plan.js";
+import { place, reliefWords, segments, turnedWords } from "./plan.js";
+import { stationOf } from "./stations.js";
 import { wayWords } from "./step_moments.js";
 import { day } from "./when.js";
 
@@ -38,7 +39,7 @@ function linesWords({ blank }) {
   const at = (/** @type {any} */ line) => `${line.bend} ${tidyLength(blank.bend_lines.find((/** @type {any} */ one) => one.bend === line.bend).at_mm)}`;
   const of = (/** @type {string[]} */ sides) => blank.lines.filter((/** @type {any} */ line) => sides.includes(line.side)).map(at).join(", ");
   const [across, along] = [of(["left", "right"]), of(["front", "back"])];
-  return [across && `Bends from the left end: ${across}.`, along && `From the front end: ${along}.`, "Inside up."].filter(Boolean).join(" ");
+  return [across && `Bends from the left end: ${across}.`, along && `From the front end: ${along}.`, reliefWords(blank), "Inside up."].filter(Boolean).join(" ");
 }
 
 /** @param {any} card @param {string} metal */
@@ -60,11 +61,16 @@ function head(card, metal) {
 
 /** @param {any} plan */
 function fetchTable(plan) {
+  /** @param {any} tool */
+  const turned = (tool) => {
+    const said = turnedWords(tool, plan.steps);
+    return said ? html`, <b data-test="sheet-turned">${said}</b>` : nothing;
+  };
   if (!plan.tools.length) return html`<p><b>No tool in the crib does this.</b></p>`;
   return html`<table class="fetch">
     <thead><tr><th scope="col">Fetch</th><th scope="col">Name</th><th scope="col">From</th><th scope="col">Lay together</th><th scope="col">Steps</th></tr></thead>
     <tbody>${plan.tools.map((/** @type {any} */ tool) => html`<tr>
-      <th scope="row">${tool.kind} ${tool.code}</th><td>${tool.name}</td><td>${place(tool)}</td><td>${segments(tool) || "–"}</td>
+      <th scope="row">${tool.kind} ${tool.code}</th><td>${tool.name}${turned(tool)}</td><td>${place(tool)}</td><td>${segments(tool) || "–"}</td>
       <td>${tool.steps.length === plan.steps.length ? "all" : tool.steps.join(", ")}</td></tr>`)}</tbody>
   </table>`;
 }
@@ -86,7 +92,7 @@ function stepRow(card, step, remarks, flats) {
   const setting = settingOf(card, step);
   return html`<tr data-test="sheet-step-${step.number}">
     <th scope="row"><span class="number">${step.number}</span> bend ${step.bend} ${step.side ?? ""} ${step.direction}${step.operation && step.operation !== "bend" ? html`<br>${step.operation}` : nothing}</th>
-    <td class="picture">${step.drawing ? smallPoses(step) : "no drawing"}</td>
+    <td class="picture">${where(card.plan, step)}${step.drawing ? smallPoses(step) : "no drawing"}${ownPieces(step, card.plan.tools)}</td>
     <td class="figures-cell">X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br>R <b>${length(step.gauge_r_mm).text}</b>${hits(step)}</td>
     <td class="figures-cell"><b>${words(angle(setting.set_angle_deg))}</b><br>depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br>
       <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
@@ -94,6 +100,23 @@ function stepRow(card, step, remarks, flats) {
     <td>${byLevel(remarks)}</td>
     <td class="pen"><span>${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"} wanted</span></td>
   </tr>`;
+}
+
+/** At which of several stations. @param {any} plan @param {any} step */
+function where(plan, step) {
+  const station = stationOf(plan, step);
+  return station ? html`<div class="pieces" data-test="sheet-station">${station}: ${step.punch}${step.punch_turned ? " turned round" : ""} over ${step.die}</div>` : nothing;
+}
+
+/** The pieces of a box's step, where it does not take all that is fetched. @param {any} step @param {import("./plan.js").Tool[]} tools */
+function ownPieces({ segments_mm: own, punch, die }, tools) {
+  if (!own) return nothing;
+  return [["punch", punch], ["die", die]].map(([kind, code]) => {
+    const fetched = tools.find((tool) => tool.kind === kind && tool.code === code)?.segments_mm ?? [];
+    const pieces = own[kind] ?? [];
+    if (!pieces.length || pieces.length === fetched.length) return nothing;
+    return html`<div class="pieces" data-test="own-pieces">${kind} ${pieces.map(tidyLength).join(" + ")} only</div>`;
+  });
 }
 
 /** @param {any} step */

@@ -2,9 +2,9 @@
 // there is none, what is in the way and what would help. Cards saved before orders were searched
 // for say none of it, and nothing is shown.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { length, words } from "../units.js";
 import { fill, flag } from "./checks.js";
 import { sizes } from "./sizes.js";
+import { stationList } from "./stations.js";
 
 /** @typedef {{sequence: number[], words: string}} Other */
 /** @typedef {{use: (sequence: number[]) => unknown, free: () => unknown}} Ways the buttons: this order, and none of one's own */
@@ -24,7 +24,7 @@ export function orderPanel(plan, ways) {
     ${bends > 1 ? html`<p class="order-run">${level === "stop" ? "Nearest" : pinned ? "Yours" : "Order"}: ${run(order.sequence)}</p>` : nothing}
     ${blocked(order.blocked ?? [])} ${remedies(order.remedies ?? [])} ${costs(order.wishes)}
     ${pinned ? html`<div class="buttons">${ways.free()}</div>` : nothing}
-    ${others(order.alternatives, ways)} ${stations(plan)} ${sizes(plan)}
+    ${others(order.alternatives, ways)} ${stationList(plan)} ${sizes(plan)}
   </div>`;
 }
 
@@ -66,21 +66,6 @@ function others(list, { use }) {
   return html`<h3>Other orders that can be made</h3><ul class="order-others" data-test="other-orders">${list.map(
     ({ sequence, words: compared }) => html`<li>${run(sequence)} <span class="compared">${compared}</span> ${use(sequence)}</li>`,
   )}</ul>`;
-}
-
-/** Where the tools stand, if that is not simply the middle. @param {any} plan */
-function stations({ stations: list = [] }) {
-  if (list.length < 2 && !list.some((/** @type {any} */ one) => one.off_centre_level !== "ok")) return nothing;
-  return html`<h3>Where the tools stand</h3><ul class="order-list stations" data-test="stations">${list.map(
-    (/** @type {any} */ one) => html`<li><b>Station ${one.number}</b> ${one.punch}${one.turned ? ", turned round," : nothing} over ${one.die}: ${standsAt(one.centre_mm)}; step${one.steps.length > 1 ? "s" : ""} ${one.steps.join(", ")}.
-      ${one.off_centre_level === "ok" ? nothing : html`${flag(one.off_centre_level)} load off the middle, see the findings.`}</li>`,
-  )}</ul>`;
-}
-
-/** @param {number} mm @returns {string} */
-function standsAt(mm) {
-  if (Math.abs(mm) < 0.5) return "in the middle";
-  return `its middle ${words(length(Math.abs(mm), { digits: 0 }))} to the ${mm > 0 ? "right" : "left"} of the press's middle`;
 }
 
 /** The buttons on the form, where the plan follows at once. @param {(order: number[]|null) => void} pin @returns {Ways} */

@@ -9,12 +9,13 @@ import { faultWords } from "./wrong.js";
 
 /**
  * @param {{plan: any, error: unknown, busy: boolean, form: import("../part_form.js").PartForm}} state
- * @param {{open: [string, string][], stale: boolean}} more
+ * @param {{open: [string, string][], stale: boolean, waiting: unknown}} more waiting: a long search, in place of the words; on a wide screen it stands beside
  */
-export function partPicture({ plan, error, busy }, { open, stale }) {
-  return html`<div class="part-picture ${plan && stale ? "stale" : ""}" data-test="picture" data-stale=${String(stale)}>
-    ${plan?.section ? finishedDrawing(plan, innerWidth < 1000 ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: Math.min(860, innerWidth - 560), tallest: 440 }) : nothing}
-    <p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, open)}</p>
+export function partPicture({ plan, error, busy }, { open, stale, waiting }) {
+  const narrow = innerWidth < 1000;
+  return html`<div class="part-picture ${plan && stale ? "stale" : ""} ${waiting === nothing ? "" : "searching"}" data-test="picture" data-stale=${String(stale)}>
+    ${plan?.section ? finishedDrawing(plan, narrow ? { pixels: innerWidth - 56, tallest: 215 } : { pixels: Math.min(860, innerWidth - 560), tallest: 440 }) : nothing}
+    ${waiting === nothing ? html`<p class="picture-words" role="status" data-test="picture-words">${said(plan, error, busy, open)}</p>` : narrow ? waiting : nothing}
   </div>`;
 }
 

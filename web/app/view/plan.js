@@ -42,7 +42,7 @@ function stepsWords(steps, all) {
 }
 
 /** A punch that stands the other way round than it is drawn in the crib. @param {Tool} tool @param {any[]} steps @returns {string} */
-function turnedWords({ kind, code }, steps) {
+export function turnedWords({ kind, code }, steps) {
   const used = steps.filter((step) => kind === "punch" && step.punch === code);
   const turned = used.filter((step) => step.punch_turned);
   if (!turned.length) return "";
@@ -68,7 +68,16 @@ export function blankFigures(blank) {
       band: blank.width_mm_low === undefined || blank.width_mm_low === blank.width_mm_high ? null : [length(blank.width_mm_low, { digits: 2 }), length(blank.width_mm_high, { digits: 2 })],
     })}
     ${figure("Mass", mass(blank.mass_kg), { test: "blank-mass" })}
-  </div>`;
+  </div>
+  ${blank.lines ? html`<p data-test="relief">${reliefWords(blank)}</p>` : nothing}`;
+}
+
+/** The cut-outs at the corners, where two pairs of sides meet. @param {any} blank @returns {string} */
+export function reliefWords({ relief, lines = [] }) {
+  const sides = new Set(lines.map((/** @type {any} */ { side }) => side));
+  const corner = ["left", "right"].some((side) => sides.has(side)) && ["front", "back"].some((side) => sides.has(side));
+  if (!corner || !relief) return "";
+  return relief.shape === "none" ? "Corners without relief." : `Corner reliefs ${relief.shape}, ${words(length(relief.size_mm, { digits: 1 }))} ${relief.shape === "round" ? "across" : "a side"}.`;
 }
 
 /** Every bend line with what it takes. @param {any} blank */

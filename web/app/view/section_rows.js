@@ -1,6 +1,7 @@
 // The section as a list: flat, bend, flat, bend, flat; the list reads as the sheet lies, left to right.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { keyed } from "/vendor/lit-html/directives/keyed.js";
+import { KINDS } from "../bend_row.js";
 import { bendAdded, bendRemoved, mayBeHem, MOST_BENDS, withBend, withFlat } from "../part_form.js";
 import { choice, field, pick } from "./field.js";
 import { wrongAt } from "./wrong.js";
@@ -11,8 +12,6 @@ import { wrongAt } from "./wrong.js";
 
 /** @type {[string, string][]} */
 const TURNS = [["up", "↑ up"], ["down", "↓ down"]];
-/** @type {[string, string][]} */
-const KINDS = [["bend", "Bend"], ["closed_hem", "Closed hem"], ["open_hem", "Open hem"]];
 
 /** @param {PartForm} form @param {Errors} errors @param {Change} change */
 export function sectionRows(form, errors, change) {

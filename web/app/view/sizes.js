@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { MM_PER_INCH, fixed, length, lengthUnit, words } from "../units.js";
 
-/** @typedef {{flat: number, wanted_mm: number, error_mm: number|null, critical: boolean, gauged_directly: boolean, step: number, basis?: string}} Size */
+/** @typedef {{flat: number, wanted_mm: number, error_mm: number|null, critical: boolean, gauged_directly: boolean, step: number, basis?: string, flat_name?: string}} Size flat_name: of a box's flat */
 
 /** @param {{dimensions?: Size[]}} plan plans saved before this was worked out say nothing */
 export function sizes({ dimensions: list = [] }) {
@@ -17,7 +17,7 @@ export function sizes({ dimensions: list = [] }) {
 const small = (mm) => (lengthUnit() === "in" ? { text: fixed(mm / MM_PER_INCH, 3), unit: "in" } : length(mm, { digits: 2 }));
 
 /** @param {Size} size */
-function one({ flat, wanted_mm: wanted, error_mm: error, critical, gauged_directly: direct, step }) {
-  return html`<li data-flat=${flat}><b>Flat ${flat}</b> ${words(length(wanted))} <b>± ${words(small(Number(error)))}</b>,
+function one({ flat, flat_name: name = `flat ${flat}`, wanted_mm: wanted, error_mm: error, critical, gauged_directly: direct, step }) {
+  return html`<li data-flat=${flat}><b>${name[0].toUpperCase()}${name.slice(1)}</b> ${words(length(wanted))} <b>± ${words(small(Number(error)))}</b>,
     from step ${step}${direct ? ", gauged directly" : ""}${critical ? html`. <b>Critical${direct ? "" : ": measure it"}</b>` : nothing}.</li>`;
 }

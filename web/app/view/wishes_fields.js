@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { lengthToType } from "../units.js";
-import { noWishes, USUAL_MARGIN_MM, wishesWords } from "../wishes_form.js";
+import { noWishes, ofBox, USUAL_MARGIN_MM, wishesWords } from "../wishes_form.js";
 import { field, pick } from "./field.js";
 import { wrongAt } from "./wrong.js";
 
@@ -20,10 +20,10 @@ export function wishesFields(form, errors, change) {
   const wish = (part) => change({ ...form, wishes: { ...wishes, ...part } });
   /** @type {[string, string][]} */
   const bends = form.bends.map((_, i) => [String(i + 1), `Bend ${i + 1}`]);
-  const said = wishesWords(wishes);
+  const said = wishesWords(form.box ? ofBox(wishes) : wishes);
   return html`<details class="wishes" data-test="wishes">
     <summary><span>Order, what it must keep to: <b>${said || "nothing special"}</b></span></summary>
-    ${form.box ? nothing : html`<div class="fields">
+    ${form.box ? html`<p class="hint" data-test="box-wishes">Left and right are bent first, then front and back. A bend first or last, an order of your own and flats to gauge directly cannot be asked of a box.</p>` : html`<div class="fields">
       ${pick({ name: "wishes.first", label: "Bend first", value: wishes.first, options: [["", "Any"], ...bends], wrong: wrongAt(errors, "wishes.first"), change: (first) => wish({ first }) })}
       ${pick({ name: "wishes.last", label: "Bend last", value: wishes.last, options: [["", "Any"], ...bends], wrong: wrongAt(errors, "wishes.last"), change: (last) => wish({ last }) })}
     </div>`}

@@ -31,8 +31,8 @@ SVG = "image/svg+xml"
             "content": {
                 plan_stream.CONTENT_TYPE: {
                     "schema": {"type": "string"},
-                    "example": '{"progress":{"seconds":0.6,"looked_at":5000,"bends_left":3,'
-                    '"best":null}}\n{"plan":{}}\n',
+                    "example": '{"progress":{"seconds":0.6,"deadline_s":20.0,"looked_at":5000,'
+                    '"bends_left":3,"best":null}}\n{"plan":{}}\n',
                 }
             }
         }

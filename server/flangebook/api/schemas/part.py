@@ -206,7 +206,7 @@ def _need_a_plain_box(data: dict[str, Any]) -> None:
     """
     wrong: dict[str, Any] = {}
     if data.get("order") is not None:
-        wrong["order"] = ["A box's order is left to the planner. Leave it out."]
+        wrong["order"] = ["An order of one's own is not kept to in a box. Leave it out."]
     if data.get("holes"):
         wrong["holes"] = ["Holes are not looked at in a box. Leave them out."]
     if data.get("grain") is not None:
@@ -214,7 +214,7 @@ def _need_a_plain_box(data: dict[str, Any]) -> None:
     wishes = data.get("wishes") or {}
     for name in ("first", "last", "critical_flats"):
         if wishes.get(name):
-            wrong.setdefault("wishes", {})[name] = ["This cannot be wished of a box."]
+            wrong.setdefault("wishes", {})[name] = ["This is not looked at in a box. Leave it out."]
     if wrong:
         raise ma.ValidationError(wrong)
 

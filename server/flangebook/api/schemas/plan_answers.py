@@ -162,6 +162,7 @@ Station = answer(
 Dimension = answer(
     "Dimension",
     flat=whole(),
+    flat_name=sometimes(text()),
     wanted_mm=number(),
     error_mm=maybe(),
     critical=yes_no(),
