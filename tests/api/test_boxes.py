@@ -76,7 +76,7 @@ def test_the_same_wall_takes_the_same_from_both_ways(reader: FlaskClient):
     blank = plan["blank"]
     assert blank["length_mm"] == pytest.approx(blank["width_mm"])
     assert blank["length_mm"] == pytest.approx(
-        300 + 2 * 30 - sum(line["deduction_mm"] for line in blank["bend_lines"][:2]), abs=0.01
+        300 + 2 * 30 - sum(line["bend_deduction_mm"] for line in blank["bend_lines"][:2]), abs=0.01
     )
 
 

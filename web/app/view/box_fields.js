@@ -27,7 +27,7 @@ const RELIEFS = [["round", "Round"], ["square", "Square"], ["none", "None"]];
 /** @type {[string, string][]} */
 const CORNERS = [["closed", "Closed"], ["open", "Open"]];
 /** @type {[string, string][]} */
-const WAYS = [["up", "↑ inwards"], ["down", "↓ outwards"]];
+const WAYS = [["up", "↑ in"], ["down", "↓ out"]];
 
 /** @param {PartForm & {box: BoxForm}} form @param {Errors} all @param {import("./section_rows.js").Change} change */
 export function boxFields(form, all, change) {
