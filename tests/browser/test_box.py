@@ -150,7 +150,10 @@ def test_walls_that_are_too_high_stop_and_say_what_would_help(page: Page, shop_s
     urgent = by_test(page, "urgent")
     expect(urgent.locator("[data-code=box-wall-holder]").first).to_contain_text("into the holder")
     expect(by_test(page, "blank-length")).to_be_visible()
-    expect(by_test(page, "order-panel")).to_have_attribute("data-level", "caution")
+    panel = by_test(page, "order-panel")
+    expect(panel).to_have_attribute("data-level", "stop")
+    expect(panel.locator(".flag").first).to_have_text("In the way")
+    expect(by_test(page, "order-words")).to_contain_text("cannot be made like this")
 
 
 def test_editing_a_box_loses_nothing_of_it(phone: Page, shop_server):

@@ -26,6 +26,7 @@ SAID_BETTER = ("lifting", "punch-too-short", "die-too-short")
 """Findings of a section's plan that the box makes for itself."""
 FORCES = ("force_kn", "force_kn_low", "force_kn_high")
 COUNTS = ("looked_at", *HANDLING_WORDS)
+IN_THE_WAY = "But as a box it cannot be made like this: see what says stop."
 
 
 def merged_steps(found: PlannedBox) -> list[JsonDict]:
@@ -262,7 +263,7 @@ def merged_order(found: PlannedBox, checks: Sequence[JsonDict]) -> JsonDict:
         **first,
         "sequence": [numbers[pair, n] for pair, order in orders.items() for n in order["sequence"]],
         "proven": clear and all(order["proven"] for order in orders.values()),
-        "words": " ".join(_order_words(found, orders)),
+        "words": " ".join([*_order_words(found, orders), *([] if clear else [IN_THE_WAY])]),
         **{k: sum(order[k] or 0 for order in orders.values()) for k in COUNTS if k in first},
         **{k: _listed(found, orders, k) for k in ("wishes", "remedies") if k in first},
         **({"alternatives": [], "blocked": blocked} if "blocked" in first else {}),
