@@ -77,7 +77,9 @@ def test_a_tray_from_the_form_to_paper(page: Page, shop_server):
         stands = by_test(page, "box-step")
         expect(stands).to_contain_text(f"{step['bend_length_mm']:.1f}")
         expect(by_test(page, "step-folded").locator("path.marked-face")).to_have_count(1)
-        expect(by_test(page, "lie")).to_contain_text(f"{step['gauged_side']} side to the gauge")
+        expect(by_test(page, "lie")).to_contain_text(
+            f"{step['gauged_side'].capitalize()} side to the gauge"
+        )
         move = "quarter" if step["turn_quarter"] else None
         if move:
             expect(by_test(page, "lie")).to_have_attribute("data-move", move)
@@ -168,6 +170,9 @@ def test_editing_a_box_loses_nothing_of_it(phone: Page, shop_server):
         "box": {**TRAY["box"], "sides": {"left": side, "right": side}, "corner": "open"},
     }
     card = card_of(shop_server.url, part)
+    for width_mm in (200, 210):  # kept by the shop, so that the form has its plans at once
+        box_then = {**part["box"], "width_mm": width_mm}
+        call(f"{shop_server.url}/api/v1/plan", "POST", {**part, "box": box_then})
     show(phone, f"{shop_server.url}/part?from={card['code']}", "part")
     good(phone)
     expect(by_test(phone, "chain-left")).to_contain_text("Open hem")
