@@ -8,6 +8,9 @@ from typing import Any
 
 from playwright.sync_api import Locator, Page
 
+PHONE = {"width": 390, "height": 844}
+WIDE = {"width": 1920, "height": 1080}
+
 
 def show(page: Page, address: str, ready: str) -> Page:
     """Open an address of the app and wait until its data is on the screen."""

@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from browsing import call
+from browsing import PHONE, WIDE, call
 from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, expect
 from shop_process import ShopProcess
 
@@ -19,8 +19,6 @@ from shop_process import ShopProcess
 expect.set_options(timeout=20_000)
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_data"
-PHONE = {"width": 390, "height": 844}
-WIDE = {"width": 1920, "height": 1080}
 FLAGS = [
     "--disable-background-networking",
     "--disable-component-update",

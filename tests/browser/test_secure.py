@@ -10,12 +10,10 @@ from typing import Any
 
 import pytest
 import zxingcpp
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import PHONE, WIDE, by_test, call, show, sideways, wait_ready
 from PIL import Image
 from playwright.sync_api import Browser, BrowserContext, BrowserType, Page, expect
 from secure import SecureShop, pair, trusting
-
-from conftest import PHONE, WIDE, Watched
 
 CARD = "SHE7FA1"
 SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
@@ -42,7 +40,7 @@ def secure_browser(
 
 
 @pytest.fixture
-def device(secure_browser: Browser, console: Watched) -> Iterator[Callable[..., Page]]:
+def device(secure_browser: Browser, console) -> Iterator[Callable[..., Page]]:
     """A device with a profile of its own."""
     made: list[BrowserContext] = []
 
@@ -66,7 +64,7 @@ def test_a_browser_that_does_not_trust_the_authority_refuses(
 
 
 def test_over_https_the_app_can_be_installed_and_works_without_the_server(
-    device: Callable[..., Page], demo_data: Path, tmp_path: Path, console: Watched,
+    device: Callable[..., Page], demo_data: Path, tmp_path: Path, console,
     browser_type: BrowserType, browser_type_launch_args: dict[str, Any],
 ):  # fmt: skip
     console.expect(f"{SILENCE}|401|Failed to load resource")
@@ -92,7 +90,7 @@ def test_over_https_the_app_can_be_installed_and_works_without_the_server(
 
 
 def test_a_device_that_is_not_paired_sees_how_to_be_and_nothing_else(
-    device: Callable[..., Page], secure_shop: SecureShop, console: Watched
+    device: Callable[..., Page], secure_shop: SecureShop, console
 ):
     console.expect("401")
     page = device()
@@ -105,7 +103,7 @@ def test_a_device_that_is_not_paired_sees_how_to_be_and_nothing_else(
 
 
 def test_the_owners_screen_shows_a_code_that_a_camera_reads(
-    device: Callable[..., Page], secure_shop: SecureShop, wide: Page, console: Watched
+    device: Callable[..., Page], secure_shop: SecureShop, wide: Page, console
 ):
     console.expect("401")
     show(wide, f"{secure_shop.url}/crew", "crew")
@@ -127,7 +125,7 @@ def test_the_owners_screen_shows_a_code_that_a_camera_reads(
 
 
 def test_a_code_is_good_once_and_a_wrong_one_is_said(
-    device: Callable[..., Page], secure_shop: SecureShop, console: Watched
+    device: Callable[..., Page], secure_shop: SecureShop, console
 ):
     console.expect("401|404|410")
     first, second = device(), device()
@@ -149,7 +147,7 @@ def test_a_code_is_good_once_and_a_wrong_one_is_said(
 
 
 def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
-    device: Callable[..., Page], secure_shop: SecureShop, wide: Page, console: Watched
+    device: Callable[..., Page], secure_shop: SecureShop, wide: Page, console
 ):
     console.expect("401|Failed to load resource")
     page = pair(device(), secure_shop, "operator", "Ben's phone")
@@ -179,7 +177,7 @@ def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
 
 
 def test_labels_left_open_show_the_card_and_nothing_else(
-    device: Callable[..., Page], secure_shop: SecureShop, console: Watched
+    device: Callable[..., Page], secure_shop: SecureShop, console
 ):
     console.expect("401")
     call(f"{secure_shop.url}/api/v1/crew-options", "PUT", {"labels_open": True})
@@ -194,7 +192,7 @@ def test_labels_left_open_show_the_card_and_nothing_else(
 
 
 def test_over_plain_http_it_works_and_says_what_is_missing(
-    secure_shop: SecureShop, device: Callable[..., Page], console: Watched
+    secure_shop: SecureShop, device: Callable[..., Page], console
 ):
     console.expect("401")
     page = device()
@@ -210,7 +208,7 @@ def test_over_plain_http_it_works_and_says_what_is_missing(
 
 
 def test_the_page_that_helps_to_join_knows_when_the_device_trusts_the_shop(
-    secure_shop: SecureShop, device: Callable[..., Page], phone: Page, console: Watched
+    secure_shop: SecureShop, device: Callable[..., Page], phone: Page, console
 ):
     console.expect("ERR_CERT|ERR_NAME_NOT_RESOLVED|401|net::ERR")
     trusts = device()

@@ -12,9 +12,8 @@ from pathlib import Path
 from typing import Any
 
 import zxingcpp
-from browsing import by_test, call, show, wait_ready
+from browsing import PHONE, WIDE, by_test, call, show, wait_ready
 from camera_picture import blotted, held, tilted, video
-from conftest import PHONE, WIDE, Watched
 from PIL import Image
 from playwright.sync_api import BrowserType, Page, expect
 from secure import SecureShop, pair, trusting
@@ -26,7 +25,7 @@ CAMERA = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"
 
 
 def test_a_day_on_the_shop_floor(
-    demo_data: Path, tmp_path: Path, wide: Page, console: Watched, browser_type: BrowserType,
+    demo_data: Path, tmp_path: Path, wide: Page, console, browser_type: BrowserType,
     browser_type_launch_args: dict[str, Any],
 ):  # fmt: skip
     console.expect(f"{SILENCE}|401|Failed to load resource")

@@ -54,8 +54,7 @@ function hits({ hits: many }) {
   return html`<div class="hits" data-test="hits"><b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge ${words(length(many.pitch_mm, { digits: 2 }))} each time:
     ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}</div>`;
 }
-
-/** @param {any} step */
+/** @param {any} plan @param {any} step */
 export function tools(plan, step) {
   if (!step.die) return nothing;
   const station = stationOf(plan, step);
