@@ -181,3 +181,17 @@ def test_a_clock_that_is_ahead_orders_nothing(client: FlaskClient):
     assert [t["id"] for t in kept[:2]] == [right["id"], ahead["id"]]
     assert kept[1]["made_at"].startswith("2999")
     assert kept[1]["received_at"] < "2999"
+
+
+def test_a_trial_of_a_revision_that_a_restore_took_away(client: FlaskClient):
+    """Sent again, it is kept with the newest; whoever sends it again, it is there once."""
+    one = trial(revision=7)
+    problem(client.post(f"{CARD}/trials", json=one), 404)
+    for status in (201, 200):
+        answer = client.post(f"{CARD}/trials", json={**one, "again": True})
+        assert answer.status_code == status
+        kept = answer.get_json()["trial"]
+        assert (kept["id"], kept["revision"]) == (one["id"], 7)
+        assert "again" not in kept
+    (row,) = [t for t in client.get("/api/v1/export").get_json()["trials"] if t["id"] == one["id"]]
+    assert row["revision"] == read(client)["revision"]

@@ -19,6 +19,8 @@ ADDRESSES = [
     (f"/c/{CARD}/step/3", "step"),
     (f"/c/{CARD}/trial/3", "trial"),
     (f"/c/{CARD}/history", "history"),
+    (f"/c/{CARD}/note", "note"),
+    (f"/c/{CARD}/settle", "settle"),
     (f"/c/{CARD}/print", "print"),
     (f"/c/{CARD}/label", "label"),
     (f"/c/{BOX}", "card"),

@@ -54,13 +54,14 @@ def test_the_whole_story(kept: Page, own_server):
     told = float(by_test(kept, "new-angle-value").inner_text().rstrip("°"))
     assert told == pytest.approx(nearest["set_angle_deg"], abs=0.051)
     expect(by_test(kept, "basis")).to_contain_text("on this device")
-    expect(by_test(kept, "keep-later")).to_be_visible()
-    expect(by_test(kept, "keep")).to_have_count(0)
+    by_test(kept, "keep").click()
+    expect(by_test(kept, "kept")).to_contain_text("Saved here, not yet in the shop")
+    expect(by_test(kept, "standing")).to_contain_text("1 trial and 1 edit wait")
 
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
-    expect(by_test(kept, "waiting-trial")).to_contain_text("Waiting to be sent")
+    expect(by_test(kept, "waiting-trial")).to_contain_text("Saved here, not yet in the shop")
     show(kept, own_server.url, "home")
-    expect(kept.locator("[data-code='SHE7FA1']")).to_contain_text("1 trial waits")
+    expect(kept.locator("[data-code='SHE7FA1']")).to_contain_text("1 trial and 1 edit wait")
 
     own_server.start()  # the same port, the same data
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
@@ -69,8 +70,11 @@ def test_the_whole_story(kept: Page, own_server):
     for _ in range(2):  # nothing is sent again later
         show(kept, own_server.url, "home")
     kept.wait_for_selector("html[data-waiting='0']")
-    trials = call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
-    assert [t["note"] for t in trials].count("typed in the dead spot") == 1
+    card = call(f"{own_server.url}/api/v1/cards/SHE7FA1")
+    assert [t["note"] for t in card["trials"]].count("typed in the dead spot") == 1
+    assert card["revision"] == whole["SHE7FA1"]["revision"] + 1
+    (setting,) = [one for one in card["settings"] if one["step"] == 1]
+    assert setting["set_angle_deg"] == pytest.approx(told, abs=0.051)
 
 
 def test_an_answer_lost_on_the_way_makes_no_second_trial(kept: Page, own_server):

@@ -22,7 +22,7 @@ export class Unreachable extends Error {
   }
 }
 
-/** @typedef {{status: number, body: any, etag: string|null}} Answer */
+/** @typedef {{status: number, body: any, etag: string|null, at: string}} Answer at: the shop's clock */
 
 /**
  * @param {string} method
@@ -68,7 +68,7 @@ async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
   }
   if (!response.ok && response.status !== 304) throw await problemOf(response);
   const data = await response.json().catch(() => null);
-  return { status: response.status, body: data, etag: response.headers.get("ETag") };
+  return { status: response.status, body: data, etag: response.headers.get("ETag"), at: shopTime(response) };
 }
 
 /** What the server's no says. @param {Response} response */
@@ -136,6 +136,9 @@ async function* linesOf(stream, heard) {
   }
   if (rest) yield rest;
 }
+
+/** @param {Response} response */
+const shopTime = (response) => new Date(response.headers.get("Date") ?? Date.now()).toISOString();
 
 /** Fetch a file the server makes from a body, and hand it to the browser. @param {string} path @param {unknown} body @param {string} name */
 export async function download(path, body, name) {

@@ -1,13 +1,14 @@
 // Opening a card: from this device at once, then from the shop in the background. A dead server
 // never keeps anybody waiting for what is here already.
 import { call, Problem, Unreachable } from "./api.js";
+import { asShown } from "./edits.js";
 import { keepCard, keptCard } from "./store.js";
 import { reached } from "./sync.js";
 
 /** @typedef {{where: "device"|"shop"}} From where the card shown came from */
 
 /**
- * Show a card, and show it again when the shop has it otherwise.
+ * Show a card with what waits here, and show it again when the shop has it otherwise.
  * @param {string} code
  * @param {(card: any, from: From) => void | Promise<void>} show
  * @param {AbortSignal} signal
@@ -16,10 +17,10 @@ import { reached } from "./sync.js";
 export async function openCard(code, show, signal) {
   const kept = await keptCard(code).catch(() => undefined); // storage blocked: the shop still has it
   if (!kept) {
-    await show(await fetchCard(code, signal), { where: "shop" });
+    await show(await asShown(await fetchCard(code, signal)), { where: "shop" });
     return;
   }
-  await show(kept, { where: "device" });
+  await show(await asShown(kept), { where: "device" });
   refresh(kept, show, signal);
 }
 
@@ -27,7 +28,7 @@ export async function openCard(code, show, signal) {
 async function refresh(kept, show, signal) {
   try {
     const card = await fetchCard(kept.code, signal);
-    if (!signal.aborted && card.etag !== kept.etag) await show(card, { where: "shop" });
+    if (!signal.aborted && card.etag !== kept.etag) await show(await asShown(card), { where: "shop" });
   } catch {
     // Silent, or it knows the card no longer: what is on the device stays open.
   }

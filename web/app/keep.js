@@ -1,10 +1,7 @@
-// Making a proven setting the card's own: a new revision, on the card as it stands in the shop.
-import { Problem, Unreachable } from "./api.js";
-import { changeCard, fetchCard } from "./cards.js";
+// Making a proven setting the card's own: written down here, then a new revision in the shop.
+import { changeHere, shownCard } from "./edits.js";
 import { measured } from "./view/trials.js";
 import { newSetting } from "./measure.js";
-import { newId } from "./outbox.js";
-import { settings } from "./settings.js";
 import { sync } from "./sync.js";
 
 /**
@@ -17,21 +14,27 @@ export async function keepSetting(card, step, result, draw) {
   Object.assign(result, { kept: "asking", words: "" });
   draw();
   try {
-    const now = await fetchCard(card.code);
-    if (now.revision !== card.revision) throw new Problem(changedMeanwhile(now));
-    const revised = await changeCard(now, {
-      settings: [...now.settings.filter((/** @type {any} */ one) => one.step !== step.number), keptAs(step, setting, result.trial)],
-      reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}`,
-      id: newId(),
-      ...(settings().name ? { by: settings().name } : {}),
-    });
-    Object.assign(card, revised);
-    Object.assign(result, { kept: "kept", words: `Revision ${revised.revision} of the card has it. Steps show it from now on.` });
+    const seen = (await shownCard(card.code).catch(() => undefined)) ?? card;
+    if (seen.revision !== card.revision) throw new Error(`The card was changed meanwhile and is at revision ${seen.revision}. Open it, look, and measure again.`);
+    const done = await changeHere(
+      seen,
+      { settings: [...seen.settings.filter((/** @type {any} */ one) => one.step !== step.number), keptAs(step, setting, result.trial)] },
+      { reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}` },
+    );
+    Object.assign(card, done.card);
+    Object.assign(result, { kept: "kept", where: done.where, words: keptWords(done) });
     sync();
   } catch (error) {
-    Object.assign(result, { kept: "no", words: inWords(error) });
+    Object.assign(result, { kept: "no", words: error instanceof Error ? error.message : String(error) });
   }
   draw();
+}
+
+/** @param {Awaited<ReturnType<typeof changeHere>>} done */
+function keptWords({ where, card }) {
+  if (where === "shop") return `Revision ${card.revision} of the card has it. Steps show it from now on.`;
+  if (where === "settle") return "The card was changed meanwhile. Both are kept: settle on the card which holds.";
+  return "Steps show it on this device from now on; it goes to the shop by itself.";
 }
 
 /** @param {any} step @param {import("./measure.js").Setting} setting @param {any} trial */
@@ -42,17 +45,3 @@ const keptAs = (step, setting, trial) => ({
   trial_id: trial.id,
   reason: `Piece came out at ${measured(trial)}`,
 });
-
-/** @param {any} now */
-const changedMeanwhile = (now) => ({
-  title: "Changed meanwhile",
-  status: 412,
-  detail: `The card was changed meanwhile and is at revision ${now.revision}. Open it, look, and measure again.`,
-});
-
-/** @param {unknown} error */
-function inWords(error) {
-  if (error instanceof Unreachable) return "The shop does not answer, so nothing was kept. The card is as it was; try again.";
-  if (error instanceof Problem && error.status === 412) return error.message.includes("meanwhile") ? error.message : "The card was changed in between. Open it, look, and measure again.";
-  return error instanceof Error ? error.message : String(error);
-}

@@ -40,15 +40,12 @@ const openNetwork = () =>
     : html`<p class="standing" data-test="not-secure">Over plain http this device keeps no cards for dead spots and has no camera here. <a href="/join">Join the shop's https</a></p>`;
 
 function standingLine() {
-  const { reached, waiting, refused } = syncStanding();
-  const waits = waiting === 1 ? "1 trial waits to be sent" : `${waiting} trials wait to be sent`;
-  if (reached === false) {
-    return html`<p class="standing" data-test="standing">Not connected to the shop. Cards on this device still open.${waiting ? ` ${waits}.` : ""}</p>`;
-  }
-  if (waiting) {
-    return html`<p class="standing" data-test="standing">
-      ${waits}. ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
-    </p>`;
-  }
-  return nothing;
+  const { reached, waiting, words, refused, settle, lost } = syncStanding();
+  const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.` : "";
+  const silent = reached === false ? "Not connected to the shop. Cards on this device still open." : "";
+  if (!silent && !waits && !settle.length && !lost) return nothing;
+  return html`<p class="standing" data-test="standing">${silent} ${waits}
+    ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
+    ${settle.length ? html`<a href="/c/${settle[0]}/settle" data-test="settle-count">${settle.length} to settle</a>` : nothing}
+    ${lost ? html`<a href="/settings" data-test="lost-count">${lost === 1 ? "1 card is" : `${lost} cards are`} not in the shop any more: look</a>` : nothing}</p>`;
 }

@@ -1,9 +1,32 @@
-// Trials typed at the press: written down here first, then sent, and kept until the shop has them.
-// Each carries an id made on this device, so sending one twice does no harm.
-import { call, Problem, Unreachable } from "./api.js";
-import { database } from "./store.js";
+// What was typed here and is on its way: written down first, then sent, and kept until the shop
+// has it. Each entry carries an id made on this device, so sending one twice does no harm.
+import { database, NotKept } from "./database.js";
 
-/** @typedef {{id: string, code: string, trial: any, queued_at: string, refused?: string}} Waiting */
+/**
+ * @typedef {"trial"|"note"|"edit"} Kind a note is an edit of nothing but the note
+ * @typedef {object} Waiting
+ * @property {string} id of the trial, or of the revision it is to be
+ * @property {number} number what was typed first is sent first; the device's clock orders nothing
+ * @property {Kind} kind
+ * @property {string} code of its card
+ * @property {any} body what is sent
+ * @property {string} queued_at by this device's clock
+ * @property {string} [after] of an edit: the revision, or waiting edit, it was made on
+ * @property {string} [etag] of the card it was made on
+ * @property {number} [revision] the number the device showed
+ * @property {Record<string, any>} [before] its fields as they were shown before
+ * @property {boolean} [parked] the card was changed meanwhile; it goes out as a proposal
+ * @property {string} [refused] why the shop said no
+ * @property {boolean} [missing] since the shop did not know its card or revision
+ * @property {boolean} [again] the shop had it once, and was put back to an earlier day
+ * @property {boolean} [proposed] of one that was sent: the shop keeps it as a proposal
+ * @property {string} [sent_at] by the shop's clock
+ */
+
+const DAYS_KEPT = 90;
+const DAY_MS = 86_400_000;
+/** Told to be on the disk before it counts as written down. @type {IDBTransactionOptions} */
+const STRICT = { durability: "strict" };
 
 /** An id no other device makes. Works over plain http too, where crypto.randomUUID is missing. @returns {string} */
 export function newId() {
@@ -15,17 +38,41 @@ export function newId() {
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, "$1-$2-$3-$4-$5");
 }
 
-/** @param {string} code @param {any} trial with its own id */
-export async function queueTrial(code, trial) {
-  /** @type {Waiting} */
-  const entry = { id: trial.id, code, trial, queued_at: new Date().toISOString() };
-  await (await database()).put("outbox", entry);
+/** @param {Waiting} a @param {Waiting} b */
+const inOrder = (a, b) => a.number - b.number;
+
+/**
+ * Write an entry down.
+ * @param {Omit<Waiting, "number"|"queued_at">} typed @returns {Promise<Waiting>}
+ * @throws {NotKept} full, or refused
+ */
+export async function writeDown(typed) {
+  try {
+    const transaction = (await database()).transaction(["outbox", "meta"], "readwrite", STRICT);
+    const number = ((await transaction.objectStore("meta").get("number")) ?? 0) + 1;
+    /** @type {Waiting} */
+    const entry = { ...typed, number, queued_at: new Date().toISOString() };
+    transaction.objectStore("meta").put(number, "number");
+    transaction.objectStore("outbox").put(entry);
+    await transaction.done;
+    return entry;
+  } catch (error) {
+    throw new NotKept(error);
+  }
+}
+
+/** For what was sent without waiting. */
+export async function nextNumber() {
+  const transaction = (await database()).transaction("meta", "readwrite");
+  const number = ((await transaction.store.get("number")) ?? 0) + 1;
+  transaction.store.put(number, "number");
+  await transaction.done;
+  return number;
 }
 
 /** Oldest first. @returns {Promise<Waiting[]>} */
 export async function waiting() {
-  const entries = await (await database()).getAll("outbox");
-  return entries.sort((a, b) => (a.queued_at < b.queued_at ? -1 : 1));
+  return (await (await database()).getAll("outbox")).sort(inOrder);
 }
 
 /** What waits for one card, oldest first. @param {string} code @returns {Promise<Waiting[]>} */
@@ -33,77 +80,79 @@ export async function waitingFor(code) {
   return (await waiting()).filter((entry) => entry.code === code);
 }
 
-/** @param {string} id */
+/** An entry as it stands now. @param {string} id @returns {Promise<Waiting|undefined>} */
+export async function stillWaiting(id) {
+  return (await database()).get("outbox", id);
+}
+
+/** @param {string} id @returns {Promise<Waiting|undefined>} */
+export async function wasSent(id) {
+  return (await database()).get("sent", id);
+}
+
+/** @param {string} id @param {Partial<Waiting>} change */
+export async function mark(id, change) {
+  const transaction = (await database()).transaction("outbox", "readwrite", STRICT);
+  const entry = await transaction.store.get(id);
+  if (entry) transaction.store.put({ ...entry, ...change });
+  await transaction.done;
+}
+
+/** Somebody decided that a refused entry goes out once more. @param {string} id */
+export const tryAgain = (id) => mark(id, { refused: undefined });
+
+/** Thrown away; an edit made on it is then one made on what it was made on. @param {string} id */
 export async function forget(id) {
+  const entry = await stillWaiting(id);
   await (await database()).delete("outbox", id);
-}
-
-/** Somebody decided that a refused trial goes out once more. @param {string} id */
-export async function tryAgain(id) {
-  const transaction = (await database()).transaction("outbox", "readwrite");
-  const entry = await transaction.store.get(id);
-  if (entry) transaction.store.put({ ...entry, refused: undefined });
-  await transaction.done;
+  if (entry?.after) await follow(id, entry.after);
 }
 
 /**
- * Send a trial now, or leave it waiting. It is written down before it is sent, so neither a dead
- * server nor a closed page loses it. What the server refuses is not kept: the person is still
- * here to put it right.
- * @param {string} code @param {any} trial @returns {Promise<any|null>} the server's answer, null when it waits
- * @throws {Problem} refused
+ * Edits that were made on one are made on another.
+ * @param {string} id @param {string} after @param {(entry: Waiting) => boolean} [which] the others meet what is there
  */
-export async function sendTrial(code, trial) {
-  await queueTrial(code, trial);
+export async function follow(id, after, which = () => true) {
+  for (const entry of await waiting()) if (entry.after === id && which(entry)) await mark(entry.id, { after });
+}
+
+/**
+ * The shop has it. It is kept for a while: a shop that is put back to an earlier day gets it again.
+ * @param {Waiting} entry @param {string} at by the shop's clock @param {boolean} [proposed]
+ */
+export async function arrived(entry, at, proposed = false) {
+  const { again, refused, missing, parked, ...rest } = entry;
   try {
-    const { body } = await post({ code, trial }, 4000);
-    await forget(trial.id);
-    return body;
-  } catch (error) {
-    if (error instanceof Unreachable || !isRefusal(error)) return null;
-    await forget(trial.id);
-    throw error;
+    const transaction = (await database()).transaction(["outbox", "sent"], "readwrite");
+    transaction.objectStore("sent").put({ ...rest, proposed, sent_at: entry.sent_at ?? at });
+    transaction.objectStore("outbox").delete(entry.id);
+    await transaction.done;
+  } catch {
+    await (await database()).delete("outbox", entry.id); // full: the shop has it, that is what counts
   }
+}
+
+/** Let go of what arrived long ago, by the shop's clock. @param {string} now */
+export async function tidy(now) {
+  const limit = Date.parse(now) - DAYS_KEPT * DAY_MS;
+  const transaction = (await database()).transaction("sent", "readwrite");
+  for (const entry of await transaction.store.getAll()) if (Date.parse(entry.sent_at) < limit) transaction.store.delete(entry.id);
+  await transaction.done;
 }
 
 /**
- * Send what waits, one after the other; stop at the first silence. A trial the server refuses
- * stays, with its reason, until somebody decides.
- * @returns {Promise<{sent: number, left: number}>}
+ * The shop was put back: what it had goes out again, before what waits. Inside the transaction
+ * that takes the shop's new beginning, so that neither is there without the other.
+ * @param {any} transaction over outbox and sent
  */
-export async function flush() {
-  return navigator.locks ? navigator.locks.request("flangebook.outbox", flushAlone) : flushAlone();
-}
-
-async function flushAlone() {
-  let sent = 0;
-  for (const entry of await waiting()) {
-    if (entry.refused) continue;
-    try {
-      await post(entry, 8000);
-      await forget(entry.id);
-      sent += 1;
-    } catch (error) {
-      if (error instanceof Unreachable) break;
-      if (isRefusal(error)) await markRefused(entry.id, error.message);
-    }
-  }
-  return { sent, left: (await waiting()).length };
-}
-
-/** @param {{code: string, trial: any}} entry @param {number} timeout */
-const post = ({ code, trial }, timeout) => call("POST", `/cards/${code}/trials`, { body: trial, timeout });
-
-/** The server read it and said no; a fault of the server's own, or "later", is no refusal. @param {unknown} error @returns {error is Problem} */
-function isRefusal(error) {
-  if (!(error instanceof Problem)) throw error;
-  return error.status < 500 && error.status !== 408 && error.status !== 429;
-}
-
-/** @param {string} id @param {string} reason */
-async function markRefused(id, reason) {
-  const transaction = (await database()).transaction("outbox", "readwrite");
-  const entry = await transaction.store.get(id);
-  if (entry) transaction.store.put({ ...entry, refused: reason });
-  await transaction.done;
+export async function sendAllAgain(transaction) {
+  const [outbox, sent] = [transaction.objectStore("outbox"), transaction.objectStore("sent")];
+  const all = (await sent.getAll()).sort(inOrder);
+  const still = await outbox.getAll();
+  const known = new Set(still.map((/** @type {Waiting} */ entry) => entry.id));
+  all.forEach((/** @type {Waiting} */ entry, /** @type {number} */ place) => {
+    const { proposed, ...rest } = entry;
+    if (!known.has(entry.id)) outbox.put({ ...rest, parked: proposed, again: true, number: place - all.length });
+  });
+  sent.clear();
 }

@@ -2,7 +2,7 @@
 // loses nothing. Cleared when the shop has it.
 
 /** @typedef {import("./part_form.js").PartForm} PartForm */
-/** @typedef {{code: string, etag: string, revision: number}} Base the card as it was when editing began */
+/** @typedef {{code: string, etag: string, revision: number, revision_id?: string, saving?: {id: string, wanted: string}}} Base the card as it was when editing began, and the edit that was last sent */
 /** @typedef {{form: PartForm, base: Base|null, newCode: string, kept_at: string}} Draft newCode: the code a new card will have, so that saving twice makes one card */
 
 /** @param {string} from a card's code, or "" for a new part */

@@ -2,6 +2,7 @@
 // card that changed meanwhile is never written over unseen.
 import { call, Problem } from "./api.js";
 import { fetchCard } from "./cards.js";
+import { arrived, newId, nextNumber } from "./outbox.js";
 import { partRequest } from "./part_form.js";
 import { settings } from "./settings.js";
 import { keepCard } from "./store.js";
@@ -33,13 +34,25 @@ export async function saveNewCard(form, code) {
 
 /** @param {PartForm} form @param {Base} base @returns {Promise<Outcome>} */
 export async function saveRevision(form, base) {
+  const wanted = { ...body(form), reason: form.reason ?? "" };
+  const entry = edit(base, wanted);
   try {
-    const { body: card } = await call("PUT", `/cards/${base.code}`, { body: { ...body(form), reason: form.reason ?? "" }, etag: base.etag, timeout: PLAN_MS });
+    const { after, etag } = entry;
+    const { body: card, at } = await call("PUT", `/cards/${base.code}`, { body: { ...wanted, id: entry.id, ...(after ? { after } : {}) }, etag: after ? "*" : etag, timeout: PLAN_MS });
+    await nextNumber().then((number) => arrived({ ...entry, number }, at)).catch(() => undefined); // to be sent again should the shop lose it
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 412) return { stale: await fetchCard(base.code) };
     throw ofThePart(error);
   }
+}
+
+/** Saving the same again is the same edit: its answer may have been lost. @param {Base} base @param {any} wanted @returns {import("./outbox.js").Waiting} */
+function edit(base, wanted) {
+  const same = JSON.stringify(wanted);
+  if (base.saving?.wanted !== same) base.saving = { id: newId(), wanted: same };
+  const { code, etag, revision, revision_id } = base;
+  return { id: base.saving.id, number: 0, kind: "edit", code, body: wanted, queued_at: new Date().toISOString(), after: revision_id, etag, revision };
 }
 
 /** A card's part is the whole form here: "part.flats_mm.1" is "flats_mm.1". @param {unknown} error */

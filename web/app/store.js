@@ -1,34 +1,8 @@
-// What this device keeps: every card of the shop, a short list of them, the crib, and what still
-// waits to be sent.
-import { openDB } from "/vendor/idb/index.js";
+// The shop as this device keeps it: every card, a short list of them, and the crib.
+import { database } from "./database.js";
+import { sendAllAgain } from "./outbox.js";
 
-/** @typedef {{code: string, title: string, note: string, metal: string, thickness_mm: number, bends: number, revision: number, updated_at: string, updated_by: string, worst: "ok"|"unknown"|"caution"|"stop", trials: number, archived: boolean}} Summary */
-
-/** @type {Promise<import("/vendor/idb/index.js").IDBPDatabase> | undefined} */
-let opened;
-
-export function database() {
-  opened ??= openDB("flangebook", 1, {
-    upgrade(db) {
-      db.createObjectStore("cards", { keyPath: "code" });
-      db.createObjectStore("list", { keyPath: "code" }); // a line of each card: finding must stay quick with thousands
-      db.createObjectStore("meta"); // cursor, shop
-      db.createObjectStore("outbox", { keyPath: "id" });
-    },
-    blocking: letGo,
-    terminated: () => (opened = undefined),
-  }).catch((error) => {
-    opened = undefined; // the next call tries again
-    throw error;
-  });
-  return opened;
-}
-
-/** Another tab holds a newer app: do not stand in its way. */
-async function letGo() {
-  (await opened)?.close();
-  opened = undefined;
-}
+/** @typedef {{code: string, title: string, note: string, metal: string, thickness_mm: number, bends: number, revision: number, updated_at: string, updated_by: string, worst: "ok"|"unknown"|"caution"|"stop", trials: number, archived: boolean, settle?: number}} Summary */
 
 /** @param {string} code @returns {Promise<any|undefined>} */
 export async function keptCard(code) {
@@ -56,7 +30,8 @@ export async function keepCard(card) {
 
 /** @param {any} card @param {any} held */
 const isOlder = (card, held) =>
-  card.revision < held.revision || (card.revision === held.revision && card.trials_total < held.trials_total);
+  card.revision < held.revision ||
+  (card.revision === held.revision && (card.trials_total < held.trials_total || card.proposals_total < held.proposals_total));
 
 /** @param {any} transaction over cards and list @param {any} card */
 function put(transaction, card) {
@@ -66,9 +41,15 @@ function put(transaction, card) {
 
 /** @param {any} card @returns {Summary} */
 function summary(card) {
-  const { code, title, note, revision, updated_at, updated_by, worst, archived, part, trials_total } = card;
+  const { code, title, note, revision, updated_at, updated_by, worst, archived, part, trials_total, proposals } = card;
   const { metal, thickness_mm } = part;
-  return { code, title, note, metal, thickness_mm, bends: part.bends.length, revision, updated_at, updated_by, worst, trials: trials_total, archived };
+  const settle = proposals?.length ?? 0;
+  return { code, title, note, metal, thickness_mm, bends: part.bends.length, revision, updated_at, updated_by, worst, trials: trials_total, archived, settle };
+}
+
+/** Cards with changes to settle, and how many each. @returns {Promise<Summary[]>} */
+export async function toSettle() {
+  return (await database()).getAllFromIndex("list", "settle", IDBKeyRange.lowerBound(1));
 }
 
 /** Drop what is kept of the shop; what waits to be sent stays. */
@@ -90,18 +71,68 @@ export async function keptCursor() {
 }
 
 /**
- * One page of the changes feed, kept whole or not at all.
- * @param {{cursor: string, reset?: boolean, cards: any[], shop: any|null}} page with reset, what is kept is of another shop
+ * One page of the changes feed, kept whole or not at all. With reset the shop was put back, or is
+ * another one: what waits stays, what the shop had goes out again, and cards it does not name are
+ * set aside until somebody decides.
+ * @param {{cursor: string, reset?: boolean, more?: boolean, cards: any[], shop: any|null}} page
  */
 export async function keepPage(page) {
-  const transaction = (await database()).transaction(["cards", "list", "meta"], "readwrite");
+  const transaction = (await database()).transaction(["cards", "list", "meta", "outbox", "sent", "lost"], "readwrite");
   if (page.reset) {
-    transaction.objectStore("cards").clear();
-    transaction.objectStore("list").clear();
+    await setAside(transaction);
+    await sendAllAgain(transaction);
   }
-  for (const card of page.cards) put(transaction, card);
+  for (const card of page.cards) {
+    put(transaction, card);
+    await found(transaction, card);
+  }
   const meta = transaction.objectStore("meta");
   if (page.shop) meta.put(page.shop, "shop");
   meta.put(page.cursor, "cursor");
+  meta.put(Boolean(page.more), "more");
   await transaction.done;
+}
+
+/** @param {any} transaction */
+async function setAside(transaction) {
+  const [cards, lost] = [transaction.objectStore("cards"), transaction.objectStore("lost")];
+  for (const card of await cards.getAll()) lost.put(card);
+  cards.clear();
+  transaction.objectStore("list").clear();
+}
+
+/** A card set aside is there after all; trials of it that the shop lost go out again, whoever typed them. @param {any} transaction @param {any} card as the shop has it */
+async function found(transaction, card) {
+  const aside = await transaction.objectStore("lost").get(card.code);
+  if (!aside) return;
+  transaction.objectStore("lost").delete(card.code);
+  const there = new Set(card.trials.map((/** @type {any} */ trial) => trial.id));
+  const queued = new Set(await transaction.objectStore("outbox").getAllKeys());
+  const gone = aside.trials.filter((/** @type {any} */ one) => !there.has(one.id) && !queued.has(one.id));
+  gone.forEach((/** @type {any} */ trial, /** @type {number} */ place) => transaction.objectStore("outbox").put(trialAgain(card.code, trial, place - gone.length)));
+}
+
+/** A trial as the shop gave it, to be sent once more. @param {string} code @param {any} trial @param {number} number */
+export function trialAgain(code, { number: _, received_at, correction, ...body }, number) {
+  return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };
+}
+
+/** The trials of a card that was made again; its revisions are not there any more. @param {any} card as it was kept */
+export async function bringTrialsBack(card) {
+  const transaction = (await database()).transaction("outbox", "readwrite");
+  card.trials.forEach((/** @type {any} */ trial, /** @type {number} */ place) => {
+    transaction.store.put({ ...trialAgain(card.code, trial, place - card.trials.length), missing: true });
+  });
+  await transaction.done;
+}
+
+/** Cards this device has and the shop does not, once everything was fetched. @returns {Promise<any[]>} */
+export async function lostCards() {
+  const opened = await database();
+  return (await opened.get("meta", "more")) ? [] : opened.getAll("lost");
+}
+
+/** @param {string} code */
+export async function forgetLost(code) {
+  await (await database()).delete("lost", code);
 }

@@ -1,13 +1,15 @@
 // Keeping this device complete: send what waits, then fetch what changed. Believes only answers,
 // never navigator.onLine.
 import { call, Problem, Unreachable } from "./api.js";
-import { flush, waiting } from "./outbox.js";
-import { keepPage, keptCursor } from "./store.js";
+import { waiting } from "./outbox.js";
+import { flush } from "./sending.js";
+import { keepPage, keptCursor, lostCards, toSettle } from "./store.js";
 
-/** @typedef {{reached: boolean|null, waiting: number, refused: number, at: string|null}} Standing */
+/** @typedef {import("./outbox.js").Waiting} Waiting */
+/** @typedef {{reached: boolean|null, waiting: number, words: string, refused: number, settle: string[], lost: number, at: string|null}} Standing settle: a card's code for each change to settle */
 
 /** @type {Standing} */
-let standing = { reached: null, waiting: 0, refused: 0, at: null };
+let standing = { reached: null, waiting: 0, words: "", refused: 0, settle: [], lost: 0, at: null };
 /** @type {Promise<void>|undefined} */
 let running;
 let askedAgain = false;
@@ -20,15 +22,36 @@ export function syncStanding() {
 /** @param {Partial<Standing>} change @param {boolean} [newData] whether cards or the crib changed here */
 async function announce(change, newData = false) {
   const entries = await waiting().catch(() => []); // storage blocked: nothing can wait there
+  const lost = await lostCards().catch(() => []);
   standing = {
     ...standing,
     ...change,
     waiting: entries.length,
+    words: kindsInWords(entries),
+    settle: await unsettled(entries).catch(() => []),
+    lost: lost.length,
     refused: entries.filter((entry) => entry.refused).length,
   };
   document.documentElement.dataset.reached = String(standing.reached);
+  document.documentElement.dataset.settle = String(standing.settle.length);
   document.documentElement.dataset.waiting = String(standing.waiting);
   document.dispatchEvent(new CustomEvent("sync", { detail: { ...standing, newData } }));
+}
+
+/** @param {Waiting[]} entries @returns {string} "2 trials and 1 note" */
+export function kindsInWords(entries) {
+  const counted = ["trial", "note", "edit"].map((kind) => ({ kind, many: entries.filter((entry) => entry.kind === kind).length }));
+  const words = counted.filter(({ many }) => many).map(({ kind, many }) => `${many} ${kind}${many === 1 ? "" : "s"}`);
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+/** The card of each change to settle, without those that were settled here and wait to be sent. @param {Waiting[]} entries */
+async function unsettled(entries) {
+  const codes = (await toSettle()).flatMap(({ code, settle }) => Array(settle).fill(code));
+  for (const entry of entries) {
+    for (const _ of entry.body.settles ?? []) if (codes.includes(entry.code)) codes.splice(codes.indexOf(entry.code), 1);
+  }
+  return codes;
 }
 
 /**
@@ -62,23 +85,31 @@ async function rounds() {
   } while (askedAgain);
 }
 
+/** First what the shop says: whether it was put back to an earlier day comes before what is sent. */
 async function round() {
   let newData = false;
   try {
-    const { sent } = await flush();
-    newData = sent > 0;
-    for (;;) {
-      const since = (await keptCursor()) ?? "";
-      const { body } = await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 });
-      newData ||= body.cards.length > 0 || Boolean(body.shop);
-      await keepPage(body);
-      if (!body.more) break;
+    newData = await fetchChanges();
+    if ((await flush()).sent > 0) {
+      await fetchChanges();
+      newData = true;
     }
     await announce({ reached: true, at: new Date().toISOString() }, newData);
   } catch (error) {
     await announce(error instanceof Unreachable ? { reached: false } : error instanceof Problem ? { reached: true } : {}, newData);
     const known = error instanceof Unreachable || (error instanceof Problem && error.status === 401);
     if (!known) console.warn("changes feed:", error);
+  }
+}
+
+/** @returns {Promise<boolean>} whether there was something new */
+async function fetchChanges() {
+  for (let news = false; ; ) {
+    const since = (await keptCursor()) ?? "";
+    const { body } = await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 });
+    news ||= body.cards.length > 0 || Boolean(body.shop) || Boolean(body.reset);
+    await keepPage(body);
+    if (!body.more) return news;
   }
 }
 

@@ -3,17 +3,19 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call, Problem } from "../app/api.js";
 import { changeCard, openCard } from "../app/cards.js";
 import { displayCode, readCode } from "../app/codes.js";
+import { asShown, shownCard } from "../app/edits.js";
 import { newId, waitingFor } from "../app/outbox.js";
 import { onBenchMoves, resumeOnBench } from "../app/on_bench.js";
 import { go } from "../app/router.js";
 import { onSettings, settings } from "../app/settings.js";
-import { keptCard, keptShop } from "../app/store.js";
+import { keptShop } from "../app/store.js";
 import { sync } from "../app/sync.js";
 import { angle, length, lengthUnit, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { checkList } from "../app/view/checks.js";
 import { everyTimeCautions } from "../app/view/findings.js";
 import { freshness } from "../app/view/freshness.js";
+import { changesAside } from "../app/view/kept_where.js";
 import { moveSign } from "../app/view/lie.js";
 import { linkTo, orderPanel, saysOrder } from "../app/view/order_panel.js";
 import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
@@ -44,7 +46,7 @@ export async function show(visit) {
     draw();
     try {
       const by = settings().name ? { by: settings().name } : {};
-      card = await changeCard(card, { replan: true, reason: "Planned afresh with today’s tools", id: newId(), ...by });
+      card = await asShown(await changeCard(card, { replan: true, reason: "Planned afresh with today’s tools", id: newId(), ...by }));
       around.fresh = null;
       sync();
     } catch (error) {
@@ -56,14 +58,14 @@ export async function show(visit) {
   /** @param {any} opened */
   const showCard = async (opened) => {
     card = opened;
-    around.waiting = await waitingFor(code).catch(() => []);
+    around.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
     around.metal = await metalName(card.part.metal);
     draw();
     visit.ready();
   };
   onSettings(() => card && draw(), visit.signal);
   onBenchMoves(() => card && draw(), visit.signal);
-  document.addEventListener("sync", async () => card && showCard((await keptCard(code).catch(() => undefined)) ?? card), { signal: visit.signal });
+  document.addEventListener("sync", async () => card && showCard((await shownCard(code).catch(() => undefined)) ?? card), { signal: visit.signal });
   try {
     await openCard(code, showCard, visit.signal);
   } catch (error) {
@@ -105,6 +107,7 @@ function cardScreen(card, around, take, draw) {
         ${card.note ? html`<p class="card-note" data-test="card-note">${card.note}</p>` : nothing}
         ${card.archived ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>` : nothing}
       </header>
+      ${changesAside(card)}
       ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
       ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
       ${start(card, stops.length > 0)}
@@ -163,7 +166,7 @@ function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
   if (!newest.length && !waiting.length) return html`<p data-test="no-trials">Nothing measured yet. After a bend, type what came out.</p>`;
   return html`<ul class="rows trials" data-test="trials">
-    ${[...waiting].reverse().map((entry) => trialLine(entry.trial, { waiting: entry }))}
+    ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
     ${newest.map((trial) => trialLine(trial))}
   </ul>`;
 }
@@ -171,6 +174,7 @@ function trials(card, waiting) {
 /** @param {any} card */
 function links({ code }) {
   return html`<nav class="card-links" aria-label="This card">
+    <a class="button" href="/c/${code}/note" data-test="write-note">Note</a>
     <a class="button" href="/c/${code}/history" data-test="history">History</a>
     <a class="button" href="/c/${code}/label" data-test="label">Label</a>
     <a class="button" href="/c/${code}/print" data-test="print">Print</a>

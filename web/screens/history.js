@@ -10,12 +10,13 @@ import { onSettings, settings } from "../app/settings.js";
 import { sync } from "../app/sync.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { flag } from "../app/view/checks.js";
+import { proposalList } from "../app/view/proposals.js";
 import { revisionView } from "../app/view/revision.js";
 import { trialLine } from "../app/view/trials.js";
 import { moment } from "../app/view/when.js";
 
 /** @typedef {{revision: number, at: string, by: string, reason: string, title: string, changes: string[], worst: string}} Revision */
-/** @typedef {{revisions: Revision[]|null, silent: boolean, waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: any, busy: boolean}} State */
+/** @typedef {{revisions: Revision[]|null, proposals: any[], silent: boolean, waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: any, busy: boolean}} State */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -24,11 +25,13 @@ export async function show(visit) {
   /** @type {any} */
   let card;
   /** @type {State} */
-  const state = { revisions: null, silent: false, waiting: [], open: 0, snapshot: null, busy: false };
+  const state = { revisions: null, proposals: [], silent: false, waiting: [], open: 0, snapshot: null, busy: false };
   const draw = () => visit.render(historyScreen(card, state, { look, bringBack }));
   const load = async () => {
     try {
-      state.revisions = (await call("GET", `/cards/${code}/revisions?limit=200`, { signal: visit.signal })).body.revisions;
+      const ask = (/** @type {string} */ what) => call("GET", `/cards/${code}/${what}`, { signal: visit.signal });
+      const [revisions, proposals] = await Promise.all([ask("revisions?limit=200"), ask("proposals")]);
+      Object.assign(state, { revisions: revisions.body.revisions, proposals: proposals.body.proposals });
       state.silent = false;
     } catch (error) {
       if (!(error instanceof Unreachable)) throw error;
@@ -71,7 +74,7 @@ export async function show(visit) {
     await openCard(code, async (opened) => {
       card = opened;
       visit.title(`${card.title || displayCode(code)}: history`);
-      state.waiting = await waitingFor(code).catch(() => []);
+      state.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
       draw();
     }, visit.signal);
     await load();
@@ -107,6 +110,7 @@ function historyScreen(card, state, act) {
       <h1>History of ${card.title || "this card"}</h1></header>
     <div class="history-body">
       <section class="panel"><h2>What changed</h2>${revisions(card, state, act)}</section>
+      ${proposalList(state.proposals, card.code)}
       <section class="panel"><h2>What came out</h2>${trials(card, state)}</section>
     </div>
   </article>`;
@@ -144,7 +148,7 @@ function revisionLine(one, card, state, { look, bringBack }) {
 function trials(card, state) {
   if (!card.trials.length && !state.waiting.length) return html`<p data-test="no-trials">Nothing measured yet.</p>`;
   return html`<ol class="rows trials" data-test="trials">
-      ${[...state.waiting].reverse().map((entry) => trialLine(entry.trial, { waiting: entry }))}
+      ${[...state.waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
       ${[...card.trials].reverse().map((/** @type {any} */ trial) => trialLine(trial))}
     </ol>
     ${card.trials_total > card.trials.length ? html`<p>The newest ${card.trials.length} of ${card.trials_total}.</p>` : nothing}`;

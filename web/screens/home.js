@@ -4,7 +4,7 @@ import { live } from "/vendor/lit-html/directives/live.js";
 import { displayCode } from "../app/codes.js";
 import { waiting } from "../app/outbox.js";
 import { keptList, keptShop } from "../app/store.js";
-import { sync, syncStanding } from "../app/sync.js";
+import { kindsInWords, sync, syncStanding } from "../app/sync.js";
 import { cardList } from "../app/view/cardlist.js";
 import { codeForm, nothingTyped } from "../app/view/code_form.js";
 
@@ -55,9 +55,9 @@ async function everythingKept() {
     keptShop().catch(() => undefined),
     waiting().catch(() => []),
   ]);
-  /** @type {Map<string, number>} */
+  /** @type {Map<string, string>} */
   const waits = new Map();
-  for (const entry of queue) waits.set(entry.code, (waits.get(entry.code) ?? 0) + 1);
+  for (const { code } of queue) waits.set(code, kindsInWords(queue.filter((entry) => entry.code === code)));
   /** @type {Map<string, string>} */
   const names = new Map((shop?.metals ?? []).map((/** @type {any} */ metal) => [metal.code, metal.name]));
   return { list, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };

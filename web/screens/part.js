@@ -229,7 +229,7 @@ export async function show(visit) {
 }
 
 /** @param {any} card @returns {Base} */
-const baseOf = (card) => ({ code: card.code, etag: card.etag, revision: card.revision });
+const baseOf = (card) => ({ code: card.code, etag: card.etag, revision: card.revision, revision_id: card.revision_id });
 
 /** @param {any} card @param {any[]} metals @returns {{form: PartForm, base: Base|null}} */
 function fresh(card, metals) {

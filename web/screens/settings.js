@@ -4,24 +4,26 @@ import { call } from "../app/api.js";
 import { displayCode } from "../app/codes.js";
 import { forget, tryAgain, waiting } from "../app/outbox.js";
 import { changeSettings, settings } from "../app/settings.js";
-import { keptList } from "../app/store.js";
+import { keptList, lostCards } from "../app/store.js";
 import { recount, sync, syncStanding } from "../app/sync.js";
 import { flag } from "../app/view/checks.js";
 import { choice, field } from "../app/view/field.js";
+import { whereWords } from "../app/view/kept_where.js";
+import { lostList } from "../app/view/lost.js";
 import { measured } from "../app/view/trials.js";
 import { moment } from "../app/view/when.js";
 
 /** @typedef {import("../app/outbox.js").Waiting} Waiting */
-/** @typedef {{cards: number, total: number|null, entries: Waiting[]}} Here */
+/** @typedef {{cards: number, total: number|null, entries: Waiting[], lost: any[]}} Here */
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
   visit.title("Settings");
   /** @type {Here} */
-  let here = { cards: 0, total: null, entries: [] };
+  let here = { cards: 0, total: null, entries: [], lost: [] };
   async function look() {
-    const [list, entries] = await Promise.all([keptList().catch(() => []), waiting().catch(() => [])]);
-    here = { ...here, cards: list.length, entries };
+    const [list, entries, lost] = await Promise.all([keptList().catch(() => []), waiting().catch(() => []), lostCards().catch(() => [])]);
+    here = { ...here, cards: list.length, entries, lost };
     draw();
   }
   async function ask() {
@@ -35,6 +37,7 @@ export async function show(visit) {
         <section class="panel"><h2>How numbers are shown</h2>${numbers(draw)}</section>
         <section class="panel"><h2>How it looks</h2>${looks(draw)}</section>
         <section class="panel" data-test="waiting"><h2>Waiting to be sent</h2>${waitingList(here.entries)}</section>
+        ${lostList(here.lost)}
         <section class="panel" data-test="complete"><h2>Is everything here?</h2>${complete(here)}</section>
       </div>`);
   }
@@ -80,22 +83,33 @@ function looks(draw) {
 
 /** @param {Waiting[]} entries */
 function waitingList(entries) {
-  if (!entries.length) return html`<p data-test="nothing-waits">Nothing. Every trial typed here has reached the shop.</p>`;
+  if (!entries.length) return html`<p data-test="nothing-waits">Nothing. Every trial, note and edit typed here is saved in the shop.</p>`;
   return html`<ul class="waiting-list">${entries.map(
     (entry) => html`<li data-test="waits-${entry.id}">
-      <p><b>${measured(entry.trial)}</b> on <a href="/c/${entry.code}">${displayCode(entry.code)}</a>, step ${entry.trial.step}, ${moment(entry.queued_at)}
-        ${entry.trial.note ? html`<br><span class="soft">${entry.trial.note}</span>` : nothing}</p>
+      <p><b>${what(entry)}</b> on <a href="/c/${entry.code}">${displayCode(entry.code)}</a>, ${moment(entry.queued_at)} by this device’s clock
+        ${entry.body.note ? html`<br><span class="soft">${entry.body.note}</span>` : nothing}</p>
       ${entry.refused
-        ? html`<p data-test="refused">${flag("caution", "Refused")} ${entry.refused}</p>
+        ? html`<p data-test="refused">${flag("caution", "Refused")} ${entry.missing ? `${whereWords(entry)}.` : ""} ${entry.refused}</p>
             <div class="buttons">
               <button type="button" class="button" data-test="try-again" @click=${() => again(entry)}>Try again</button>
               <button type="button" class="button" data-test="throw-away" @click=${() => throwAway(entry)}>Throw away…</button>
             </div>`
-        : html`<p class="soft">Goes by itself when the shop's server answers.</p>`}
+        : html`<p class="soft">${whereWords(entry)}. It goes by itself when the shop's server answers.</p>`}
     </li>`,
   )}</ul>
   <div class="buttons"><button type="button" class="button" data-test="send-now" @click=${() => sync()}>Send now</button></div>`;
 }
+
+/** @param {Waiting} entry @returns {string} */
+function what({ kind, body }) {
+  if (kind === "trial") return `${measured(body)}, step ${body.step}`;
+  if (kind === "note") return "Note";
+  const names = Object.keys(body).filter((name) => name in EDITED).map((name) => EDITED[name]);
+  return names.length ? `Edit: ${names.join(", ")}` : "Edit: what was settled";
+}
+
+/** @type {Record<string, string>} */
+const EDITED = { title: "title", note: "note", archived: "in use or put away", settings: "settings" };
 
 /** @param {Waiting} entry */
 async function again(entry) {
@@ -105,7 +119,7 @@ async function again(entry) {
 
 /** @param {Waiting} entry */
 async function throwAway(entry) {
-  if (!confirm(`Throw away ${measured(entry.trial)} measured on ${displayCode(entry.code)}? It cannot be brought back.`)) return;
+  if (!confirm(`Throw away ${what(entry)} on ${displayCode(entry.code)}? It cannot be brought back.`)) return;
   await forget(entry.id);
   await recount();
 }

@@ -4,8 +4,9 @@ import { Problem } from "../app/api.js";
 import { openCard, settingOf } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
 import { fromTable, newSetting, readAngle, readMeasured } from "../app/measure.js";
-import { newId, sendTrial } from "../app/outbox.js";
+import { newId } from "../app/outbox.js";
 import { askBeforeLeaving } from "../app/router.js";
+import { send } from "../app/sending.js";
 import { settings } from "../app/settings.js";
 import { recount, sync } from "../app/sync.js";
 import { typedLength } from "../app/units.js";
@@ -19,7 +20,7 @@ import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
 /** @typedef {import("../app/measure.js").Setting} Setting */
-/** @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean, kept: "no"|"asking"|"kept", words: string}} Result */
+/** @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean, kept: "no"|"asking"|"kept", where?: string, words: string}} Result */
 /** @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string, sending: boolean, result: Result|null}} State */
 
 /** @type {Typed} */
@@ -96,13 +97,13 @@ async function saveTrial(card, step, state, draw) {
   state.sending = true;
   draw();
   try {
-    const answer = await sendTrial(card.code, trial);
+    const { answer } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
     const correction = answer?.correction ?? null;
     state.result = { trial, correction, table: answer ? null : fromTable(step, angles, used), waits: !answer, kept: "no", words: "" };
     if (answer) sync();
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};
-    state.general = error instanceof Problem ? error.message : `It could not be written down on this device (${error}). Keep it on paper.`;
+    state.general = error instanceof Error ? error.message : String(error);
   }
   state.sending = false;
   await recount();
@@ -123,7 +124,7 @@ function usedSetting(card, step, state) {
 
 /** @param {any} card @param {any} step @param {Record<string, number>} angles @param {Setting} used @param {Typed} typed */
 function trialOf(card, step, angles, used, typed) {
-  /** @type {Record<string, unknown>} */
+  /** @type {Record<string, any>} */
   const trial = { id: newId(), revision: card.revision, step: step.number, bend: step.bend, ...angles, made_at: new Date().toISOString() };
   if (used.set_angle_deg !== null) trial.set_angle_deg = used.set_angle_deg;
   if (used.punch_depth_mm !== null) trial.punch_depth_mm = used.punch_depth_mm;

@@ -61,7 +61,8 @@ def trial(
 
     Raises ValidationError, UnknownError.
     """
-    return trialwork.checked(store, code, TrialSchema().load(request))
+    asked = TrialSchema().load(request)
+    return trialwork.checked(store, code, asked, asked["revision"])
 
 
 def _unlike_codes(name: str, tools: Sequence[Mapping[str, Any]]) -> None:

@@ -20,8 +20,17 @@ ONE_RUN = timedelta(hours=12)
 """Pieces further apart than a shift are not of one set-up."""
 
 
+def kept_with(store: Store, code: str, revision: int, *, again: bool) -> int:
+    """The revision a trial is kept with: its own, or the newest for one that is sent again to a
+    shop that lost its own.
+
+    Raises UnknownError.
+    """
+    return min(revision, cards.newest_revision(store, code)) if again else revision
+
+
 def checked(
-    store: Store, code: str, asked: Mapping[str, Any]
+    store: Store, code: str, asked: Mapping[str, Any], revision: int
 ) -> tuple[JsonDict, JsonDict, JsonDict | None]:
     """The trial with its measured angle and bend filled in, its correction, and what it is
     evidence of.
@@ -29,22 +38,24 @@ def checked(
     Raises UnknownError for a card or revision that is not there, ValidationError for a step
     that the plan of that revision does not have.
     """
-    content, _ = cards.content_of(store, code, asked["revision"])
+    content, _ = cards.content_of(store, code, revision)
     plan = content.plan_dict
     step = _step(plan, asked)
     setting = next((s for s in content.settings if s["step"] == step["number"]), None)
-    earlier = _earlier(store, code, asked, step["number"])
+    earlier = _earlier(store, code, asked, revision, step["number"])
     correction = next_setting(step, asked, bend_length_mm(content.part, step), setting, earlier)
     trial = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
     teaches = first_piece(store, code, content.part, step, setting, trial, not earlier)
     return trial, correction, teaches
 
 
-def _earlier(store: Store, code: str, asked: Mapping[str, Any], step: int) -> list[Made]:
+def _earlier(
+    store: Store, code: str, asked: Mapping[str, Any], revision: int, step: int
+) -> list[Made]:
     """Pieces of this step made in the same run: before this one, not long before, of one lot."""
     now = _made(asked.get("made_at"), writing.now())
     found = []
-    for piece in trials.pieces(store, code, asked["revision"], step):
+    for piece in trials.pieces(store, code, revision, step):
         made = _made(piece.trial.get("made_at"), piece.trial["received_at"])
         same_lot = (piece.trial.get("lot") or "") == asked["lot"]
         if piece.trial["id"] != asked["id"] and same_lot and now - ONE_RUN <= made <= now:

@@ -72,6 +72,15 @@ def need(store: Store, code: str) -> str:
         return str(head_of(connection, code).code)
 
 
+def newest_revision(store: Store, code: str) -> int:
+    """The number of the newest revision of a card.
+
+    Raises UnknownError.
+    """
+    with reading(store.engine) as connection:
+        return int(head_of(connection, code).revision)
+
+
 def read(store: Store, code: str) -> CardText:
     """The card as it stands.
 

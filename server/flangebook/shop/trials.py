@@ -49,11 +49,14 @@ def add(
     trial: JsonDict,
     correction: JsonDict | None,
     teaches: JsonDict | None = None,
+    *,
+    revision: int = 0,
 ) -> Kept:
     """Keep a trial with the correction that was offered.
 
     trial: checked, with the ``id`` its device made, ``revision``, ``by``. teaches: what it is
-    evidence of, with its set-up; None where it is none. The same trial again is harmless.
+    evidence of, with its set-up; None where it is none. revision: the one it is kept with where
+    that is not its own. The same trial again is harmless.
     Raises UnknownError for a card or revision that is not there, TakenError when the id is
     kept with other content.
     """
@@ -69,9 +72,10 @@ def add(
             raise TakenError(f"Trial {trial['id']} is kept already, with other content.")
         if card.trials >= MOST_TRIALS:
             raise FullError(f"Card {display(code)} has {MOST_TRIALS} trials already.")
-        if not _has_revision(connection, code, int(trial["revision"])):
-            raise UnknownError(f"Card {display(code)} has no revision {trial['revision']}.")
-        body = _insert(connection, card, trial, correction, wanted)
+        number = revision or int(trial["revision"])
+        if not _has_revision(connection, code, number):
+            raise UnknownError(f"Card {display(code)} has no revision {number}.")
+        body = _insert(connection, card, trial, number, correction, wanted)
         if teaches is not None:
             evidence.insert(connection, "first piece", code, teaches, wanted)
         card = connection.execute(
@@ -151,6 +155,7 @@ def _insert(
     connection: Connection,
     card: sa.Row[Any],
     trial: JsonDict,
+    revision: int,
     correction: JsonDict | None,
     wanted: str,
 ) -> str:
@@ -162,7 +167,7 @@ def _insert(
             id=str(trial["id"]),
             code=card.code,
             number=number,
-            revision=trial["revision"],
+            revision=revision,
             digest=wanted,
             at=at,
             by=trial.get("by") or "",

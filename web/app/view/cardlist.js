@@ -8,7 +8,7 @@ import { day } from "./when.js";
 
 /** @typedef {import("../store.js").Summary} Summary */
 
-/** @param {Summary[]} cards @param {{metalName: (code: string) => string, waiting: Map<string, number>}} known */
+/** @param {Summary[]} cards @param {{metalName: (code: string) => string, waiting: Map<string, string>}} known */
 export function cardList(cards, { metalName, waiting }) {
   return html`<ul class="rows cards" data-test="cards">
     ${cards.map(
@@ -19,7 +19,8 @@ export function cardList(cards, { metalName, waiting }) {
           <span class="more">
             ${metalName(card.metal)}, ${tidyLength(card.thickness_mm)} ${lengthUnit()}, ${card.bends === 1 ? "1 bend" : `${card.bends} bends`}
             · changed ${day(card.updated_at)}${card.updated_by ? ` by ${card.updated_by}` : ""}${card.archived ? " · put away" : ""}
-            ${waits(waiting.get(card.code) ?? 0)}
+            ${waits(waiting.get(card.code) ?? "")}
+            ${card.settle ? html`<span data-test="settle">${flag("caution", `${card.settle} to settle`)}</span>` : nothing}
             ${card.worst === "stop" ? flag("stop") : nothing}
           </span>
         </a>
@@ -28,5 +29,5 @@ export function cardList(cards, { metalName, waiting }) {
   </ul>`;
 }
 
-/** @param {number} count */
-const waits = (count) => (count ? html`· <b>${count === 1 ? "1 trial waits" : `${count} trials wait`}</b>` : nothing);
+/** @param {string} words such as "1 trial" */
+const waits = (words) => (words ? html`· <b>${words} ${/^1 \S+$/.test(words) ? "waits" : "wait"}</b>` : nothing);

@@ -15,8 +15,8 @@ export function trialResult(card, step, result, { again, keep }) {
     <div class="trial-main">
       <h2>${measured(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${result.waits
-        ? html`<p class="waits" data-test="waits"><b>Waiting.</b> The shop does not answer. It is written down on this device and goes out by itself.</p>`
-        : html`<p data-test="sent">Written on the card.</p>`}
+        ? html`<p class="waits" data-test="waits"><b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by itself.</p>`
+        : html`<p data-test="sent">Saved in the shop, on the card.</p>`}
       ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
       ${tilt(result.correction)}
@@ -62,8 +62,7 @@ function tilt(correction) {
 
 /** @param {Result} result @param {() => void} keep */
 function keeping(result, keep) {
-  if (result.kept === "kept") return html`<p class="kept" data-test="kept" role="status"><b>Kept.</b> ${result.words}</p>`;
-  if (result.waits) return html`<p data-test="keep-later">To make it the card’s setting, the shop must answer. The card stays as it is until then.</p>`;
+  if (result.kept === "kept") return html`<p class="kept" data-test="kept" role="status"><b>${result.where === "here" ? "Saved here, not yet in the shop." : "Kept."}</b> ${result.words}</p>`;
   return html`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>${result.kept === "asking" ? "Keeping…" : "Keep this setting"}</button>
     </div>

@@ -1,7 +1,8 @@
 // One line for each trial: what was measured, what was set, what it led to.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { angle, length, words } from "../units.js";
-import { moment } from "./when.js";
+import { whereWords } from "./kept_where.js";
+import { madeAt } from "./when.js";
 
 /** @param {any} trial @param {{waiting?: import("../outbox.js").Waiting}} [how] */
 export function trialLine(trial, { waiting } = {}) {
@@ -10,8 +11,8 @@ export function trialLine(trial, { waiting } = {}) {
       <span class="lead">${measured(trial)}</span>
       <span class="code">Step ${trial.step}</span>
       <span class="more">
-        ${waiting ? html`<b class="waits">${waiting.refused ? `Refused: ${waiting.refused}` : "Waiting to be sent"}</b> · ` : nothing}
-        ${[moment(trial.made_at ?? trial.received_at ?? ""), trial.by, settingWords(trial), ledTo(trial.correction)].filter(Boolean).join(" · ")}
+        ${waiting ? html`<b class="waits">${whereWords(waiting)}</b> · ` : nothing}
+        ${[madeAt(trial), trial.by, settingWords(trial), ledTo(trial.correction)].filter(Boolean).join(" · ")}
         ${trial.note ? html`<span class="trial-note">${trial.note}</span>` : nothing}
         ${waiting?.refused ? html`<a href="/settings">Decide</a>` : nothing}
       </span>

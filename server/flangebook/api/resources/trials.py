@@ -38,5 +38,7 @@ def keep(asked: dict[str, Any], code: str) -> Response:
     The id is the device's: a resend gives the same answer with 200, and keeps nothing twice.
     """
     store, code = the_store(), parsed(code)
-    kept = trials.add(store, code, *trialwork.checked(store, code, asked))
+    number = trialwork.kept_with(store, code, asked["revision"], again=asked.pop("again", False))
+    checked = trialwork.checked(store, code, asked, number)
+    kept = trials.add(store, code, *checked, revision=number)
     return sent(trialwork.answer(kept), 201 if kept.new else 200)

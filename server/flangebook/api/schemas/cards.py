@@ -172,6 +172,13 @@ class TrialSchema(ma.Schema):
     note = Text(MOST_NOTE, lines=True, load_default="")
     made_at = Moment(load_default=None, allow_none=True)
     by = _by()
+    again = YesNo(
+        load_only=True,
+        metadata={
+            "description": "The shop had it before it was put back to an earlier day. If its "
+            "revision is not there any more, it is kept with the newest."
+        },
+    )
 
     @ma.validates_schema
     def _measured(self, data: dict[str, Any], **_: Any) -> None:

@@ -1,0 +1,190 @@
+"""What must not lose anything: the shop put back to an earlier day, an app that is brought up to
+date while something waits, a device that is full or keeps nothing, a clock that is wrong.
+"""
+
+from __future__ import annotations
+
+import shutil
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+from typing import Any
+
+import pytest
+from browsing import by_test, call, show, wait_ready
+from playwright.sync_api import Page, expect
+
+SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|ERR_FAILED"
+CARD = "SHE7FA1"
+PART = {
+    "title": "Made after the backup",
+    "metal": "mild-steel-cr",
+    "thickness_mm": 2,
+    "bend_length_mm": 200,
+    "flats_mm": [40, 60],
+    "bends": [{"included_angle_deg": 90, "direction": "up"}],
+}
+OLD_APP = """async () => {
+  await new Promise((done, fail) => {
+    const gone = indexedDB.deleteDatabase("flangebook");
+    gone.onsuccess = done; gone.onerror = fail;
+  });
+  const db = await new Promise((done, fail) => {
+    const asked = indexedDB.open("flangebook", 1);
+    asked.onupgradeneeded = () => {
+      const byCode = { keyPath: "code" };
+      for (const name of ["cards", "list"]) asked.result.createObjectStore(name, byCode);
+      asked.result.createObjectStore("meta");
+      asked.result.createObjectStore("outbox", { keyPath: "id" });
+    };
+    asked.onsuccess = () => done(asked.result); asked.onerror = fail;
+  });
+  const change = db.transaction(["outbox", "meta"], "readwrite");
+  ["11111111", "22222222"].forEach((start, place) => {
+    const id = `${start}-28b1-4a5f-9d0c-6b6f4f1d2a10`;
+    const note = `from the old app ${place}`;
+    const trial = { id, revision: 1, step: 1, measured_deg: 91 + place, note };
+    const queued_at = `2026-05-04T08:0${place}:00Z`;
+    change.objectStore("outbox").put({ id, code: "SHE7FA1", trial, queued_at });
+  });
+  change.objectStore("meta").put("gone.7", "cursor");
+  await new Promise((done) => (change.oncomplete = done));
+  db.close();
+}"""
+FULL = """() => {
+  const put = IDBObjectStore.prototype.put;
+  IDBObjectStore.prototype.put = function (...all) {
+    if (this.name === "outbox") throw new DOMException("no room", "QuotaExceededError");
+    return put.apply(this, all);
+  };
+}"""
+
+
+@pytest.fixture
+def kept(phone: Page, own_server: Any, console: Any) -> Page:
+    """A phone that has been in the shop once."""
+    console.expect(SILENCE)
+    show(phone, own_server.url, "home")
+    phone.wait_for_selector("html[data-offline-ready=true]")
+    return phone
+
+
+def type_trial(page: Page, url: str, angle: str) -> None:
+    show(page, f"{url}/c/{CARD}/trial/1", "trial")
+    by_test(page, "measured_deg").fill(angle)
+    by_test(page, "save").click()
+
+
+def put_back(data: Path, earlier: Path) -> None:
+    """A backup in place of the shop, and a name of its own: the feed then says reset."""
+    shutil.rmtree(data)
+    shutil.copytree(earlier, data)
+    with closing(sqlite3.connect(data / "flangebook.sqlite")) as file:
+        file.execute("UPDATE shop SET shop_id = 'put-back'")
+        file.commit()
+
+
+def test_a_shop_put_back_gets_again_what_it_had(
+    kept: Page, own_server: Any, tmp_path: Path, console: Any
+):
+    console.expect("404")  # the trial of a card that the shop lost
+    own_server.stop()
+    shutil.copytree(own_server.data, tmp_path / "earlier")
+    own_server.start()
+    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": PART, "note": "kept here"})
+    type_trial(kept, own_server.url, "90.9")
+    expect(by_test(kept, "sent")).to_contain_text("Saved in the shop")
+    show(kept, f"{own_server.url}/c/{CARD}/note", "note")
+    by_test(kept, "note").fill("after the backup")
+    by_test(kept, "save").click()
+    wait_ready(kept, "card")
+    for number, code in enumerate((CARD, made["code"])):  # by another device
+        other = {
+            "id": f"7d1a1f7e-28b1-4a5f-9d0c-6b6f4f1d2a1{number}",
+            "revision": 1,
+            "step": 1,
+            "measured_deg": 92.2,
+        }
+        call(f"{own_server.url}/api/v1/cards/{code}/trials", "POST", other)
+    show(kept, f"{own_server.url}/c/{made['code']}", "card")
+    show(kept, own_server.url, "home")
+    own_server.kill()
+    type_trial(kept, own_server.url, "90.1")
+    expect(by_test(kept, "waits")).to_be_visible()
+    put_back(own_server.data, tmp_path / "earlier")
+    own_server.start()
+
+    show(kept, own_server.url, "home")
+    kept.wait_for_selector("html[data-waiting='0']")
+    card = call(f"{own_server.url}/api/v1/cards/{CARD}")
+    assert card["note"] == "after the backup"
+    found = [t["measured_deg"] for t in card["trials"]]
+    assert [found.count(angle) for angle in (90.9, 90.1, 92.2)] == [1, 1, 1]
+
+    # A card nobody's outbox knows is offered, not made by itself: it may be another shop.
+    expect(by_test(kept, "lost-count")).to_contain_text("1 card is not in the shop any more")
+    show(kept, f"{own_server.url}/settings", "settings")
+    expect(by_test(kept, "lost")).to_contain_text("Made after the backup")
+    by_test(kept, "put-back").click()
+    expect(by_test(kept, "lost")).to_have_count(0)
+    kept.wait_for_selector("html[data-waiting='0']")
+    back = call(f"{own_server.url}/api/v1/cards/{made['code']}")
+    assert (back["title"], back["note"]) == (PART["title"], "kept here")
+    assert [t["measured_deg"] for t in back["trials"]] == [92.2]
+
+
+def test_what_waits_survives_the_new_app(phone: Page, own_server: Any, console: Any):
+    """Two trials, typed into the app's first form, which knew nothing but trials."""
+    console.expect(SILENCE)
+    phone.goto(f"{own_server.url}/api/v1/health")  # the app's own address, without the app
+    phone.evaluate(OLD_APP)
+    show(phone, own_server.url, "home")
+    phone.wait_for_selector("html[data-waiting='0']")
+    notes = [t["note"] for t in call(f"{own_server.url}/api/v1/cards/{CARD}")["trials"]]
+    assert notes[-2:] == ["from the old app 0", "from the old app 1"]
+
+
+def test_a_full_device_says_so_and_keeps_what_is_typed_on_the_screen(kept: Page, own_server: Any):
+    show(kept, f"{own_server.url}/c/{CARD}/note", "note")
+    kept.evaluate(FULL)
+    own_server.kill()
+    by_test(kept, "note").fill("no room for this")
+    by_test(kept, "save").click()
+    expect(by_test(kept, "wrong")).to_contain_text("this device is full")
+    expect(by_test(kept, "note")).to_have_value("no room for this")
+    # With the shop in reach it does not matter that the device is full.
+    own_server.start()
+    by_test(kept, "save").click()
+    wait_ready(kept, "card")
+    assert call(f"{own_server.url}/api/v1/cards/{CARD}")["note"] == "no room for this"
+
+
+def test_a_browser_that_keeps_nothing(phone: Page, own_server: Any, console: Any):
+    console.expect(SILENCE)
+    console.expect("changes feed")
+    phone.add_init_script(
+        "IDBFactory.prototype.open = () => { throw new DOMException('refused', 'SecurityError') }"
+    )
+    type_trial(phone, own_server.url, "91.6")
+    expect(by_test(phone, "sent")).to_contain_text("Saved in the shop")
+    show(phone, f"{own_server.url}/c/{CARD}/trial/1", "trial")
+    own_server.kill()
+    by_test(phone, "measured_deg").fill("91.7")
+    by_test(phone, "save").click()
+    expect(by_test(phone, "wrong")).to_contain_text("lets nothing be kept here")
+    expect(by_test(phone, "measured_deg")).to_have_value("91.7")
+
+
+def test_a_wrong_clock_is_shown_as_the_devices(kept: Page, own_server: Any):
+    kept.clock.install(time="2031-01-02T03:04:05Z")
+    type_trial(kept, own_server.url, "91.2")
+    expect(by_test(kept, "sent")).to_be_visible()
+    show(kept, f"{own_server.url}/c/{CARD}", "card")
+    expect(by_test(kept, "trial").first).to_contain_text("2 Jan 2031")
+    expect(by_test(kept, "trial").first).to_contain_text("by the device’s clock")
+    # What it sent is still kept to be sent again: the shop's clock says how old it is.
+    sent = kept.evaluate(
+        "() => import('/app/database.js').then(m => m.database()).then(db => db.getAll('sent'))"
+    )
+    assert len(sent) == 1
+    assert sent[0]["sent_at"] < "2031"

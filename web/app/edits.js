@@ -1,0 +1,65 @@
+// Changing a card: written down on this device first, shown at once, then sent.
+import { fieldsOf, realChanges } from "./card_fields.js";
+import { newId, waitingFor } from "./outbox.js";
+import { send } from "./sending.js";
+import { settings } from "./settings.js";
+import { keptCard } from "./store.js";
+
+/** @typedef {import("./outbox.js").Waiting} Waiting */
+
+/** A card as it will be when what waits here has arrived. `after`: what the next edit is made on. @param {any} card @param {Waiting[]} entries of the card */
+export function withWaiting(card, entries) {
+  const edits = entries.filter((entry) => entry.kind !== "trial" && !entry.parked && !entry.refused);
+  const shown = edits.reduce((so, entry) => ({ ...so, ...fieldsOf(entry.body) }), card);
+  const all = entries.filter((entry) => entry.kind !== "trial");
+  const settled = new Set(all.flatMap((entry) => entry.body.settles ?? []));
+  const proposals = (card.proposals ?? []).filter((/** @type {any} */ one) => !settled.has(one.id));
+  return { ...shown, proposals, after: all.at(-1)?.id ?? card.revision_id, here: all };
+}
+
+/** The card as this device shows it, with what waits. @param {any} card as the shop gave it */
+export async function asShown(card) {
+  return withWaiting(card, await waitingFor(card.code).catch(() => []));
+}
+
+/**
+ * The card as two changes are settled on: as the shop has it, with what was settled here. Edits
+ * that wait behind the conflict are not in it: they follow once it is settled.
+ * @param {string} code @returns {Promise<any|undefined>}
+ */
+export async function cardToSettle(code) {
+  const card = await keptCard(code);
+  return card && withWaiting(card, (await waitingFor(code)).filter((entry) => entry.body.settles));
+}
+
+/** @param {string} code @returns {Promise<any|undefined>} */
+export async function shownCard(code) {
+  const card = await keptCard(code);
+  return card && asShown(card);
+}
+
+/**
+ * @param {any} seen the card as it was on the screen when the change was made
+ * @param {import("./card_fields.js").Changes} changes
+ * @param {{reason?: string, settles?: string[]}} [why]
+ * @returns {Promise<{where: import("./sending.js").Where|"same", card: any}>} where it is now, and the card with it
+ * @throws {import("./api.js").Problem | import("./database.js").NotKept}
+ */
+export async function changeHere(seen, changes, { reason = "", settles = [] } = {}) {
+  const real = realChanges(changes, seen);
+  const names = Object.keys(real);
+  if (!names.length && !settles.length) return { where: "same", card: seen };
+  const { name } = settings();
+  const outcome = await send({
+    id: newId(),
+    kind: names.every((one) => one === "note") && !settles.length ? "note" : "edit",
+    code: seen.code,
+    body: { ...real, ...(settles.length ? { settles } : {}), ...(reason ? { reason } : {}), ...(name ? { by: name } : {}) },
+    before: fieldsOf(seen, names),
+    after: seen.after,
+    etag: seen.etag,
+    revision: seen.revision,
+  });
+  const kept = await shownCard(seen.code).catch(() => undefined);
+  return { where: outcome.where, card: kept ?? outcome.answer ?? { ...seen, ...real } };
+}

@@ -1,0 +1,154 @@
+// The way out of the outbox: what was typed first goes first. Edits of one card go one after the
+// other; one that met another edit goes to the shop as a proposal, and holds back only the later
+// edits of that card until it is settled. tests/durability/devices.py follows the same rules.
+import { call, Problem, Unreachable } from "./api.js";
+import { differing, sameAsBefore } from "./card_fields.js";
+import { arrived, follow, forget, mark, stillWaiting, tidy, waiting, wasSent, writeDown } from "./outbox.js";
+import { keepCard, keptCard } from "./store.js";
+
+/** @typedef {import("./outbox.js").Waiting} Waiting */
+/** @typedef {import("./api.js").Answer} Answer */
+/** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
+/** @typedef {{where: Where, answer: any}} Outcome */
+
+/**
+ * Write it down, then send it now or leave it waiting. What the shop refuses is not kept: the
+ * person is still here to put it right. Where nothing can be written down, only the shop counts.
+ * @param {Omit<Waiting, "number"|"queued_at">} typed @returns {Promise<Outcome>}
+ * @throws {Problem | import("./database.js").NotKept}
+ */
+export async function send(typed) {
+  /** @type {Waiting} */
+  let entry;
+  try {
+    entry = await writeDown(typed);
+  } catch (unkept) {
+    return straight(typed, unkept);
+  }
+  try {
+    return (await step(entry, 4000)) ?? { where: "here", answer: null };
+  } catch (error) {
+    if (error instanceof Unreachable || !isRefusal(error)) return { where: "here", answer: null };
+    await forget(entry.id);
+    throw error;
+  }
+}
+
+/** @param {Omit<Waiting, "number"|"queued_at">} typed @param {unknown} unkept @returns {Promise<Outcome>} */
+async function straight(typed, unkept) {
+  try {
+    return { where: "shop", answer: (await post({ ...typed, number: 0, queued_at: "" }, 8000)).body };
+  } catch (error) {
+    if (error instanceof Problem && isRefusal(error)) throw error;
+    throw unkept;
+  }
+}
+
+/**
+ * Send what waits, one after the other; stop at the first silence. What the shop refuses stays,
+ * with its reason, until somebody decides.
+ * @returns {Promise<{sent: number, left: number}>}
+ */
+export async function flush() {
+  return navigator.locks ? navigator.locks.request("flangebook.outbox", flushAlone) : flushAlone();
+}
+
+async function flushAlone() {
+  let sent = 0;
+  for (const { id } of await waiting()) {
+    const entry = await stillWaiting(id); // as the ones before it left it
+    if (!entry || !(await due(entry))) continue;
+    try {
+      if (await step(entry, 8000)) sent += 1;
+    } catch (error) {
+      if (error instanceof Unreachable) break;
+      if (isRefusal(error)) await mark(entry.id, { refused: error.message, missing: error.status === 404 });
+    }
+  }
+  return { sent, left: (await waiting()).length };
+}
+
+/** What was refused waits for somebody to decide; what belongs to a card that a restored shop lacked, for that card. @param {Waiting} entry */
+const due = async ({ refused, again, missing, code }) => !refused || Boolean(again && missing && (await keptCard(code)));
+
+/** One entry, as far as it gets. @param {Waiting} entry @param {number} timeout @returns {Promise<Outcome|null>} null: held back */
+async function step(entry, timeout) {
+  if (!(await ready(entry))) return null;
+  const now = (await stillWaiting(entry.id)) ?? entry;
+  try {
+    const answer = await (now.parked ? propose(now, timeout) : post(now, timeout));
+    await accepted(now, answer);
+    return { where: now.parked ? "settle" : "shop", answer: answer.body };
+  } catch (error) {
+    if (!(error instanceof Problem && error.status === 412) || now.parked) throw error;
+    return met(now, timeout);
+  }
+}
+
+/**
+ * Whether what an edit was made on is out of its way. One that follows a proposal waits until
+ * that is settled; it goes on from there if its fields still are what was on the screen.
+ * @param {Waiting} entry
+ */
+async function ready({ id, code, after, before, parked }) {
+  if (!after || parked) return true;
+  if (await stillWaiting(after)) return false;
+  if (!(await wasSent(after))?.proposed) return true;
+  const card = await keptCard(code);
+  if (!card || card.proposals?.some((/** @type {any} */ one) => one.id === after)) return false;
+  await mark(id, sameAsBefore({ before }, card) ? { after: card.revision_id } : { parked: true });
+  return true;
+}
+
+/** The card was changed meanwhile. The same wish needs no settling; another one is parked and proposed. @param {Waiting} entry @param {number} timeout @returns {Promise<Outcome>} */
+async function met(entry, timeout) {
+  if (entry.body.part) throw new Problem(PART_MET); // only after a restore: it was in the shop before
+  const { body: card, at } = await call("GET", `/cards/${entry.code}`, { timeout });
+  await keepCard(card);
+  if (!differing(entry.body, entry.before ?? {}, card).length) {
+    await arrived(entry, at);
+    await follow(entry.id, card.revision_id, (later) => sameAsBefore(later, card));
+    return { where: "shop", answer: card };
+  }
+  const parked = { ...entry, parked: true };
+  await mark(entry.id, { parked: true });
+  const answer = await propose(parked, timeout);
+  await accepted(parked, answer);
+  return { where: "settle", answer: answer.body };
+}
+
+/** @param {Waiting} entry @param {Answer} answer */
+async function accepted(entry, { body, at }) {
+  if (entry.kind !== "trial") {
+    await keepCard(body).catch(() => undefined); // no room for it: the feed brings it once there is
+    // Nothing was changed by it, so it made no revision: what was made on it is made on what is there.
+    if (!entry.parked && entry.after && body.revision_id === entry.after) await follow(entry.id, entry.after);
+  }
+  await arrived(entry, at, Boolean(entry.parked));
+  await tidy(at);
+}
+
+/** @param {Waiting} entry @param {number} timeout @returns {Promise<Answer>} */
+function post({ kind, code, id, body, after, etag, missing }, timeout) {
+  if (kind === "trial") return call("POST", `/cards/${code}/trials`, { body: missing ? { ...body, again: true } : body, timeout });
+  return call("PUT", `/cards/${code}`, { body: { ...body, id, ...(after ? { after } : {}) }, etag: after ? "*" : etag, timeout });
+}
+
+/** @param {Waiting} entry @param {number} timeout */
+function propose({ id, code, body, before, revision, queued_at }, timeout) {
+  const { reason, by, settles, ...changes } = body;
+  const more = { ...(reason ? { reason } : {}), ...(by ? { by } : {}) };
+  return call("POST", `/cards/${code}/proposals`, { body: { id, changes, before, revision, made_at: queued_at, ...more }, timeout });
+}
+
+const PART_MET = {
+  title: "Changed meanwhile",
+  status: 412,
+  detail: "The part was changed here, the shop was put back to an earlier day, and the card was changed again since. Open the card and make the change anew.",
+};
+
+/** The shop read it and said no; a fault of its own, or "later", is no refusal. @param {unknown} error @returns {error is Problem} */
+function isRefusal(error) {
+  if (!(error instanceof Problem)) throw error;
+  return error.status < 500 && ![401, 403, 408, 429].includes(error.status);
+}

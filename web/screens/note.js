@@ -1,0 +1,101 @@
+// A card's note and title, and whether it is in use: changed with or without the shop.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { openCard } from "../app/cards.js";
+import { displayCode, readCode } from "../app/codes.js";
+import { Problem } from "../app/api.js";
+import { changeHere } from "../app/edits.js";
+import { notice } from "../app/notices.js";
+import { askBeforeLeaving, go } from "../app/router.js";
+import { sync } from "../app/sync.js";
+import { badCode, noCard } from "../app/view/cardstates.js";
+import { choice, field, focusFirstWrong, textArea } from "../app/view/field.js";
+import { savedWords } from "../app/view/kept_where.js";
+
+/** @typedef {{title: string, note: string, archived: boolean, typed: boolean, sending: boolean, wrong: Record<string, string[]>, general: string}} State */
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {any} the card as it was when the form was filled */
+  let seen;
+  /** @type {State} */
+  const state = { title: "", note: "", archived: false, typed: false, sending: false, wrong: {}, general: "" };
+  const draw = () => {
+    visit.title(`${seen.title || displayCode(code)}: note`);
+    visit.render(noteScreen(seen, state, { draw, save: () => save(seen, state, draw) }));
+  };
+  askBeforeLeaving(() => (state.typed ? "Leave without saving what you typed?" : null));
+  try {
+    await openCard(code, (card) => {
+      if (state.typed || state.sending) return; // what is being typed was begun on the card as it was shown
+      seen = card;
+      Object.assign(state, { title: card.title, note: card.note, archived: card.archived });
+      draw();
+      visit.ready();
+    }, visit.signal);
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/** @param {any} seen @param {State} state @param {() => void} draw */
+async function save(seen, state, draw) {
+  if (state.sending) return;
+  const [title, note] = [state.title.trim(), state.note.replace(/\r\n/g, "\n").trim()];
+  Object.assign(state, { wrong: title ? {} : { title: ["A card needs a title."] }, general: "" });
+  if (!title) {
+    draw();
+    return focusFirstWrong(state.wrong);
+  }
+  state.sending = true;
+  draw();
+  try {
+    const { where } = await changeHere(seen, { title, note, archived: state.archived });
+    state.typed = false;
+    notice(savedWords(where));
+    sync();
+    go(where === "settle" ? `/c/${seen.code}/settle` : `/c/${seen.code}`);
+  } catch (error) {
+    state.wrong = error instanceof Problem ? error.errors : {};
+    state.general = error instanceof Error ? error.message : String(error);
+    state.sending = false;
+    draw();
+    focusFirstWrong(state.wrong);
+  }
+}
+
+/** @param {any} card @param {State} state @param {{draw: () => void, save: () => void}} act */
+function noteScreen(card, state, { draw, save }) {
+  /** @param {Partial<State>} change */
+  const type = (change) => Object.assign(state, change, { typed: true });
+  return html`<form class="note-screen" novalidate data-test="note-screen" @submit=${(/** @type {Event} */ event) => {
+      event.preventDefault();
+      save();
+    }}>
+    <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
+      <h1>Note and title</h1></header>
+    ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
+    ${textArea({ name: "note", label: "Note", value: state.note, lines: 5, wrong: state.wrong.note, change: (note) => type({ note }) })}
+    ${field({ name: "title", label: "Title", value: state.title, wrong: state.wrong.title, change: (title) => type({ title }) })}
+    ${choice({
+      name: "archived",
+      label: "This card",
+      value: state.archived ? "away" : "use",
+      options: [["use", "In use"], ["away", "Put away"]],
+      change: (value) => {
+        type({ archived: value === "away" });
+        draw();
+      },
+    })}
+    <p class="hint">This works without the shop too: it is saved here and goes out by itself. To change the part itself, use Edit: that is planned by the shop, so the shop must answer.</p>
+    <div class="buttons"><button class="button next wide" data-test="save" ?disabled=${state.sending}>${state.sending ? "Saving…" : "Save"}</button></div>
+  </form>`;
+}

@@ -1,0 +1,118 @@
+// Two changes of one card met: field by field, what the shop has and what was typed, and one button.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { differing, merged } from "../app/card_fields.js";
+import { openCard } from "../app/cards.js";
+import { displayCode, readCode } from "../app/codes.js";
+import { cardToSettle, changeHere } from "../app/edits.js";
+import { notice } from "../app/notices.js";
+import { wasSent } from "../app/outbox.js";
+import { sync } from "../app/sync.js";
+import { badCode, noCard } from "../app/view/cardstates.js";
+import { savedWords } from "../app/view/kept_where.js";
+import { differences } from "../app/view/settle_rows.js";
+import { moment } from "../app/view/when.js";
+
+/** @typedef {"shop"|"yours"} Side */
+/** @typedef {{proposal: any, rows: import("../app/card_fields.js").Row[], mine: boolean, chosen: Record<string, Side>, sending: boolean, fault: string}} State */
+
+/** @type {import("../app/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {any} */
+  let card;
+  /** @type {State} */
+  const state = { proposal: null, rows: [], mine: false, chosen: {}, sending: false, fault: "" };
+  const draw = () => {
+    visit.title(`${card.title || displayCode(code)}: to settle`);
+    visit.render(settleScreen(card, state, act));
+  };
+  /** @param {any} opened */
+  const take = async (opened) => {
+    if (!opened || state.sending) return;
+    const was = [card?.etag, state.proposal?.id].join();
+    card = opened;
+    [state.proposal] = card.proposals;
+    const { changes = {}, before = {} } = state.proposal ?? {};
+    state.rows = differing(changes, before, card);
+    state.mine = Boolean(state.proposal && (await wasSent(state.proposal.id).catch(() => undefined)));
+    if (was !== [card.etag, state.proposal?.id].join()) state.chosen = {}; // chosen between other things
+    draw();
+    visit.ready();
+  };
+  const again = async () => take(await cardToSettle(code).catch(() => undefined));
+  const keep = async () => {
+    Object.assign(state, { sending: true, fault: "" });
+    draw();
+    try {
+      const done = await changeHere(card, merged(state.rows, state.chosen, card), { settles: [state.proposal.id], reason: "Settled" });
+      notice(savedWords(done.where));
+      state.sending = false;
+      await again();
+      sync();
+    } catch (error) {
+      Object.assign(state, { sending: false, fault: error instanceof Error ? error.message : String(error) });
+      draw();
+    }
+  };
+  const act = {
+    keep,
+    choose: (/** @type {string} */ name, /** @type {Side} */ side) => {
+      state.chosen[name] = side;
+      draw();
+    },
+    all: (/** @type {Side} */ side) => {
+      for (const { name } of state.rows) state.chosen[name] = side;
+      draw();
+    },
+  };
+  document.addEventListener("sync", again, { signal: visit.signal });
+  try {
+    await openCard(code, async (opened) => take((await cardToSettle(code).catch(() => undefined)) ?? opened), visit.signal);
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/** @typedef {{keep: () => void, choose: (name: string, side: Side) => void, all: (side: Side) => void}} Act */
+
+/** @param {any} card @param {State} state @param {Act} act */
+function settleScreen(card, state, act) {
+  return html`<article class="settle" data-test="settle-screen">
+    <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
+      <h1>${state.proposal ? "Two changes met" : "Nothing to settle"} <small>${card.title}</small></h1></header>
+    ${state.proposal ? two(card, state, act) : html`<p data-test="settled">Every change of this card is settled. Both sides are in its <a href="/c/${card.code}/history">history</a>.</p>`}
+  </article>`;
+}
+
+/** @param {any} card @param {State} state @param {Act} act */
+function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {
+  const open = rows.filter(({ name }) => !chosen[name]).length;
+  const whose = mine ? "Yours" : proposal.by ? `By ${proposal.by}` : "The other one";
+  return html`<p data-test="why">${mine ? "You changed" : proposal.by ? `${proposal.by} changed` : "Somebody changed"} this card (${madeWords(proposal)}) while it was changed in the shop
+      (revision ${card.revision}, ${moment(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}). Choose what holds. Both stay in the history.</p>
+    ${card.proposals.length > 1 ? html`<p><b>1 of ${card.proposals.length} to settle.</b></p>` : nothing}
+    ${rows.length
+      ? html`<div class="buttons">
+            <button type="button" class="button" data-test="all-shop" @click=${() => act.all("shop")}>All as in the shop</button>
+            <button type="button" class="button" data-test="all-yours" @click=${() => act.all("yours")}>${mine ? "All of yours" : `All: ${whose.toLowerCase()}`}</button>
+          </div>
+          ${differences(rows, chosen, whose, act.choose)}`
+      : html`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+    ${fault ? html`<p class="wrong" role="alert" data-test="wrong">${fault}</p>` : nothing}
+    <div class="buttons settle-keep">
+      <button type="button" class="button next wide" data-test="keep" ?disabled=${sending || open > 0} @click=${act.keep}>
+        ${sending ? "Saving…" : "Keep this"} ${open ? html`<small>${open === 1 ? "1 still to choose" : `${open} still to choose`}</small>` : nothing}</button>
+    </div>`;
+}
+
+/** @param {any} proposal */
+const madeWords = ({ made_at, received_at }) =>
+  made_at ? `${moment(made_at)} by the device’s clock, in the shop ${moment(received_at)}` : `in the shop ${moment(received_at)}`;
