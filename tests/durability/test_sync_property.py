@@ -151,7 +151,7 @@ def check(shop: Shop) -> None:
 
 @pytest.mark.parametrize(
     ("devices", "steps", "seed"),
-    [(5, 250, 11), (5, 250, 12), (12, 250, 13), (30, 300, 14), (100, 400, 15)],
+    [(5, 200, 11), (5, 200, 12), (12, 200, 13), (30, 200, 14), (100, 250, 15)],
 )
 def test_nothing_is_lost_and_all_are_equal_in_the_end(
     make_shop: Any, devices: int, steps: int, seed: int
@@ -172,7 +172,7 @@ def test_a_shop_put_back_to_an_earlier_day_gets_again_what_it_had(
     make_shop: Any, tmp_path: Path, seed: int
 ) -> None:
     shop = make_shop(6, seed)
-    shop.run(100)
+    shop.run(60)
     for device in shop.devices:
         shop.quietly(device.sync)
     with (
@@ -182,7 +182,7 @@ def test_a_shop_put_back_to_an_earlier_day_gets_again_what_it_had(
         file.backup(copy)
         copy.execute("UPDATE shop SET shop_id = 'put-back'")  # what makes the feed say reset
         copy.commit()
-    shop.run(100)
+    shop.run(60)
     for device in shop.devices:
         shop.quietly(device.sync)
     had = shop.ids("trials")

@@ -150,5 +150,5 @@ const PART_MET = {
 /** The shop read it and said no; a fault of its own, or "later", is no refusal. @param {unknown} error @returns {error is Problem} */
 function isRefusal(error) {
   if (!(error instanceof Problem)) throw error;
-  return error.status < 500 && ![401, 403, 408, 429].includes(error.status);
+  return error.status < 500 && ![401, 408, 429].includes(error.status);
 }

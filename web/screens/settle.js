@@ -10,7 +10,7 @@ import { sync } from "../app/sync.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { savedWords } from "../app/view/kept_where.js";
 import { differences } from "../app/view/settle_rows.js";
-import { moment } from "../app/view/when.js";
+import { madeAt, moment } from "../app/view/when.js";
 
 /** @typedef {"shop"|"yours"} Side */
 /** @typedef {{proposal: any, rows: import("../app/card_fields.js").Row[], mine: boolean, chosen: Record<string, Side>, sending: boolean, fault: string}} State */
@@ -96,13 +96,13 @@ function settleScreen(card, state, act) {
 function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {
   const open = rows.filter(({ name }) => !chosen[name]).length;
   const whose = mine ? "Yours" : proposal.by ? `By ${proposal.by}` : "The other one";
-  return html`<p data-test="why">${mine ? "You changed" : proposal.by ? `${proposal.by} changed` : "Somebody changed"} this card (${madeWords(proposal)}) while it was changed in the shop
+  return html`<p data-test="why">${mine ? "You changed" : proposal.by ? `${proposal.by} changed` : "Somebody changed"} this card (${madeAt(proposal)}) while it was changed in the shop
       (revision ${card.revision}, ${moment(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}). Choose what holds. Both stay in the history.</p>
     ${card.proposals.length > 1 ? html`<p><b>1 of ${card.proposals.length} to settle.</b></p>` : nothing}
     ${rows.length
       ? html`<div class="buttons">
             <button type="button" class="button" data-test="all-shop" @click=${() => act.all("shop")}>All as in the shop</button>
-            <button type="button" class="button" data-test="all-yours" @click=${() => act.all("yours")}>${mine ? "All of yours" : `All: ${whose.toLowerCase()}`}</button>
+            <button type="button" class="button" data-test="all-yours" @click=${() => act.all("yours")}>${mine ? "All of yours" : proposal.by ? `All by ${proposal.by}` : "All of the other one"}</button>
           </div>
           ${differences(rows, chosen, whose, act.choose)}`
       : html`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
@@ -112,7 +112,3 @@ function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {
         ${sending ? "Saving…" : "Keep this"} ${open ? html`<small>${open === 1 ? "1 still to choose" : `${open} still to choose`}</small>` : nothing}</button>
     </div>`;
 }
-
-/** @param {any} proposal */
-const madeWords = ({ made_at, received_at }) =>
-  made_at ? `${moment(made_at)} by the device’s clock, in the shop ${moment(received_at)}` : `in the shop ${moment(received_at)}`;

@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { differing } from "../card_fields.js";
 import { valueWords } from "./settle_rows.js";
-import { moment } from "./when.js";
+import { madeAt } from "./when.js";
 
 /** @param {any[]} proposals newest first @param {string} code of their card */
 export function proposalList(proposals, code) {
@@ -17,7 +17,7 @@ function proposalLine(one, code) {
   const rows = differing(one.changes, one.before, { ...one.before, settings: one.before.settings ?? [] });
   return html`<li class="row revision" data-test="proposal">
     <h3>${one.settled_by ? `Settled by revision ${one.settled_by}` : html`<a href="/c/${code}/settle">To settle</a>`}</h3>
-    <p class="more">${[`in the shop ${moment(one.received_at)}`, one.made_at ? `${moment(one.made_at)} by the device’s clock` : "", one.by ? `by ${one.by}` : ""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[madeAt(one), one.by ? `by ${one.by}` : ""].filter(Boolean).join(", ")}</p>
     <ul class="changes">${rows.map((row) => html`<li>${row.label}: ${valueWords(row, row.before)} to ${valueWords(row, row.yours)}</li>`)}</ul>
   </li>`;
 }
