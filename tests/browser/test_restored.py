@@ -92,7 +92,7 @@ def test_a_shop_put_back_gets_again_what_it_had(
     shutil.copytree(own_server.data, tmp_path / "earlier")
     own_server.start()
     made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": PART, "note": "kept here"})
-    type_trial(kept, own_server.url, "90.9")
+    type_trial(kept, own_server.url, "90.93")
     expect(by_test(kept, "sent")).to_contain_text("Saved in the shop")
     show(kept, f"{own_server.url}/c/{CARD}/note", "note")
     by_test(kept, "note").fill("after the backup")
@@ -109,7 +109,7 @@ def test_a_shop_put_back_gets_again_what_it_had(
     show(kept, f"{own_server.url}/c/{made['code']}", "card")
     show(kept, own_server.url, "home")
     own_server.kill()
-    type_trial(kept, own_server.url, "90.1")
+    type_trial(kept, own_server.url, "90.17")
     expect(by_test(kept, "waits")).to_be_visible()
     put_back(own_server.data, tmp_path / "earlier")
     own_server.start()
@@ -119,7 +119,7 @@ def test_a_shop_put_back_gets_again_what_it_had(
     card = call(f"{own_server.url}/api/v1/cards/{CARD}")
     assert card["note"] == "after the backup"
     found = [t["measured_deg"] for t in card["trials"]]
-    assert [found.count(angle) for angle in (90.9, 90.1, 92.2)] == [1, 1, 1]
+    assert [found.count(angle) for angle in (90.93, 90.17, 92.2)] == [1, 1, 1]
 
     # A card nobody's outbox knows is offered, not made by itself: it may be another shop.
     expect(by_test(kept, "lost-count")).to_contain_text("1 card is not in the shop any more")

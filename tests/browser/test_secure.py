@@ -168,7 +168,7 @@ def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
     expect(by_test(page, "waits")).to_contain_text("1 result")
     kept = page.evaluate(
         """async () => {
-          const { database } = await import("/app/store.js");
+          const { database } = await import("/app/database.js");
           const open = await database();
           return [await open.count("cards"), await open.count("list"), await open.count("outbox")];
         }"""

@@ -94,16 +94,20 @@ def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(
     assert shown(page, "set-angle-value") == pytest.approx(setting["set_angle_deg"], abs=0.051)
 
 
-def test_keeping_after_somebody_else_changed_the_card_changes_nothing(
-    phone: Page, shop_server, code: str
+def test_keeping_after_somebody_else_changed_the_card_is_to_be_settled(
+    phone: Page, shop_server, code: str, console
 ):
+    console.expect("412")
     measure(phone, f"{shop_server.url}/c/{code}/trial/1")
     expect(by_test(phone, "sent")).to_be_visible()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
     call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"note": "mine"}, card["etag"])
     by_test(phone, "keep").click()
-    expect(by_test(phone, "keep-fault")).to_contain_text("changed meanwhile")
-    assert call(f"{shop_server.url}/api/v1/cards/{code}")["settings"] == []
+    expect(by_test(phone, "kept")).to_contain_text("changed meanwhile")
+    card = call(f"{shop_server.url}/api/v1/cards/{code}")
+    assert (card["note"], card["settings"]) == ("mine", [])
+    (one,) = card["proposals"]
+    assert [setting["step"] for setting in one["changes"]["settings"]] == [1]
 
 
 def test_measuring_again_starts_from_the_new_setting(phone: Page, shop_server, code: str):

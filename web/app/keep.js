@@ -1,5 +1,5 @@
 // Making a proven setting the card's own: written down here, then a new revision in the shop.
-import { changeHere, shownCard } from "./edits.js";
+import { changeHere } from "./edits.js";
 import { measured } from "./view/trials.js";
 import { newSetting } from "./measure.js";
 import { sync } from "./sync.js";
@@ -14,11 +14,10 @@ export async function keepSetting(card, step, result, draw) {
   Object.assign(result, { kept: "asking", words: "" });
   draw();
   try {
-    const seen = (await shownCard(card.code).catch(() => undefined)) ?? card;
-    if (seen.revision !== card.revision) throw new Error(`The card was changed meanwhile and is at revision ${seen.revision}. Open it, look, and measure again.`);
+    // Made on the card as it was when the bend was made: if the shop has another by now, the two meet.
     const done = await changeHere(
-      seen,
-      { settings: [...seen.settings.filter((/** @type {any} */ one) => one.step !== step.number), keptAs(step, setting, result.trial)] },
+      card,
+      { settings: [...card.settings.filter((/** @type {any} */ one) => one.step !== step.number), keptAs(step, setting, result.trial)] },
       { reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}` },
     );
     Object.assign(card, done.card);

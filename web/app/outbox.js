@@ -49,7 +49,8 @@ const inOrder = (a, b) => a.number - b.number;
 export async function writeDown(typed) {
   try {
     const transaction = (await database()).transaction(["outbox", "meta"], "readwrite", STRICT);
-    const number = ((await transaction.objectStore("meta").get("number")) ?? 0) + 1;
+    const last = (await transaction.objectStore("outbox").getAll()).sort(inOrder).at(-1)?.number ?? 0;
+    const number = Math.max((await transaction.objectStore("meta").get("number")) ?? 0, last) + 1;
     /** @type {Waiting} */
     const entry = { ...typed, number, queued_at: new Date().toISOString() };
     transaction.objectStore("meta").put(number, "number");

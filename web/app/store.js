@@ -54,7 +54,7 @@ export async function toSettle() {
 
 /** Drop what is kept of the shop; what waits to be sent stays. */
 export async function forgetShop() {
-  const names = ["cards", "list", "meta"];
+  const names = ["cards", "list", "meta", "sent", "lost"];
   const transaction = (await database()).transaction(names, "readwrite");
   for (const name of names) transaction.objectStore(name).clear();
   await transaction.done;

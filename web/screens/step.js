@@ -6,7 +6,8 @@ import { notice } from "../app/notices.js";
 import { onBench, onBenchMoves, resumeOnBench, stepShown } from "../app/on_bench.js";
 import { go, showCurrent } from "../app/router.js";
 import { onSettings } from "../app/settings.js";
-import { keptCard } from "../app/store.js";
+import { shownCard } from "../app/edits.js";
+import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { boxStep } from "../app/view/box_step.js";
 import { checkList } from "../app/view/checks.js";
@@ -64,7 +65,7 @@ function followBench(card, number, draw) {
 
 /** Numbers never change under somebody's hands: a newer revision is told, and shown when asked for. @param {any} card as it is shown */
 async function tellNewer(card) {
-  const kept = await keptCard(card.code).catch(() => undefined);
+  const kept = await shownCard(card.code).catch(() => undefined);
   if (kept && kept.revision !== card.revision) {
     notice(`This card is at revision ${kept.revision} now.`, { label: "Show it", act: () => showCurrent() });
   }
