@@ -136,7 +136,9 @@ def test_a_shop_put_back_gets_again_what_it_had(
 def test_what_waits_survives_the_new_app(phone: Page, own_server: Any, console: Any):
     """Two trials, typed into the app's first form, which knew nothing but trials."""
     console.expect(SILENCE)
-    phone.goto(f"{own_server.url}/api/v1/health")  # the app's own address, without the app
+    blank = f"{own_server.url}/blank"  # the app's own address, without the app
+    phone.route(blank, lambda route: route.fulfill(body="<p>old", content_type="text/html"))
+    phone.goto(blank)
     phone.evaluate(OLD_APP)
     show(phone, own_server.url, "home")
     phone.wait_for_selector("html[data-waiting='0']")
