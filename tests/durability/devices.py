@@ -240,7 +240,8 @@ class Device:
     def _met(self, entry: Entry) -> None:
         card = self.line.ask("GET", f"cards/{entry['code']}")
         self._keep(card)
-        if all(card[k] == v for k, v in _fields(entry["body"]).items()):
+        settles = {p["id"] for p in card["proposals"]} & set(entry["body"].get("settles", ()))
+        if settles or all(card[k] == v for k, v in _fields(entry["body"]).items()):
             self._arrived(entry)
             self.same.add(entry["id"])
             return self._follow(entry["id"], card["revision_id"], card)

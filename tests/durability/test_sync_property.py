@@ -77,10 +77,19 @@ class Shop:
             self.all_are_heard()
             if not any(d.outbox for d in self.devices) and not self.open():
                 break
-            for code in self.open().values():
-                self.dice.choice(self.devices).settle(code, self.dice)
+            for code in self.codes:
+                self.settle_all(code, self.dice.choice(self.devices))
         for device in self.devices:
             device.sync()
+
+    def settle_all(self, code: str, device: Device) -> None:
+        """One person goes through what is to settle on a card."""
+        while device.cards[code]["proposals"]:
+            before = len(device.cards[code]["proposals"])
+            device.settle(code, self.dice)
+            device.sync()
+            if len(device.cards[code]["proposals"]) >= before:
+                return
 
     def all_are_heard(self) -> None:
         """Every device that has just heard of the shop shows every conflict, and no other."""

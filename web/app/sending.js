@@ -105,10 +105,12 @@ async function met(entry, timeout) {
   if (entry.body.part) throw new Problem(PART_MET); // only after a restore: it was in the shop before
   const { body: card, at } = await call("GET", `/cards/${entry.code}`, { timeout });
   await keepCard(card);
-  if (!differing(entry.body, entry.before ?? {}, card).length) {
+  // What it settled is still open: it was chosen between other things, and is asked again.
+  const open = (entry.body.settles ?? []).some((/** @type {string} */ id) => card.proposals.some((/** @type {any} */ one) => one.id === id));
+  if (open || !differing(entry.body, entry.before ?? {}, card).length) {
     await arrived(entry, at);
     await follow(entry.id, card.revision_id, (later) => sameAsBefore(later, card));
-    return { where: "shop", answer: card };
+    return { where: open ? "settle" : "shop", answer: card };
   }
   const parked = { ...entry, parked: true };
   await mark(entry.id, { parked: true });
