@@ -7,7 +7,6 @@ import { onBench, onBenchMoves, resumeOnBench, stepShown } from "../app/on_bench
 import { go, showCurrent } from "../app/router.js";
 import { onSettings } from "../app/settings.js";
 import { shownCard } from "../app/edits.js";
-import { angle, length, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { boxStep } from "../app/view/box_step.js";
 import { checkList } from "../app/view/checks.js";
