@@ -13,6 +13,7 @@ from __future__ import annotations
 import os
 import signal
 import sys
+import traceback
 from pathlib import Path
 
 from flangebook.serving import shop_server
@@ -24,8 +25,11 @@ def main(data: Path) -> None:
     for _ in sys.stdin:
         child = os.fork()
         if child == 0:
-            shop_server.serve(0, data, None)
-            os._exit(0)
+            try:
+                shop_server.serve(shop_server.Serving(port=0, data=data, demo=None))
+            except BaseException:
+                traceback.print_exc()
+            os._exit(0)  # a child that ends must not go on as a kennel
         print(child, flush=True)
 
 
