@@ -38,8 +38,9 @@ class Shop:
         self.child, port = kept.start()
         self.line = Line(port, self.dice, self.kill)
         self.devices = [Device(f"device {n}", self.line) for n in range(devices)]
-        for device in self.devices:
-            self.quietly(device.sync)
+        self.quietly(self.devices[0].sync)
+        for device in self.devices[1:]:  # all have been in the shop that morning
+            device.cards, device.cursor = dict(self.devices[0].cards), self.devices[0].cursor
 
     def kill(self) -> int:
         """As when the plug is pulled; the port of the next server."""
