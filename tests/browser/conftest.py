@@ -137,7 +137,7 @@ def context_of(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
 
     def new(viewport: dict[str, int], **more: Any) -> BrowserContext:
         made.append(browser.new_context(viewport=viewport, locale="en-GB", **more))
-        made[-1].set_default_timeout(10_000)
+        made[-1].set_default_timeout(60_000)  # a busy machine may take long
         return made[-1]
 
     yield new

@@ -153,8 +153,10 @@ def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
     page = pair(device(), secure_shop, "operator", "Ben's phone")
     page.evaluate(
         """async () => {
-          const { queueTrial, newId } = await import("/app/outbox.js");
-          await queueTrial("SHE7FA1", { id: newId(), revision: 999, step: 1, measured_deg: 91 });
+          const { newId, writeDown } = await import("/app/outbox.js");
+          const id = newId();
+          const body = { id, revision: 999, step: 1, measured_deg: 91 };
+          await writeDown({ id, kind: "trial", code: "SHE7FA1", body });
         }"""
     )
     show(wide, f"{secure_shop.url}/crew", "crew")

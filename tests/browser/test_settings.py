@@ -15,7 +15,10 @@ SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 def queued(page: Page, code: str, trial: dict[str, Any]) -> None:
     """A trial written into this device's outbox, as the trial screen writes it."""
     page.evaluate(
-        "async ([code, trial]) => (await import('/app/outbox.js')).queueTrial(code, trial)",
+        """async ([code, body]) => {
+          const { writeDown } = await import("/app/outbox.js");
+          await writeDown({ id: body.id, kind: "trial", code, body });
+        }""",
         [code, trial],
     )
 

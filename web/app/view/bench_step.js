@@ -24,8 +24,8 @@ export function benchStep(card, step, { name, lines, acts }, drawn) {
       <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn}</section>
-      <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}</section>
-      <section class="step-with" aria-label="Tools">${toolsList(toolsOf(card, step), 0)}${boxStep(card.plan, step)}</section>
+      <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}${boxStep(card.plan, step)}</section>
+      <section class="step-with" aria-label="Tools">${toolsList(toolsOf(card, step), 0)}</section>
     </div>
     ${turnButtons({ back: step.number > 1, label: last ? "Done" : "Next", more: last ? "" : `step ${step.number + 1}` }, acts)}
   </article>`;

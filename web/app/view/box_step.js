@@ -24,7 +24,7 @@ function together(name, pieces) {
   if (!pieces?.length) return nothing;
   const total = pieces.reduce((sum, mm) => sum + mm, 0);
   const sum = pieces.length > 1 ? `${pieces.map(tidyLength).join(" + ")} = ` : "";
-  return html`<li>${name}: <b>${sum}${tidyLength(total)} ${length(0).unit}</b></li>`;
+  return html`<li class="pieces">${name}: <b>${sum}${tidyLength(total)} ${length(0).unit}</b></li>`;
 }
 
 /** @param {{tool: string, side: string, distance_mm: number, included_angle_deg: number}[]} list */
