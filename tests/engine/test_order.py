@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.order import Order, order_for, outside_in
+from flangebook.bending.order import order_for, outside_in
 from flangebook.bending.part import Bend, Part
 
 HEM = Bend(0.0, "up", kind="closed_hem")
@@ -63,11 +63,3 @@ def test_an_order_that_misses_a_bend_is_refused(order: tuple[int, ...]) -> None:
 
     with pytest.raises(InputError, match="1 to 3"):
         order_for(replace(of(3), order=order))
-
-
-def test_another_finder_takes_the_rule_s_place() -> None:
-    def backwards(of_part: Part) -> Order:
-        numbers = tuple(range(len(of_part.bends), 0, -1))
-        return Order(numbers, "search", True, "Proven for the test.")
-
-    assert order_for(of(3), backwards) == Order((3, 2, 1), "search", True, "Proven for the test.")

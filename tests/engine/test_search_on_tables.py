@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
 import time
 
 import pytest
@@ -115,21 +114,6 @@ def test_a_step_against_a_wish_is_marked() -> None:
     assert searched(facts).status == "none"
     found = searched(facts, soft=True)
     assert [code for code in found.codes if code] == [AGAINST_WISH]
-
-
-def test_dead_ends_are_as_far_as_one_gets() -> None:
-    facts = random_facts(11, 4, 1, 0.2)
-    found = searched(facts)
-    assert found.status == "none"
-    reached = {(1 << facts.bends) - 1}
-    for made in sorted(range(1 << facts.bends), key=int.bit_count, reverse=True):
-        if made in reached:
-            for bend, end in itertools.product(range(facts.bends), range(2)):
-                rest = made ^ (1 << bend)
-                if made >> bend & 1 and facts.steps[rest, bend, end, 0][0] == 0:
-                    reached.add(rest)
-    fewest = min(map(int.bit_count, reached))
-    assert found.dead_ends == tuple(sorted(s for s in reached if s.bit_count() == fewest))
 
 
 @pytest.fixture

@@ -1,13 +1,12 @@
 """The order of the bends: the one given, or a plain rule.
 
-``Finder`` is the seam: a function from a part to an order. ``outside_in`` is a rule of the
-trade (common practice, no source): it looks at no tool and proves nothing, so what it gives
-is never marked proven. A search that knows tools and clearance takes its place.
+``outside_in`` is a rule of the trade (common practice, no source): it looks at no tool and
+proves nothing, so what it gives is never marked proven. Where press and tools are known a
+search takes its place.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
@@ -26,9 +25,6 @@ class Order:
     rule: Rule
     proven: bool
     words: str
-
-
-Finder = Callable[[Part], Order]
 
 
 def outside_in(part: Part) -> Order:
@@ -71,13 +67,13 @@ def check_order(sequence: tuple[int, ...], count: int) -> None:
         )
 
 
-def order_for(part: Part, finder: Finder = outside_in) -> Order:
-    """The part's own order if it gives one, else what ``finder`` says.
+def order_for(part: Part) -> Order:
+    """The part's own order if it gives one, else the plain rule's.
 
     Raises:
         InputError: the order given does not name every bend once.
     """
     if part.order is None:
-        return finder(part)
+        return outside_in(part)
     check_order(part.order, len(part.bends))
     return Order(part.order, "given", False, "The order given. Clearance not checked.")

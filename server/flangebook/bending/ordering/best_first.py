@@ -53,7 +53,6 @@ MOST_BYTES = 600_000_000
 ROOM = 1024
 """Sets that a search has room for at first; a power of two."""
 
-_DEAD_ENDS = 8
 
 Look = Callable[[Rules, Table, int, int], int]
 """Looks at states with ``frontier.advance``, working out steps as they are wanted: rules, table,
@@ -89,8 +88,6 @@ class Found:
     when stopped the best so far, empty if none. codes: of each step, result bits of ``problem``;
     other than 0 only in a soft search. slides: whether part or punch goes in or out sideways.
     cost: of that sequence. proven: "found" and "none" are.
-    dead_ends: with no order, sets of bends (as integers) that the finished part can be taken
-    back to, but no further, those with the fewest bends first.
     """
 
     status: Literal["found", "none", "stopped"]
@@ -100,7 +97,6 @@ class Found:
     cost: Cost | None
     looked_at: int
     seconds: float
-    dead_ends: tuple[int, ...] = ()
 
     @property
     def proven(self) -> bool:
@@ -236,13 +232,4 @@ class Search:
             None if cost is None else self.scale.cost(cost),
             self.looked_at,
             time.monotonic() - self.began,
-            self._dead_ends() if status == "none" else (),
         )
-
-    def _dead_ends(self) -> tuple[int, ...]:
-        """The sets with the fewest bends that the finished part could be taken back to."""
-        count = int(self.table.keys.used[0])
-        met = self.table.states.closed[:count].any(axis=1)
-        sets = [int(key) for key in self.table.keys.keys[:count][met]]
-        fewest = min(key.bit_count() for key in sets)
-        return tuple(sorted(key for key in sets if key.bit_count() == fewest)[:_DEAD_ENDS])

@@ -1,9 +1,4 @@
-"""Why there is no order: which steps are refused, by which tools, and how far one gets.
-
-Two views, both facts and no guesses: the order with the fewest refused steps, each with all its
-reasons; and the dead ends, sets of bends the finished part can be taken back to, where every
-step that could come last is refused.
-"""
+"""Why there is no order: the steps of the one with the fewest refusals, each with its reasons."""
 
 from __future__ import annotations
 
@@ -24,9 +19,7 @@ from flangebook.bending.ordering.problem import (
     SHORT_FLANGE,
     TRAPPED,
     WRONG_TOOL,
-    Problem,
 )
-from flangebook.bending.ordering.search import Known, codes_of
 
 REASONS = {
     HITS_PUNCH: "punch",
@@ -56,17 +49,6 @@ class Refused:
     reasons: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class DeadEnd:
-    """Bends still in the part, none of which can have been made last.
-
-    bends: which, from 0. refused: for each of them its least refused step, fewest reasons first.
-    """
-
-    bends: tuple[int, ...]
-    refused: tuple[Refused, ...]
-
-
 def reasons(code: int) -> tuple[str, ...]:
     """The names of the bits that are set.
 
@@ -85,23 +67,3 @@ def refused_steps(found: Found) -> tuple[Refused, ...]:
             refused.append(Refused(move, made, code, reasons(code)))
         made |= 1 << move.bend
     return tuple(refused)
-
-
-def dead_ends(problem: Problem, found: Found, known: Known | None = None) -> tuple[DeadEnd, ...]:
-    """The dead ends of a search that found no order, with the reasons at each."""
-    known = known or Known(problem)
-    return tuple(_dead_end(problem, made, known) for made in found.dead_ends)
-
-
-def _dead_end(problem: Problem, made: int, known: Known) -> DeadEnd:
-    bends = tuple(b for b in range(len(problem.at)) if made >> b & 1)
-    steps = [
-        Refused(move, made ^ (1 << move.bend), code, reasons(code))
-        for move, code in codes_of(problem, made, known).items()
-    ]
-    nearest = [min((s for s in steps if s.move.bend == b), key=_how_refused) for b in bends]
-    return DeadEnd(bends, tuple(sorted(nearest, key=_how_refused)))
-
-
-def _how_refused(refused: Refused) -> tuple[int, int]:
-    return refused.code.bit_count(), refused.code
