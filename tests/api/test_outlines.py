@@ -289,3 +289,32 @@ def test_the_riser_is_in_the_way_and_counts_for_height_and_load(client: FlaskCli
     assert tall.status_code == 200
     answer = client.post("/api/v1/bend", json=ask).get_json()
     assert "tools-too-tall" in {c["code"] for c in answer["checks"] if c["level"] == "stop"}
+
+
+CROSSED = [[-10.0, 0.0], [10.0, 60.0], [10.0, 0.0], [-10.0, 60.0]]
+"""No outline: its sides cross."""
+
+
+@pytest.mark.parametrize(("name", "kind"), [("punches", "punch"), ("dies", "die")])
+def test_a_tool_that_cannot_be_drawn_is_left_out_alone(
+    make_app: Callable[..., Flask], name: str, kind: str
+):
+    """As an older release may have kept one: the order is still proven, with the other tools."""
+    app = make_app()
+    client, store = app.test_client(), app.extensions["flangebook.store"]
+    part = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 300,
+            "flats_mm": [30, 80, 30], "bends": [{"included_angle_deg": 90, "direction": "up"}] * 2,
+            "title": "Channel"}  # fmt: skip
+    before = client.post("/api/v1/plan", json=part).get_json()
+    used = before["steps"][0][kind]
+    tools = json.loads(documents.read(store, name).body)  # type: ignore[arg-type]
+    broken = next(tool for tool in tools if tool["code"] == used)
+    broken |= {"shape": "points", "points_mm": CROSSED}
+    documents.write(store, name, tools, if_match="*")  # type: ignore[arg-type]
+    after = client.post("/api/v1/plan", json=part).get_json()
+    (finding,) = [c for c in after["checks"] if c["code"] == f"{kind}-left-out"]
+    assert finding["level"] == "unknown"
+    assert finding["words"].startswith(f"{kind.capitalize()} {used} is left out")
+    assert after["order"]["proven"]
+    assert used not in {step[kind] for step in after["steps"]}
+    assert not {"clearance-not-checked", "not-drawn"} & {c["code"] for c in after["checks"]}

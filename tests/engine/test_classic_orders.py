@@ -77,6 +77,35 @@ def test_a_hat_is_turned_over_once_its_brims_together() -> None:
     assert {frozenset(first), frozenset(second)} == {frozenset({0, 3}), frozenset({1, 2})}
 
 
+def test_a_lipped_channel_begins_with_its_lips() -> None:
+    """Flats 15, 40, 80, 40, 15: a lip has to be there before the bend at the web beside it.
+
+    With that web bend made first, the web's far corner, at (40, 80) from the lip's line, would
+    swing to (0.695 40 - 0.719 80, ..) = (-30, ..), through the punch. The other way round the
+    lip's edge, at (80 - 15, 40) in the last bend, swings to (16, ..): past the punch's 10 and the
+    margin of 2, so the straight punch makes it.
+    """
+    order = found((15.0, 40.0, 80.0, 40.0, 15.0), (UP, UP, UP, UP))
+    assert order.status == "found"
+    made = [move.bend for move in order.sequence]
+    assert made.index(0) < made.index(1)
+    assert made.index(3) < made.index(2)
+
+
+def test_a_deep_lipped_channel_needs_a_gooseneck() -> None:
+    """Flats 12, 115, 90, 115, 12. In the last bend the far flange's lip, its edge at (90 - 12,
+    115), swings to (54.2 - 82.7, 56.1 + 79.9) = (-28, 136): right across a straight punch, low or
+    tall, and the low one's holder. The deep gooseneck's front face lies 45 mm behind its tip up to
+    122 mm and 32 mm at 136. Its back reaches 67 mm out; the lip of the near flange, at (115, 12),
+    swings to (71, 91) and passes it.
+    """
+    deep, ways = (12.0, 115.0, 90.0, 115.0, 12.0), (UP, UP, UP, UP)
+    assert found(deep, ways, (PUNCH, TALL)).status == "none"
+    order = found(deep, ways, (PUNCH, TALL, DEEP))
+    assert order.status == "found"
+    assert order.sequence[-1].pair == 2
+
+
 def test_a_closed_box_section_cannot_be_made() -> None:
     """Whatever bend is last, a wing of two more sides closes round the punch."""
     tube = (30.0, 60.0, 60.0, 60.0, 29.0)

@@ -108,6 +108,27 @@ def test_a_radius_too_large_for_the_tools_is_made_in_hits() -> None:
     assert step["corrections"] == []
 
 
+def test_hits_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:
+    """The search ends at once; more time would not prove the hits."""
+    answer = planned(ROUND)
+    words = answer["order"]["words"]
+    assert "does not look at a radius made in hits: bend 1" in words
+    assert "in the time" not in words
+    assert answer["order"]["proven"] is False
+    assert "bend 1" in finding(answer, "clearance-not-checked")["words"]
+    assert "order-not-proven" not in codes(answer)
+
+
+def test_no_order_with_hits_is_no_proof() -> None:
+    """A closed section with one round corner: refused, but its hits were not looked at."""
+    round_corner = replace(UP, inside_radius_mm=50.0)
+    tube = part((80.0, 160.0, 160.0, 160.0, 76.0), round_corner, UP, UP, UP)
+    answer = planned(tube, replace(CRIB, punches=CRIB.punches[:1]))
+    assert "no-order" not in codes(answer)
+    assert finding(answer, "order-not-found")["level"] == "caution"
+    assert "the hits of bend 1 taken as one bend. That is no proof." in answer["order"]["words"]
+
+
 def test_the_hits_are_gauged_a_pitch_apart_the_furthest_first() -> None:
     step = planned(ROUND)["steps"][0]
     xs = step["hits"]["gauge_x_mm"]

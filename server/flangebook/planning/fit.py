@@ -25,11 +25,15 @@ USUAL_V_OVER_T = (6.0, 12.0)  # the rule printed with a published US chart, by t
 
 @dataclass(frozen=True, slots=True)
 class Equipment:
-    """The press, if one is known, the crib, and what is known of the metal from test bends."""
+    """The press, if one is known, the crib, and what is known of the metal from test bends.
+
+    left_out: the findings on tools that are not in this crib because they cannot be drawn.
+    """
 
     press: Press | None
     crib: Crib
     evidence: Evidence | None = None
+    left_out: tuple[Check, ...] = ()
 
     @property
     def holder(self) -> Holder | None:

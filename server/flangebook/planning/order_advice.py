@@ -227,7 +227,6 @@ def wishes_dropped(wishes: Wishes) -> list[tuple[str, str, Wishes]]:
 def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list[tuple[str, str]]:
     """Each wish with what it costs against the best order without it."""
     part, wishes = trials.part, trials.part.wishes
-    mine = handling_counts(searched.found)
     tries = [(name, words, part, less) for name, words, less in wishes_dropped(wishes)]
     if part.order is not None:
         tries.append(("order", "the given order", replace(part, order=None), wishes))
@@ -235,12 +234,31 @@ def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list
     limits = replace(limits, explain=False)  # only whether there is an order, and what it costs
     for name, words, other, less in tries:
         without = searched_order(_with_part(trials, other), less, limits)
-        if searched.found is None or not searched.found.sequence:
-            costs = "cannot be had" if without.order.proven else "makes no difference"
-        else:
-            costs = _dearer(mine, handling_counts(without.found)) or "costs nothing"
-        said.append((name, f"{words[:1].upper()}{words[1:]}: {costs}."))
+        said.append((name, f"{words[:1].upper()}{words[1:]}: {_costs(searched, without)}."))
     return said
+
+
+def _costs(wished: Searched, without: Searched) -> str:
+    """What a wish costs, or that the part cannot be made with it, or neither way."""
+    able, able_without = _can_be(wished), _can_be(without)
+    if able and able_without:
+        mine, other = handling_counts(wished.found), handling_counts(without.found)
+        return _dearer(mine, other) or "costs nothing"
+    if able_without:
+        return "cannot be had" if able is False else "no way was found in the time"
+    if able:
+        return "what it costs was not found in the time"
+    if able is False and able_without is False:
+        return "cannot be made, neither with it nor without"
+    return "no way was found in the time, neither with it nor without"
+
+
+def _can_be(searched: Searched) -> bool | None:
+    """Whether there is an order, with every step looked at again; None where it is not known."""
+    found = searched.found
+    if found is not None and found.status == "none":
+        return False
+    return True if found is not None and found.sequence and not searched.refused else None
 
 
 def other_orders(searched: Searched, limits: Limits) -> list[Other]:

@@ -172,13 +172,21 @@ def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
 
 
 def _is_proof(searched: Searched) -> bool:
-    return searched.found is not None and searched.found.status == "none"
+    """Whether there is no order for certain: not where a radius is made in hits, which the search
+    takes as one bend in the middle of them."""
+    none = searched.found is not None and searched.found.status == "none"
+    return none and not stepped_bends(searched)
 
 
 def _found_words(searched: Searched) -> str:
     counts = handling_counts(searched.found)
     said = [in_words(name, count) for name, count in counts.items() if count]
     handling = ", ".join(said) if said else "no turning, no change of tools"
+    if searched.found is not None and searched.found.proven and stepped_bends(searched):
+        return (
+            f"The least handling that the search knows of ({handling}). It does not look at a "
+            f"radius made in hits: bend {_and(stepped_bends(searched))}. The other strokes clear."
+        )
     if not searched.order.proven:
         return f"The best order found in the time ({handling}); not proven to be the best or clear."
     flattens = any(step.flattens for step in searched.attempt.steps)
@@ -189,6 +197,15 @@ def _found_words(searched: Searched) -> str:
     return f"Least handling with {_dies(searched)}, proven ({handling}). {clear}"
 
 
+def stepped_bends(searched: Searched) -> tuple[int, ...]:
+    """The bends that are made in hits."""
+    return tuple(step.bend for step in searched.attempt.steps if step.hits is not None)
+
+
+def _and(numbers: Sequence[int]) -> str:
+    return " and ".join(str(n) for n in sorted(numbers))
+
+
 def _dies(searched: Searched) -> str:
     codes = dict.fromkeys(pair.die.code for pair in searched.pairs)
     return f"die{'' if len(codes) == 1 else 's'} {', '.join(codes)}"
@@ -197,6 +214,10 @@ def _dies(searched: Searched) -> str:
 def _none_words(searched: Searched) -> str:
     given = searched.order.rule == "given"
     start = "The given order" if given else "No order of the bends"
+    if searched.found is not None and searched.found.proven and stepped_bends(searched):
+        bends = _and(stepped_bends(searched))
+        found = "was not found to clear" if given else "was found to clear"
+        return f"{start} {found}, the hits of bend {bends} taken as one bend. That is no proof."
     if not _is_proof(searched):
         if given:
             return (
@@ -222,15 +243,8 @@ def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
         if _is_proof(searched):
             return [Check("stop", "no-order", said.words, do, numbers)]
         return [Check("caution", "order-not-found", said.words, do, numbers)]
-    if any(step.hits is not None for step in searched.attempt.steps):
-        return [
-            Check(
-                "caution",
-                "clearance-not-checked",
-                "Clearance is not checked for the steps of a radius made in many hits.",
-                "Walk through these steps with a scrap piece, slowly.",
-            )
-        ]
+    if searched.found.proven and stepped_bends(searched):
+        return [_hits_not_checked(stepped_bends(searched))]
     return [
         Check(
             "caution",
@@ -250,6 +264,16 @@ def _numbered(advice: Sequence[Advice]) -> str:
             words = words.replace(f"{{{key}}}", f"{{n{i}_{key}}}")
         said.append(words)
     return " ".join(said)
+
+
+def _hits_not_checked(bends: Sequence[int]) -> Check:
+    return Check(
+        "caution",
+        "clearance-not-checked",
+        f"Clearance is not checked for the hits of bend {_and(bends)}: the search does not look at "
+        "a radius made in hits.",
+        "Walk through these hits with a scrap piece, slowly.",
+    )
 
 
 def _not_checked() -> Check:

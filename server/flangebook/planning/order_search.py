@@ -135,7 +135,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     bending = bending_of(part, base.steps)
     if press is None or not crib.punches or not crib.dies:
         return Searched(base, unchecked)
-    looked_at, whole = 0, True
+    looked_at, whole = 0, not equipment.left_out
     asked: Searched | None = None
     for dies in _die_sets(trials, bending, base):
         try:

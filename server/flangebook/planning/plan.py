@@ -39,6 +39,7 @@ from flangebook.planning.plan_json import (
     steps_json,
     tools_json,
 )
+from flangebook.planning.sound_tools import sound_crib
 from flangebook.planning.stations import station_checks, stations, stations_json
 from flangebook.planning.step_checks import step_checks
 from flangebook.planning.steps import PlannedStep, planned_steps
@@ -68,7 +69,8 @@ def plan(
     section.check_part(part)
     metal = find_metal(metals, part.metal)
     part.wishes.check(len(part.bends))
-    trials = Trials(part, metal, Equipment(press, crib, evidence))
+    sound, left_out = sound_crib(crib)
+    trials = Trials(part, metal, Equipment(press, sound, evidence, left_out))
     limits = (limits or Limits()).begun()
     return _answer(trials, searched_order(trials, part.wishes, limits), limits)
 
@@ -107,6 +109,7 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
     sizes = dimensions(part, equipment.press, searched, steps)
     whole = [
         *order_checks(searched, said),
+        *equipment.left_out,
         *_whole_checks(trials, folded, steps, sheet),
         *station_checks(standing),
         *dimension_checks(sizes),
