@@ -10,6 +10,8 @@ from playwright.sync_api import Locator, Page
 
 PHONE = {"width": 390, "height": 844}
 WIDE = {"width": 1920, "height": 1080}
+# What a browser's console says of a server that was killed.
+SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 
 
 def show(page: Page, address: str, ready: str) -> Page:

@@ -10,7 +10,7 @@ import sys
 import time
 import urllib.request
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 from typing import Any
 
@@ -24,7 +24,7 @@ class ShopProcess:
 
     def __init__(self, data: Path, *more: str) -> None:
         self.data = data
-        self.port = _free_port()
+        self.port = _free_ports(3)  # with --lan the two after it are taken too
         self.url = ""
         self._more = more
         self._process: subprocess.Popen[str] | None = None
@@ -90,9 +90,21 @@ class ShopProcess:
         time.sleep(0.05)
 
 
-def _free_port() -> int:
-    """A port nobody has just now. Named, not left to the server: one that the server draws
-    itself is not free again for some time after it was killed."""
-    with socket.socket() as one:
-        one.bind(("127.0.0.1", 0))
-        return int(one.getsockname()[1])
+def _free_ports(count: int) -> int:
+    """The first of some ports in a row that nobody has just now. Named, not left to the server:
+    one that the server draws itself is not free again for some time after it was killed."""
+    while True:
+        with ExitStack() as taken:
+            try:
+                first = _bound(taken, 0)
+                for more in range(1, count):
+                    _bound(taken, first + more)
+            except (OSError, OverflowError):
+                continue
+            return first
+
+
+def _bound(taken: ExitStack, port: int) -> int:
+    one = taken.enter_context(socket.socket())
+    one.bind(("127.0.0.1", port))
+    return int(one.getsockname()[1])

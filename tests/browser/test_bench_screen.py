@@ -10,12 +10,11 @@ from urllib.parse import quote
 from urllib.request import Request, urlopen
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import SILENCE, by_test, call, show, sideways, wait_ready
 from playwright.sync_api import Page, expect
 
 CODE = "STEP6BQ"
 STEPS = 6
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 MOVED = "412"
 REST_MS = 350  # longer than the rest between two presses
 NUMBERS = ["gauge-x-value", "gauge-r-value", "set-angle-value", "punch-depth-value"]

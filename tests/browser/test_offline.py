@@ -8,10 +8,8 @@ from __future__ import annotations
 import time
 
 import pytest
-from browsing import by_test, call, show, wait_ready
+from browsing import SILENCE, by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
-
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 
 
 @pytest.fixture

@@ -13,7 +13,7 @@ from typing import Any
 import pytest
 import zxingcpp
 from addresses import CARD
-from browsing import by_test, call, show, wait_ready
+from browsing import SILENCE, by_test, call, show, wait_ready
 from PIL import Image
 from playwright.sync_api import BrowserContext, Page, expect
 from pypdf import PdfReader
@@ -21,7 +21,6 @@ from pypdf import PdfReader
 # ISO 216 A4 and ANSI/ASME Y14.1 size A, upright [mm].
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
 MM_PER_POINT = 25.4 / 72
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 
 # Colours of everything that is seen, with the element that has it; grey counts as ink.
 COLOURED = """() => {

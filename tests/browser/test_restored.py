@@ -11,10 +11,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from browsing import by_test, call, show, wait_ready
+from browsing import SILENCE, by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
 
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|ERR_FAILED"
+QUIET = f"{SILENCE}|ERR_FAILED"
 CARD = "SHE7FA1"
 PART = {
     "title": "Made after the backup",
@@ -63,7 +63,7 @@ FULL = """() => {
 @pytest.fixture
 def kept(phone: Page, own_server: Any, console: Any) -> Page:
     """A phone that has been in the shop once."""
-    console.expect(SILENCE)
+    console.expect(QUIET)
     show(phone, own_server.url, "home")
     phone.wait_for_selector("html[data-offline-ready=true]")
     return phone
@@ -135,7 +135,7 @@ def test_a_shop_put_back_gets_again_what_it_had(
 
 def test_what_waits_survives_the_new_app(phone: Page, own_server: Any, console: Any):
     """Two trials, typed into the app's first form, which knew nothing but trials."""
-    console.expect(SILENCE)
+    console.expect(QUIET)
     blank = f"{own_server.url}/blank"  # the app's own address, without the app
     phone.route(blank, lambda route: route.fulfill(body="<p>old", content_type="text/html"))
     phone.goto(blank)
@@ -162,7 +162,7 @@ def test_a_full_device_says_so_and_keeps_what_is_typed_on_the_screen(kept: Page,
 
 
 def test_a_browser_that_keeps_nothing(phone: Page, own_server: Any, console: Any):
-    console.expect(SILENCE)
+    console.expect(QUIET)
     console.expect("changes feed")
     phone.add_init_script(
         "IDBFactory.prototype.open = () => { throw new DOMException('refused', 'SecurityError') }"

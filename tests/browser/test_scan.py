@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import PHONE, SILENCE, by_test, call, show, sideways, wait_ready
 from camera_picture import Picture, beside, blotted, held, square, tilted, video
 from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 from test_look import LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
@@ -19,11 +19,9 @@ from test_look import LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
 from flangebook.labels import codes
 from flangebook.labels.qr import card_address
 
-PHONE = {"width": 390, "height": 844}
 CODE, TITLE = "SHE7FA1", "Shelf bracket, reading room"
 ELSEWHERE = "https://other.home.arpa:8443"
 STRANGER = codes.with_check("ZZZZZ7")  # no card of the demo shop
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 LEAST_FLOOR_TEXT_PX = 20.0
 SIZES = [(390, 844), (844, 390), (1920, 1080)]
 STREAMS = """

@@ -10,13 +10,12 @@ from typing import Any
 
 import pytest
 import zxingcpp
-from browsing import PHONE, WIDE, by_test, call, show, sideways, wait_ready
+from browsing import PHONE, SILENCE, WIDE, by_test, call, show, sideways, wait_ready
 from PIL import Image
 from playwright.sync_api import Browser, BrowserContext, BrowserType, Page, expect
 from secure import SecureShop, pair, trusting
 
 CARD = "SHE7FA1"
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 
 
 @pytest.fixture(scope="module")

@@ -6,10 +6,8 @@ import json
 import uuid
 from typing import Any
 
-from browsing import by_test, call, show
+from browsing import SILENCE, by_test, call, show
 from playwright.sync_api import Page, expect
-
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 
 
 def queued(page: Page, code: str, trial: dict[str, Any]) -> None:

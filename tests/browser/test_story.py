@@ -10,12 +10,11 @@ import io
 from typing import Any
 
 import zxingcpp
-from browsing import by_test, call, show, wait_ready
+from browsing import SILENCE, by_test, call, show, wait_ready
 from PIL import Image
 from playwright.sync_api import Page, expect
 from test_part import enter, good
 
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
 CLIP = {
     "title": "Clip for a picture rail",
     "metal": "mild-steel-cr",

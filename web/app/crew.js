@@ -46,7 +46,7 @@ export async function beTurnedAway(why) {
   if (out === why) return;
   out = why;
   await Promise.all([askWhoIAm().catch(() => null), forgetShop().catch(() => null)]);
-  document.dispatchEvent(new CustomEvent("let-in", { detail: false }));
+  document.dispatchEvent(new CustomEvent("turned-away"));
 }
 
 /** @param {string} code @param {string} name @returns {Promise<Device>} @throws {Problem} */

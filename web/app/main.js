@@ -9,7 +9,7 @@ import { startWorker } from "./update.js";
 applyTheme();
 onSettings(() => applyTheme());
 document.addEventListener("sync", () => drawMasthead());
-document.addEventListener("let-in", () => {
+document.addEventListener("turned-away", () => {
   drawMasthead();
   if (document.documentElement.dataset.screen !== "pair") showCurrent(); // else what was typed there would go
 });

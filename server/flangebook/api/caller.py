@@ -37,7 +37,7 @@ class Caller:
 
     @property
     def name(self) -> str:
-        """What to write down as the author, where nobody gave a name."""
+        """What the device is called; empty where none is known."""
         return self.device.name if self.device else ""
 
 

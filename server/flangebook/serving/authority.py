@@ -21,6 +21,9 @@ from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
+from flangebook.shop.errors import CopyError
+from flangebook.shop.whole_file import unfinished
+
 Address = ipaddress.IPv4Address | ipaddress.IPv6Address
 Key = ec.EllipticCurvePrivateKey
 
@@ -77,6 +80,8 @@ def certificates(
         raise AuthorityError(
             f"The folder {folder} cannot be used: {error.strerror or error}."
         ) from error
+    except CopyError as error:
+        raise AuthorityError(str(error)) from error
     except ValueError as error:
         raise AuthorityError(
             f"A certificate in {folder} cannot be read ({error}). Move the folder away and start "
@@ -139,18 +144,23 @@ def _signed_authority(
     )
     permitted: list[x509.GeneralName] = [x509.DNSName(name) for name in names]
     permitted += [x509.IPAddress(ipaddress.ip_network(one)) for one in NETWORKS]
-    usage = x509.KeyUsage(
-        digital_signature=False, content_commitment=False, key_encipherment=False,
-        data_encipherment=False, key_agreement=False, key_cert_sign=True, crl_sign=True,
-        encipher_only=False, decipher_only=False,
-    )  # fmt: skip
     return (
         _begun(subject, subject, key, moment, AUTHORITY_DAYS)
         .add_extension(x509.BasicConstraints(ca=True, path_length=0), critical=True)
-        .add_extension(usage, critical=True)
+        .add_extension(_usage(signs_certificates=True), critical=True)
         .add_extension(x509.NameConstraints(permitted, None), critical=True)
         .sign(key, hashes.SHA256())
     )
+
+
+def _usage(*, signs_certificates: bool) -> x509.KeyUsage:
+    """An authority's key signs certificates and their withdrawal, a server's the handshake."""
+    return x509.KeyUsage(
+        digital_signature=not signs_certificates, content_commitment=False,
+        key_encipherment=False, data_encipherment=False, key_agreement=False,
+        key_cert_sign=signs_certificates, crl_sign=signs_certificates, encipher_only=False,
+        decipher_only=False,
+    )  # fmt: skip
 
 
 def _begun(
@@ -176,15 +186,10 @@ def _make_leaf(
     subject = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, names[0][:64])])
     alternatives: list[x509.GeneralName] = [x509.DNSName(name) for name in names]
     alternatives += [x509.IPAddress(one) for one in addresses]
-    usage = x509.KeyUsage(
-        digital_signature=True, content_commitment=False, key_encipherment=False,
-        data_encipherment=False, key_agreement=False, key_cert_sign=False, crl_sign=False,
-        encipher_only=False, decipher_only=False,
-    )  # fmt: skip
     made = (
         _begun(subject, authority.subject, key, moment, LEAF_DAYS)
         .add_extension(x509.BasicConstraints(ca=False, path_length=None), critical=True)
-        .add_extension(usage, critical=True)
+        .add_extension(_usage(signs_certificates=False), critical=True)
         .add_extension(x509.ExtendedKeyUsage([ExtendedKeyUsageOID.SERVER_AUTH]), critical=False)
         .add_extension(x509.SubjectAlternativeName(alternatives), critical=False)
         .add_extension(
@@ -230,12 +235,5 @@ def _secret(key: Key) -> bytes:
 
 
 def _write(path: Path, content: bytes) -> None:
-    """Whole or not at all, readable by the owner only from the first moment."""
-    beside = path.with_suffix(path.suffix + ".new")
-    beside.unlink(missing_ok=True)
-    flags = os.O_WRONLY | os.O_CREAT | os.O_EXCL
-    with os.fdopen(os.open(beside, flags, 0o600), "wb") as file:
-        file.write(content)
-        file.flush()
-        os.fsync(file.fileno())
-    os.replace(beside, path)
+    with unfinished(path) as file:
+        file.write_bytes(content)

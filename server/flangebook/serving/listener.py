@@ -67,7 +67,6 @@ class _PatientConnections(ConnectionManager):
         if connection is None:
             return None
         if self._handshakes:
-            connection.socket.setblocking(False)
             self._handshakes.begin(connection)
         else:
             self.put(connection)

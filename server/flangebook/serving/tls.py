@@ -33,8 +33,7 @@ class Tls(BuiltinSSLAdapter):
         self.context.minimum_version = ssl.TLSVersion.TLSv1_2
 
     def wrap(self, sock: socket.socket) -> tuple[ssl.SSLSocket, dict[str, Any]]:
-        """The socket, not yet shaken hands with. Blocking for nothing."""
-        sock.setblocking(False)
+        """The socket, not yet shaken hands with."""
         wrapped = self.context.wrap_socket(sock, server_side=True, do_handshake_on_connect=False)
         return wrapped, {"wsgi.url_scheme": "https", "HTTPS": "on"}
 
@@ -59,7 +58,8 @@ class Handshakes(threading.Thread):
         self._stopping = False
 
     def begin(self, connection: Any) -> None:
-        """Take a new connection; its socket does not block."""
+        """Take a new connection."""
+        connection.socket.setblocking(False)
         with self._lock:
             self._new.append(connection)
         with suppress(OSError):
