@@ -213,10 +213,14 @@ REFUSED: list[tuple[str, JsonDict, str]] = [
     ("a field of no name", tray(depth_mm=30), "box.depth_mm"),
     ("a box that is a word", {**tray(), "box": "tray"}, "box"),
     ("a box that is empty", {**tray(), "box": {}}, "box.length_mm"),
-    ("an order of one's own", {**tray(), "order": [1, 2, 3, 4]}, "order"),
-    ("a first bend", {**tray(), "wishes": {"first": 1}}, "wishes.first"),
-    ("a last bend", {**tray(), "wishes": {"last": 1}}, "wishes.last"),
-    ("a critical flat", {**tray(), "wishes": {"critical_flats": [1]}}, "wishes.critical_flats"),
+    ("an order to and fro", {**tray(), "order": [1, 3, 2, 4]}, "order"),
+    ("an order of too few", {**tray(), "order": [1, 2, 3]}, "order"),
+    ("the other sides first", {**tray(first_pair="front-back"), "order": [1, 2, 3, 4]}, "order"),
+    ("a first bend of the second sides", {**tray(), "wishes": {"first": 3}}, "wishes.first"),
+    ("a last bend of the first sides", {**tray(), "wishes": {"last": 1}}, "wishes.last"),
+    ("a flat that is not there", {**tray(), "wishes": {"critical_flats": [7]}},
+     "wishes.critical_flats.0"),
+    ("sides first that are no sides", tray(first_pair="left-front"), "box.first_pair"),
     ("holes", {**tray(), "holes": [{"flat": 1, "position_mm": 5, "diameter_mm": 4}]}, "holes"),
     ("a rolling direction", {**tray(), "grain": "with"}, "grain"),
 ]  # fmt: skip
@@ -228,6 +232,26 @@ def test_what_is_no_box_is_refused(reader: FlaskClient, part: JsonDict, field: s
     answer = reader.post(path, data=json.dumps(part), content_type="application/json")
     problem(answer, answer.status_code, field)
     assert answer.status_code in (400, 422)
+
+
+def test_an_order_of_ones_own_and_the_other_sides_first(client: FlaskClient):
+    part = {**tray(first_pair="front-back"), "order": [4, 3, 1, 2]}
+    plan = planned(client, part)
+    assert plan["order"]["sequence"] == [4, 3, 1, 2]
+    assert [step["side"] for step in plan["steps"]] == ["back", "front", "left", "right"]
+    card = client.post(CARDS, json={"part": part}).get_json()
+    assert card["part"]["order"] == [4, 3, 1, 2]
+    assert card["part"]["box"]["first_pair"] == "front-back"
+    code, etag = card["code"], f'"{card["revision"]}"'
+    etag = client.get(f"{CARDS}/{code}").headers["ETag"]
+    changed = client.put(
+        f"{CARDS}/{code}", json={"part": tray(), "reason": "Other way"}, headers={"If-Match": etag}
+    )
+    assert changed.status_code == 200, changed.text[:400]
+    said = client.get(f"{CARDS}/{code}/revisions").get_json()["revisions"]
+    words = " ".join(w for one in said for w in one.get("changes", []))
+    assert "sides bent first: front-back to left-right" in words
+    assert "order: 4, 3, 1, 2 to left to the planner" in words
 
 
 def test_a_refused_box_makes_no_card(client: FlaskClient):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 from typing import Any
 
@@ -187,18 +188,51 @@ def test_editing_a_box_loses_nothing_of_it(phone: Page, shop_server):
     assert after == {**before, "width_mm": 210}
 
 
-def test_what_cannot_be_asked_of_a_box_is_said_and_not_sent(phone: Page, shop_server):
+def test_wishes_by_number_are_for_the_shape_they_were_made_for(phone: Page, shop_server):
+    """A bend 1 of a section is no bend 1 of a box: the wish falls away, others stay."""
     show(phone, f"{shop_server.url}/part", "part")
     by_test(phone, "wishes").locator("summary").click()
     box(phone, "wishes.first").select_option("1")
+    by_test(phone, "wishes.no_turn_over").check()
     expect(by_test(phone, "wishes").locator("summary")).to_contain_text("bend 1 first")
     phone.locator('[data-test="shape"] input[value=box]').check(force=True)
-    expect(by_test(phone, "wishes").locator("summary")).to_contain_text("nothing special")
-    expect(by_test(phone, "box-wishes")).to_contain_text("cannot be asked of a box")
+    expect(by_test(phone, "wishes").locator("summary")).not_to_contain_text("bend 1 first")
+    expect(by_test(phone, "wishes").locator("summary")).to_contain_text("never turned over")
+
+
+def test_a_box_can_be_bent_front_and_back_first_in_an_order_of_ones_own(phone: Page, shop_server):
+    show(phone, f"{shop_server.url}/part", "part")
+    phone.locator('[data-test="shape"] input[value=box]').check(force=True)
     box(phone, "thickness_mm").fill("1.5")
     box(phone, "box.length_mm").fill("300")
     box(phone, "box.width_mm").fill("200")
-    with phone.expect_request("**/api/v1/plan") as sent:
-        box(phone, "box.sides.left.flats_mm.0").fill("30")
-    assert "first" not in (sent.value.post_data_json or {}).get("wishes", {})
+    box(phone, "box.sides.left.flats_mm.0").fill("30")
     good(phone)
+    phone.locator('[data-test="box.first_pair"] input[value="front-back"]').check(force=True)
+    good(phone)
+    expect(by_test(phone, "order-panel").locator(".order-run .run")).to_have_attribute(
+        "aria-label", re.compile("^bends [34], [34], [12], [12]$")
+    )
+    phone.locator("details.order summary").click()
+    box(phone, "order").fill("4, 3, 1, 2")
+    box(phone, "order").press("Tab")
+    good(phone)
+    expect(by_test(phone, "order-panel").locator(".order-run")).to_contain_text("Yours")
+    # Back to left and right first: that order means nothing there and falls away.
+    by_test(phone, "wishes").locator("summary").click()
+    expect(box(phone, "wishes.first").locator("option")).to_have_text(
+        [
+            "Any",
+            "Bend 1: left wall",
+            "Bend 2: right wall",
+            "Bend 3: front wall",
+            "Bend 4: back wall",
+        ]
+    )
+    box(phone, "wishes.first").select_option("1")
+    expect(
+        by_test(phone, "plan-error").or_(by_test(phone, "wrong-wishes.first")).first
+    ).to_contain_text("front and back are bent first")
+    phone.locator('[data-test="box.first_pair"] input[value="left-right"]').check(force=True)
+    good(phone)
+    expect(phone.locator("details.order summary")).to_contain_text("found by the planner")

@@ -16,6 +16,7 @@ from flangebook.bending.box import Box, Side
 from flangebook.bending.errors import NotAPartError
 from flangebook.bending.part import Part
 from flangebook.bending.tooling import Crib, Press
+from flangebook.bending.wishes import Wishes
 from flangebook.planning.answer import JsonDict
 from flangebook.planning.box_json import box_answer
 from flangebook.planning.box_plan import planned_box
@@ -129,6 +130,48 @@ def test_deep_sides_get_a_taller_punch_if_there_is_one() -> None:
     cured = planned(box, replace(CRIB, punches=(*CRIB.punches, tall)), press)
     assert not any(c.startswith("box-wall") for c in codes(cured, "stop"))
     assert {s["punch"] for s in cured["steps"] if s["side"] in ("front", "back")} == {"TALL"}
+
+
+def test_deep_sides_can_be_bent_last() -> None:
+    """Left and right of 80 run into the holder when they stand first; bent after front and back
+    of 30 they swing up clear of it."""
+    deep = tray(wall(80.0), wall(80.0), wall(30.0), wall(30.0))
+    (finding,) = (c for c in planned(deep)["checks"] if c["code"] == "box-wall-holder")
+    assert "have front and back bent first" in finding["do"]
+    answer = planned(replace(deep, first_pair="front-back"))
+    assert answer["worst"] != "stop"
+    assert answer["order"]["proven"] is True
+    assert [s["side"] in ("front", "back") for s in answer["steps"]] == [True, True, False, False]
+    assert [s["turn_quarter"] for s in answer["steps"]] == [False, False, True, False]
+    assert answer["part"]["box"]["first_pair"] == "front-back"
+    for step in answer["steps"]:
+        line = next(b for b in answer["blank"]["lines"] if b["bend"] == step["bend"])
+        assert line["side"] == step["side"]
+    for one in answer["dimensions"]:
+        assert one["flat_name"].startswith(answer["flat_names"][one["flat"] - 1])
+
+
+def test_an_order_of_ones_own_is_kept() -> None:
+    """Lips before walls is how it must be; which of the two ends comes first is one's own."""
+    own = (4, 1, 3, 2, 8, 5, 7, 6)
+    answer = planned(replace(LIPS, order=own))
+    assert answer["order"]["sequence"] == list(own)
+    assert [s["bend"] for s in answer["steps"]] == list(own)
+    assert answer["part"]["order"] == list(own)
+    other = planned(replace(LIPS, wishes=Wishes(first=4, last=6)))
+    assert (other["order"]["sequence"][0], other["order"]["sequence"][-1]) == (4, 6)
+
+
+@pytest.mark.parametrize(
+    ("flat", "name"), [(2, "the base, left to right"), (5, "the base, front to back")]
+)
+def test_a_flat_of_the_box_is_gauged_directly(flat: int, name: str) -> None:
+    """Flats 1 to 3 are left, base and right, 4 to 6 front, base and back."""
+    wished = planned(replace(TRAY, wishes=Wishes(critical_flats=(flat,))))
+    (critical,) = (d for d in wished["dimensions"] if d["critical"])
+    assert (critical["flat"], critical["flat_name"]) == (flat, name)
+    assert critical["gauged_directly"] is True
+    assert wished["part"]["wishes"]["critical_flats"] == [flat]
 
 
 def test_walls_that_hang_below_reach_the_bed() -> None:

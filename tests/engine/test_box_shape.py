@@ -4,14 +4,29 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from typing import Any
 
 import pytest
 from boxes import UP, shaped, tray, wall
+from hypothesis import given
+from hypothesis import strategies as st
+from shapely.geometry import Polygon
 
-from flangebook.bending.box import Side, check_box, flat_name, place_of, renamed
-from flangebook.bending.box_blank import box_blank
+from flangebook.bending.box import (
+    Box,
+    Corner,
+    ReliefShape,
+    Side,
+    check_box,
+    flat_name,
+    place_of,
+    renamed,
+    section_of,
+)
+from flangebook.bending.box_blank import BoxBlank, box_blank
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.part import Bend
+from flangebook.bending.wishes import Wishes
 
 ALLOWANCE = math.pi / 2 * 2.8
 SETBACK = 4.0
@@ -99,6 +114,85 @@ def test_lips_over_a_plain_wall_leave_room_for_its_swing() -> None:
 def test_outward_lips_need_no_room() -> None:
     shape = shaped(tray(*[wall(30.0, -10.0)] * 4))
     assert {min(end.flats_mm) == max(end.flats_mm) for end in shape.ends.values()} == {True}
+
+
+@given(
+    st.lists(st.floats(16.0, 60.0), min_size=4, max_size=4),
+    st.lists(st.sampled_from([(), (10.0,), (-8.0,), (12.0, 6.0)]), min_size=4, max_size=4),
+    st.sampled_from(["closed", "open"]),
+    st.sampled_from(["round", "square", "none"]),
+)
+def test_front_and_back_first_is_the_box_seen_from_its_side(
+    walls: list[float], lips: list[tuple[float, ...]], corner: Corner, relief: ReliefShape
+) -> None:
+    """Length and width, left and front, right and back changed about: the same blank, on end."""
+    sides = [wall(one, *two) for one, two in zip(walls, lips, strict=True)]
+    left, right, front, back = sides
+    box = tray(*sides, corner=corner, relief=relief, first_pair="front-back")
+    seen = tray(
+        front, back, left, right, corner=corner, relief=relief, length_mm=200.0, width_mm=300.0
+    )
+    one, two = blank_or_none(box), blank_or_none(seen)
+    if one is None or two is None:
+        assert one is two
+        return
+    assert (one.length_mm, one.width_mm) == pytest.approx((two.width_mm, two.length_mm))
+    across = Polygon([(y, x) for x, y in two.outline])
+    assert Polygon(one.outline).symmetric_difference(across).area < 1e-3
+    turned = {"left": "front", "right": "back", "front": "left", "back": "right"}
+    lines = {(line.side, line.place): line for line in two.lines}
+    for line in one.lines:
+        other = lines[turned[line.side], line.place]
+        assert line.at_mm == pytest.approx(other.at_mm)
+        assert line.length_mm == pytest.approx(other.length_mm)
+
+
+def blank_or_none(box: Box) -> BoxBlank | None:
+    """The blank; None where there can be none."""
+    try:
+        return box_blank(shaped(box))
+    except NotAPartError:
+        return None
+
+
+def test_order_and_wishes_go_to_the_sections_they_speak_of() -> None:
+    """Left wall and lip are bends 2 and 1, right 3; front 4, back 5 and its lip 6. Flats: left
+    lip 1, wall 2, base 3, right 4; front 5, base 6, back 7, lip 8."""
+    wishes = Wishes(first=1, last=4, critical_flats=(2, 8), no_turn_over=True)
+    box = tray(wall(30.0, 10.0), wall(), wall(), wall(30.0, 10.0),
+               order=(1, 3, 2, 6, 5, 4), wishes=wishes)  # fmt: skip
+    check_box(box)
+    across, along = section_of(box, "left-right"), section_of(box, "front-back")
+    assert across is not None
+    assert along is not None
+    assert (across.order, along.order) == ((1, 3, 2), (3, 2, 1))
+    assert (across.wishes.first, across.wishes.last) == (1, None)
+    assert (along.wishes.first, along.wishes.last) == (None, 1)
+    assert (across.wishes.critical_flats, along.wishes.critical_flats) == ((2,), (4,))
+    assert across.wishes.no_turn_over
+    assert along.wishes.no_turn_over
+    assert (across.walled, along.walled) == (False, True)
+
+
+@pytest.mark.parametrize(
+    ("change", "where"),
+    [
+        ({"order": (1, 2, 3)}, "order"),
+        ({"order": (1, 2, 3, 3)}, "order"),
+        ({"order": (1, 3, 2, 4)}, "order"),
+        ({"order": (3, 4, 1, 2)}, "order"),
+        ({"order": (1, 2, 3, 4), "first_pair": "front-back"}, "order"),
+        ({"wishes": Wishes(first=3)}, "wishes.first"),
+        ({"wishes": Wishes(first=5)}, "wishes.first"),
+        ({"wishes": Wishes(last=2)}, "wishes.last"),
+        ({"wishes": Wishes(first=1), "first_pair": "front-back"}, "wishes.first"),
+        ({"wishes": Wishes(critical_flats=(6, 7))}, "wishes.critical_flats.1"),
+    ],
+)
+def test_an_order_that_no_box_has(change: dict[str, Any], where: str) -> None:
+    with pytest.raises(InputError) as caught:
+        check_box(tray(*[wall()] * 4, **change))
+    assert caught.value.where == where
 
 
 def test_sides_that_are_not_there() -> None:

@@ -17,6 +17,7 @@ import { lengthToType, typedLength } from "./units.js";
  * @property {string} reliefSize empty: by rule
  * @property {"closed"|"open"} corner
  * @property {string} gap empty: by rule
+ * @property {"left-right"|"front-back"} firstPair the sides that are bent first
  */
 
 /** @type {SideName[]} */
@@ -36,7 +37,7 @@ export function emptyBox(kind = "tray") {
   return {
     length: "", width: "", there: kind === "channel" ? ["left", "right"] : [...SIDES], alike: true,
     sides: { left: chain(), right: chain(), front: chain(), back: chain() },
-    relief: "round", reliefSize: "", corner: "closed", gap: "",
+    relief: "round", reliefSize: "", corner: "closed", gap: "", firstPair: "left-right",
   };
 }
 
@@ -77,7 +78,24 @@ export function boxFromPart(box) {
   return {
     length: lengthToType(box.length_mm), width: lengthToType(box.width_mm), there, alike: chains.every((one) => one === chains[0]), sides: blank,
     relief: box.relief, reliefSize: lengthToType(box.relief_mm), corner: box.corner, gap: lengthToType(box.gap_mm),
+    firstPair: box.first_pair ?? "left-right",
   };
+}
+
+/** Whether sides of both pairs stand, so that one pair is bent before the other. @param {BoxForm} form */
+export const hasBothPairs = ({ there }) => there.some((side) => side === "left" || side === "right") && there.some((side) => side === "front" || side === "back");
+
+/** What the bends are called, by number: over left and right, then over front and back. @param {BoxForm} form @returns {string[]} */
+export const bendNames = (form) => numbered(form, () => []);
+
+/** What the flats are called, by number; the base has one for either way. @param {BoxForm} form @returns {string[]} */
+export const flatNames = (form) => numbered(form, (one, other) => [`base, ${one} to ${other}`]);
+
+/** @param {BoxForm} form @param {(one: SideName, other: SideName) => string[]} between */
+function numbered(form, between) {
+  const chain = (/** @type {SideName} */ side) => (form.there.includes(side) ? form.sides[form.alike ? form.there[0] : side].flats.map((_, i) => `${side} ${flatWord(i)}`) : []);
+  const pairs = /** @type {[SideName, SideName][]} */ ([["left", "right"], ["front", "back"]]);
+  return pairs.filter((pair) => pair.some((side) => form.there.includes(side))).flatMap(([one, other]) => [...chain(one).reverse(), ...between(one, other), ...chain(other)]);
 }
 
 /** The sides as they are shown: one for all where they are alike. @param {BoxForm} form @returns {SideName[]} */
@@ -93,6 +111,7 @@ export function boxRequest(form, unit) {
   return {
     length_mm: long(form.length), width_mm: long(form.width), sides: Object.fromEntries(sides),
     relief: form.relief, corner: form.corner,
+    ...(form.firstPair === "front-back" ? { first_pair: form.firstPair } : {}),
     ...(form.reliefSize.trim() && form.relief !== "none" ? { relief_mm: long(form.reliefSize) } : {}),
     ...(form.gap.trim() && form.corner === "closed" ? { gap_mm: long(form.gap) } : {}),
   };
@@ -140,7 +159,7 @@ export function errorsShown(form, errors) {
 /** "box.sides.left.flats_mm.0" as a person says it. @param {string} name @returns {string} */
 export function boxCalled(name) {
   const [, what, side, list, index, leaf] = name.split(".");
-  if (what !== "sides") return { length_mm: "Length of the base", width_mm: "Width of the base", relief_mm: "Size of the relief", gap_mm: "Gap at the corner", relief: "Relief", corner: "Corner" }[what] ?? "Box";
+  if (what !== "sides") return { length_mm: "Length of the base", width_mm: "Width of the base", relief_mm: "Size of the relief", gap_mm: "Gap at the corner", relief: "Relief", corner: "Corner", first_pair: "Bent first" }[what] ?? "Box";
   if (!list) return side ? `${side} side` : "Sides";
   return `${side} ${flatWord(Number(index ?? 0))}${list === "bends" ? `, ${{ inside_radius_mm: "radius", hem_gap_mm: "gap" }[leaf] ?? "angle"}` : ""}`;
 }

@@ -1,9 +1,9 @@
 // A part as it is typed: plain changes from one form to the next, and to and from what the API takes.
 import { bendFromPart, bendRequest, newBend } from "./bend_row.js";
-import { boxBoxes, boxFromPart, boxRequest, emptyBox } from "./box_form.js";
+import { bendNames, boxBoxes, boxFromPart, boxRequest, emptyBox } from "./box_form.js";
 import { typedNumber } from "./draft.js";
 import { lengthToType, lengthUnit, typedLength } from "./units.js";
-import { ofBox, wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
+import { unnumbered, wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
 
 /** @typedef {import("./bend_row.js").Kind} Kind */
 /** @typedef {import("./bend_row.js").BendRow} BendRow */
@@ -39,8 +39,17 @@ export function emptyPart(metal) {
 
 /** A box in place of the section, or the section again; what was typed of the other stays. @param {PartForm & {aside?: PartForm["box"]}} form @param {boolean} box @returns {PartForm} */
 export function asBox({ aside, ...form }, box) {
-  const kept = { ...form, box: box ? form.box ?? aside ?? emptyBox() : null };
+  const kept = numberedAnew({ ...form, box: box ? form.box ?? aside ?? emptyBox() : null });
   return box ? kept : { ...kept, ...(form.box ? { aside: form.box } : {}) };
+}
+
+/** Order and wishes by number fall away where the numbers mean other bends and flats. @param {PartForm} form @returns {PartForm} */
+const numberedAnew = (form) => ({ ...form, order: null, ...(form.wishes ? { wishes: unnumbered(form.wishes) } : {}) });
+
+/** @param {PartForm} form @param {PartForm["box"]} box @returns {PartForm} */
+export function withBox(form, box) {
+  const same = form.box && box && String(bendNames(form.box)) === String(bendNames(box)) && form.box.firstPair === box.firstPair;
+  return same ? { ...form, box } : numberedAnew({ ...form, box });
 }
 
 /** A card's part in boxes, in this device's unit. @param {any} part @param {string} note @returns {PartForm} */
@@ -48,7 +57,7 @@ export function formFromPart(part, note) {
   if (part.box) {
     return {
       ...emptyPart(part.metal), title: part.title ?? "", note, thickness: lengthToType(part.thickness_mm), dimension: part.dimension ?? "din6935",
-      wishes: wishesFromPart(part.wishes), box: boxFromPart(part.box),
+      order: part.order ?? null, wishes: wishesFromPart(part.wishes), box: boxFromPart(part.box),
     };
   }
   return {
@@ -70,7 +79,8 @@ export function partRequest(form) {
   if (form.box) {
     return {
       title: form.title.trim(), metal: form.metal, thickness_mm: long(form.thickness), dimension: form.dimension, box: boxRequest(form.box, form.unit),
-      ...wishesRequest(form.wishes && ofBox(form.wishes), form.unit),
+      ...(form.order ? { order: form.order } : {}),
+      ...wishesRequest(form.wishes, form.unit),
     };
   }
   return {

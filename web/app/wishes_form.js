@@ -57,8 +57,8 @@ export function wishesShifted(form, gone) {
   return { wishes: { ...form, first: bend(form.first), last: bend(form.last), critical_flats: flats } };
 }
 
-/** What of it can be asked of a box. @param {WishesForm} form @returns {WishesForm} */
-export const ofBox = (form) => ({ ...form, first: "", last: "", critical_flats: [] });
+/** What is left of it where bends and flats are numbered anew. @param {WishesForm} form @returns {WishesForm} */
+export const unnumbered = (form) => ({ ...form, first: "", last: "", critical_flats: [] });
 
 /** In a few words, for the folded heading. @param {WishesForm|undefined} form @returns {string} */
 export function wishesWords(form) {

@@ -162,7 +162,12 @@ def box_from(asked: Mapping[str, Any], thickness_mm: float) -> Box:
         if side is not None:
             bends = tuple(Bend(**one) for one in side["bends"])
             given[name] = Side(tuple(side["flats_mm"]), bends)
-    return Box(**given, thickness_mm=thickness_mm, wishes=wishes_from(asked["wishes"]))
+    return Box(
+        **given,
+        thickness_mm=thickness_mm,
+        order=tuple(asked["order"]) if asked["order"] else None,
+        wishes=wishes_from(asked["wishes"]),
+    )
 
 
 def wishes_from(asked: Mapping[str, Any]) -> Wishes:

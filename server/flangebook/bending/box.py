@@ -6,15 +6,16 @@ front to its back. A chain is counted outwards from the base: flat 1 is the wall
 turns outwards.
 
 Seen along y, left chain, base and right chain are one section; seen along x, front chain, base
-and back chain are another. All bends of a section are bent with what is known of sections; the
-bends of the first are numbered first, then those of the second.
+and back chain are another. All bends of a section are bent with what is known of sections. Bends
+and flats are numbered over left and right first, then over front and back, whichever of the two
+is bent first.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from typing import Literal, get_args
 
 from flangebook.bending.errors import InputError, NotAPartError
@@ -32,6 +33,7 @@ ENDS_OF: dict[Pair, tuple[SideName, SideName]] = {
     "front-back": ("front", "back"),
 }
 PAIRS: tuple[Pair, Pair] = ("left-right", "front-back")
+CALLED: dict[Pair, str] = {"left-right": "left and right", "front-back": "front and back"}
 MOST_SIDE_BENDS = 6
 
 
@@ -52,7 +54,9 @@ class Box:
     ``dimension`` says. relief, relief_mm: cut-out where two bends meet, its diameter or the side
     of its square [mm], None by rule. corner: "closed" walls meet edge to edge where both are
     square; "open" walls end where the neighbour's bend begins. gap_mm: between them [mm], None
-    by rule.
+    by rule. first_pair: the sides that are bent first; their walls run out to the corner, and the
+    others are bent between them. order: numbers of the bends in an order of one's own; None lets
+    the planner choose. wishes: by the numbers that bends and flats have in the box.
     """
 
     title: str
@@ -69,7 +73,14 @@ class Box:
     corner: Corner = "closed"
     gap_mm: float | None = None
     dimension: Dimension = "din6935"
+    first_pair: Pair = "left-right"
+    order: tuple[int, ...] | None = None
     wishes: Wishes = NO_WISHES
+
+    @property
+    def pairs(self) -> tuple[Pair, Pair]:
+        """The pairs of sides in the order they are bent in."""
+        return self.first_pair, across(self.first_pair)
 
     def side(self, name: SideName) -> Side | None:
         """The chain on that side, None for a plain edge."""
@@ -98,12 +109,13 @@ class BoxBend:
 def section_of(box: Box, pair: Pair) -> Part | None:
     """The section through a pair of sides, None when neither is there.
 
-    Its bends are as long as the base is across the section, outside.
+    Its bends are as long as the base is across the section, outside. Order and wishes are those
+    of the box that speak of this section.
     """
     first, last = (box.side(name) for name in ENDS_OF[pair])
     if first is None and last is None:
         return None
-    other: Pair = "front-back" if pair == "left-right" else "left-right"
+    other = across(pair)
     before = first or Side((), ())
     after = last or Side((), ())
     return Part(
@@ -114,9 +126,49 @@ def section_of(box: Box, pair: Pair) -> Part | None:
         flats_mm=(*before.flats_mm[::-1], box.base_mm(pair), *after.flats_mm),
         bends=(*before.bends[::-1], *after.bends),
         dimension=box.dimension,
-        wishes=box.wishes,
-        walled=pair == "front-back" and not (box.left is None and box.right is None),
+        order=_order_of(box, pair),
+        wishes=_wishes_of(box, pair),
+        walled=pair != box.first_pair and _stands(box, other),
     )
+
+
+def _stands(box: Box, pair: Pair) -> bool:
+    return any(box.side(name) is not None for name in ENDS_OF[pair])
+
+
+def _order_of(box: Box, pair: Pair) -> tuple[int, ...] | None:
+    if box.order is None:
+        return None
+    mine = {one.number: one.in_section for one in bends_of(box) if one.pair == pair}
+    return tuple(mine[number] for number in box.order if number in mine)
+
+
+def _wishes_of(box: Box, pair: Pair) -> Wishes:
+    mine = {one.number: one.in_section for one in bends_of(box) if one.pair == pair}
+    before = flats_before(box, pair)
+    flats = (number - before for number in box.wishes.critical_flats)
+    return replace(
+        box.wishes,
+        first=mine.get(box.wishes.first or 0),
+        last=mine.get(box.wishes.last or 0),
+        critical_flats=tuple(n for n in flats if 1 <= n <= flats_in(box, pair)),
+    )
+
+
+def flats_in(box: Box, pair: Pair) -> int:
+    """How many flats a section has, the base among them; 0 when it is not there."""
+    sides = [side for name in ENDS_OF[pair] if (side := box.side(name)) is not None]
+    return sum(len(side.flats_mm) for side in sides) + 1 if sides else 0
+
+
+def flats_before(box: Box, pair: Pair) -> int:
+    """How many flats are numbered before those of a section."""
+    return sum(flats_in(box, one) for one in PAIRS[: PAIRS.index(pair)])
+
+
+def across(pair: Pair) -> Pair:
+    """The other pair."""
+    return "front-back" if pair == "left-right" else "left-right"
 
 
 def base_flat(box: Box, pair: Pair) -> int:
@@ -166,6 +218,7 @@ def check_box(box: Box) -> None:
         section = section_of(box, pair)
         if section is not None:
             _check_section(box, pair, section)
+    _check_wishes(box)
 
 
 def _check_counts(box: Box) -> None:
@@ -199,6 +252,54 @@ def _check_counts(box: Box) -> None:
                 f"box.{field}",
                 "Give less, or leave it out.",
             )
+
+
+def _check_wishes(box: Box) -> None:
+    """Refuse an order or wishes that no box bent one pair after the other can have.
+
+    Raises:
+        InputError: a bend or flat that is not there, or one whose sides have another turn.
+    """
+    bends = bends_of(box)
+    turns = [pair for pair in box.pairs if _stands(box, pair)]
+    pair_of_bend = {one.number: one.pair for one in bends}
+    if box.order is not None:
+        _check_order(box.order, pair_of_bend, turns)
+    flats = sum(flats_in(box, pair) for pair in PAIRS)
+    # A box has a flat more than a section of so many bends where its base is counted twice.
+    replace(box.wishes, critical_flats=()).check(len(bends))
+    for i, flat in enumerate(box.wishes.critical_flats):
+        if not 1 <= flat <= flats:
+            raise InputError(
+                f"There is no flat {flat}.",
+                f"wishes.critical_flats.{i}",
+                f"Give one of 1 to {flats}.",
+            )
+    for name, turn in (("first", turns[0]), ("last", turns[-1])):
+        number = getattr(box.wishes, name)
+        if number is not None and pair_of_bend[number] != turn:
+            raise InputError(
+                f"Bend {number} cannot be {name}: {CALLED[turn]} are bent {name}.",
+                f"wishes.{name}",
+                f"Name a bend of {CALLED[turn]}, or have the other sides bent first.",
+            )
+
+
+def _check_order(order: Sequence[int], pair_of_bend: dict[int, Pair], turns: list[Pair]) -> None:
+    if sorted(order) != sorted(pair_of_bend):
+        raise InputError(
+            f"The order {', '.join(map(str, order))} does not name every bend once.",
+            "order",
+            f"Give every number from 1 to {len(pair_of_bend)} once.",
+        )
+    given = [pair_of_bend[number] for number in order]
+    if given != sorted(given, key=turns.index):
+        raise InputError(
+            f"A box is bent one pair of sides after the other, {CALLED[turns[0]]} first.",
+            "order",
+            f"Give all bends of {CALLED[turns[0]]}, then those of {CALLED[turns[-1]]}, or have "
+            "the other sides bent first.",
+        )
 
 
 def _check_section(box: Box, pair: Pair, section: Part) -> None:

@@ -1,6 +1,6 @@
 """Walls that stand beside the punch: whether they clear holder and ram through the whole swing.
 
-When front and back are bent, the finished left and right sides stand on the base and swing with
+When the second pair of sides is bent, the finished first pair stands on the base and swings with
 it. They lie in planes across the bed, so punch and die have to fit between them, while holder
 and ram run on above them and the bed below. Each flat of theirs is a rectangle in the plane of
 the press's cross-section; its least distance to a tool over the bend is found by halving the
@@ -33,7 +33,7 @@ TOOLS = ("punch", "holder", "ram", "die", "bed")
 @dataclass(frozen=True, slots=True)
 class Standing:
     """A flat of a finished side as it stands on the base, seen along the bend line: from y1 to
-    y2 from the base's front tangent line, from z1 to z2 above its underside [mm]."""
+    y2 from the base's left or front tangent line, from z1 to z2 above its underside [mm]."""
 
     side: SideName
     flat: int
@@ -67,15 +67,16 @@ class Approach:
 
 
 def standing(shape: BoxShape) -> tuple[Standing, ...]:
-    """The flats of the left and right sides as they stand on the base."""
-    section = shape.sections.get("left-right")
+    """The flats of the sides that are bent first, as they stand on the base."""
+    pair = shape.box.first_pair
+    section = shape.sections.get(pair)
     if section is None:
         return ()
     found = []
     for piece in pieces(section.strip, section.base):
         if piece.flat == 0 or piece.arc:
             continue
-        side = ENDS_OF["left-right"][0 if piece.flat < 0 else 1]
+        side = ENDS_OF[pair][0 if piece.flat < 0 else 1]
         y1, y2 = shape.along_mm(side, abs(piece.flat))
         _, z1, _, z2 = bounds(piece.ring)
         found.append(Standing(side, abs(piece.flat), y1, y2, z1, z2))
@@ -83,16 +84,17 @@ def standing(shape: BoxShape) -> tuple[Standing, ...]:
 
 
 def inside_reach_mm(shape: BoxShape, side: SideName, direction: Direction) -> float | None:
-    """How far the left or right side reaches inwards from the tangent line of its bend [mm],
+    """How far a side that is bent first reaches inwards from the tangent line of its bend [mm],
     on the punch's side of the base when bending that way; None where nothing stands there."""
-    section = shape.sections.get("left-right")
+    pair = shape.box.first_pair
+    section = shape.sections.get(pair)
     if section is None or shape.box.side(side) is None:
         return None
-    left = side == "left"
-    t, width = shape.box.thickness_mm, shape.base_mm["left-right"]
+    low = side == ENDS_OF[pair][0]
+    t, width = shape.box.thickness_mm, shape.base_mm[pair]
     reached = None
     for piece in pieces(section.strip, section.base):
-        if piece.flat == 0 or (piece.flat < 0) != left:
+        if piece.flat == 0 or (piece.flat < 0) != low:
             continue
         ring = clipped(
             piece.ring,
@@ -101,21 +103,22 @@ def inside_reach_mm(shape: BoxShape, side: SideName, direction: Direction) -> fl
             None if direction == "up" else -FACE_MM,
         )
         for x, _ in ring:
-            inwards = x if left else width - x
+            inwards = x if low else width - x
             reached = inwards if reached is None else max(reached, inwards)
     return reached
 
 
 def clear_length_mm(shape: BoxShape, direction: Direction) -> float | None:
-    """Clear inside length between the left and right sides on that side of the base [mm].
+    """Clear inside length between the sides bent first on that side of the base [mm].
 
     The inside radii at their feet count, since no tool may press on them. None where the two do
     not both stand there.
     """
-    reaches = [inside_reach_mm(shape, side, direction) for side in ENDS_OF["left-right"]]
+    pair = shape.box.first_pair
+    reaches = [inside_reach_mm(shape, side, direction) for side in ENDS_OF[pair]]
     if any(one is None for one in reaches):
         return None
-    return shape.base_mm["left-right"] - sum(one for one in reaches if one is not None)
+    return shape.base_mm[pair] - sum(one for one in reaches if one is not None)
 
 
 def nearest_approaches(
@@ -133,7 +136,7 @@ def nearest_approaches(
     Raises:
         InputError: a tool's sizes do not fit together, or its points are no simple outline.
     """
-    section = shape.sections["front-back"]
+    section = shape.sections[shape.box.pairs[1]]
     swing = _Swing(section, step, die, tool_stack(press, holder, punch, die, 0.0))
     found = []
     known: dict[tuple[float, float, float, float, str], tuple[float, float]] = {}

@@ -6,13 +6,13 @@ over the neighbour's bend.
 
 Rules (common practice, no source, where nothing else is said):
 
-- Closed corner: left and right walls run out to the outer faces of front and back; front and
-  back walls stand between them, a gap away from their inner faces, and no further out than the
-  middle of their neighbour's bend, so that tools longer than that bend touch nothing.
+- Closed corner: the walls that are bent first run out to the outer faces of the others; those
+  stand between them, a gap away from their inner faces, and no further out than the middle of
+  their neighbour's bend, so that tools longer than that bend touch nothing.
 - Open corner: walls begin at the tangent lines.
-- Left and right are folded first. Flats beyond their walls are cut back until front and back
-  clear them on their whole way up; flats beyond the front's and back's walls are cut back until
-  they clear what stands on the left and right.
+- Flats beyond the walls of the first pair are cut back until the second clear them on their
+  whole way up; flats beyond the second pair's walls are cut back until they clear what stands on
+  the first.
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ from flangebook.bending.box import (
     Box,
     Pair,
     SideName,
+    across,
     base_flat,
     flat_name,
     place_of,
@@ -44,10 +45,11 @@ SHARES = 24
 SAME_MM = 0.01
 
 Corner = tuple[SideName, SideName]
-"""A side of the first pair and one of the second."""
+"""Two neighbouring sides."""
 CORNERS: tuple[Corner, ...] = (
     ("left", "front"), ("right", "front"), ("right", "back"), ("left", "back"),
 )  # fmt: skip
+"""A side of left and right with one of front and back."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +115,7 @@ def pair_of(side: SideName) -> Pair:
 
 def other_pair(side: SideName) -> Pair:
     """The pair of a side's neighbours."""
-    return "front-back" if side in ENDS_OF["left-right"] else "left-right"
+    return across(pair_of(side))
 
 
 def base_from_mm(strip: Strip, base: int) -> float:
@@ -157,7 +159,8 @@ def box_shape(box: Box, sections: Mapping[Pair, Section]) -> BoxShape:
     gap = box.gap_mm if box.gap_mm is not None else corner_gap_mm(box.thickness_mm)
     ends: dict[tuple[SideName, SideName], End] = {}
     meetings: list[str] = []
-    for one, two in CORNERS:
+    for corner_of in CORNERS:
+        one, two = corner_of if box.first_pair == "left-right" else corner_of[::-1]
         corner = _Corner.of(box, sections, base, (one, two), relief, gap)
         first, second, met = corner.ends()
         ends[one, two], ends[two, one] = first, second
@@ -194,8 +197,8 @@ def wall_radius_mm(sections: Mapping[Pair, Section]) -> float:
 
 @dataclass(frozen=True, slots=True)
 class _Corner:
-    """Two neighbouring sides seen from the corner between them: pieces with their first
-    coordinate inwards from the tangent line."""
+    """Two neighbouring sides seen from the corner between them, the one that is bent first named
+    first: pieces with their first coordinate inwards from the tangent line."""
 
     box: Box
     names: Corner

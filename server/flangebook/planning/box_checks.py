@@ -110,17 +110,17 @@ def _cut_back(shape: BoxShape) -> Iterator[Check]:
 def _way_out(found: PlannedBox, press: Press | None, crib: Crib) -> Iterator[Check]:
     """Whether a wall just bent passes under the punch on the way out to the front.
 
-    The finished left and right sides keep the part from being slid out along the tools.
+    The sides that are bent first keep the part from being slid out along the tools.
     """
     if press is None or not standing(found.shape):
         return
     equipment = Equipment(press, crib)
     for (pair, _), tools in found.tools.items():
-        if pair != "front-back" or tools is None:
+        if pair != found.box.pairs[1] or tools is None:
             continue
         daylight = equipment.opens_mm(tools.punch, tools.die, found.box.thickness_mm)
         tallest = max(
-            (sum(side.flats_mm) for n in ENDS_OF["front-back"] if (side := found.box.side(n))),
+            (sum(side.flats_mm) for n in ENDS_OF[pair] if (side := found.box.side(n))),
             default=0.0,
         )
         wall = min(tallest, found.view.size_mm[2])

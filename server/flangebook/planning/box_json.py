@@ -6,12 +6,15 @@ from typing import Any
 
 from flangebook.bending.box import (
     ENDS_OF,
+    PAIRS,
     SIDES,
     Box,
     Pair,
     base_flat,
     bends_of,
     flat_name,
+    flats_before,
+    flats_in,
     section_of,
 )
 from flangebook.bending.box_fold import FoldedView
@@ -66,20 +69,18 @@ def box_answer(found: PlannedBox, press: Press | None, crib: Crib) -> JsonDict:
 def _dimensions(found: PlannedBox) -> list[JsonDict]:
     """The sections' expected errors, flats numbered over the box."""
     said: list[JsonDict] = []
-    flats = steps = 0
+    steps = 0
     for pair, plan in found.plans.items():
         for one in plan["dimensions"]:
             step = one.get("step")
             said.append(
                 {
                     **one,
-                    "flat": one["flat"] + flats,
+                    "flat": one["flat"] + flats_before(found.box, pair),
                     "flat_name": _measured(found.box, pair, one["flat"]),
                     "step": step + steps if step is not None else None,
                 }
             )
-        section = section_of(found.box, pair)
-        flats += len(section.flats_mm) if section else 0
         steps += len(plan["steps"])
     return said
 
@@ -92,17 +93,7 @@ def _measured(box: Box, pair: Pair, flat: int) -> str:
 
 def flat_names(box: Box) -> list[str]:
     """What the flats are called, in the order of the part's ``flats_mm``."""
-    names: list[str] = []
-    for pair in _pairs(box):
-        section = section_of(box, pair)
-        flats = len(section.flats_mm) if section else 0
-        names += [flat_name(box, pair, n) for n in range(1, flats + 1)]
-    return names
-
-
-def _pairs(box: Box) -> list[Pair]:
-    pairs: tuple[Pair, ...] = ("left-right", "front-back")
-    return [pair for pair in pairs if section_of(box, pair) is not None]
+    return [flat_name(box, pair, n) for pair in PAIRS for n in range(1, flats_in(box, pair) + 1)]
 
 
 def part_json(box: Box) -> JsonDict:
@@ -110,7 +101,7 @@ def part_json(box: Box) -> JsonDict:
 
     Its flats and bends are there as well, in the order of their numbers, for who reads parts.
     """
-    sections = [section for pair in _pairs(box) if (section := section_of(box, pair))]
+    sections = [section for pair in PAIRS if (section := section_of(box, pair))]
     return {
         "title": box.title,
         "metal": box.metal,
@@ -119,7 +110,7 @@ def part_json(box: Box) -> JsonDict:
         "flats_mm": [flat for section in sections for flat in section.flats_mm],
         "bends": [_bend(one.bend) for one in bends_of(box)],
         "dimension": box.dimension,
-        "order": None,
+        "order": list(box.order) if box.order is not None else None,
         "holes": [],
         "grain": None,
         "wishes": wishes_json(box.wishes),
@@ -131,6 +122,7 @@ def part_json(box: Box) -> JsonDict:
             "relief_mm": box.relief_mm,
             "corner": box.corner,
             "gap_mm": box.gap_mm,
+            "first_pair": box.first_pair,
         },
     }
 
@@ -165,7 +157,7 @@ def _blank(found: PlannedBox) -> JsonDict:
                for end in ("_low", "_high")]
         for pair, plan in found.plans.items()
     }  # fmt: skip
-    along, across = (band.get(pair, [0.0, 0.0]) for pair in ("left-right", "front-back"))
+    along, across = (band.get(pair, [0.0, 0.0]) for pair in PAIRS)
     square = found.box.relief == "square"
     return {
         "length_mm": number(sheet.length_mm),

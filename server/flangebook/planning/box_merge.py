@@ -11,14 +11,22 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from flangebook.bending.box import ENDS_OF, Pair, bends_of, flat_name, renamed, section_of
+from flangebook.bending.box import (
+    CALLED,
+    ENDS_OF,
+    Pair,
+    bends_of,
+    flat_name,
+    flats_before,
+    renamed,
+)
 from flangebook.bending.checks import Check
 from flangebook.planning.answer import JsonDict, check_json, maybe, number
 from flangebook.planning.box_plan import PlannedBox
 from flangebook.planning.box_walls import Pieces, WalledStep, steps_lines, walled_checks
 from flangebook.planning.order_search import HANDLING_WORDS
 
-PAIR_WORDS: dict[Pair, str] = {"left-right": "Left and right", "front-back": "Front and back"}
+PAIR_WORDS: dict[Pair, str] = {pair: words.capitalize() for pair, words in CALLED.items()}
 SEVERITY = {"stop": 0, "caution": 1, "unknown": 2, "ok": 3}
 LEVEL_ORDER = ("ok", "unknown", "caution", "stop")
 ALWAYS = ("general-", "air-bending-only")
@@ -34,10 +42,9 @@ def merged_steps(found: PlannedBox) -> list[JsonDict]:
     lines = steps_lines(found.shape, found.blank)
     numbers = {(b.pair, b.in_section): b.number for b in bends_of(found.box)}
     steps: list[JsonDict] = []
-    flats = 0
     for pair, plan in found.plans.items():
         before, first = len(steps), True
-        names = Flats(found, pair, flats)
+        names = Flats(found, pair, flats_before(found.box, pair))
         for i, step in enumerate(plan["steps"]):
             line, walled = lines[pair, step["bend"]], found.walled[pair, i]
             bend = numbers[pair, step["bend"]]
@@ -64,8 +71,6 @@ def merged_steps(found: PlannedBox) -> list[JsonDict]:
                 }
             )
             first = False
-        section = section_of(found.box, pair)
-        flats += len(section.flats_mm) if section else 0
     return _numbered_stations(steps)
 
 

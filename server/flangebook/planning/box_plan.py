@@ -12,9 +12,9 @@ from dataclasses import dataclass, replace
 
 from flangebook.bending.box import (
     ENDS_OF,
-    PAIRS,
     Box,
     Pair,
+    across,
     check_box,
     place_of,
     renamed,
@@ -73,9 +73,9 @@ def planned_box(
         InputError, NotAPartError: the box cannot be read or cannot exist.
     """
     check_box(box)
-    plans = {pair: one for pair in PAIRS if (one := _planned(box, pair, metal, crib, planner))}
+    plans = {pair: one for pair in box.pairs if (one := _planned(box, pair, metal, crib, planner))}
     found = _assembled(box, plans, press, crib, metal)
-    if press is None or "front-back" not in plans or not _hits_above(found):
+    if press is None or box.pairs[1] not in plans or not _hits_above(found):
         return found
     return _with_other_punches(found, press, crib, planner)
 
@@ -94,7 +94,7 @@ def _planned(box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner) -
 
 def _bend_length(box: Box, pair: Pair, metal: Metal) -> float:
     """About how long a pair's bends will be [mm]: the base between its neighbours' bends."""
-    other: Pair = "front-back" if pair == "left-right" else "left-right"
+    other = across(pair)
     section = section_of(box, other)
     length = box.base_mm(other)
     if section is None:
@@ -107,7 +107,7 @@ def _bend_length(box: Box, pair: Pair, metal: Metal) -> float:
 def _assembled(
     box: Box, plans: Mapping[Pair, JsonDict], press: Press | None, crib: Crib, metal: Metal
 ) -> PlannedBox:
-    sections = {pair: one for pair in PAIRS if (one := _section(box, pair, plans)) is not None}
+    sections = {pair: one for pair in box.pairs if (one := _section(box, pair, plans)) is not None}
     shape = box_shape(box, sections)
     blank = box_blank(shape)
     tools = {
@@ -156,7 +156,8 @@ def _walled(
 
 def _motions(shape: BoxShape, pair: Pair, plan: JsonDict) -> Sequence[WallStep | None]:
     """The motions of the second pair's steps; none for the first, beside which nothing stands."""
-    if pair == "left-right" or "left-right" not in shape.sections:
+    first, second = shape.box.pairs
+    if pair != second or first not in shape.sections:
         return [None] * len(plan["steps"])
     return wall_steps(shape, plan["steps"])
 
@@ -191,20 +192,21 @@ def _with_other_punches(
     found: PlannedBox, press: Press, crib: Crib, planner: Planner
 ) -> PlannedBox:
     """The second pair planned again with the punches under which the finished sides clear."""
-    plan = found.plans["front-back"]
+    second = found.box.pairs[1]
+    plan = found.plans[second]
     steps = [
         (motion, tools)
-        for i, motion in enumerate(_motions(found.shape, "front-back", plan))
-        if motion is not None and (tools := found.tools["front-back", i]) is not None
+        for i, motion in enumerate(_motions(found.shape, second, plan))
+        if motion is not None and (tools := found.tools[second, i]) is not None
     ]
     clearing = punches_that_clear(found.shape, steps, press, crib, Equipment(press, crib).holder)
     names = tuple(punch.name or punch.code for punch in clearing)
     found = replace(found, clearing=names)
     if not clearing:
         return found
-    again = _planned(found.box, "front-back", found.metal, replace(crib, punches=clearing), planner)
+    again = _planned(found.box, second, found.metal, replace(crib, punches=clearing), planner)
     if again is None or (again["worst"] == "stop" and plan["worst"] != "stop"):
         return found
-    plans = {**found.plans, "front-back": again}
+    plans = {**found.plans, second: again}
     other = _assembled(found.box, plans, press, crib, found.metal)
     return found if _hits_above(other) else replace(other, clearing=names)

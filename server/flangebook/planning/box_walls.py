@@ -7,7 +7,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from flangebook.bending.box import ENDS_OF, bends_of
+from flangebook.bending.box import CALLED, ENDS_OF, bends_of
 from flangebook.bending.box_blank import BoxBlank, BoxLine
 from flangebook.bending.box_depth import (
     Approach,
@@ -80,11 +80,11 @@ def tools_of(step: JsonDict, crib: Crib) -> ToolsOf | None:
 
 
 def wall_steps(shape: BoxShape, steps: Sequence[JsonDict]) -> list[WallStep | None]:
-    """The steps of the front-back section as motions; None without a setting.
+    """The steps of the pair bent second as motions; None without a setting.
 
     The sharper end of the setting's band counts.
     """
-    section = shape.sections["front-back"]
+    section = shape.sections[shape.box.pairs[1]]
     made: set[int] = set()
     found: list[WallStep | None] = []
     for step in steps:
@@ -146,7 +146,7 @@ def walled_step(
     for tool, least in (("punch", margin), ("die", -FLUSH_MM)):
         sides = {a.side for a in near if a.tool == tool and a.distance_mm < least}
         clear = clear_length_mm(shape, _beside(tool, step))
-        both = len(sides) == len(ENDS_OF["left-right"]) and clear is not None
+        both = len(sides) == len(ENDS_OF[shape.box.first_pair]) and clear is not None
         most[tool] = max(clear - SIDE_PLAY_MM, 0.0) if both and clear is not None else None
     return WalledStep(
         _pieces(tools.punch, line.length_mm, most["punch"]),
@@ -227,18 +227,19 @@ def _near_checks(shape: BoxShape, step: WalledStep, crib_punches: Sequence[str])
             "angle_deg": one.included_angle_deg,
             "wanted_mm": margin,
         }
-        found.append(Check("stop", f"box-wall-{tool}", words, _taller(tool, crib_punches), numbers))
+        do = _taller(shape, tool, crib_punches)
+        found.append(Check("stop", f"box-wall-{tool}", words, do, numbers))
     return found
 
 
-def _taller(tool: str, crib_punches: Sequence[str]) -> str:
+def _taller(shape: BoxShape, tool: str, crib_punches: Sequence[str]) -> str:
     if tool == "bed":
         return "Use a taller die or a riser, or make that side shorter."
     if crib_punches:
         return f"{' or '.join(crib_punches[:3])} would clear it, but does not make these bends."
     return (
         "No punch of the crib is tall enough: make that side shorter, get a taller punch, or "
-        "bend the other pair first (swap length and width)."
+        f"have {CALLED[shape.box.pairs[1]]} bent first."
     )
 
 

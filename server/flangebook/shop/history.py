@@ -26,6 +26,7 @@ _BOX_FIELDS = {
     "relief_mm": ("size of the relief", " mm"),
     "corner": ("corners", ""),
     "gap_mm": ("gap at the corners", " mm"),
+    "first_pair": ("sides bent first", ""),
 }
 _BEND_FIELDS = {
     "included_angle_deg": ("angle", "°"),
@@ -82,8 +83,7 @@ def _part(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
         yield from _fields(f"bend {number} ", _BEND_FIELDS, one, other)
     if len(old) != len(new):
         yield f"bends: {len(old)} to {len(new)}"
-    if (before.get("order") or []) != (after.get("order") or []):
-        yield f"order: {_order(before)} to {_order(after)}"
+    yield from _orders(before, after)
     if (before.get("holes") or []) != (after.get("holes") or []):
         yield f"holes: {len(before.get('holes') or [])} to {len(after.get('holes') or [])}"
 
@@ -96,7 +96,10 @@ def _box(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
     if not old or not new:
         yield "a box in place of a section" if new else "a section in place of a box"
         return
+    # A box of before this could be asked for was bent left and right first.
+    old = {"first_pair": "left-right", **old}
     yield from _fields("", _BOX_FIELDS, old, new)
+    yield from _orders(before, after)
     for name in _SIDES:
         one, other = old["sides"].get(name), new["sides"].get(name)
         if (one is None) != (other is None):
@@ -106,6 +109,11 @@ def _box(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
             pairs = zip(one["bends"], other["bends"], strict=False)
             for number, (bend, changed) in enumerate(pairs, start=1):
                 yield from _fields(f"{name} bend {number} ", _BEND_FIELDS, bend, changed)
+
+
+def _orders(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
+    if (before.get("order") or []) != (after.get("order") or []):
+        yield f"order: {_order(before)} to {_order(after)}"
 
 
 def _order(part: Mapping[str, Any]) -> str:

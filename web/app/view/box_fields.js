@@ -3,9 +3,10 @@
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { KINDS as FOLDS } from "../bend_row.js";
 import {
-  alikeSet, angleField, errorsShown, flatAdded, flatField, flatRemoved, flatWord, foldField, kindOf, MOST_SIDE_BENDS, ofKind, shownSides, SIDES, sideToggled,
+  alikeSet, angleField, errorsShown, flatAdded, flatField, flatRemoved, flatWord, foldField, hasBothPairs, kindOf, MOST_SIDE_BENDS, ofKind, shownSides, SIDES, sideToggled,
   withFlat, withFold,
 } from "../box_form.js";
+import { withBox } from "../part_form.js";
 import { choice, field, pick } from "./field.js";
 import { wrongAt } from "./wrong.js";
 
@@ -27,6 +28,8 @@ const RELIEFS = [["round", "Round"], ["square", "Square"], ["none", "None"]];
 /** @type {[string, string][]} */
 const CORNERS = [["closed", "Closed"], ["open", "Open"]];
 /** @type {[string, string][]} */
+const TURNS = [["left-right", "Left and right"], ["front-back", "Front and back"]];
+/** @type {[string, string][]} */
 const WAYS = [["up", "↑ in"], ["down", "↓ out"]];
 
 /** @param {PartForm & {box: BoxForm}} form @param {Errors} all @param {import("./section_rows.js").Change} change */
@@ -34,7 +37,7 @@ export function boxFields(form, all, change) {
   const { box, unit } = form;
   const errors = errorsShown(box, all);
   /** @type {ChangeBox} */
-  const set = (next, how) => change({ ...form, box: next }, how);
+  const set = (next, how) => change(withBox(form, next), how);
   return html`
     ${kinds(box, set)}
     <h2>Base <small>${unit}</small></h2>
@@ -51,7 +54,8 @@ export function boxFields(form, all, change) {
       @change=${(/** @type {{target: HTMLInputElement}} */ event) => set(alikeSet(box, event.target.checked))}><span>All sides alike</span></label>
     ${shownSides(box).map((side) => chain(box, side, errors, set))}
     <h2>Corners</h2>
-    ${corners(form, errors, set)}`;
+    ${corners(form, errors, set)}
+    ${hasBothPairs(box) ? choice({ name: "box.first_pair", label: "Bent first; the others go between them", value: box.firstPair ?? TURNS[0][0], options: TURNS, change: (turn) => set({ ...box, firstPair: turn === "front-back" ? turn : "left-right" }) }) : nothing}`;
 }
 
 /** @param {BoxForm} box @param {ChangeBox} set */

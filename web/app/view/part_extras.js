@@ -1,6 +1,7 @@
 // The parts of a part that often need no word: how flats are measured, grain, holes, order, note.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
+import { bendNames } from "../box_form.js";
 import { typedOrder } from "../part_form.js";
 import { field, pick } from "./field.js";
 import { wrongAt } from "./wrong.js";
@@ -75,6 +76,7 @@ export function holesField(form, errors, change) {
  * @param {PartForm} form @param {number[]|undefined} planned @param {Errors} errors @param {Change} change
  */
 export function orderField(form, planned, errors, change) {
+  const names = form.box ? bendNames(form.box) : [];
   const sequence = form.order ?? planned ?? form.bends.map((_, i) => i + 1);
   /** @param {number} from @param {number} to */
   const move = (from, to) => change({ ...form, order: sequence.toSpliced(from, 1).toSpliced(to, 0, sequence[from]) }, { focus: `order-${sequence[from]}-${to < from ? "earlier" : "later"}` });
@@ -85,7 +87,7 @@ export function orderField(form, planned, errors, change) {
       change: (typed) => change({ ...form, order: typedOrder(typed) }),
     })}
     <ol class="order-rows">${sequence.map(
-      (bend, i) => html`<li><span>Bend ${bend}</span>
+      (bend, i) => html`<li><span>Bend ${bend}${names[bend - 1] ? `: ${names[bend - 1]}` : ""}</span>
         <button type="button" class="button" id="order-${bend}-earlier" aria-label="Bend ${bend} earlier" ?disabled=${i === 0} @click=${() => move(i, i - 1)}>↑</button>
         <button type="button" class="button" id="order-${bend}-later" aria-label="Bend ${bend} later" ?disabled=${i === sequence.length - 1} @click=${() => move(i, i + 1)}>↓</button>
       </li>`,

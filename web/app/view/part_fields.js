@@ -29,7 +29,7 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
     </div>
     ${box
       ? html`${boxFields({ ...form, box }, errors, change)}
-          <h2>More, if it matters</h2>${conventionField(form, change)}`
+          <h2>More, if it matters</h2>${conventionField(form, change)} ${plan || form.order ? orderField(form, plan?.order?.sequence, errors, change) : nothing}`
       : html`<h2>Section, left to right <small>${form.unit}</small></h2>
           ${conventionField(form, change)} ${sectionRows(form, errors, change)}
           <h2>More, if it matters</h2>
@@ -51,7 +51,7 @@ function understood({ part, thickness_gauge: gauge }, typed) {
 
 /** Every box by its name. @param {PartForm} form @returns {string[]} */
 export function fieldNames(form) {
-  if (form.box) return ["title", "metal", "thickness_mm", ...boxBoxes(form.box).map(([name]) => name), "box.relief_mm", "box.gap_mm", "wishes.margin_mm", "note", "reason"];
+  if (form.box) return ["title", "metal", "thickness_mm", ...boxBoxes(form.box).map(([name]) => name), "box.relief_mm", "box.gap_mm", "order", ...WISH_FIELDS, "note", "reason"];
   return [
     "title", "metal", "thickness_mm", "bend_length_mm",
     ...form.flats.map((_, i) => `flats_mm.${i}`),

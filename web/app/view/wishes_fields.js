@@ -1,8 +1,9 @@
 // What the order must keep to: picked and ticked, folded away while nothing is wished.
-import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { html } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
+import { bendNames, flatNames } from "../box_form.js";
 import { lengthToType } from "../units.js";
-import { noWishes, ofBox, USUAL_MARGIN_MM, wishesWords } from "../wishes_form.js";
+import { noWishes, USUAL_MARGIN_MM, wishesWords } from "../wishes_form.js";
 import { field, pick } from "./field.js";
 import { wrongAt } from "./wrong.js";
 
@@ -19,22 +20,23 @@ export function wishesFields(form, errors, change) {
   /** @param {Partial<WishesForm>} part */
   const wish = (part) => change({ ...form, wishes: { ...wishes, ...part } });
   /** @type {[string, string][]} */
-  const bends = form.bends.map((_, i) => [String(i + 1), `Bend ${i + 1}`]);
-  const said = wishesWords(form.box ? ofBox(wishes) : wishes);
+  const bends = form.box ? bendNames(form.box).map((name, i) => [String(i + 1), `Bend ${i + 1}: ${name}`]) : form.bends.map((_, i) => [String(i + 1), `Bend ${i + 1}`]);
+  const flats = form.box ? flatNames(form.box).map((name) => name[0].toUpperCase() + name.slice(1)) : form.flats.map((_, i) => `Flat ${i + 1}`);
+  const said = wishesWords(wishes);
   return html`<details class="wishes" data-test="wishes">
     <summary><span>Order, what it must keep to: <b>${said || "nothing special"}</b></span></summary>
-    ${form.box ? html`<p class="hint" data-test="box-wishes">Left and right are bent first, then front and back. A bend first or last, an order of your own and flats to gauge directly cannot be asked of a box.</p>` : html`<div class="fields">
+    <div class="fields">
       ${pick({ name: "wishes.first", label: "Bend first", value: wishes.first, options: [["", "Any"], ...bends], wrong: wrongAt(errors, "wishes.first"), change: (first) => wish({ first }) })}
       ${pick({ name: "wishes.last", label: "Bend last", value: wishes.last, options: [["", "Any"], ...bends], wrong: wrongAt(errors, "wishes.last"), change: (last) => wish({ last }) })}
-    </div>`}
+    </div>
     ${tick("wishes.no_turn_over", "Never turn it over", wishes.no_turn_over, (no_turn_over) => wish({ no_turn_over }))}
     ${tick("wishes.no_turn_end", "Never turn it end for end", wishes.no_turn_end, (no_turn_end) => wish({ no_turn_end }))}
     ${tick("wishes.one_set_up", "One set-up: no change of tools", wishes.one_set_up, (one_set_up) => wish({ one_set_up }))}
-    ${form.box ? nothing : html`<fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1"><legend>Flats to gauge directly</legend>
+    <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1"><legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
-      <div>${form.flats.map((_, i) => tick(`wishes.flat-${i + 1}`, `Flat ${i + 1}`, wishes.critical_flats.includes(i + 1), (on) => wish({ critical_flats: flatsWith(wishes.critical_flats, i + 1, on) })))}</div>
+      <div>${flats.map((name, i) => tick(`wishes.flat-${i + 1}`, name, wishes.critical_flats.includes(i + 1), (on) => wish({ critical_flats: flatsWith(wishes.critical_flats, i + 1, on) })))}</div>
       ${wrongAt(errors, "wishes.critical_flats").map((words) => html`<span class="wrong">${words}</span>`)}
-    </fieldset>`}
+    </fieldset>
     ${field({ next: true, name: "wishes.margin_mm", label: "Clearance wanted between part and tools", unit: form.unit, hint: "Empty: the usual.", placeholder: lengthToType(USUAL_MARGIN_MM), value: wishes.margin, wrong: wrongAt(errors, "wishes.margin_mm"), change: (margin) => wish({ margin }) })}
   </details>`;
 }

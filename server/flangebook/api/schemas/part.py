@@ -17,7 +17,7 @@ from flangebook.api.schemas.fields import (
     Whole,
     YesNo,
 )
-from flangebook.bending.box import MOST_SIDE_BENDS
+from flangebook.bending.box import MOST_SIDE_BENDS, PAIRS
 from flangebook.bending.part import MOST_BENDS
 from flangebook.bending.wishes import MARGIN_MM, MOST_MARGIN_MM
 
@@ -137,6 +137,11 @@ class BoxSchema(ma.Schema):
         metadata={"description": "Closed: square walls meet edge to edge."},
     )
     gap_mm = Quantity(LENGTH, 0.0, 50.0, load_default=None, allow_none=True)
+    first_pair = Choice(
+        *PAIRS,
+        load_default=PAIRS[0],
+        metadata={"description": "The sides bent first; the others are bent between them."},
+    )
 
 
 OF_A_SECTION = ("bend_length_mm", "flats_mm", "bends")
@@ -205,16 +210,10 @@ def _need_a_plain_box(data: dict[str, Any]) -> None:
     Raises ValidationError.
     """
     wrong: dict[str, Any] = {}
-    if data.get("order") is not None:
-        wrong["order"] = ["An order of one's own is not kept to in a box. Leave it out."]
     if data.get("holes"):
         wrong["holes"] = ["Holes are not looked at in a box. Leave them out."]
     if data.get("grain") is not None:
         wrong["grain"] = ["A box is bent both ways. Leave it out."]
-    wishes = data.get("wishes") or {}
-    for name in ("first", "last", "critical_flats"):
-        if wishes.get(name):
-            wrong.setdefault("wishes", {})[name] = ["This is not looked at in a box. Leave it out."]
     if wrong:
         raise ma.ValidationError(wrong)
 
