@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from collections.abc import Callable
 from typing import Any
 
@@ -12,6 +14,8 @@ from flask.testing import FlaskClient
 from problem import problem
 from sqlalchemy import event
 
+from flangebook.api import planner
+from flangebook.planning.chart import chart as planning_chart
 from flangebook.shop import benches
 
 CODE = "SHE7FA1"
@@ -82,6 +86,50 @@ def test_asking_again_takes_no_look_at_the_tables(make_app: Callable[..., Flask]
     assert asked == []
     put(client, "1", {"code": CODE, "step": 2})
     assert asked
+
+
+ANOTHER_PROCESS = """
+import pathlib, sys
+from flangebook.shop import documents
+from flangebook.shop.store import opened
+with opened(pathlib.Path(sys.argv[1])) as store:
+    documents.write(store, "holders", [], if_match="*")
+"""
+
+
+def test_a_step_of_a_bench_leaves_what_was_calculated(
+    make_app: Callable[..., Flask], monkeypatch: pytest.MonkeyPatch
+):
+    """Any other write does not, whichever process it is from."""
+    app = make_app()
+    client = app.test_client()
+    charts: list[str] = []
+
+    def counted(*of: Any, **more: Any) -> Any:
+        charts.append("made")
+        return planning_chart(*of, **more)
+
+    monkeypatch.setattr(planner, "chart", counted)
+
+    def made() -> int:
+        assert client.get("/api/v1/chart?metal=mild-steel-cr").status_code == 200
+        return len(charts)
+
+    assert [made(), made()] == [1, 1]
+    for step in (1, 2):
+        put(client, "1", {"code": CODE, "step": step})
+        assert client.get("/api/v1/benches/1").get_json()["step"] == step
+        assert made() == 1
+    client.delete("/api/v1/benches/1")
+    problem(client.get("/api/v1/benches/1"), 404)
+    assert made() == 1
+    card = client.get(f"/api/v1/cards/{CODE}")
+    seen = {"If-Match": card.headers["ETag"]}
+    client.put(f"/api/v1/cards/{CODE}", json={"note": "Oil the die."}, headers=seen)
+    assert [made(), made()] == [2, 2]
+    folder = app.extensions["flangebook.config"].data
+    subprocess.run([sys.executable, "-c", ANOTHER_PROCESS, str(folder)], check=True)
+    assert [made(), made()] == [3, 3]
 
 
 def test_the_same_place_again_is_no_move(client: FlaskClient):

@@ -16,14 +16,24 @@ from alembic.config import Config
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 
-from flangebook.shop import cards, documents, evidence, migrate, proposals, revisions, trials
+from flangebook.shop import (
+    benches,
+    cards,
+    documents,
+    evidence,
+    migrate,
+    options,
+    proposals,
+    revisions,
+    trials,
+)
 from flangebook.shop.cards import Content
 from flangebook.shop.database import PRAGMAS, reading, settings_of, writing
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
 from flangebook.shop.memory import Memory
 from flangebook.shop.revisions import Author
 from flangebook.shop.store import FILE_NAME, Store, open_store
-from flangebook.shop.tables import APPEND_ONLY, metadata
+from flangebook.shop.tables import APPEND_ONLY, ASIDE, metadata
 
 PLAN = {"steps": [], "worst": "ok", "title": "x"}
 CONTENT = Content("Bracket", "", {"metal": "m", "thickness_mm": 2, "bends": [{}]}, PLAN, "ok")
@@ -232,9 +242,49 @@ def test_memory_forgets_after_a_write_by_anyone(store: Store, tmp_path: Path):
     documents.write(store, "dies", [{"code": "a"}], if_match="*")
     assert [ask(), ask()] == [2, 2]
     with sqlite3.connect(tmp_path / FILE_NAME) as other_program:
-        other_program.execute("UPDATE shop SET created_at = 'x'")
+        other_program.execute("INSERT INTO documents VALUES ('dies', 9, '[]', '', '', 9)")
     assert [ask(), ask()] == [3, 3]
+    with sqlite3.connect(tmp_path / FILE_NAME) as other_program:
+        other_program.execute("UPDATE shop SET shop_id = 'x'")
+    assert [ask(), ask()] == [4, 4]
     memory.close()
+
+
+def test_memory_keeps_what_does_not_rest_on_what_was_written(store: Store, tmp_path: Path):
+    memory = Memory(tmp_path / FILE_NAME)
+    made = {"rests": 0, "moment": 0}
+
+    def ask(name: str) -> int:
+        def make() -> int:
+            made[name] += 1
+            return made[name]
+
+        return memory.hold(name, make, lambda _: 1, moment=name == "moment")
+
+    assert (ask("rests"), ask("moment")) == (1, 1)
+    benches.move(store, "1", benches.Place(None, 0))
+    assert (ask("rests"), ask("moment")) == (1, 2)
+    options.set_option(store, options.LABELS_OPEN, True)
+    assert (ask("moment"), ask("rests"), ask("moment")) == (3, 1, 3)
+    code, _ = revisions.create(store, CONTENT, Author("a"))
+    assert (ask("rests"), ask("moment")) == (2, 4)
+    trials.add(store, code, trial(1), None)
+    assert (ask("moment"), ask("rests")) == (5, 3)
+    assert memory._bytes == 2
+    memory.close()
+
+
+def test_every_table_counts_what_is_written_or_is_named_as_one_aside(store: Store):
+    """A table forgotten here would leave old answers standing."""
+    with reading(store.engine) as connection:
+        query = "SELECT tbl_name, name FROM sqlite_master WHERE name LIKE '%\\_counts' ESCAPE '\\'"
+        found = {tuple(row) for row in connection.exec_driver_sql(query)}
+    counted = set(metadata.tables) - ASIDE
+    added = {(table, f"{table}_insert_counts") for table in counted}
+    changed = {
+        (t, f"{t}_{v}_counts") for t in counted - set(APPEND_ONLY) for v in ("update", "delete")
+    }
+    assert found == added | changed
 
 
 def test_memory_has_a_bound(tmp_path: Path, store: Store):

@@ -50,12 +50,14 @@ def listed(store: Store) -> str:
 
 
 def read(store: Store, name: str) -> Bench:
-    """The bench as it stands; from memory while nothing is written, since screens ask every
-    second.
+    """The bench as it stands; from memory while nothing at all is written, since screens ask
+    every second.
 
     Raises UnknownError when there is none.
     """
-    return store.memory.hold(f"bench {name}", lambda: _read(store, name), lambda b: len(b.body))
+    return store.memory.hold(
+        f"bench {name}", lambda: _read(store, name), lambda b: len(b.body), moment=True
+    )
 
 
 def move(store: Store, name: str, place: Place, *, by: str = "", if_match: str = "") -> Bench:

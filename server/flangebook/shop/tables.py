@@ -4,7 +4,8 @@ Documents, plans, revisions, trials, evidence, marks, proposals and settlements 
 triggers refuse to change or delete a row. ``cards`` holds the newest state of each card, small,
 for lists and searches.
 Whatever is written takes the next number of ``shop.change``, so that a phone can ask for
-everything since the number it has seen.
+everything since the number it has seen. Triggers count ``shop.writes`` on at every row of what
+answers rest on, whoever writes it; the tables of ``ASIDE`` are not counted.
 """
 
 from __future__ import annotations
@@ -40,6 +41,7 @@ shop = Table(
     Column("shop_id", Text, nullable=False),
     Column("change", Integer, nullable=False),
     Column("created_at", Text, nullable=False),
+    Column("writes", Integer, nullable=False, server_default="0"),
 )
 
 documents = Table(
@@ -226,6 +228,9 @@ benches = Table(
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
 )
+
+# No calculated answer rests on these: where the benches stand, and whose devices may ask.
+ASIDE = frozenset({"shop", "benches", "devices", "pairings", "options"})
 
 APPEND_ONLY = (
     "documents",
