@@ -193,7 +193,7 @@ def test_a_shop_for_its_own_machine_offers_no_pairing(client: FlaskClient):
     problem(client.get("/api/v1/authority.crt"), 404)
     assert client.get("/api/v1/me").get_json() == {
         "role": "owner", "name": "", "way": "loopback", "why": "", "network": False,
-        "labels_open": False,
+        "labels_open": False, "refused": {},
     }  # fmt: skip
 
 

@@ -144,14 +144,15 @@ def shop(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[
     close_app(app)
 
 
+def rules(app: Flask) -> list[tuple[str, Rule]]:
+    """Everything the API has, a method each."""
+    found: list[Rule] = list(app.url_map.iter_rules())
+    return [(m, rule) for rule in found for m in (rule.methods or set()) - {"HEAD", "OPTIONS"}]
+
+
 def addresses(app: Flask) -> list[tuple[str, str]]:
     """Method and rule of everything the API has."""
-    rules: list[Rule] = list(app.url_map.iter_rules())
-    return sorted(
-        (method, rule.rule)
-        for rule in rules
-        for method in (rule.methods or set()) - {"HEAD", "OPTIONS"}
-    )
+    return sorted((method, rule.rule) for method, rule in rules(app))
 
 
 def ask(client: FlaskClient, method: str, rule: str) -> int:
@@ -187,6 +188,28 @@ def test_each_role_gets_what_is_its_own_and_nothing_else(shop: Crew, role: str |
             shop.tokens[role] = pair_again(shop, role)
             client = shop.client(role)
     assert wrong == []
+
+
+@pytest.mark.parametrize("role", [None, *crew.ROLES])
+def test_what_a_device_is_told_it_may_not_do_is_what_it_is_refused(shop: Crew, role: str | None):
+    """The app leaves out what is named here: no more than the shop refuses, and no less."""
+    endpoints = {rule.endpoint: f"{m} {rule.rule}" for m, rule in rules(shop.app)}
+    told = shop.client(role).get("/api/v1/me").get_json()["refused"]
+    assert set(told) <= set(endpoints) | {"cards.revise"}
+    for endpoint, name in endpoints.items():
+        if name in OPEN or (role and role in EXPECTED[name]):
+            assert endpoint not in told
+        else:
+            assert told[endpoint] in EXPECTED[name]
+    assert ("cards.revise" in told) == (role != "owner")
+
+
+@pytest.mark.parametrize("role", crew.ROLES)
+def test_every_answer_says_what_the_device_is_to_the_shop(shop: Crew, role: str):
+    client = shop.client(role)
+    for path in ("me", "changes", "devices", "nothing"):
+        assert client.get(f"/api/v1/{path}").headers["Flangebook-Role"] == role
+    assert "Flangebook-Role" not in shop.client(None).get("/api/v1/me").headers
 
 
 def pair_again(shop: Crew, role: str) -> str:

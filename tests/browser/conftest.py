@@ -12,7 +12,16 @@ from typing import Any
 
 import pytest
 from browsing import PHONE, WIDE, call
-from playwright.sync_api import Browser, BrowserContext, ConsoleMessage, Page, expect
+from crowd import busy
+from playwright.sync_api import (
+    Browser,
+    BrowserContext,
+    BrowserType,
+    ConsoleMessage,
+    Page,
+    expect,
+)
+from secure import SecureShop, trusting
 from shop_process import ShopProcess
 
 # How long a busy machine may take; what is looked for, not how soon it comes, is tested.
@@ -139,6 +148,49 @@ def context_of(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
         made.append(browser.new_context(viewport=viewport, locale="en-GB", **more))
         made[-1].set_default_timeout(60_000)  # a busy machine may take long
         return made[-1]
+
+    yield new
+    for context in made:
+        context.close()
+
+
+@pytest.fixture(scope="module")
+def secure_shop(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[SecureShop]:
+    """A server on the shop's network, for a file's tests."""
+    data = tmp_path_factory.mktemp("secure") / "shop"
+    shutil.copytree(demo_data, data)
+    shop = SecureShop(data)
+    shop.start()
+    yield shop
+    shop.stop()
+
+
+@pytest.fixture(scope="module")
+def busy_shop(secure_shop: SecureShop) -> SecureShop:
+    """The same with benches at work and something to settle."""
+    return busy(secure_shop)
+
+
+@pytest.fixture(scope="module")
+def secure_browser(
+    browser_type: BrowserType, secure_shop: SecureShop, browser_type_launch_args: dict[str, Any],
+    tmp_path_factory: pytest.TempPathFactory,
+) -> Iterator[Browser]:  # fmt: skip
+    """A browser that trusts its authority."""
+    home = tmp_path_factory.mktemp("home")
+    with trusting(browser_type, home, secure_shop.authority, browser_type_launch_args) as browser:
+        yield browser
+
+
+@pytest.fixture
+def device(secure_browser: Browser, console: Watched) -> Iterator[Callable[..., Page]]:
+    """A device with a profile of its own."""
+    made: list[BrowserContext] = []
+
+    def new(viewport: dict[str, int] = PHONE) -> Page:
+        made.append(secure_browser.new_context(viewport=viewport, locale="en-GB"))
+        made[-1].set_default_timeout(20_000)
+        return console.watch(made[-1].new_page())
 
     yield new
     for context in made:

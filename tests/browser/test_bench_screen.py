@@ -370,3 +370,29 @@ def test_a_newer_revision_is_told_and_comes_with_the_next_step(display: Page, ow
     by_test(display, "show-newer").click()
     expect(by_test(display, "set-angle-value")).to_have_text("77.7°")
     expect(by_test(display, "newer")).to_have_count(0)
+
+
+def test_the_owner_takes_a_bench_out_and_its_screen_asks_which_it_is(
+    display: Page, phone: Page, own_server, console
+):
+    console.expect("404")
+    put(own_server, "Big press", CODE, 2)
+    show(phone, f"{own_server.url}/shop", "shop")
+    rows = by_test(phone, "bench-row")
+    expect(rows).to_have_count(2)
+    expect(rows.filter(has_text="Big press")).to_contain_text("STE-P6BQ")
+    asked: list[str] = []
+    phone.once("dialog", lambda question: (asked.append(question.message), question.dismiss()))
+    by_test(rows.filter(has_text="Bench 1"), "take-bench-out").click()
+    expect(rows).to_have_count(2)
+    assert asked[0].startswith("Take bench 1 out of the shop?")
+    expect(by_test(display, "bench-idle")).to_be_visible()
+    phone.once("dialog", lambda question: question.accept())
+    by_test(rows.filter(has_text="Bench 1"), "take-bench-out").click()
+    expect(rows).to_have_count(1)
+    assert [one["name"] for one in call(f"{own_server.url}/api/v1/benches")["benches"]] == [
+        "Big press"
+    ]
+    expect(by_test(display, "bench-choose")).to_be_visible()
+    expect(by_test(display, "take-bench")).to_have_text("Big press")
+    assert sideways(phone) <= 0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 import shutil
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -12,45 +12,10 @@ import pytest
 import zxingcpp
 from browsing import PHONE, SILENCE, WIDE, by_test, call, show, sideways, wait_ready
 from PIL import Image
-from playwright.sync_api import Browser, BrowserContext, BrowserType, Page, expect
+from playwright.sync_api import Browser, BrowserType, Page, expect
 from secure import SecureShop, pair, trusting
 
 CARD = "SHE7FA1"
-
-
-@pytest.fixture(scope="module")
-def secure_shop(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[SecureShop]:
-    data = tmp_path_factory.mktemp("secure") / "shop"
-    shutil.copytree(demo_data, data)
-    shop = SecureShop(data)
-    shop.start()
-    yield shop
-    shop.stop()
-
-
-@pytest.fixture(scope="module")
-def secure_browser(
-    browser_type: BrowserType, secure_shop: SecureShop, browser_type_launch_args: dict[str, Any],
-    tmp_path_factory: pytest.TempPathFactory,
-) -> Iterator[Browser]:  # fmt: skip
-    home = tmp_path_factory.mktemp("home")
-    with trusting(browser_type, home, secure_shop.authority, browser_type_launch_args) as browser:
-        yield browser
-
-
-@pytest.fixture
-def device(secure_browser: Browser, console) -> Iterator[Callable[..., Page]]:
-    """A device with a profile of its own."""
-    made: list[BrowserContext] = []
-
-    def new(viewport: dict[str, int] = PHONE) -> Page:
-        made.append(secure_browser.new_context(viewport=viewport, locale="en-GB"))
-        made[-1].set_default_timeout(20_000)
-        return console.watch(made[-1].new_page())
-
-    yield new
-    for context in made:
-        context.close()
 
 
 def test_a_browser_that_does_not_trust_the_authority_refuses(

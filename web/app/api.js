@@ -1,4 +1,5 @@
 // Talking to the shop's server. Nothing else in the app calls fetch.
+import { hearRole } from "./rights.js";
 
 /** @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>, outline?: import("../drawing/outline_fault.js").Fault}} ProblemBody */
 
@@ -66,6 +67,7 @@ async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
     if (signal?.aborted) throw error;
     throw new Unreachable();
   }
+  hearRole(response.headers.get("Flangebook-Role"));
   if (!response.ok && response.status !== 304) throw await problemOf(response);
   const data = await response.json().catch(() => null);
   return { status: response.status, body: data, etag: response.headers.get("ETag"), at: shopTime(response) };
@@ -82,6 +84,7 @@ async function problemOf(response) {
 /** Not a fault of the one call: the whole app has to know. @param {Problem} problem */
 function tellIfTurnedAway({ status, errors }) {
   if (status === 401 && errors.pairing) document.dispatchEvent(new CustomEvent("not-paired", { detail: errors.pairing[0] }));
+  if (status === 403 && errors.role) document.dispatchEvent(new CustomEvent("other-role"));
 }
 
 /**

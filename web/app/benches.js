@@ -19,6 +19,11 @@ export async function makeBench(name) {
   return body;
 }
 
+/** Take a bench out. @param {string} name */
+export async function removeBench(name) {
+  await call("DELETE", `/benches/${encodeURIComponent(name)}`);
+}
+
 /** How a bench is called in a sentence. @param {string} name */
 export const benchWords = (name) => (/^\d/.test(name) ? `bench ${name}` : name);
 

@@ -1,10 +1,11 @@
 // Who this device is to the shop. A shop that answers only its own machine asks nobody.
 import { call, Problem } from "./api.js";
+import { keepRights, ownRole } from "./rights.js";
 import { forgetShop } from "./store.js";
 import { changeSettings, settings } from "./settings.js";
 
-/** @typedef {"bench"|"operator"|"owner"} Role */
-/** @typedef {{role: Role|null, name: string, way: "loopback"|"https"|"http"|"proxy", why: ""|"unknown"|"revoked"|"expired", network: boolean, labels_open: boolean}} Me */
+/** @typedef {import("./rights.js").Role} Role */
+/** @typedef {{role: Role|null, name: string, way: "loopback"|"https"|"http"|"proxy", why: ""|"unknown"|"revoked"|"expired", network: boolean, labels_open: boolean, refused: Record<string, Role>}} Me */
 /** @typedef {{id: string, name: string, role: Role, way: string, paired_at: string, paired_by: string, seen_at: string, revoked_at: string|null, own: boolean}} Device */
 
 /** @type {Record<Role, {word: string, does: string}>} */
@@ -21,6 +22,7 @@ const OPEN_SCREENS = ["card", "step"];
 let me = null;
 /** @type {string|null} why the shop turned this device away, null while it did not */
 let out = null;
+let asking = 0;
 
 /** @returns {string|null} */
 export const turnedAway = () => out;
@@ -30,11 +32,17 @@ export function isShut(screen) {
   return out !== null && screen !== "pair" && !(me?.labels_open && OPEN_SCREENS.includes(screen));
 }
 
-/** Ask the shop. @param {AbortSignal} [signal] @returns {Promise<Me>} */
+/** Ask the shop, and keep what this device may do. @param {AbortSignal} [signal] @returns {Promise<Me>} */
 export async function askWhoIAm(signal) {
-  const { body } = await call("GET", "/me", { signal, timeout: 4000 });
-  me = body;
-  return body;
+  asking += 1;
+  try {
+    const { body } = await call("GET", "/me", { signal, timeout: 4000 });
+    me = body;
+    if (keepRights(body)) document.dispatchEvent(new CustomEvent("rights"));
+    return body;
+  } finally {
+    asking -= 1;
+  }
 }
 
 /**
@@ -64,9 +72,16 @@ export async function leave() {
   await beTurnedAway("unknown");
 }
 
-/** Hear when the shop turns this device away. */
+/** Hear when the shop turns this device away, or says that it may do more or less than it thought. */
 export function listenForTheDoor() {
   document.addEventListener("not-paired", (event) => beTurnedAway(/** @type {CustomEvent<string>} */ (event).detail));
+  document.addEventListener("other-role", askAgain);
+  if (ownRole() !== "owner") askAgain(); // a newer shop may let an operator do more
+}
+
+/** The answer to "who am I" names the role too, and needs no second asking. */
+function askAgain() {
+  if (!asking) askWhoIAm().catch(() => null);
 }
 
 /** @param {unknown} error @returns {string} */

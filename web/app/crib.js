@@ -16,6 +16,15 @@ export const KINDS = {
   metals: { one: "metal", many: "metals", title: "Metals" },
 };
 
+/** The right to write each. @type {Record<Kind|"press", string>} */
+export const WRITES = {
+  press: "shop.write_press",
+  punches: "shop.write_punches",
+  dies: "shop.write_dies",
+  holders: "shop.write_holders",
+  metals: "shop.write_metals",
+};
+
 /** @param {string} word @returns {Kind|undefined} */
 export function kindOf(word) {
   return Object.hasOwn(KINDS, word) ? /** @type {Kind} */ (word) : undefined;

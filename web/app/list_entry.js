@@ -1,6 +1,7 @@
 // One entry of a list of the shop: reading it, writing the list back with it changed, new or taken out.
-import { freshList, saveList } from "./crib.js";
+import { freshList, readList, saveList, WRITES } from "./crib.js";
 import { notice } from "./notices.js";
+import { may } from "./rights.js";
 import { go } from "./router.js";
 
 /** The address of a form for a new tool; no code can be this. */
@@ -21,7 +22,7 @@ export function listEntry(kind, visit) {
     code,
     /** @param {AbortSignal} signal */
     async read(signal) {
-      list = await freshList(kind, signal);
+      list = await (may(WRITES[kind]) ? freshList : readList)(kind, signal); // only for editing it has to be new
       return list.items.find((item) => item.code === code);
     },
     /** @param {Record<string, any>|null} record */

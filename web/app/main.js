@@ -1,7 +1,7 @@
 // Wiring only.
-import { listenForTheDoor } from "./crew.js";
+import { listenForTheDoor, turnedAway } from "./crew.js";
 import { drawMasthead } from "./masthead.js";
-import { showCurrent, startRouter } from "./router.js";
+import { showCurrent, showUnlessTyping, startRouter } from "./router.js";
 import { applyTheme, onSettings } from "./settings.js";
 import { keepSyncing } from "./sync.js";
 import { startWorker } from "./update.js";
@@ -12,6 +12,9 @@ document.addEventListener("sync", () => drawMasthead());
 document.addEventListener("turned-away", () => {
   drawMasthead();
   if (document.documentElement.dataset.screen !== "pair") showCurrent(); // else what was typed there would go
+});
+document.addEventListener("rights", () => {
+  if (turnedAway() === null && document.documentElement.dataset.screen !== "pair") showUnlessTyping();
 });
 listenForTheDoor();
 startRouter().finally(() => {

@@ -1,6 +1,7 @@
 // The strip on top: where you are, where you can go, and whether the shop's server answers.
 import { html, nothing, render } from "/vendor/lit-html/lit-html.js";
 import { turnedAway } from "./crew.js";
+import { mayOpen } from "./routes.js";
 import { syncStanding } from "./sync.js";
 
 const PLACES = [
@@ -20,7 +21,7 @@ export function drawMasthead() {
         <a class="name" href="/" aria-label="Flangebook, find a card">${mark}<span>Flangebook</span></a>
         ${turnedAway() === null
           ? html`<nav aria-label="Main">
-              ${PLACES.map(([place, word]) => html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`)}
+              ${PLACES.filter(([place]) => mayOpen(place)).map(([place, word]) => html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`)}
             </nav>`
           : nothing}
       </div>
@@ -40,7 +41,8 @@ const openNetwork = () =>
     : html`<p class="standing" data-test="not-secure">Over plain http this device keeps no cards for dead spots and has no camera here. <a href="/join">Join the shop's https</a></p>`;
 
 function standingLine() {
-  const { reached, waiting, words, refused, settle, lost } = syncStanding();
+  const { reached, waiting, words, refused, settle: open, lost } = syncStanding();
+  const settle = open.filter((code) => mayOpen(`/c/${code}/settle`));
   const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.` : "";
   const silent = reached === false ? "Not connected to the shop. Cards on this device still open." : "";
   if (!silent && !waits && !settle.length && !lost) return nothing;

@@ -7,6 +7,9 @@ import { newestAnswer } from "./newest.js";
 
 /** @typedef {import("./view/tool_form.js").Preview} Preview */
 
+/** What is read only is drawn as it is kept. @param {Record<string, any>|undefined} tool @returns {Preview} */
+export const asKept = (tool) => ({ parts: parts({ ...tool, ...tool?.outlines_mm }), checks: [], wrong: [], fault: null });
+
 /**
  * @param {"punch"|"die"|"holder"|"press"} kind
  * @param {(preview: Preview) => void} show

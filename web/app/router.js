@@ -2,7 +2,9 @@
 import { html, render } from "/vendor/lit-html/lit-html.js";
 import { drawMasthead } from "./masthead.js";
 import { isShut } from "./crew.js";
+import { may } from "./rights.js";
 import { match, routeOf } from "./routes.js";
+import { notYours } from "./view/offer.js";
 import { failed } from "./view/states.js";
 
 /** @type {AbortController} */
@@ -30,6 +32,12 @@ function mayLeave() {
   return !question || confirm(question);
 }
 
+/** The screen anew, since what it may offer is another; what is being typed stays until it is left. */
+export function showUnlessTyping() {
+  if (holdBack?.()) drawMasthead();
+  else showCurrent();
+}
+
 /** @param {boolean} [moveFocus] */
 export async function showCurrent(moveFocus = false) {
   leaving.abort();
@@ -50,6 +58,12 @@ export async function showCurrent(moveFocus = false) {
   if (!found) {
     draw(html`<p class="state"><h1>No such page</h1>The address ${location.pathname} leads nowhere. <a href="/">Find a card</a></p>`);
     root.dataset.ready = "nowhere";
+    return;
+  }
+  const { needs } = found.route;
+  if (needs && !may(needs)) {
+    draw(notYours(needs));
+    root.dataset.ready = "not-yours";
     return;
   }
   try {

@@ -1,5 +1,6 @@
 // Every address of the app and the screen that shows it.
 import { plainCode } from "./codes.js";
+import { may } from "./rights.js";
 
 /**
  * @typedef {object} Visit one showing of a screen
@@ -12,39 +13,45 @@ import { plainCode } from "./codes.js";
  */
 
 /** @typedef {{show: (visit: Visit) => void | Promise<void>}} Screen */
-/** @typedef {{name: string, path: string, floor?: boolean, load: () => Promise<Screen>}} Route */
+/** @typedef {{name: string, path: string, floor?: boolean, needs?: string, load: () => Promise<Screen>}} Route needs: the right without which there is nothing to do there */
 
 /** @type {Route[]} */
 export const routes = [
   { name: "home", path: "/", load: () => import("../screens/home.js") },
-  { name: "bend", path: "/bend", load: () => import("../screens/bend.js") },
+  { name: "bend", path: "/bend", needs: "bends.bend", load: () => import("../screens/bend.js") },
   { name: "bench", path: "/bench", floor: true, load: () => import("../screens/follow.js") },
-  { name: "part", path: "/part", load: () => import("../screens/part.js") },
+  { name: "part", path: "/part", needs: "parts.plan", load: () => import("../screens/part.js") },
   { name: "scan", path: "/scan", floor: true, load: () => import("../screens/scan.js") },
   { name: "card", path: "/c/:code", floor: true, load: () => import("../screens/card.js") },
   { name: "step", path: "/c/:code/step/:step", floor: true, load: () => import("../screens/step.js") },
-  { name: "trial", path: "/c/:code/trial/:step", floor: true, load: () => import("../screens/trial.js") },
+  { name: "trial", path: "/c/:code/trial/:step", floor: true, needs: "trials.keep", load: () => import("../screens/trial.js") },
   { name: "history", path: "/c/:code/history", load: () => import("../screens/history.js") },
-  { name: "note", path: "/c/:code/note", floor: true, load: () => import("../screens/note.js") },
-  { name: "settle", path: "/c/:code/settle", floor: true, load: () => import("../screens/settle.js") },
+  { name: "note", path: "/c/:code/note", floor: true, needs: "cards.change", load: () => import("../screens/note.js") },
+  { name: "settle", path: "/c/:code/settle", floor: true, needs: "cards.revise", load: () => import("../screens/settle.js") },
   { name: "print", path: "/c/:code/print", load: () => import("../screens/print.js") },
   { name: "label", path: "/c/:code/label", load: () => import("../screens/label.js") },
-  { name: "labels", path: "/labels", load: () => import("../screens/labels.js") },
-  { name: "chart", path: "/chart", load: () => import("../screens/chart.js") },
+  { name: "labels", path: "/labels", needs: "labels.sheet_json", load: () => import("../screens/labels.js") },
+  { name: "chart", path: "/chart", needs: "bends.chart", load: () => import("../screens/chart.js") },
   { name: "shop", path: "/shop", load: () => import("../screens/shop.js") },
   { name: "press", path: "/shop/press", load: () => import("../screens/press.js") },
-  { name: "test-bend", path: "/shop/test-bend", floor: true, load: () => import("../screens/test_bend.js") },
-  { name: "learned", path: "/shop/learned/:metal", load: () => import("../screens/learned.js") },
+  { name: "test-bend", path: "/shop/test-bend", floor: true, needs: "evidence.keep", load: () => import("../screens/test_bend.js") },
+  { name: "learned", path: "/shop/learned/:metal", needs: "evidence.learned", load: () => import("../screens/learned.js") },
   { name: "tools", path: "/shop/:kind", load: () => import("../screens/tools.js") },
   { name: "tool", path: "/shop/:kind/:tool", load: () => import("../screens/tool.js") },
-  { name: "crew", path: "/crew", load: () => import("../screens/crew.js") },
+  { name: "crew", path: "/crew", needs: "crew.listed", load: () => import("../screens/crew.js") },
   { name: "pair", path: "/pair", load: () => import("../screens/pair.js") },
-  { name: "copies", path: "/copies", load: () => import("../screens/copies.js") },
+  { name: "copies", path: "/copies", needs: "copies.listed", load: () => import("../screens/copies.js") },
   { name: "settings", path: "/settings", load: () => import("../screens/settings.js") },
 ];
 
 /** @param {string} name @returns {Route} */
 export const routeOf = (name) => /** @type {Route} */ (routes.find((route) => route.name === name));
+
+/** Whether a screen is for this device. @param {string} pathname */
+export function mayOpen(pathname) {
+  const needs = match(pathname.split("?")[0])?.route.needs;
+  return !needs || may(needs);
+}
 
 /**
  * @param {string} pathname

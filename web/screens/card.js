@@ -17,6 +17,7 @@ import { everyTimeCautions } from "../app/view/findings.js";
 import { freshness } from "../app/view/freshness.js";
 import { changesAside } from "../app/view/kept_where.js";
 import { moveSign } from "../app/view/lie.js";
+import { offer, way } from "../app/view/offer.js";
 import { linkTo, orderPanel, saysOrder } from "../app/view/order_panel.js";
 import { blankFigures, stepName, toolsList } from "../app/view/plan.js";
 import { askForBenches, showOnBench } from "../app/view/show_on_bench.js";
@@ -164,7 +165,7 @@ function stepList(card) {
 /** The newest trials, and before them those that still wait. @param {any} card @param {import("../app/outbox.js").Waiting[]} waiting */
 function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
-  if (!newest.length && !waiting.length) return html`<p data-test="no-trials">Nothing measured yet. After a bend, type what came out.</p>`;
+  if (!newest.length && !waiting.length) return html`<p data-test="no-trials">Nothing measured yet.${offer("trials.keep", " After a bend, type what came out.")}</p>`;
   return html`<ul class="rows trials" data-test="trials">
     ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
     ${newest.map((trial) => trialLine(trial))}
@@ -174,10 +175,10 @@ function trials(card, waiting) {
 /** @param {any} card */
 function links({ code }) {
   return html`<nav class="card-links" aria-label="This card">
-    <a class="button" href="/c/${code}/note" data-test="write-note">Note</a>
+    ${way(`/c/${code}/note`, html`<a class="button" href="/c/${code}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${code}/history" data-test="history">History</a>
     <a class="button" href="/c/${code}/label" data-test="label">Label</a>
     <a class="button" href="/c/${code}/print" data-test="print">Print</a>
-    <a class="button" href="/part?from=${code}" data-test="edit">Edit</a>
+    ${offer("cards.revise", html`<a class="button" href="/part?from=${code}" data-test="edit">Edit</a>`)}
   </nav>`;
 }

@@ -1,11 +1,12 @@
 // The wall chart: this press, this crib and one metal on one sheet.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call } from "../app/api.js";
-import { readList } from "../app/crib.js";
+import { readList, WRITES } from "../app/crib.js";
 import { onSettings } from "../app/settings.js";
 import { lengthUnit, typedLength } from "../app/units.js";
 import { chartSheet } from "../app/view/chart_sheet.js";
 import { field, pick } from "../app/view/field.js";
+import { offer } from "../app/view/offer.js";
 import { paperChoice, printButton, sheet } from "../app/view/paper.js";
 import { empty, failed, loading } from "../app/view/states.js";
 import { newestAnswer } from "../app/newest.js";
@@ -16,7 +17,7 @@ export async function show(visit) {
   visit.render(loading("Working out the chart…"));
   const metals = (await readList("metals", visit.signal)).items;
   if (!metals.length) {
-    visit.render(empty("No metals yet", html`A chart needs one. <a href="/shop/metals">Metals</a>`));
+    visit.render(empty("No metals yet", html`A chart needs one. ${offer(WRITES.metals, html`<a href="/shop/metals">Metals</a>`)}`));
     return visit.ready();
   }
   let metal = visit.query.get("metal") ?? metals[0].code;

@@ -10,6 +10,7 @@ import { onSettings, settings } from "../app/settings.js";
 import { sync } from "../app/sync.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { flag } from "../app/view/checks.js";
+import { offer } from "../app/view/offer.js";
 import { proposalList } from "../app/view/proposals.js";
 import { revisionView } from "../app/view/revision.js";
 import { trialLine } from "../app/view/trials.js";
@@ -138,7 +139,7 @@ function revisionLine(one, card, state, { look, bringBack }) {
     ${one.changes.length ? html`<ul class="changes" data-test="changes">${one.changes.map((words) => html`<li>${words}</li>`)}</ul>` : nothing}
     <div class="buttons">
       <button class="button" aria-expanded=${open ? "true" : "false"} data-test="look" @click=${() => look(one.revision)}>${open ? "Close" : "Look at it"}</button>
-      ${newest ? nothing : html`<button class="button" data-test="bring-back" ?disabled=${state.busy} @click=${() => bringBack(one.revision)}>Bring this one back</button>`}
+      ${newest ? nothing : offer("cards.revise", html`<button class="button" data-test="bring-back" ?disabled=${state.busy} @click=${() => bringBack(one.revision)}>Bring this one back</button>`)}
     </div>
     ${open ? (state.snapshot ? revisionView(state.snapshot) : html`<p>Fetching it…</p>`) : nothing}
   </li>`;

@@ -5,6 +5,7 @@ import { displayCode } from "../app/codes.js";
 import { waiting } from "../app/outbox.js";
 import { keptList, keptShop } from "../app/store.js";
 import { kindsInWords, sync, syncStanding } from "../app/sync.js";
+import { offer, way } from "../app/view/offer.js";
 import { cardList } from "../app/view/cardlist.js";
 import { codeForm, nothingTyped } from "../app/view/code_form.js";
 
@@ -27,8 +28,8 @@ export async function show(visit) {
       <div class="home-ways">
         ${codeForm(state.typed, kept.list, draw, "Seven characters, capitals or not.")}
         <nav class="home-new" aria-label="Start something">
-          <a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>
-          <a class="button" href="/part" data-test="new-part">New part</a>
+          ${way("/bend", html`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
+          ${way("/part", html`<a class="button" href="/part" data-test="new-part">${offer("cards.create", "New part", "Plan a part")}</a>`)}
         </nav>
       </div>
       ${listing(state, kept, started, draw)}
@@ -110,5 +111,5 @@ function countWords(found, all, typed) {
 function nothingHere() {
   return syncStanding().reached === false
     ? html`<div class="state" data-test="empty"><strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every card comes here and stays.</div>`
-    : html`<div class="state" data-test="empty"><strong>The shop has no cards yet</strong>Describe a part, and keep its plan as the first card.</div>`;
+    : html`<div class="state" data-test="empty"><strong>The shop has no cards yet</strong>${offer("cards.create", "Describe a part, and keep its plan as the first card.", "Once the owner has made one, it comes here.")}</div>`;
 }

@@ -5,6 +5,7 @@ import { readCode } from "../app/codes.js";
 import { settings } from "../app/settings.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { choice } from "../app/view/field.js";
+import { way } from "../app/view/offer.js";
 
 /** @typedef {"50x25"|"100x50"} Size */
 /** @type {{size: Size, words: string, print: string}[]} */
@@ -39,7 +40,7 @@ export async function show(visit) {
       </div>
       <div class="labels-both screen-only">${SIZES.map((size) => one(card, size, units, () => print(size)))}</div>
       <p class="screen-only">One label prints at true size on a page of its own size, for a label printer.
-        For office paper, lay them out <a href="/labels?codes=${code}">on a sheet</a>.</p>
+        ${way("/labels", html`For office paper, lay them out <a href="/labels?codes=${code}">on a sheet</a>.`)}</p>
       <img class="label-print ${printing.print}" src=${address(code, printing.size, units, "svg")} alt="" hidden>`);
   }
   try {

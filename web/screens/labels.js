@@ -4,6 +4,7 @@ import { call } from "../app/api.js";
 import { onSettings, settings } from "../app/settings.js";
 import { keptList } from "../app/store.js";
 import { choice, field } from "../app/view/field.js";
+import { offer } from "../app/view/offer.js";
 import { paperChoice, printButton } from "../app/view/paper.js";
 import { empty, loading } from "../app/view/states.js";
 
@@ -15,7 +16,7 @@ export async function show(visit) {
   visit.render(loading("Fetching the cards…"));
   const cards = (await allCards(visit.signal)).filter((card) => !card.archived);
   if (!cards.length) {
-    visit.render(empty("No cards yet", html`Save a part as a card first. <a href="/part">New part</a>`));
+    visit.render(empty("No cards yet", offer("cards.create", html`Save a part as a card first. <a href="/part">New part</a>`)));
     return visit.ready();
   }
   const picked = new Set((visit.query.get("codes") ?? "").split(",").filter((code) => cards.some((card) => card.code === code)));

@@ -9,6 +9,7 @@ import { sync } from "../app/sync.js";
 import { angle, length, words } from "../app/units.js";
 import { flag } from "../app/view/checks.js";
 import { taughtFigures } from "../app/view/learned_figures.js";
+import { offer, way } from "../app/view/offer.js";
 import { empty } from "../app/view/states.js";
 import { moment } from "../app/view/when.js";
 
@@ -60,7 +61,7 @@ export async function show(visit) {
 
   const draw = () => visit.render(html`
     <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(metal)}">${found.name}</a></p>
-    <div class="head-line"><h1>What the metal taught <span class="soft">${found.name}</span></h1><a class="button next" href="/shop/test-bend?${query}" data-test="to-test-bend">Test bend</a></div>
+    <div class="head-line"><h1>What the metal taught <span class="soft">${found.name}</span></h1>${way("/shop/test-bend", html`<a class="button next" href="/shop/test-bend?${query}" data-test="to-test-bend">Test bend</a>`)}</div>
     ${state.evidence.length
       ? html`<div class="learned" data-test="learned" aria-busy=${state.busy ? "true" : "false"}>
           <section class="learned-figures">${groups(state.groups)}</section>
@@ -110,6 +111,6 @@ function evidenceRow(one, busy, turn) {
       ${one.note ? html`<p>${one.note}</p>` : nothing}
       ${one.words ? html`<p class="more" data-test="evidence-words">${one.words}</p>` : nothing}
     </div>
-    <div><button type="button" class="button" data-test=${one.forgotten ? "remember" : "forget"} ?disabled=${busy !== ""} @click=${() => turn(one)}>${one.forgotten ? "Use it again" : "Forget this one"}</button></div>
+    ${offer("evidence.forget", html`<div><button type="button" class="button" data-test=${one.forgotten ? "remember" : "forget"} ?disabled=${busy !== ""} @click=${() => turn(one)}>${one.forgotten ? "Use it again" : "Forget this one"}</button></div>`)}
   </li>`;
 }

@@ -1,12 +1,14 @@
 // One metal, or a new one: every figure with its band, its source and how far to trust it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { metalFromDraft, metalToDraft } from "../app/draft.js";
+import { WRITES } from "../app/crib.js";
 import { startEditing } from "../app/editing.js";
 import { FIGURES, GAUGE_FAMILIES, NUMBERS, STANDINGS } from "../app/metal_fields.js";
-import { codeBox, saveButtons } from "../app/view/entry_parts.js";
+import { codeBox, onlyRead, saveButtons } from "../app/view/entry_parts.js";
 import { clashPanel } from "../app/view/clash.js";
 import { flag } from "../app/view/checks.js";
 import { field, pick, textArea } from "../app/view/field.js";
+import { way } from "../app/view/offer.js";
 import { empty } from "../app/view/states.js";
 
 const PARTS = [["low", "Low"], ["nominal", "Nominal"], ["high", "High"]];
@@ -49,10 +51,10 @@ export async function showMetal(visit, job) {
     visit.render(html`
       <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
       <h1>${job.isNew ? "New metal" : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
-      ${job.isNew ? nothing : html`<div class="buttons"><a class="button" href="/shop/learned/${encodeURIComponent(job.code ?? "")}" data-test="to-learned">What the metal taught</a> <a class="button" href="/shop/test-bend?metal=${encodeURIComponent(job.code ?? "")}" data-test="to-test-bend">Test bend</a></div>`}
+      ${job.isNew ? nothing : html`<div class="buttons">${way("/shop/learned/x", html`<a class="button" href="/shop/learned/${encodeURIComponent(job.code ?? "")}" data-test="to-learned">What the metal taught</a>`)} ${way("/shop/test-bend", html`<a class="button" href="/shop/test-bend?metal=${encodeURIComponent(job.code ?? "")}" data-test="to-test-bend">Test bend</a>`)}</div>`}
       ${state.clash ? clashPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
       <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
-        <section class="panel">
+        ${onlyRead(WRITES.metals, html`<section class="panel">
           <h2>What it is</h2>
           <div class="fields">
             ${job.isNew ? codeBox(edit, job) : nothing}
@@ -62,7 +64,7 @@ export async function showMetal(visit, job) {
           </div>
           ${textArea({ name: "note", label: "Note", value: state.draft.note, change: (value) => change("note", value), wrong: state.wrong.note, lines: 2 })}
         </section>
-        <div class="figure-cards">${FIGURES.map((spec) => figureBox(spec, edit))}</div>
+        <div class="figure-cards">${FIGURES.map((spec) => figureBox(spec, edit))}</div>`)}
         ${saveButtons(edit, job, "metal")}
       </form>`);
   }

@@ -6,8 +6,10 @@ import { Problem } from "../app/api.js";
 import { changeHere } from "../app/edits.js";
 import { notice } from "../app/notices.js";
 import { askBeforeLeaving, go } from "../app/router.js";
+import { mayOpen } from "../app/routes.js";
 import { sync } from "../app/sync.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
+import { offer } from "../app/view/offer.js";
 import { choice, field, focusFirstWrong, textArea } from "../app/view/field.js";
 import { savedWords } from "../app/view/kept_where.js";
 
@@ -62,7 +64,7 @@ async function save(seen, state, draw) {
     state.typed = false;
     notice(savedWords(where));
     sync();
-    go(where === "settle" ? `/c/${seen.code}/settle` : `/c/${seen.code}`);
+    go(where === "settle" && mayOpen(`/c/${seen.code}/settle`) ? `/c/${seen.code}/settle` : `/c/${seen.code}`);
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};
     state.general = error instanceof Error ? error.message : String(error);
@@ -81,21 +83,23 @@ function noteScreen(card, state, { draw, save }) {
       save();
     }}>
     <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
-      <h1>Note and title</h1></header>
+      <h1>${offer("cards.revise", "Note and title", "Note")}</h1></header>
     ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
     ${textArea({ name: "note", label: "Note", value: state.note, lines: 5, wrong: state.wrong.note, change: (note) => type({ note }) })}
-    ${field({ name: "title", label: "Title", value: state.title, wrong: state.wrong.title, change: (title) => type({ title }) })}
-    ${choice({
-      name: "archived",
-      label: "This card",
-      value: state.archived ? "away" : "use",
-      options: [["use", "In use"], ["away", "Put away"]],
-      change: (value) => {
-        type({ archived: value === "away" });
-        draw();
-      },
-    })}
-    <p class="hint">This works without the shop too: it is saved here and goes out by itself. To change the part itself, use Edit: that is planned by the shop, so the shop must answer.</p>
+    ${offer("cards.revise", [
+      field({ name: "title", label: "Title", value: state.title, wrong: state.wrong.title, change: (title) => type({ title }) }),
+      choice({
+        name: "archived",
+        label: "This card",
+        value: state.archived ? "away" : "use",
+        options: [["use", "In use"], ["away", "Put away"]],
+        change: (value) => {
+          type({ archived: value === "away" });
+          draw();
+        },
+      }),
+    ])}
+    <p class="hint">This works without the shop too: it is saved here and goes out by itself. ${offer("cards.revise", "To change the part itself, use Edit: that is planned by the shop, so the shop must answer.", "The owner changes the rest of the card.")}</p>
     <div class="buttons"><button class="button next wide" data-test="save" ?disabled=${state.sending}>${state.sending ? "Saving…" : "Save"}</button></div>
   </form>`;
 }

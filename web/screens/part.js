@@ -10,8 +10,10 @@ import { notice } from "../app/notices.js";
 import { clearDraft, keepDraft, keptDraft } from "../app/part_draft.js";
 import { asBox, emptyPart, formFromPart, gaps, partRequest, planKey, typedOrder } from "../app/part_form.js";
 import { saveNewCard, saveRevision } from "../app/part_save.js";
+import { may } from "../app/rights.js";
 import { go } from "../app/router.js";
 import { plainCode } from "../app/codes.js";
+import { offer } from "../app/view/offer.js";
 import { partClash } from "../app/view/part_clash.js";
 import { calledOf, enterGoesOn, fieldNames, partFields } from "../app/view/part_fields.js";
 import { pressTo } from "../app/view/order_panel.js";
@@ -27,6 +29,7 @@ import { errorSummary, focusField } from "../app/view/wrong.js";
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
   const from = plainCode(visit.query.get("from") ?? "").slice(0, 7);
+  const right = from ? "cards.revise" : "cards.create"; // without it a part can be planned, and not saved
   visit.title(from ? `Edit ${displayCode(from)}` : "New part");
   visit.render(loading(from ? "Fetching the card…" : "Looking into the shop…"));
   const { items: metals } = await readList("metals", visit.signal);
@@ -153,7 +156,7 @@ export async function show(visit) {
     go(`/c/${card.code}`);
   }
 
-  const saveIt = () => save(() => (state.base ? saveRevision(state.form, state.base) : saveNewCard(state.form, state.newCode)));
+  const saveIt = () => may(right) && save(() => (state.base ? saveRevision(state.form, state.base) : saveNewCard(state.form, state.newCode)));
   const saveAsNew = () => {
     state.newCode = newCode();
     return save(() => saveNewCard(state.form, state.newCode));
@@ -190,7 +193,7 @@ export async function show(visit) {
     const waits = waitingPanel(state, waiting);
     const settled = !state.busy && !state.stopped && !open.length && !state.error;
     visit.render(html`
-      <h1>${from ? html`Edit ${state.card?.title || "card"} <small class="code">${displayCode(from)}</small>` : "New part"}</h1>
+      <h1>${from ? html`${offer(right, "Edit", "Plan")} ${state.card?.title || "card"} <small class="code">${displayCode(from)}</small>` : offer(right, "New part", "Plan a part")}</h1>
       ${state.restored ? html`<p class="restored" data-test="restored">What you typed before is back. <button type="button" class="link" data-test="start-over" @click=${startOver}>${from ? "Back to the saved card" : "Start an empty part"}</button></p>` : nothing}
       ${state.kept ? nothing : html`<p class="panel">This browser keeps nothing on this device: a reload loses what you type.</p>`}
       ${state.clash
@@ -211,9 +214,9 @@ export async function show(visit) {
           ${partPicture(state, { open, stale: !settled, waiting: waits })}
           <form class="panel part-form" aria-label="The part" novalidate @keydown=${enterGoesOn} @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
             ${partFields(state.form, { metals, plan: settled ? state.plan : null, editing: Boolean(from), errors, change })}
-            <div class="save-bar">
+            ${offer(right, html`<div class="save-bar">
               <button type="submit" class="button next wide" data-test="save" ?disabled=${state.saving}>${state.saving ? "Saving…" : from ? "Save as the next revision" : "Save as a card"}</button>
-            </div>
+            </div>`, html`<p class="hint" data-test="owners">Try here what you like. The owner saves cards.</p>`)}
           </form>
         </div>
         <div class="plan-side">${innerWidth < 1000 ? nothing : waits}<div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">

@@ -1,17 +1,20 @@
 // The press, as on its plate.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { freshList, freshPress, savePress } from "../app/crib.js";
+import { freshPress, readList, readPress, savePress, WRITES } from "../app/crib.js";
 import { fromDraft, specsOf, toDraft } from "../app/draft.js";
 import { startEditing } from "../app/editing.js";
 import { notice } from "../app/notices.js";
-import { outlinePreview } from "../app/preview.js";
+import { asKept, outlinePreview } from "../app/preview.js";
+import { may } from "../app/rights.js";
 import { go } from "../app/router.js";
 import { clashPanel } from "../app/view/clash.js";
+import { onlyRead } from "../app/view/entry_parts.js";
 import { toolForm } from "../app/view/tool_form.js";
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
-  const holders = (await freshList("holders", visit.signal)).items;
+  const writes = may(WRITES.press);
+  const holders = (await readList("holders", visit.signal)).items;
   /** @type {[string, string][]} */
   const holderOptions = holders.map(({ code, name }) => [code, `${code}, ${name}`]);
   /** @type {string|null} */
@@ -21,7 +24,7 @@ export async function show(visit) {
   const edit = await startEditing(
     {
       async read(signal) {
-        const fresh = await freshPress(signal);
+        const fresh = await (writes ? freshPress : readPress)(signal);
         etag = fresh.etag;
         return fresh.press ?? undefined;
       },
@@ -30,7 +33,7 @@ export async function show(visit) {
       boxes: specsOf("press"),
       toDraft: (press) => toDraft("press", press),
       fromDraft: (draft, kept) => fromDraft("press", draft, kept),
-      preview: outlinePreview("press", (fresh) => {
+      preview: !writes ? undefined : outlinePreview("press", (fresh) => {
         preview = fresh;
         edit.show();
       }, visit.signal),
@@ -43,20 +46,21 @@ export async function show(visit) {
     visit.signal,
   );
   visit.title("The press");
+  if (!writes) preview = asKept(edit.state.kept);
 
   function draw() {
     const { state, change, save } = edit;
     visit.render(html`
       <p class="crumb"><a href="/shop">Shop</a></p>
       <h1>${state.kept?.name ?? "The press"}</h1>
-      <p>${state.kept ? "Take every figure from the press's own plate and manual." : "No press yet. Take every figure from its own plate and manual."}
-        What is not on the plate may stay empty where the box says unknown.</p>
+      ${writes ? html`<p>${state.kept ? "Take every figure from the press's own plate and manual." : "No press yet. Take every figure from its own plate and manual."}
+        What is not on the plate may stay empty where the box says unknown.</p>` : nothing}
       ${state.clash ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs }) : nothing}
       <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); save(); }}>
-        ${toolForm({ kind: "press", draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, options: { holder: holderOptions } })}
+        ${onlyRead(WRITES.press, toolForm({ kind: "press", draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, options: { holder: holderOptions } }))}
         <div role="alert">${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}</div>
         <div class="buttons">
-          <button class="button next" data-test="save" ?disabled=${state.busy}>${state.busy ? "Saving…" : "Save the press"}</button>
+          ${writes ? html`<button class="button next" data-test="save" ?disabled=${state.busy}>${state.busy ? "Saving…" : "Save the press"}</button>` : nothing}
           <a class="button" href="/shop">Back to the shop</a>
         </div>
       </form>`);

@@ -1,8 +1,10 @@
 // What this device prefers, what waits to be sent, and whether everything is here.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call } from "../app/api.js";
+import { ROLES } from "../app/crew.js";
 import { displayCode } from "../app/codes.js";
 import { forget, tryAgain, waiting } from "../app/outbox.js";
+import { ownRole } from "../app/rights.js";
 import { changeSettings, settings } from "../app/settings.js";
 import { keptList, lostCards } from "../app/store.js";
 import { recount, sync, syncStanding } from "../app/sync.js";
@@ -36,6 +38,7 @@ export async function show(visit) {
       <div class="settings-grid">
         <section class="panel"><h2>How numbers are shown</h2>${numbers(draw)}</section>
         <section class="panel"><h2>How it looks</h2>${looks(draw)}</section>
+        ${ownPlace()}
         <section class="panel" data-test="waiting"><h2>Waiting to be sent</h2>${waitingList(here.entries)}</section>
         ${lostList(here.lost)}
         <section class="panel" data-test="complete"><h2>Is everything here?</h2>${complete(here)}</section>
@@ -45,6 +48,15 @@ export async function show(visit) {
   await look();
   visit.ready();
   await ask();
+}
+
+/** Why this device shows less than the owner's. */
+function ownPlace() {
+  const role = ownRole();
+  if (!role || role === "owner") return nothing;
+  return html`<section class="panel" data-test="own-role"><h2>What this device may do</h2>
+    <p><b>${ROLES[role].word}</b>: ${ROLES[role].does}. The owner may change that under Shop, Crew.</p>
+    <a class="button" href="/pair">Its pairing</a></section>`;
 }
 
 /** @param {() => void} draw */

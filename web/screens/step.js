@@ -5,12 +5,14 @@ import { readCode } from "../app/codes.js";
 import { notice } from "../app/notices.js";
 import { onBench, onBenchMoves, resumeOnBench, stepShown } from "../app/on_bench.js";
 import { go, showCurrent } from "../app/router.js";
+import { mayOpen } from "../app/routes.js";
 import { onSettings } from "../app/settings.js";
 import { shownCard } from "../app/edits.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { boxStep } from "../app/view/box_step.js";
 import { checkList } from "../app/view/checks.js";
 import { lie } from "../app/view/lie.js";
+import { way } from "../app/view/offer.js";
 import { firstLook } from "../app/view/motion_player.js";
 import { originWords } from "../app/view/origin.js";
 import { askForBenches, showOnBench } from "../app/view/show_on_bench.js";
@@ -95,7 +97,7 @@ function followKey(event, card, number) {
 function nextOf(card, number) {
   const last = card.plan.steps.at(-1);
   if (number < card.plan.steps.length) return { href: `/c/${card.code}/step/${number + 1}`, label: "Next", more: `step ${number + 1}` };
-  if (last.set_angle_deg === null) return { href: `/c/${card.code}`, label: "Done: the card", more: "" };
+  if (last.set_angle_deg === null || !mayOpen(`/c/${card.code}/trial/${number}`)) return { href: `/c/${card.code}`, label: "Done: the card", more: "" };
   return { href: `/c/${card.code}/trial/${number}`, label: "What came out?", more: "" };
 }
 
@@ -123,7 +125,7 @@ function stepScreen(card, step, drawn, bench) {
     </div>
     <nav class="step-nav" aria-label="Steps">
       <a class="button" href=${backOf(card, step.number).href} data-test="back">Back</a>
-      ${last || step.set_angle_deg === null ? nothing : html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out">What came out?</a>`}
+      ${last || step.set_angle_deg === null ? nothing : way(`/c/${card.code}/trial/${step.number}`, html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out">What came out?</a>`)}
       <a class="button next" href=${next.href} data-test="next">${next.label}${next.more ? html` <small>${next.more}</small>` : nothing}</a>
     </nav>
   </article>`;

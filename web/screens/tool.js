@@ -1,12 +1,14 @@
 // One punch, die or holder, or a new one: its outline drawn as it is typed.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { kindOf, KINDS } from "../app/crib.js";
+import { kindOf, KINDS, WRITES } from "../app/crib.js";
 import { fromDraft, specsOf, toDraft } from "../app/draft.js";
 import { startEditing } from "../app/editing.js";
-import { listEntry } from "../app/list_entry.js";
-import { outlinePreview } from "../app/preview.js";
+import { listEntry, NEW } from "../app/list_entry.js";
+import { asKept, outlinePreview } from "../app/preview.js";
+import { may } from "../app/rights.js";
 import { clashPanel } from "../app/view/clash.js";
-import { codeBox, saveButtons } from "../app/view/entry_parts.js";
+import { codeBox, onlyRead, saveButtons } from "../app/view/entry_parts.js";
+import { notYours } from "../app/view/offer.js";
 import { empty } from "../app/view/states.js";
 import { toolForm } from "../app/view/tool_form.js";
 import { showMetal } from "./metal.js";
@@ -25,6 +27,11 @@ export async function show(visit) {
     visit.render(empty("No such list in the shop", html`<a href="/shop">The shop</a>`));
     return visit.ready();
   }
+  if (visit.params.tool === NEW && !may(WRITES[kind])) {
+    visit.title(`New ${KINDS[kind].one}`);
+    visit.render(notYours(WRITES[kind]));
+    return visit.ready();
+  }
   return kind === "metals" ? showMetal(visit, listEntry(kind, visit)) : showTool(visit, kind);
 }
 
@@ -32,6 +39,7 @@ export async function show(visit) {
 async function showTool(visit, kind) {
   const words = KINDS[kind];
   const job = listEntry(kind, visit);
+  const writes = may(WRITES[kind]);
   /** @type {import("../app/view/tool_form.js").Preview|null} */
   let preview = null;
   const edit = await startEditing(
@@ -41,7 +49,7 @@ async function showTool(visit, kind) {
       boxes: [{ name: "code", label: "Code" }, ...specsOf(kind)],
       toDraft: (tool) => ({ code: tool.code ?? "", ...toDraft(kind, tool) }),
       fromDraft: (draft, kept) => ({ ...fromDraft(kind, draft, kept), code: draft.code.trim() }),
-      preview: outlinePreview(/** @type {"punch"|"die"|"holder"} */ (words.one), (fresh) => {
+      preview: !writes ? undefined : outlinePreview(/** @type {"punch"|"die"|"holder"} */ (words.one), (fresh) => {
         preview = fresh;
         edit.show();
       }, visit.signal),
@@ -55,6 +63,7 @@ async function showTool(visit, kind) {
     return visit.ready();
   }
   visit.title(job.isNew ? `New ${words.one}` : `${job.code}, ${words.one}`);
+  if (!writes) preview = asKept(edit.state.kept);
 
   function draw() {
     const { state, change } = edit;
@@ -63,7 +72,7 @@ async function showTool(visit, kind) {
       <h1>${job.isNew ? `New ${words.one}` : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
       ${state.clash ? clashPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
       <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
-        ${toolForm({ kind, draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, first: job.isNew ? codeBox(edit, job) : nothing })}
+        ${onlyRead(WRITES[kind], toolForm({ kind, draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, first: job.isNew ? codeBox(edit, job) : nothing }))}
         ${saveButtons(edit, job, words.one)}
       </form>`);
   }

@@ -1,8 +1,9 @@
 // One list of the shop: what there is, where it lies, in what condition, and what it bears.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { kindOf, KINDS, placeWords, readList } from "../app/crib.js";
+import { kindOf, KINDS, placeWords, readList, WRITES } from "../app/crib.js";
 import { forcePerLength, length, words } from "../app/units.js";
 import { flag } from "../app/view/checks.js";
+import { offer } from "../app/view/offer.js";
 import { empty } from "../app/view/states.js";
 import { sharedFrame, smallOutline } from "../drawing/tool_outline.js";
 
@@ -22,12 +23,12 @@ export async function show(visit) {
     <p class="crumb"><a href="/shop">Shop</a></p>
     <div class="head-line">
       <h1>${title}</h1>
-      ${kept ? nothing : html`<a class="button" href="/shop/${kind}/+" data-test="add">Add a ${one}</a>`}
+      ${kept ? nothing : offer(WRITES[kind], html`<a class="button" href="/shop/${kind}/+" data-test="add">Add a ${one}</a>`)}
     </div>
-    ${kept ? html`<p data-test="kept">As this device last saw them. Changing anything needs the shop's server.</p>` : nothing}
+    ${kept ? html`<p data-test="kept">As this device last saw them. ${offer(WRITES[kind], "Changing anything needs the shop's server.")}</p>` : nothing}
     ${items.length
       ? html`<ul class="rows tool-rows" data-test="list">${items.map((item) => (kind === "metals" ? metalRow(item) : toolRow(kind, item, frame)))}</ul>`
-      : empty(`No ${many} yet`, html`Add what lies in the rack: plans choose from it.`)}`);
+      : empty(`No ${many} yet`, offer(WRITES[kind], "Add what lies in the rack: plans choose from it.", "The owner adds what lies in the rack."))}`);
   visit.ready();
 }
 

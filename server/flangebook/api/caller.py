@@ -21,6 +21,7 @@ from flangebook.shop import crew, options
 
 Way = Literal["loopback", "https", "http", "proxy"]
 WAY_KEY = "flangebook.way"
+ROLE_HEADER = "Flangebook-Role"
 SECURE_WAYS = ("https", "proxy")
 _KEPT_FOR = timedelta(days=400)  # the longest that browsers keep a cookie
 _REALM = {"WWW-Authenticate": 'Pairing realm="shop"'}
@@ -52,6 +53,13 @@ def register(app: Flask, config: Config) -> None:
         if request.endpoint is not None:  # an address or method that is not there says so itself
             check(g.caller, request.endpoint)
 
+    @app.after_request
+    def _say(response: Response) -> Response:
+        # A device hears with any answer that the owner has given it another role.
+        if role := getattr(g.get("caller"), "role", None):
+            response.headers[ROLE_HEADER] = role
+        return response
+
 
 def the_caller() -> Caller:
     """Who sent this request."""
@@ -75,25 +83,18 @@ def _caller(config: Config) -> Caller:
     return Caller(way, device.role, device)
 
 
-def check(caller: Caller, endpoint: str) -> None:
+def check(caller: Caller, right: str) -> None:
     """Refuse what the caller may not ask. Raises ProblemError (401, 403)."""
-    if roles.least(endpoint) == roles.ANYONE:
+    if roles.may(caller.role, right):
         return
     if caller.role is None:
-        if endpoint in roles.LABELS_OPEN and options.option(
-            the_store(), options.LABELS_OPEN, False
-        ):
+        if right in roles.LABELS_OPEN and options.option(the_store(), options.LABELS_OPEN, False):
             return
         why = crew.NotPairedError(caller.why)
         raise ProblemError(401, str(why), {"pairing": [caller.why]}, _REALM)
-    if not roles.may(caller.role, endpoint):
-        raise not_for(caller.role, roles.least(endpoint))
-
-
-def not_for(role: crew.Role, wanted: str) -> ProblemError:
-    """The answer to who is known but may not do it."""
-    words = f"This is for the {wanted}; this device is paired as {role}."
-    return ProblemError(403, words, {"role": [wanted]})
+    wanted = roles.least(right)
+    words = f"This is for the {wanted}; this device is paired as {caller.role}."
+    raise ProblemError(403, words, {"role": [wanted]})
 
 
 def cookie_name(way: Way) -> str:

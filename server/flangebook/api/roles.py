@@ -88,20 +88,39 @@ LEAST: dict[str, str] = {
     **dict.fromkeys(_OPERATOR, "operator"),
     **dict.fromkeys(_OWNER, "owner"),
 }
+# What is asked at an address that a lesser role may ask too, for less.
+REVISE = "cards.revise"  # anything of a card; its note alone is an operator's
+FINER: dict[str, str] = {REVISE: "owner"}
 # Where the owner lets labels be read without pairing: one card, by its code.
 LABELS_OPEN = frozenset({"cards.read"})
 
 
-def least(endpoint: str) -> str:
-    """The least role that may ask an address, or ``ANYONE``."""
-    return LEAST.get(endpoint, "owner")
+def least(right: str) -> str:
+    """The least role that has a right, or ``ANYONE``. right: an address, or one of ``FINER``."""
+    return LEAST.get(right) or FINER.get(right, "owner")
 
 
-def may(role: Role, endpoint: str) -> bool:
-    """Whether a paired device of that role may ask.
+def may(role: Role | None, right: str) -> bool:
+    """Whether a device of that role, or one that is not paired, has the right.
 
-    >>> may("operator", "trials.keep"), may("bench", "trials.keep")
-    (True, False)
+    >>> may("operator", "trials.keep"), may("bench", "trials.keep"), may(None, "crew.me")
+    (True, False, True)
     """
-    wanted = least(endpoint)
-    return wanted == ANYONE or ROLES.index(role) >= ROLES.index(wanted)
+    wanted = least(right)
+    if wanted == ANYONE or role is None:
+        return wanted == ANYONE
+    return ROLES.index(role) >= ROLES.index(wanted)
+
+
+def refused(role: Role | None, *, labels_open: bool = False) -> dict[str, str]:
+    """What a device may not do, and the least role that may: what it need not offer.
+
+    >>> refused("operator")["crew.listed"], "trials.keep" in refused("operator"), refused("owner")
+    ('owner', False, {})
+    """
+    opened = LABELS_OPEN if role is None and labels_open else frozenset()
+    return {
+        right: least(right)
+        for right in sorted({**LEAST, **FINER})
+        if not may(role, right) and right not in opened
+    }

@@ -1,5 +1,7 @@
 // What the forms of the shop's lists share: the box for a new code, and the buttons under the form.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { WRITES } from "../crib.js";
+import { may } from "../rights.js";
 import { field } from "./field.js";
 
 /** @typedef {import("../editing.js").Edit} Edit */
@@ -10,9 +12,14 @@ export function codeBox({ state, change }, job) {
   return field({ name: "code", label: "Code", value: state.draft.code, change: (value) => change("code", value), wrong, hint: "As marked on the tool. It stays." });
 }
 
+/** The boxes of a form, which only who may save them can type in. @param {string} right @param {unknown} boxes */
+export const onlyRead = (right, boxes) =>
+  may(right) ? boxes : html`<p data-test="owners">The owner keeps these figures.</p><fieldset class="only-read" disabled>${boxes}</fieldset>`;
+
 /** @param {Edit} edit @param {import("../list_entry.js").ListEntry} job @param {string} one */
 export function saveButtons({ state, save, takeOut }, job, one) {
   const question = `Take ${job.code} out of the shop? Saved cards keep their set-up, new plans no longer use this ${one}.`;
+  if (!may(WRITES[job.kind])) return html`<div class="buttons"><a class="button" href="/shop/${job.kind}">Back to the list</a></div>`;
   return html`
     <div role="alert">${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}</div>
     <div class="buttons">

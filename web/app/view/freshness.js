@@ -1,6 +1,8 @@
 // Whether the saved plan would come out otherwise today, with today's tools and figures.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { may } from "../rights.js";
 import { byName, words } from "../units.js";
+import { offer } from "./offer.js";
 
 /** @typedef {{where: string, what: string, field?: string, saved: string, fresh: string, saved_value?: unknown, fresh_value?: unknown}} Difference */
 
@@ -18,9 +20,9 @@ export function freshness(fresh, { busy, fault, take, settings }) {
         (one) => html`<tr><th scope="row">${one.where}</th><td>${one.what}</td><td>${said(one, "saved")}</td><td>${said(one, "fresh")}</td></tr>`,
       )}</tbody>
     </table></div>
-    ${settings ? html`<p>Settings that came from first pieces belong to the old plan and go with it.</p>` : nothing}
+    ${settings && may("cards.revise") ? html`<p>Settings that came from first pieces belong to the old plan and go with it.</p>` : nothing}
     <p class="wrong" role="alert">${fault}</p>
-    <button class="button" data-test="take-fresh" ?disabled=${busy} @click=${take}>${busy ? "Planning…" : "Take the fresh plan"}</button>
+    ${offer("cards.revise", html`<button class="button" data-test="take-fresh" ?disabled=${busy} @click=${take}>${busy ? "Planning…" : "Take the fresh plan"}</button>`, html`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`;
 }
 

@@ -1,6 +1,8 @@
 // Where something typed is: saved here and not yet in the shop, saved in the shop, or to settle.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { may } from "../rights.js";
 import { flag } from "./checks.js";
+import { offer } from "./offer.js";
 
 /** @typedef {import("../outbox.js").Waiting} Waiting */
 
@@ -20,7 +22,7 @@ export function changesAside(card) {
   return html`<section class="changes-aside" aria-label="Changes on their way">
     ${open.length
       ? html`<div class="to-settle" data-test="to-settle"><p>${flag("caution", "To settle")} This card was changed in two places at once. Both are kept.</p>
-          <a class="button next" href="/c/${card.code}/settle" data-test="settle">Settle ${open.length === 1 ? "it" : `${open.length} changes`}</a></div>`
+          ${offer("cards.revise", html`<a class="button next" href="/c/${card.code}/settle" data-test="settle">Settle ${open.length === 1 ? "it" : `${open.length} changes`}</a>`, html`<p data-test="owners">The owner settles which holds.</p>`)}</div>`
       : nothing}
     ${edits.length
       ? html`<p class="waits" data-test="saved-here"><b>Saved here, not yet in the shop.</b> ${edits.length === 1 ? "One change of this card waits" : `${edits.length} changes of this card wait`}
@@ -34,6 +36,6 @@ export function changesAside(card) {
 export function savedWords(where) {
   if (where === "shop") return "Saved in the shop.";
   if (where === "here") return "Saved here, not yet in the shop. It goes out by itself.";
-  if (where === "settle") return "The card was changed meanwhile. Both are kept: settle which holds.";
+  if (where === "settle") return `The card was changed meanwhile. Both are kept: ${may("cards.revise") ? "settle which holds" : "the owner settles which holds"}.`;
   return "Nothing was changed.";
 }

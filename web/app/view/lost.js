@@ -6,16 +6,17 @@ import { notice } from "../notices.js";
 import { putBack } from "../put_back.js";
 import { forgetLost } from "../store.js";
 import { recount, sync } from "../sync.js";
+import { offer } from "./offer.js";
 
 /** @param {any[]} cards */
 export function lostList(cards) {
   if (!cards.length) return nothing;
   return html`<section class="panel" data-test="lost"><h2>Not in the shop any more</h2>
-    <p>The shop was put back to an earlier day and does not know these cards. This device still has them.</p>
+    <p>The shop was put back to an earlier day and does not know these cards. This device still has them.${offer("cards.create", nothing, html` <span data-test="owners">The owner can put them back from here, once this is an owner's device.</span>`)}</p>
     <ul class="waiting-list">${cards.map(
       (card) => html`<li data-test="lost-${card.code}"><p><b>${card.title}</b> ${displayCode(card.code)}</p>
         <div class="buttons">
-          <button type="button" class="button" data-test="put-back" @click=${() => act(card)}>Put it back</button>
+          ${offer("cards.create", html`<button type="button" class="button" data-test="put-back" @click=${() => act(card)}>Put it back</button>`)}
           <button type="button" class="button" data-test="let-go" @click=${() => letGo(card)}>Throw away…</button>
         </div></li>`,
     )}</ul></section>`;

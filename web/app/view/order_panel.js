@@ -3,6 +3,7 @@
 // for say none of it, and nothing is shown.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { fill, flag } from "./checks.js";
+import { offer } from "./offer.js";
 import { sizes } from "./sizes.js";
 import { stationList } from "./stations.js";
 
@@ -18,12 +19,13 @@ export function orderPanel(plan, ways) {
   const { order } = plan;
   const [level, word] = standing(plan);
   const pinned = Boolean(plan.part?.order?.length);
+  const free = pinned ? ways.free() : nothing;
   const bends = order.sequence.length;
   return html`<div class="order-panel" data-test="order-panel" data-level=${level}>
     <p class="order-standing">${flag(level, word)} <span class="order-words" data-test="order-words">${order.words}</span></p>
     ${bends > 1 ? html`<p class="order-run">${level === "stop" ? "Nearest" : pinned ? "Yours" : "Order"}: ${run(order.sequence)}</p>` : nothing}
     ${blocked(order.blocked ?? [])} ${remedies(order.remedies ?? [])} ${costs(order.wishes)}
-    ${pinned ? html`<div class="buttons">${ways.free()}</div>` : nothing}
+    ${free === nothing ? nothing : html`<div class="buttons">${free}</div>`}
     ${others(order.alternatives, ways)} ${stationList(plan)} ${sizes(plan)}
   </div>`;
 }
@@ -77,6 +79,6 @@ export const pressTo = (pin) => ({
 
 /** On a card: to its form, where the plan is seen before it is saved. @param {string} code @returns {Ways} */
 export const linkTo = (code) => ({
-  use: (sequence) => html`<a class="button use-order" data-test="use-order" aria-label="Use this order: ${sequence.join(", ")}" href="/part?from=${code}&order=${sequence.join("-")}">Use this order</a>`,
-  free: () => html`<a class="button use-order" data-test="let-it-choose" href="/part?from=${code}&order=free">Let it choose</a>`,
+  use: (sequence) => offer("cards.revise", html`<a class="button use-order" data-test="use-order" aria-label="Use this order: ${sequence.join(", ")}" href="/part?from=${code}&order=${sequence.join("-")}">Use this order</a>`),
+  free: () => offer("cards.revise", html`<a class="button use-order" data-test="let-it-choose" href="/part?from=${code}&order=free">Let it choose</a>`),
 });

@@ -1,6 +1,7 @@
 // Changes that met another one, as they were typed: what each wanted, and how it was settled.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { differing } from "../card_fields.js";
+import { way } from "./offer.js";
 import { valueWords } from "./settle_rows.js";
 import { madeAt } from "./when.js";
 
@@ -16,7 +17,7 @@ export function proposalList(proposals, code) {
 function proposalLine(one, code) {
   const rows = differing(one.changes, one.before, { ...one.before, settings: one.before.settings ?? [] });
   return html`<li class="row revision" data-test="proposal">
-    <h3>${one.settled_by ? `Settled by revision ${one.settled_by}` : html`<a href="/c/${code}/settle">To settle</a>`}</h3>
+    <h3>${one.settled_by ? `Settled by revision ${one.settled_by}` : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To settle</a>`, "To settle")}</h3>
     <p class="more">${[madeAt(one), one.by ? `by ${one.by}` : ""].filter(Boolean).join(", ")}</p>
     <ul class="changes">${rows.map((row) => html`<li>${row.label}: ${valueWords(row, row.before)} to ${valueWords(row, row.yours)}</li>`)}</ul>
   </li>`;

@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { newSetting } from "../measure.js";
 import { angle, fixed, length, words } from "../units.js";
+import { offer } from "./offer.js";
 import { setFigure } from "./setting.js";
 import { measured } from "./trials.js";
 
@@ -20,7 +21,7 @@ export function trialResult(card, step, result, { again, keep }) {
       ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
       ${tilt(result.correction)}
-      ${setting ? keeping(result, keep) : nothing}
+      ${setting ? offer("cards.revise", keeping(result, keep), html`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`) : nothing}
     </div>
     <nav class="step-nav" aria-label="Trial">
       <button class="button" data-test="again" @click=${again}>Measure again</button>

@@ -6,7 +6,7 @@ from typing import Any
 
 from flask import Response
 
-from flangebook.api import caller, cardwork
+from flangebook.api import caller, cardwork, roles
 from flangebook.api.bodies import wanted_etag
 from flangebook.api.openapi import IF_MATCH, Blueprint
 from flangebook.api.problems import ProblemError
@@ -102,9 +102,8 @@ def change(asked: dict[str, Any], code: str) -> Response:
     stand in the way. ``settles`` names the proposals that this change settles. An operator may
     change the note.
     """
-    who = caller.the_caller()
-    if who.role == "operator" and asked.keys() - _NOTE_ONLY:
-        raise caller.not_for(who.role, "owner")
+    if asked.keys() - _NOTE_ONLY:
+        caller.check(caller.the_caller(), roles.REVISE)
     store, code, etag = the_store(), parsed(code), wanted_etag()
     after = asked.pop("after", "")  # where it was made on is not what it changes
     content, newest = cards.content_of(store, code)

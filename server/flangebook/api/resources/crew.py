@@ -10,7 +10,7 @@ from typing import Any
 
 from flask import Response, current_app, request
 
-from flangebook.api import caller
+from flangebook.api import caller, roles
 from flangebook.api.attempts import Attempts
 from flangebook.api.config import Config, Network
 from flangebook.api.openapi import Blueprint
@@ -38,8 +38,8 @@ def new_attempts() -> Attempts:
 @blp.route("/me")
 @blp.response(200, schemas.Me)
 def me() -> Response:
-    """Who this device is to the shop."""
-    who = caller.the_caller()
+    """Who this device is to the shop, and what it may not ask."""
+    who, labels_open = caller.the_caller(), _labels_open()
     return sent(
         {
             "role": who.role,
@@ -47,7 +47,8 @@ def me() -> Response:
             "way": who.way,
             "why": who.why,
             "network": _config().network is not None,
-            "labels_open": _labels_open(),
+            "labels_open": labels_open,
+            "refused": roles.refused(who.role, labels_open=labels_open),
         }
     )
 

@@ -59,6 +59,7 @@ Me = answer(
     why=one_of("", "unknown", "revoked", "expired"),
     network=yes_no(),
     labels_open=yes_no(),
+    refused=ma.fields.Dict(keys=text(), values=one_of(*ROLES)),
 )
 Joining = answer(
     "Joining", shop=text(), https=many(text()), http=many(text()), authority=yes_no(),

@@ -1,0 +1,93 @@
+"""Screens that need something to have happened, or somebody else's device, to be as they can be."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from addresses import CARD
+from browsing import by_test, call, show
+from playwright.sync_api import BrowserContext, Page
+from secure import SecureShop
+
+BENCHES = {"1": (CARD, 3), "2": (CARD, 7), "Big press": (None, 0)}  # a step, done, nothing yet
+
+
+@dataclass(frozen=True)
+class State:
+    """A screen on somebody's device. click: pressed first, by its name for tests."""
+
+    who: str
+    address: str
+    ready: str
+    click: str = ""
+
+
+STATES = [
+    State("owner", "/crew", "crew", "show-code"),
+    State("owner", "/pair", "pair"),
+    State("owner", "/shop", "shop"),
+    State("owner", f"/c/{CARD}", "card"),
+    State("owner", f"/c/{CARD}/step/3", "step"),
+    State("owner", f"/c/{CARD}/settle", "settle"),
+    State("owner", f"/c/{CARD}/history", "history"),
+    State("owner", "/bench", "bench"),
+    *[State(f"bench {name}", "/bench", "bench") for name in BENCHES],
+    State("stranger", "/", "pair"),
+    State("stranger", "/join", "join"),
+    State("operator", "/crew", "not-yours"),
+    State("operator", f"/c/{CARD}/note", "note"),
+    State("operator", f"/c/{CARD}/trial/3", "trial"),
+    State("operator", "/shop/dies/V32", "tool"),
+    State("operator", "/shop/metals/stainless-304", "tool"),
+    State("operator", "/shop/press", "press"),
+    State("operator", "/part", "part"),
+    State("operator", "/settings", "settings"),
+]
+
+
+def busy(shop: SecureShop) -> SecureShop:
+    """Benches at work, and two changes of a card that met."""
+    api = f"{shop.url}/api/v1"
+    for name, (code, step) in BENCHES.items():
+        call(f"{api}/benches/{name.replace(' ', '%20')}", "PUT", {"code": code, "step": step})
+    card = call(f"{api}/cards/{CARD}")
+    proposal = {
+        "id": "met-another", "revision": card["revision"], "by": "Ann",
+        "changes": {"note": "Oil the die.", "title": "Book display"},
+        "before": {"note": "", "title": card["title"]}, "made_at": "2026-01-05T08:00:00Z",
+    }  # fmt: skip
+    call(f"{api}/cards/{CARD}/proposals", "POST", proposal)
+    return shop
+
+
+def states(shop: SecureShop, device: Callable[[], BrowserContext]) -> Iterator[tuple[State, Page]]:
+    """Each state on its device. By plain http, where a paired device is known by its cookie too."""
+    doors: dict[str, tuple[str, Page]] = {}
+    for state in STATES:
+        if state.who not in doors:
+            doors[state.who] = _door(shop, state.who, device().new_page())
+        door, page = doors[state.who]
+        show(page, f"{door}{state.address}", state.ready)
+        if state.click:
+            by_test(page, state.click).click()
+            by_test(page, state.click).wait_for(state="detached")
+        page.wait_for_load_state("networkidle")
+        yield state, page
+
+
+def _door(shop: SecureShop, who: str, page: Page) -> tuple[str, Page]:
+    if who == "owner":
+        return shop.url, page
+    if who.startswith("bench "):
+        page.goto(shop.url)
+        here = "name => localStorage.setItem('flangebook.bench.here', JSON.stringify({name}))"
+        page.evaluate(here, who.removeprefix("bench "))
+        return shop.url, page
+    door = f"http://127.0.0.1:{shop.port + 2}"
+    if who != "stranger":
+        show(page, door, "pair")
+        by_test(page, "pair-code").fill(shop.code(who))
+        by_test(page, "pair").click()
+        page.wait_for_selector("html[data-ready=home]")
+    return door, page
