@@ -1,7 +1,7 @@
 // The crew: let a device in, see who is in, turn one out. The owner's screen.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call, Problem } from "../app/api.js";
-import { inWords, ROLES } from "../app/crew.js";
+import { call } from "../app/api.js";
+import { askWhoIAm, inWords, ROLES } from "../app/crew.js";
 import { flag } from "../app/view/checks.js";
 import { choice, field, pick } from "../app/view/field.js";
 import { moment } from "../app/view/when.js";
@@ -28,10 +28,7 @@ export async function show(visit) {
   const [devices, options, joining] = await Promise.all([
     call("GET", "/devices", { signal }),
     call("GET", "/crew-options", { signal }),
-    call("GET", "/join", { signal }).catch((error) => {
-      if (error instanceof Problem && error.status === 404) return null;
-      throw error;
-    }),
+    askWhoIAm(signal).then(({ network }) => (network ? call("GET", "/join", { signal }) : null)),
   ]);
   Object.assign(state, { devices: devices.body.devices, open: options.body.labels_open, joining: joining?.body ?? null });
   draw();
