@@ -105,6 +105,15 @@ def new_card(shop_server: ShopProcess) -> Callable[[str], str]:
     return make
 
 
+@pytest.fixture(scope="session")
+def axe(root: Path) -> str:
+    """The checker's source. It goes in past the page's security policy, as a debugger does."""
+    file = root / "tests/web_tools/node_modules/axe-core/axe.min.js"
+    if not file.exists():
+        pytest.fail("axe-core is not installed: run tests/run, or npm ci in tests/web_tools.")
+    return file.read_text("utf-8")
+
+
 class Watched:
     """What went wrong in the browser while a test ran, except for what the test expects."""
 

@@ -53,7 +53,7 @@ def busy(shop: SecureShop) -> SecureShop:
         call(f"{api}/benches/{name.replace(' ', '%20')}", "PUT", {"code": code, "step": step})
     card = call(f"{api}/cards/{CARD}")
     proposal = {
-        "id": "met-another", "revision": card["revision"], "by": "Ann",
+        "id": "6f1d2c3b-8a4e-4f5a-9b6c-7d8e9f0a1b2c", "revision": card["revision"], "by": "Ann",
         "changes": {"note": "Oil the die.", "title": "Book display"},
         "before": {"note": "", "title": card["title"]}, "made_at": "2026-01-05T08:00:00Z",
     }  # fmt: skip

@@ -15,11 +15,11 @@ export function benchPanel(benches, { fault, takeOut }) {
       ? html`<ul class="plain-list bench-list">${benches.map(
           (bench) => html`<li data-test="bench-row" data-name=${bench.name}>
             <span><b>${benchTitle(bench.name)}</b> ${standsAt(bench)}</span>
-            ${offer("benches.remove", html`<button type="button" class="button" data-test="take-bench-out" aria-label="Take out ${benchTitle(bench.name)}" @click=${() => takeOut(bench)}>Take it out…</button>`)}
+            ${offer("benches.remove", html`<button type="button" class="button" data-test="take-bench-out" aria-label="Take it out… ${benchTitle(bench.name)}" @click=${() => takeOut(bench)}>Take it out…</button>`)}
           </li>`,
         )}</ul>`
       : html`<p>None yet.</p>`}
-    <p class="hint">A large screen at a press becomes one when it opens <a href="/bench">${location.host}/bench</a>.</p>
+    <p class="hint">A large screen at a press becomes one when it opens the shop's address with <a href="/bench">/bench</a> behind it.</p>
   </section>`;
 }
 
