@@ -182,10 +182,10 @@ def _found_words(searched: Searched) -> str:
     counts = handling_counts(searched.found)
     said = [in_words(name, count) for name, count in counts.items() if count]
     handling = ", ".join(said) if said else "no turning, no change of tools"
-    if searched.found is not None and searched.found.proven and stepped_bends(searched):
+    if hits := _hits_unproven(searched):
         return (
             f"The least handling that the search knows of ({handling}). It does not look at a "
-            f"radius made in hits: bend {_and(stepped_bends(searched))}. The other strokes clear."
+            f"radius made in hits: bend {_and(hits)}. The other strokes clear."
         )
     if not searched.order.proven:
         return f"The best order found in the time ({handling}); not proven to be the best or clear."
@@ -202,6 +202,12 @@ def stepped_bends(searched: Searched) -> tuple[int, ...]:
     return tuple(step.bend for step in searched.attempt.steps if step.hits is not None)
 
 
+def _hits_unproven(searched: Searched) -> tuple[int, ...]:
+    """The bends in hits, where they alone keep what the search proved from holding of the part."""
+    proven = searched.found is not None and searched.found.proven
+    return stepped_bends(searched) if proven else ()
+
+
 def _and(numbers: Sequence[int]) -> str:
     return " and ".join(str(n) for n in sorted(numbers))
 
@@ -214,10 +220,11 @@ def _dies(searched: Searched) -> str:
 def _none_words(searched: Searched) -> str:
     given = searched.order.rule == "given"
     start = "The given order" if given else "No order of the bends"
-    if searched.found is not None and searched.found.proven and stepped_bends(searched):
-        bends = _and(stepped_bends(searched))
+    if hits := _hits_unproven(searched):
         found = "was not found to clear" if given else "was found to clear"
-        return f"{start} {found}, the hits of bend {bends} taken as one bend. That is no proof."
+        return (
+            f"{start} {found}, the hits of bend {_and(hits)} taken as one bend. That is no proof."
+        )
     if not _is_proof(searched):
         if given:
             return (
@@ -243,8 +250,8 @@ def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
         if _is_proof(searched):
             return [Check("stop", "no-order", said.words, do, numbers)]
         return [Check("caution", "order-not-found", said.words, do, numbers)]
-    if searched.found.proven and stepped_bends(searched):
-        return [_hits_not_checked(stepped_bends(searched))]
+    if hits := _hits_unproven(searched):
+        return [_hits_not_checked(hits)]
     return [
         Check(
             "caution",
