@@ -87,7 +87,8 @@ def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) 
     transition = costs.transitions(
         facts.scale, facts.change, turn=facts.no_turn, end=facts.no_end, tools=facts.no_change
     )
-    blocked = facts.scale.units[costs.BLOCKED]
+    blocked = None if soft else facts.scale.units[costs.BLOCKED]
+    hint = np.full((facts.bends, 2), facts.least * facts.scale.units[costs.VARIANCE])
     up = sum(1 << b for b, is_up in enumerate(facts.up) if is_up)
     rules = Rules(
         facts.bends,
@@ -95,9 +96,10 @@ def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) 
         np.array([(1 << facts.bends) - 1 - up, up], np.int64),
         np.array(facts.scale.units, np.int64),
         transition,
-        costs.no_better(transition, None if soft else blocked),
+        costs.no_better(transition, blocked),
         facts.least * facts.scale.units[costs.VARIANCE],
-        np.full((facts.bends, 2), facts.least * facts.scale.units[costs.VARIANCE]),
+        hint,
+        *costs.ways_for(transition, hint, np.array(facts.up), blocked),
         soft,
         True,
     )

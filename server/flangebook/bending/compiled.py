@@ -47,9 +47,9 @@ class _Kernel:
     the wrapper only if Python calls it, and without, for the other kernels to call.
     """
 
-    def __init__(self, function: Callable[..., Any]) -> None:
+    def __init__(self, function: Callable[..., Any], *, inlined: bool) -> None:
         functools.update_wrapper(self, function)
-        self._function = function
+        self._function, self._inlined = function, inlined
         self._made: dict[bool, Callable[..., Any]] = {}
         _kernels.append(self)
 
@@ -91,6 +91,8 @@ class _Kernel:
         wanted = {"no_cfunc_wrapper": True, "no_cpython_wrapper": not for_python, **_HOW}
         # Counting references to arrays at each call takes as long as all that the search does
         # with its states. Who calls holds them; only what makes arrays has to count.
+        if self._inlined and not for_python:
+            wanted["forceinline"] = True
         wanted["_nrt"] = for_python or "empty" in function.__code__.co_names
         made: Callable[..., Any] = numba.njit(copy, **wanted)
         if hasattr(made, "get_call_template"):
@@ -120,7 +122,16 @@ def kernel(function: _Function) -> _Function:
     It may call other kernels by their own names (no recursion), take and give numbers, arrays
     and named tuples of them. Arrays it makes itself come from ``np.empty``.
     """
-    return cast(_Function, _Kernel(function))
+    return cast(_Function, _Kernel(function, inlined=False))
+
+
+def inlined_kernel(function: _Function) -> _Function:
+    """As ``kernel``, written out in the kernel that calls it, at every place.
+
+    For a function that is called often from one or two places: a problem, a memo and a table are
+    hundreds of numbers, which a call would copy one by one.
+    """
+    return cast(_Function, _Kernel(function, inlined=True))
 
 
 @cache

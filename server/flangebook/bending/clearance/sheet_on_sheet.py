@@ -13,7 +13,15 @@ from flangebook.bending.clearance.distance import between_edges
 from flangebook.bending.clearance.motion import Motion, motion_of, placed, speed_bound
 from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
 from flangebook.bending.clearance.sweep import UNSURE_MM, furthest_of, moved_edges
-from flangebook.bending.clearance.sweeps import CROSSING, ON_ITSELF, Sweeps, key_of, place_of
+from flangebook.bending.clearance.sweeps import (
+    CROSSING,
+    ON_ITSELF,
+    UNKNOWN,
+    Sweeps,
+    key_of,
+    known_code,
+    note_code,
+)
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.problem import (
     HITS_SHEET,
@@ -39,11 +47,11 @@ def on_itself_code(
 ) -> int:  # fmt: skip
     """As ``_self_code``, which is the same for all tools and either way round."""
     key = key_of(ON_ITSELF, (bend * 2 + side) * 64 + k, made & ((1 << k) - 1))
-    place = place_of(sweeps, key)
-    if sweeps.keys[place] != key:
+    code = known_code(sweeps, key)
+    if code == UNKNOWN:
         code = _self_code(problem, bend, side, k, bent, x, y, heading, made, segments, moved)
-        sweeps.keys[place], sweeps.codes[place] = key, code
-    return int(sweeps.codes[place])
+        note_code(sweeps, key, code)
+    return int(code)
 
 
 @kernel
@@ -139,9 +147,9 @@ def crossing_pieces(
 ) -> int:
     """The pieces of a wing of which any point may come over the bend's plane, bit k for piece k."""
     key = key_of(CROSSING, (bend * 2 + side) * len(problem.change) + pair, made)
-    place = place_of(sweeps, key)
-    if sweeps.keys[place] == key:
-        return int(sweeps.codes[place])
+    found = known_code(sweeps, key)
+    if found != UNKNOWN:
+        return int(found)
     found = 0
     x, y, heading, nearest = 0.0, 0.0, 0.0, np.inf
     away = motion.radius + motion.allowance
@@ -158,7 +166,7 @@ def crossing_pieces(
         # Only what rises above the sheet can come over; the run itself cannot.
         if min(before, nearest) - problem.thickness < away and made & ((1 << k) - 1):
             found |= 1 << k
-    sweeps.keys[place], sweeps.codes[place] = key, found
+    note_code(sweeps, key, found)
     return found
 
 

@@ -16,14 +16,18 @@ _ROOM = 1 << 17
 _SHIFT, _FIELD = 40, 21
 
 
+KEY, CODE = range(2)
+UNKNOWN = -1
+
+
 class Sweeps(NamedTuple):
     """What is known of pieces, by key; where two keys fall on one place the later one stays.
 
-    keys: 0 is empty. codes: result bits.
+    known: KEY, 0 is empty, and CODE, result bits, side by side: most of the time that it takes
+    to find them goes by waiting for memory, (places, 2).
     """
 
-    keys: Ints
-    codes: Ints
+    known: Ints
 
 
 def new_sweeps(problem: Problem) -> Sweeps:
@@ -31,7 +35,12 @@ def new_sweeps(problem: Problem) -> Sweeps:
     room = 1 << 10
     while room < _ROOM and room < 64 << len(problem.at):
         room <<= 1
-    return Sweeps(np.zeros(room, np.int64), np.zeros(room, np.int64))
+    return empty_sweeps(room)
+
+
+def empty_sweeps(room: int) -> Sweeps:
+    """Nothing known, places for that many (a power of two)."""
+    return Sweeps(np.zeros((room, 2), np.int64))
 
 
 @kernel
@@ -46,4 +55,18 @@ def place_of(sweeps: Sweeps, key: int) -> int:
     mixed = key ^ (key >> 31)
     mixed = (mixed * 668265263) ^ (key >> 17)
     mixed ^= mixed >> 23
-    return int(mixed & (len(sweeps.keys) - 1))
+    return int(mixed & (len(sweeps.known) - 1))
+
+
+@kernel
+def known_code(sweeps: Sweeps, key: int) -> int:
+    """The code that is known under a key, UNKNOWN if none is."""
+    place = place_of(sweeps, key)
+    return int(sweeps.known[place, CODE] if sweeps.known[place, KEY] == key else UNKNOWN)
+
+
+@kernel
+def note_code(sweeps: Sweeps, key: int, code: int) -> None:
+    """Remember a code under its key."""
+    place = place_of(sweeps, key)
+    sweeps.known[place, KEY], sweeps.known[place, CODE] = key, code

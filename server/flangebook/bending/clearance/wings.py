@@ -27,7 +27,15 @@ from flangebook.bending.clearance.pieces import (
 )
 from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM, on_itself_code
 from flangebook.bending.clearance.sweep import BENDING, RISING, swept_code
-from flangebook.bending.clearance.sweeps import PAST_PUNCH, THROUGH_BEND, Sweeps, key_of, place_of
+from flangebook.bending.clearance.sweeps import (
+    PAST_PUNCH,
+    THROUGH_BEND,
+    UNKNOWN,
+    Sweeps,
+    key_of,
+    known_code,
+    note_code,
+)
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.problem import (
     BED,
@@ -76,23 +84,27 @@ def _walk(
     rising: bool,
 ) -> int:  # fmt: skip
     """The pieces outwards until one is blocked."""
+    if not rising and _run(problem, bend, side, made) < problem.least_run[bend, pair]:
+        return SHORT_FLANGE
     count = wing_count(bend, side, len(problem.at))
+    kind = PAST_PUNCH if rising else THROUGH_BEND
+    key0 = (((bend * 2 + side) * 2 + at_back) * len(problem.change) + pair) * 64
+    clear, code = _known_clear(sweeps, kind, key0, count, made)
+    if code or clear == count:
+        return code
     motion = motion_of(problem, bend, pair)
-    key0 = ((bend * 2 + side) * 2 + at_back) * len(problem.change) + pair
     x, y, heading, first = 0.0, 0.0, 0.0, 0
     segments, moved = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     chosen = np.empty(len(problem.edges), np.int64)
-    if not rising and _run(problem, bend, side, made) < problem.least_run[bend, pair]:
-        return SHORT_FLANGE
     for k in range(count + 1):
         bent = is_bent(made, k)
         if bent and first == 0:
             first = k
-        prefix = made & ((1 << k) - 1)
-        key = key_of(PAST_PUNCH if rising else THROUGH_BEND, key0 * 64 + k, prefix)
-        place = place_of(sweeps, key)
-        if sweeps.keys[place] == key:
-            code = sweeps.codes[place]
+        key = key_of(kind, key0 + k, made & ((1 << k) - 1))
+        if k > clear:
+            code = known_code(sweeps, key)
+        if code != UNKNOWN:
+            pass
         elif rising:
             code = _rise_code(problem, motion, bend, side, at_back, pair, k, bent, first,
                               x, y, heading, segments, moved, chosen)  # fmt: skip
@@ -102,11 +114,32 @@ def _walk(
             if code == 0:
                 code = on_itself_code(problem, bend, side, k, bent, x, y, heading, made, segments,
                                       moved, sweeps)  # fmt: skip
-        sweeps.keys[place], sweeps.codes[place] = key, code
+        if k > clear:
+            note_code(sweeps, key, code)
         if code:
             return int(code)
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
     return 0
+
+
+@kernel
+def _known_clear(sweeps: Sweeps, kind: int, key0: int, count: int, made: int) -> tuple[int, int]:
+    """The last piece of a wing that is known to be clear, -1 if none is; or what blocks the wing.
+
+    A piece is looked at only when all before it are clear, so what is known of it says that of
+    all before it: the last known is found by halving. One forgotten since only hides those after.
+    """
+    clear, unknown = -1, count + 1
+    while unknown - clear > 1:
+        k = (clear + unknown) // 2
+        code = known_code(sweeps, key_of(kind, key0 + k, made & ((1 << k) - 1)))
+        if code > 0:
+            return clear, code
+        if code == UNKNOWN:
+            unknown = k
+        else:
+            clear = k
+    return clear, 0
 
 
 @kernel

@@ -178,7 +178,7 @@ class Search:
             return False
         if keys.used[0] + self.rules.bends > len(keys.keys):
             keys, states = more_keys(keys), more_states(states)
-        if heap.used[0] + self.rules.bends + 2 > len(heap.item):
+        if heap.used[0] + self.rules.bends + 2 > len(heap.rows):
             heap = more_heap(heap)
         self.table = Table(keys, states, heap, told)
         return True

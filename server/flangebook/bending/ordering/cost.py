@@ -12,7 +12,7 @@ from math import prod
 
 import numpy as np
 
-from flangebook.bending.ordering.problem import Ints
+from flangebook.bending.ordering.problem import Bools, Ints
 
 NAMES = (
     "blocked",  # steps that cannot be made or are against a wish; 0 in an order that can
@@ -31,6 +31,8 @@ SHARE_STEP = 0.05
 VARIANCE_STEPS_MM2 = (1e-4, 1e-3, 1e-2)
 MOST = 2**61
 """No order costs as much, so that two costs may be added without a look."""
+NO_WAY = 2**62
+"""The cost of what may not be."""
 
 _SHARES = round(0.5 / SHARE_STEP)
 _VARIANCE_MM2 = 0.5  # of one step, up to which variances are told apart
@@ -119,20 +121,18 @@ def transitions(scale: Scale, change: Ints, *, turn: bool, end: bool, tools: boo
     them. turn, end, tools: the user forbids turning over, turning ends, changing tools; a step
     that would need it is blocked.
     """
-    pairs = len(change)
-    kinds = [(d, e, p) for d in range(2) for e in range(2) for p in range(pairs)]
-    cost = np.zeros((len(kinds), len(kinds)), np.int64)
-    for i, (d, e, p) in enumerate(kinds):
-        for k, (after_d, after_e, after_p) in enumerate(kinds):
-            done = (d != after_d, e != after_e, int(change[p, after_p]))
-            forbidden = (turn and done[0]) or (end and done[1]) or (tools and done[2] > 0)
-            cost[i, k] = (
-                done[0] * scale.units[TURN_OVER]
-                + done[1] * scale.units[TURN_END]
-                + done[2] * scale.units[CHANGE]
-                + forbidden * scale.units[BLOCKED]
-            )
-    return cost
+    directions, ends, pairs = np.unravel_index(np.arange(4 * len(change)), (2, 2, len(change)))
+    over = directions[:, None] != directions
+    turned = ends[:, None] != ends
+    changed = change[pairs[:, None], pairs]
+    forbidden = (turn & over) | (end & turned) | (tools & (changed > 0))
+    return np.asarray(
+        over * scale.units[TURN_OVER]
+        + turned * scale.units[TURN_END]
+        + changed * scale.units[CHANGE]
+        + forbidden * scale.units[BLOCKED],
+        np.int64,
+    )
 
 
 def no_better(transition: Ints, blocked: int | None) -> Ints:
@@ -153,3 +153,25 @@ def no_better(transition: Ints, blocked: int | None) -> Ints:
     same = np.arange(len(transition))
     worse[same, same] = np.maximum(worse[same, same], 0)
     return np.ascontiguousarray(worse, np.int64)
+
+
+def ways_for(transition: Ints, hint: Ints, upward: Bools, blocked: int | None) -> tuple[Ints, Ints]:
+    """The ways to make each bend before a step of each kind, cheapest first, and their costs.
+
+    hint: what each bend costs at each end at least, (bends, 2). upward: which bends go up. blocked:
+    as in ``no_better``. -> kinds of step, and the least that each costs with what it takes to go
+    on, NO_WAY where it may not be: both (bends, kinds + 1, ways), the last of the kinds for a step
+    that nothing follows.
+    """
+    kinds = len(transition)
+    ways, pairs = kinds // 2, kinds // 4
+    before = np.where(upward, 0, ways)[:, None] + np.arange(ways)
+    going = np.append(transition, np.zeros((kinds, 1), np.int64), axis=1)
+    cost = going[before].transpose(0, 2, 1)
+    least = cost + np.repeat(hint, pairs, axis=1)[:, None, :]
+    if blocked is not None:
+        least[cost >= blocked] = NO_WAY
+    order = np.argsort(least, axis=2, kind="stable")
+    kind = np.take_along_axis(np.broadcast_to(before[:, None, :], least.shape), order, axis=2)
+    cost = np.take_along_axis(least, order, axis=2)
+    return np.ascontiguousarray(kind, np.int64), np.ascontiguousarray(cost, np.int64)

@@ -23,19 +23,24 @@ TIE_MM = 1e-6
 SCAN_MM = 2.0
 _MOST_HEIGHTS = 40
 
+FIRST, PAST, LOW, HIGH, BACK = range(5)
+OF_PIECE = 5
+"""Of a piece of the sheet: its first edge and one past its last, its least and greatest height,
+how far back it reaches [mm]."""
+
 CAN_STAND, INSIDE_TOOLS, SHEET_IN_WAY, IN_FRONT, X_RANGE, R_RANGE, TOOL_IN_WAY = range(7)
 """Whether the finger can stand there, and if not, why."""
 
 
 @kernel
 def stand(
-    problem: Problem, pair: int, sheet: Floats, edges: int,
+    problem: Problem, pair: int, sheet: Floats, pieces: Floats,
     x0: float, y0: float, x1: float, y1: float,
 ) -> tuple[int, float, float, float]:  # fmt: skip
     """CAN_STAND or why not at the height tried first; X, R and the finger's lower edge [mm].
 
     The face runs from (x0, y0), nearer the bend, to (x1, y1). sheet: the wing's edges as it lies
-    on the die, the first ``edges`` of them.
+    on the die. pieces: which of them are of one piece, and where that is (``note_piece``).
     """
     low, high = min(y0, y1), max(y0, y1)
     height = problem.finger[4]
@@ -46,7 +51,7 @@ def stand(
         if i > 0 and bottom == before:
             continue
         before = bottom
-        why, x, r = _fits(problem, pair, sheet, edges, x0, y0, x1, y1, bottom)
+        why, x, r = _fits(problem, pair, sheet, pieces, x0, y0, x1, y1, bottom)
         if why == CAN_STAND:
             return why, x, r, bottom
         if first_why < 0:
@@ -79,7 +84,7 @@ def _bottom(i: int, y0: float, y1: float, height: float) -> float:
 
 @kernel
 def _fits(
-    problem: Problem, pair: int, sheet: Floats, edges: int,
+    problem: Problem, pair: int, sheet: Floats, pieces: Floats,
     x0: float, y0: float, x1: float, y1: float, bottom: float,
 ) -> tuple[int, float, float]:  # fmt: skip
     """Whether the finger can stand at a face with its lower edge at this height; X and R."""
@@ -89,7 +94,7 @@ def _fits(
     if low > high + TIE_MM:
         return INSIDE_TOOLS, _reach(x0, y0, x1, y1, low_face, high_face), 0.5 * (y0 + y1)
     x = _reach(x0, y0, x1, y1, low, high)
-    met, r = furthest(sheet, 0, edges, 0.0, bottom, top)
+    met, r = _furthest_of_pieces(sheet, pieces, bottom, top)
     if bottom < _floor(problem, pair, met) - TIE_MM:
         return INSIDE_TOOLS, met, r
     if abs(met - x) > SAME_MM:
@@ -138,7 +143,39 @@ def furthest(
 
     -inf where there is nothing at these heights.
     """
+    return _further(edges, first, past, lift, low, high, -np.inf, 0.0)
+
+
+@kernel
+def note_piece(edges: Floats, first: int, past: int, piece: Floats) -> None:
+    """Put down which edges a piece has, and where it is."""
+    low, high, back = np.inf, -np.inf, -np.inf
+    for i in range(first, past):
+        low, high = min(low, edges[i, 1], edges[i, 3]), max(high, edges[i, 1], edges[i, 3])
+        back = max(back, edges[i, 0], edges[i, 2])
+    piece[FIRST], piece[PAST], piece[LOW], piece[HIGH], piece[BACK] = first, past, low, high, back
+
+
+@kernel
+def _furthest_of_pieces(
+    edges: Floats, pieces: Floats, low: float, high: float
+) -> tuple[float, float]:
+    """As ``furthest`` of the whole sheet, passing over pieces that have nothing to say."""
     most, at = -np.inf, 0.0
+    for k in range(len(pieces)):
+        if pieces[k, HIGH] < low or pieces[k, LOW] > high or pieces[k, BACK] < most - TIE_MM:
+            continue
+        first, past = int(pieces[k, FIRST]), int(pieces[k, PAST])
+        most, at = _further(edges, first, past, 0.0, low, high, most, at)
+    return most, at
+
+
+@kernel
+def _further(
+    edges: Floats, first: int, past: int, lift: float, low: float, high: float,
+    most: float, at: float,
+) -> tuple[float, float]:  # fmt: skip
+    """As ``furthest``, with what was furthest of other edges before."""
     for i in range(first, past):
         ax, ay, bx, by = edges[i, 0], edges[i, 1] + lift, edges[i, 2], edges[i, 3] + lift
         if max(ay, by) < low or min(ay, by) > high or max(ax, bx) < most - TIE_MM:

@@ -18,10 +18,13 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.cost import BLOCKED, MOST, TURN_OVER
+from flangebook.bending.compiled import inlined_kernel, kernel
+from flangebook.bending.ordering.cost import MOST, NO_WAY, TURN_OVER
 from flangebook.bending.ordering.problem import Ints
 from flangebook.bending.ordering.state_table import (
+    FIRST,
+    ITEM,
+    SECOND,
     UNSEEN,
     Heap,
     Keys,
@@ -50,8 +53,9 @@ class Rules(NamedTuple):
     bends, pairs: how many. opposite: of the bends that go up, of those that go down, as sets,
     swapped: opposite[0] holds the bends that a step of direction 0 turns the part over for.
     units: of the packed cost. transition, no_better: by kinds of step. least: what a step costs
-    at least. hint: what each bend costs at each end at least, (bends, 2). soft: blocked steps are
-    allowed at a price. greedy: deepest first.
+    at least. hint: what each bend costs at each end at least, (bends, 2). ways, way_cost: how
+    each bend can be made before a step of each kind, and what that costs at least (``ways_for``).
+    soft: blocked steps are allowed at a price. greedy: deepest first.
     """
 
     bends: int
@@ -62,6 +66,8 @@ class Rules(NamedTuple):
     no_better: Ints
     least: int
     hint: Ints
+    ways: Ints
+    way_cost: Ints
     soft: bool
     greedy: bool
 
@@ -116,7 +122,7 @@ def _item(row: int, kind: int, bend: int, after: int, stage: int) -> int:
     return (((row << 8 | kind) << 6 | bend) << 8 | after) << 2 | stage
 
 
-@kernel
+@inlined_kernel
 def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
     """Look at states until so many have been looked at; why it ended.
 
@@ -128,8 +134,8 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
             return EMPTY
         if _is_full(rules, table):
             return NO_ROOM
-        guess = heap.second[0] if rules.greedy else heap.first[0]
-        item = heap.item[0]
+        guess = heap.rows[0, SECOND] if rules.greedy else heap.rows[0, FIRST]
+        item = heap.rows[0, ITEM]
         stage, row, kind = item & 3, item >> 24, item >> 16 & 255
         made = table.keys.keys[row]
         if stage == KNOWN:
@@ -197,7 +203,7 @@ def _going(rules: Rules, table: Table, row: int, before: int, after: int) -> int
     return int(rules.transition[before, after])
 
 
-@kernel
+@inlined_kernel
 def _expand(rules: Rules, table: Table, bound: int, row: int, kind: int) -> None:
     """Put each step that may be the last of this set into the heap, at the least it can cost."""
     made = table.keys.keys[row]
@@ -217,30 +223,23 @@ def _put_next_way(
     tried: the kind put there before this one, -1 for none; the ways come in order of their cost.
     """
     states, ways = table.states, 2 * rules.pairs
-    base = kind_of(rules, bend * ways)
-    tried_cost = -1
-    if tried >= 0:
-        tried_cost = _going(rules, table, row, tried, after)
-        tried_cost += rules.hint[bend, (tried - base) // rules.pairs]
+    is_last = table.keys.keys[row] == (1 << rules.bends) - 1
+    next_kind = len(rules.transition) if is_last else after
+    place = 0
+    while tried >= 0 and place < ways:
+        place += 1
+        if rules.ways[bend, next_kind, place - 1] == tried:
+            break
     rest = table.keys.keys[to]
-    follows = states.best[row, after] + still_to_pay(rules, rest, base)
-    while True:
-        best, best_cost = -1, UNSEEN
-        for before in range(base, base + ways):
-            cost = _going(rules, table, row, before, after)
-            if cost >= rules.units[BLOCKED] and not rules.soft:
-                continue
-            cost += rules.hint[bend, (before - base) // rules.pairs]
-            is_next = cost > tried_cost or (cost == tried_cost and before > tried)
-            if is_next and cost < best_cost:
-                best, best_cost = before, cost
-        if best < 0 or follows + best_cost >= bound:
+    best = states.best[row, after]
+    follows = best + still_to_pay(rules, rest, kind_of(rules, bend * ways))
+    for i in range(place, ways):
+        kind, cost = rules.ways[bend, next_kind, i], rules.way_cost[bend, next_kind, i]
+        if cost >= NO_WAY or follows + cost >= bound:
             return
-        if not _is_vain(rules, states, to, best, states.best[row, after] + best_cost):
-            item = _item(to, best, bend, after, GUESSED)
-            _put(rules, table, rest, follows + best_cost, item)
+        if not _is_vain(rules, states, to, kind, best + cost):
+            _put(rules, table, rest, follows + cost, _item(to, kind, bend, after, GUESSED))
             return
-        tried, tried_cost = best, best_cost
 
 
 @kernel
@@ -274,5 +273,5 @@ def _is_full(rules: Rules, table: Table) -> bool:
     """Whether looking at one more state could need more room than there is."""
     return bool(
         table.keys.used[0] + rules.bends > len(table.keys.keys)
-        or table.heap.used[0] + rules.bends + 2 > len(table.heap.item)
+        or table.heap.used[0] + rules.bends + 2 > len(table.heap.rows)
     )

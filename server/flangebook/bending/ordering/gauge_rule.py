@@ -24,10 +24,17 @@ from flangebook.bending.clearance.pieces import (
     pose_after,
 )
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.finger_place import CAN_STAND, TIE_MM, stand
+from flangebook.bending.ordering.finger_place import (
+    CAN_STAND,
+    OF_PIECE,
+    TIE_MM,
+    note_piece,
+    stand,
+)
 from flangebook.bending.ordering.problem import (
     NO_GAUGE,
     Floats,
+    Ints,
     Problem,
     is_bent,
     wing_count,
@@ -41,10 +48,11 @@ ROUND = math.radians(5.0)
 
 EDGE, FLANGE, ROUNDED = range(3)
 """What the finger stands against."""
-WHY, KIND, X, R, BETWEEN, BOTTOM = range(6)
-COLUMNS = 6
+WHY, KIND, X, R, BETWEEN, BOTTOM, X0, Y0, X1, Y1 = range(10)
+COLUMNS = 10
 """Of a place: CAN_STAND or why not, what it stands against, X, R, finished bends between contact
-and line, the finger's lower edge [mm]."""
+and line, the finger's lower edge, the face from its end nearer the bend to the other [mm]."""
+_UNTRIED = -1
 
 
 @kernel
@@ -57,27 +65,61 @@ def gauge_place(
     side: the end at the gauge. made: the finished folds of that wing, bit i for the i-th
     outwards. The bits are NO_GAUGE when there is no place; the rest means nothing then.
     """
-    places = np.empty((2 * wing_count(bend, side, len(problem.at)) + 2, COLUMNS))
-    best = -1
-    for i in range(gauge_places(problem, bend, side, pair, made, places)):
-        if places[i, WHY] == CAN_STAND and (best < 0 or is_better(places[i], places[best])):
-            best = i
-    if best < 0:
-        return NO_GAUGE, 0, 0.0, 0.0, 0, 0.0
-    kind, between = int(places[best, KIND]), int(places[best, BETWEEN])
-    return 0, kind, places[best, X], places[best, R], between, places[best, BOTTOM]
+    count = wing_count(bend, side, len(problem.at))
+    places = np.empty((2 * count + 2, COLUMNS))
+    sheet, pieces = _room_for_sheet(count, made)
+    faces = _faces(problem, bend, side, made, places)
+    _sheet(problem, bend, side, made, sheet, pieces)
+    return _best_place(problem, pair, sheet, pieces, places, faces)
+
+
+@kernel
+def gauge_contacts(problem: Problem, bend: int, side: int, made: int, contacts: Ints) -> None:
+    """As ``gauge_place`` for all pairs that can make the bend, the sheet laid out once.
+
+    contacts: result bits, what the finger stands against, finished bends between, (pairs, 3).
+    """
+    count = wing_count(bend, side, len(problem.at))
+    places = np.empty((2 * count + 2, COLUMNS))
+    sheet, pieces = _room_for_sheet(count, made)
+    faces = _faces(problem, bend, side, made, places)
+    _sheet(problem, bend, side, made, sheet, pieces)
+    for pair in range(len(contacts)):
+        if problem.allowed[bend, pair]:
+            for i in range(faces):
+                places[i, WHY] = _UNTRIED
+            code, kind, _, _, between, _ = _best_place(problem, pair, sheet, pieces, places, faces)
+            contacts[pair, 0], contacts[pair, 1], contacts[pair, 2] = code, kind, between
+
+
+@kernel
+def _best_place(
+    problem: Problem, pair: int, sheet: Floats, pieces: Floats, places: Floats, faces: int
+) -> tuple[int, int, float, float, int, float]:
+    """The best of these faces that the finger can stand at, tried in the order of the rule."""
+    for _ in range(faces):
+        best = -1
+        for i in range(faces):
+            if places[i, WHY] == _UNTRIED and (best < 0 or is_better(places[i], places[best])):
+                best = i
+        _try(problem, pair, sheet, pieces, places[best])
+        if places[best, WHY] == CAN_STAND:
+            kind, between = int(places[best, KIND]), int(places[best, BETWEEN])
+            return 0, kind, places[best, X], places[best, R], between, places[best, BOTTOM]
+    return NO_GAUGE, 0, 0.0, 0.0, 0, 0.0
 
 
 @kernel
 def is_better(one: Floats, other: Floats) -> bool:
-    """Whether a place is better than another; False where they are equal."""
+    """Whether a place is better than another, if the finger can stand at both.
+
+    No two of a wing are of one kind and have as many bends between.
+    """
     if (one[KIND] == ROUNDED) != (other[KIND] == ROUNDED):
         return bool(other[KIND] == ROUNDED)
     if one[BETWEEN] != other[BETWEEN]:
         return bool(one[BETWEEN] < other[BETWEEN])
-    if one[KIND] != other[KIND]:
-        return bool(one[KIND] == EDGE)
-    return bool(one[X] < other[X] - TIE_MM)
+    return bool(one[KIND] == EDGE)
 
 
 @kernel
@@ -88,12 +130,26 @@ def gauge_places(
 
     made: as for ``gauge_place``; all bits set (-1) where every fold of the wing is finished.
     """
+    sheet, pieces = _room_for_sheet(wing_count(bend, side, len(problem.at)), made)
+    faces = _faces(problem, bend, side, made, places)
+    _sheet(problem, bend, side, made, sheet, pieces)
+    for i in range(faces):
+        _try(problem, pair, sheet, pieces, places[i])
+    return faces
+
+
+@kernel
+def _try(problem: Problem, pair: int, sheet: Floats, pieces: Floats, place: Floats) -> None:
+    """Note whether the finger can stand at a face, and where."""
+    why, x, r, bottom = stand(problem, pair, sheet, pieces, place[X0], place[Y0], place[X1],
+                              place[Y1])  # fmt: skip
+    place[WHY], place[X], place[R], place[BOTTOM] = why, x, r, bottom
+
+
+@kernel
+def _faces(problem: Problem, bend: int, side: int, made: int, places: Floats) -> int:
+    """Every face at that end outwards into ``places``, the finger not tried at any; how many."""
     count = wing_count(bend, side, len(problem.at))
-    ones = 0
-    for k in range(1, count + 1):
-        ones += is_bent(made, k)
-    sheet = np.empty(((count + 1) * 4 + MOST_SEGMENTS * ones, 4))
-    edges = _sheet(problem, bend, side, made, sheet)
     half = 0.5 * problem.thickness
     x, y, heading, between, found = 0.0, half, 0.0, 0, 0
     for k in range(count + 1):
@@ -102,8 +158,7 @@ def gauge_places(
             between += 1
             faces, cx, cy = _round(problem, bend, side, k, x, y, heading)
             if faces:
-                why, fx, fr, bottom = stand(problem, pair, sheet, edges, cx, cy, cx, cy)
-                _note(places[found], why, ROUNDED, fx, fr, between, bottom)
+                _note(places[found], ROUNDED, between, cx, cy, cx, cy)
                 found += 1
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
         if not bent or abs(math.sin(heading)) < math.cos(MOST_LEAN):
@@ -116,23 +171,21 @@ def gauge_places(
             continue
         back = half if math.sin(heading) > 0.0 else -half  # its outer face looks to the back
         dx, dy = back * math.sin(heading), -back * math.cos(heading)
-        why, fx, fr, bottom = stand(problem, pair, sheet, edges, x0 + dx, y0 + dy, x1 + dx, y1 + dy)
-        _note(places[found], why, FLANGE, fx, fr, between, bottom)
+        _note(places[found], FLANGE, between, x0 + dx, y0 + dy, x1 + dx, y1 + dy)
         found += 1
     if math.cos(heading) >= math.cos(MOST_LEAN):
         dx, dy = half * math.sin(heading), half * math.cos(heading)
-        why, fx, fr, bottom = stand(problem, pair, sheet, edges, x + dx, y - dy, x - dx, y + dy)
-        _note(places[found], why, EDGE, fx, fr, between, bottom)
+        _note(places[found], EDGE, between, x + dx, y - dy, x - dx, y + dy)
         found += 1
     return found
 
 
 @kernel
 def _note(
-    place: Floats, why: int, kind: int, x: float, r: float, between: int, bottom: float
+    place: Floats, kind: int, between: int, x0: float, y0: float, x1: float, y1: float
 ) -> None:
-    place[WHY], place[KIND], place[X], place[R] = why, kind, x, r
-    place[BETWEEN], place[BOTTOM] = between, bottom
+    place[WHY], place[KIND], place[BETWEEN] = _UNTRIED, kind, between
+    place[X0], place[Y0], place[X1], place[Y1] = x0, y0, x1, y1
 
 
 @kernel
@@ -152,14 +205,26 @@ def _round(
 
 
 @kernel
-def _sheet(problem: Problem, bend: int, side: int, made: int, out: Floats) -> int:
-    """The wing's edges as it lies on the die, press frame, into ``out``; how many."""
+def _room_for_sheet(count: int, made: int) -> tuple[Floats, Floats]:
+    """Room for the edges of a wing of that many folds, and for its pieces."""
+    ones = 0
+    for k in range(1, count + 1):
+        ones += is_bent(made, k)
+    return np.empty(((count + 1) * 4 + MOST_SEGMENTS * ones, 4)), np.empty((count + 1, OF_PIECE))
+
+
+@kernel
+def _sheet(
+    problem: Problem, bend: int, side: int, made: int, edges: Floats, pieces: Floats
+) -> None:
+    """The wing as it lies on the die, press frame, into ``edges``, piece by piece."""
     x, y, heading, used = 0.0, 0.5 * problem.thickness, 0.0, 0
-    for k in range(wing_count(bend, side, len(problem.at)) + 1):
+    for k in range(len(pieces)):
         bent = is_bent(made, k)
-        used += piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, out[used:])
+        count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, edges[used:])
+        note_piece(edges, used, used + count, pieces[k])
+        used += count
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
-    return used
 
 
 @kernel

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from flangebook.bending.compiled import kernel
+from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.ordering.cost import (
     BLOCKED,
     CRITICAL,
@@ -91,7 +91,7 @@ def look(
             return FOUND
 
 
-@kernel
+@inlined_kernel
 def _answer(problem: Problem, memo: Memo, prices: Prices, rules: Rules, told: Ints) -> None:
     """Say of the wanted step what it costs: first what takes no looking closely, then all."""
     made, bend, end, pair = told[MADE], told[BEND], told[END], told[PAIR]

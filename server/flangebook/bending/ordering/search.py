@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
+from functools import cache
 from itertools import product
 from typing import Any, get_type_hints
 
@@ -27,6 +28,7 @@ from flangebook.bending.ordering.cost import (
     no_better,
     scale_for,
     transitions,
+    ways_for,
 )
 from flangebook.bending.ordering.frontier import (
     CODE,
@@ -48,7 +50,7 @@ BannedStep = tuple[int, Move]
 """Bends made before, as a set, and the step."""
 
 _WINGS = 1024
-_ANSWERS = 1 << 17
+_MOST_ANSWERS = 1 << 17
 
 
 class Known:
@@ -126,10 +128,16 @@ def as_arrays(problem: Problem) -> Problem:
     """The same problem with every field in the one form that functions are compiled for."""
     kinds: dict[Any, Any] = {Floats: np.float64, Ints: np.int64, Bools: np.bool_}
     fields: dict[str, Any] = {}
-    for name, kind in get_type_hints(Problem).items():
+    for name, kind in _fields().items():
         value = getattr(problem, name)
         fields[name] = np.ascontiguousarray(value, kinds[kind]) if kind in kinds else kind(value)
     return Problem(**fields)
+
+
+@cache
+def _fields() -> dict[str, Any]:
+    """A problem's fields and what each holds."""
+    return get_type_hints(Problem)
 
 
 def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
@@ -145,15 +153,19 @@ def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
     least = min(round(problem.gauge_variance / scale.variance_step_mm2), scale.most_variance)
     shares = [[share(problem, b, end) for end in (LEFT, RIGHT)] for b in range(len(problem.at))]
     hint = np.array(shares, np.int64) * scale.units[SHARE] + least * scale.units[VARIANCE]
+    blocked = None if soft else scale.units[BLOCKED]
+    ways, way_cost = ways_for(transition, hint, problem.angle > 0, blocked)
     return Rules(
         bends=len(problem.at),
         pairs=len(problem.change),
         opposite=np.array([down, up], np.int64),
         units=np.array(scale.units, np.int64),
         transition=transition,
-        no_better=no_better(transition, None if soft else scale.units[BLOCKED]),
+        no_better=no_better(transition, blocked),
         least=least * scale.units[VARIANCE],
         hint=hint,
+        ways=ways,
+        way_cost=way_cost,
         soft=soft,
         greedy=True,
     )
@@ -164,7 +176,7 @@ def _looking_on(
 ) -> Look:
     """The kernel that looks at states of this problem, given more room when it asks for it."""
     keys = _banned_keys(problem, banned)
-    answers = np.zeros((_ANSWERS, 3), np.int64)
+    answers = np.zeros((_room_for_answers(problem), 3), np.int64)
     prices = Prices(scale.variance_step_mm2, scale.most_variance, HAND_DISTANCE_MM, keys, answers)
 
     def look_on(rules: Rules, table: Table, bound: int, until: int) -> int:
@@ -175,6 +187,12 @@ def _looking_on(
             known.grow()
 
     return look_on
+
+
+def _room_for_answers(problem: Problem) -> int:
+    """A power of two: room for every step that there is, or the most."""
+    steps = len(problem.at) * 2 * len(problem.change) << len(problem.at)
+    return min(_MOST_ANSWERS, 1 << steps.bit_length())
 
 
 def _banned_keys(problem: Problem, banned: Collection[BannedStep]) -> Keys:

@@ -16,6 +16,8 @@ from flangebook.bending.ordering.problem import Ints
 
 _Kind = TypeVar("_Kind", bound=np.generic)
 
+SLOT_KEY, SLOT_ROW = range(2)
+FIRST, SECOND, ITEM = range(3)
 UNSEEN = 2**62
 """A cost no way has: not met yet."""
 
@@ -23,7 +25,8 @@ UNSEEN = 2**62
 class Keys(NamedTuple):
     """A numbering of keys in the order they come: key -> row, by open addressing.
 
-    slots: row + 1, 0 is empty; a power of two long. keys: of each row. used: how many rows.
+    slots: key and row + 1, 0 is empty, side by side (SLOT_KEY, SLOT_ROW); a power of two long.
+    keys: of each row. used: how many rows.
     """
 
     slots: Ints
@@ -46,17 +49,18 @@ class States(NamedTuple):
 
 
 class Heap(NamedTuple):
-    """A binary heap of items, lowest first, then lowest second."""
+    """A binary heap of items, lowest first, then lowest second.
 
-    first: Ints
-    second: Ints
-    item: Ints
+    rows: FIRST, SECOND and ITEM side by side, (room, 3). used: how many.
+    """
+
+    rows: Ints
     used: Ints
 
 
 def new_keys(room: int) -> Keys:
     """An empty numbering with room for that many keys (a power of two)."""
-    return Keys(np.zeros(2 * room, np.int64), np.zeros(room, np.int64), np.zeros(1, np.int64))
+    return Keys(np.zeros((2 * room, 2), np.int64), np.zeros(room, np.int64), np.zeros(1, np.int64))
 
 
 def new_states(room: int, kinds: int) -> States:
@@ -71,7 +75,7 @@ def new_states(room: int, kinds: int) -> States:
 
 def new_heap(room: int) -> Heap:
     """An empty heap with room for that many."""
-    return Heap(*(np.zeros(size, np.int64) for size in (room, room, room, 1)))
+    return Heap(np.zeros((room, 3), np.int64), np.zeros(1, np.int64))
 
 
 def more_keys(keys: Keys) -> Keys:
@@ -96,7 +100,7 @@ def more_states(states: States) -> States:
 
 def more_heap(heap: Heap) -> Heap:
     """The same heap with twice the room."""
-    return Heap(_doubled(heap.first), _doubled(heap.second), _doubled(heap.item), heap.used)
+    return Heap(_doubled(heap.rows), heap.used)
 
 
 def _doubled(array: NDArray[_Kind], rest: int = 0) -> NDArray[_Kind]:
@@ -112,7 +116,7 @@ def _slot_of(keys: Keys, key: int) -> int:
     mask = len(keys.slots) - 1
     mixed = (key & 0xFFFFF) * 1640531 + (key >> 20) * 2654435  # of keys below 2**60 no overflow
     slot = (mixed ^ (mixed >> 13)) & mask
-    while keys.slots[slot] != 0 and keys.keys[keys.slots[slot] - 1] != key:
+    while keys.slots[slot, SLOT_ROW] != 0 and keys.slots[slot, SLOT_KEY] != key:
         slot = (slot + 1) & mask
     return int(slot)
 
@@ -121,65 +125,73 @@ def _slot_of(keys: Keys, key: int) -> int:
 def row_of(keys: Keys, key: int) -> int:
     """The row of that key; a new one if it has none yet."""
     slot = _slot_of(keys, key)
-    if keys.slots[slot] == 0:
+    if keys.slots[slot, SLOT_ROW] == 0:
         row = keys.used[0]
         keys.keys[row] = key
         keys.used[0] = row + 1
-        keys.slots[slot] = row + 1
+        keys.slots[slot, SLOT_KEY], keys.slots[slot, SLOT_ROW] = key, row + 1
         return int(row)
-    return int(keys.slots[slot] - 1)
+    return int(keys.slots[slot, SLOT_ROW] - 1)
 
 
 @kernel
 def known_row(keys: Keys, key: int) -> int:
     """The row of that key, -1 if it has none."""
-    return int(keys.slots[_slot_of(keys, key)] - 1)
+    return int(keys.slots[_slot_of(keys, key), SLOT_ROW] - 1)
 
 
 @kernel
 def _refill(keys: Keys) -> None:
     """Put every row into its slot, after the slots became more."""
     for row in range(keys.used[0]):
-        keys.slots[_slot_of(keys, keys.keys[row])] = row + 1
+        key = keys.keys[row]
+        slot = _slot_of(keys, key)
+        keys.slots[slot, SLOT_KEY], keys.slots[slot, SLOT_ROW] = key, row + 1
 
 
 @kernel
 def push(heap: Heap, first: int, second: int, item: int) -> None:
     """Put an item into the heap."""
-    i = heap.used[0]
+    rows, i = heap.rows, heap.used[0]
     heap.used[0] = i + 1
     while i > 0:
         up = (i - 1) >> 1
-        if heap.first[up] < first or (heap.first[up] == first and heap.second[up] <= second):
+        if rows[up, FIRST] < first or (rows[up, FIRST] == first and rows[up, SECOND] <= second):
             break
-        heap.first[i], heap.second[i], heap.item[i] = heap.first[up], heap.second[up], heap.item[up]
+        _move(rows, up, i)
         i = up
-    heap.first[i], heap.second[i], heap.item[i] = first, second, item
+    rows[i, FIRST], rows[i, SECOND], rows[i, ITEM] = first, second, item
 
 
 @kernel
 def pop(heap: Heap) -> int:
     """Take the lowest item out of a heap that is not empty."""
-    lowest = heap.item[0]
-    last = heap.used[0] - 1
+    rows, last = heap.rows, heap.used[0] - 1
+    lowest = rows[0, ITEM]
     heap.used[0] = last
-    first, second, item = heap.first[last], heap.second[last], heap.item[last]
+    first, second, item = rows[last, FIRST], rows[last, SECOND], rows[last, ITEM]
     i = 0
     while True:
         down = 2 * i + 1
         if down >= last:
             break
         if down + 1 < last and (
-            heap.first[down + 1] < heap.first[down]
-            or (heap.first[down + 1] == heap.first[down]
-                and heap.second[down + 1] < heap.second[down])
+            rows[down + 1, FIRST] < rows[down, FIRST]
+            or (rows[down + 1, FIRST] == rows[down, FIRST]
+                and rows[down + 1, SECOND] < rows[down, SECOND])
         ):  # fmt: skip
             down += 1
-        if first < heap.first[down] or (first == heap.first[down] and second <= heap.second[down]):
+        if first < rows[down, FIRST] or (
+            first == rows[down, FIRST] and second <= rows[down, SECOND]
+        ):
             break
-        heap.first[i] = heap.first[down]
-        heap.second[i] = heap.second[down]
-        heap.item[i] = heap.item[down]
+        _move(rows, down, i)
         i = down
-    heap.first[i], heap.second[i], heap.item[i] = first, second, item
+    rows[i, FIRST], rows[i, SECOND], rows[i, ITEM] = first, second, item
     return int(lowest)
+
+
+@kernel
+def _move(rows: Ints, of: int, to: int) -> None:
+    for column in range(3):
+        rows[to, column] = rows[of, column]

@@ -14,10 +14,17 @@ from numpy.typing import NDArray
 
 from flangebook.bending.clearance.motion import motion_of
 from flangebook.bending.clearance.sheet_on_sheet import crossing_pieces, wings_code
-from flangebook.bending.clearance.sweeps import Sweeps, new_sweeps
+from flangebook.bending.clearance.sweeps import (
+    UNKNOWN,
+    Sweeps,
+    empty_sweeps,
+    known_code,
+    new_sweeps,
+    note_code,
+)
 from flangebook.bending.clearance.wings import approach_code, wing_code
-from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.gauge_rule import gauge_place
+from flangebook.bending.compiled import inlined_kernel, kernel
+from flangebook.bending.ordering.gauge_rule import gauge_contacts
 from flangebook.bending.ordering.problem import (
     AGAINST_WISH,
     LEFT,
@@ -75,7 +82,7 @@ class Memo(NamedTuple):
 
 def new_memo(problem: Problem, room: int) -> Memo:
     """Nothing known of this problem, room for that many wings (a power of two)."""
-    meets = Sweeps(np.zeros(_MEETS, np.int64), np.zeros(_MEETS, np.int64))
+    meets = empty_sweeps(_MEETS)
     return Memo(new_wings(room, len(problem.change)), new_sweeps(problem), meets)
 
 
@@ -165,10 +172,14 @@ def gauge_facts(problem: Problem, memo: Memo, row: int, bend: int, end: int, pai
     if known & _KNOWN:
         return int(known & ~_KNOWN)
     outwards = memo.wings.keys.keys[row] & _OUTWARDS
-    code, kind, _, _, between, _ = gauge_place(problem, bend, end, pair, outwards)
-    facts = code | (NOWHERE if code else between * KINDS + kind) << _CONTACT
-    memo.wings.gauge[row, pair] = _KNOWN | facts
-    return int(facts)
+    contacts = np.empty((len(problem.change), 3), np.int64)
+    gauge_contacts(problem, bend, end, outwards, contacts)
+    for other in range(len(contacts)):
+        if problem.allowed[bend, other]:
+            code, kind, between = contacts[other, 0], contacts[other, 1], contacts[other, 2]
+            facts = code | (NOWHERE if code else between * KINDS + kind) << _CONTACT
+            memo.wings.gauge[row, other] = _KNOWN | facts
+    return int(memo.wings.gauge[row, pair] & ~_KNOWN)
 
 
 @kernel
@@ -184,7 +195,7 @@ def may_cross(problem: Problem, memo: Memo, row: int, bend: int, side: int, pair
     return bool(known == 2)
 
 
-@kernel
+@inlined_kernel
 def step_facts(
     problem: Problem, memo: Memo, made: int, left: int, right: int, bend: int, end: int, pair: int,
     full: bool,
@@ -223,8 +234,8 @@ def meet_code(problem: Problem, memo: Memo, made: int, bend: int, pair: int) -> 
     """Result bits of one wing against the other."""
     pairs = len(problem.change)
     key = (made * len(problem.at) + bend) * pairs + pair + 1
-    place = (key ^ (key >> 15)) & (_MEETS - 1)
-    if memo.meets.keys[place] != key:
-        memo.meets.codes[place] = wings_code(problem, bend, pair, made, memo.sweeps)
-        memo.meets.keys[place] = key
-    return int(memo.meets.codes[place])
+    code = known_code(memo.meets, key)
+    if code == UNKNOWN:
+        code = wings_code(problem, bend, pair, made, memo.sweeps)
+        note_code(memo.meets, key, code)
+    return int(code)
