@@ -184,3 +184,15 @@ def test_a_refused_step_has_every_reason_that_the_step_alone_has() -> None:
     for step in refused:
         assert step.reasons
         assert code_of(problem, step.made, step.move) == step.code
+
+
+def test_more_tools_than_anybody_has() -> None:
+    """A crib of 100 punches, all alike: the same answer as with one of them, and it ends."""
+    ended: Counter[str] = Counter()
+    for seed in range(12):
+        made = random_part(random.Random(seed), 4, ("winding", "panel", "deck")[seed % 3])
+        one, many = (search(problem_of(made, (GOOSENECK,) * n, holder=NARROW)) for n in (1, 100))
+        assert (many.status, many.cost) == (one.status, one.cost)
+        ended[one.status] += 1
+    assert ended["found"] >= 3
+    assert ended["none"] >= 1

@@ -25,6 +25,7 @@ from flangebook.bending.ordering.frontier import (
     EMPTY,
     FOUND,
     GOAL,
+    MOST_KINDS,
     NO_ROOM,
     POPPED,
     REMAINING,
@@ -208,7 +209,7 @@ class Search:
         sequence, codes, wish = [], [], 0
         rows = {int(key): i for i, key in enumerate(table.keys.keys[: int(table.keys.used[0])])}
         for _ in range(self.rules.bends):
-            bend, after = divmod(int(table.states.way[row, kind]), 256)
+            bend, after = divmod(int(table.states.way[row, kind]), MOST_KINDS)
             move = Move(bend, kind // pairs % 2, kind % pairs)
             made |= 1 << bend
             codes.append(int(table.states.code[row, kind]) | wish)

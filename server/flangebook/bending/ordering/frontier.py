@@ -46,6 +46,12 @@ step's code (REFUSED: it cannot be made), what it costs by itself; STAGE then is
 GUESSED, HALF_KNOWN, KNOWN = range(3)
 REFUSED = -1
 
+MOST_KINDS = 1 << 10
+"""How many kinds of step a search can tell apart: four for each tool pair."""
+_AFTER, _BEND, _KIND, _ROW = 2, 12, 18, 28
+"""From which bit on an item of the heap holds the kind of the step after, the bend, the kind of
+the step, the row of the set; the stage comes first."""
+
 
 class Rules(NamedTuple):
     """What does not change during a search.
@@ -119,7 +125,7 @@ def begin(rules: Rules, table: Table) -> None:
 @kernel
 def _item(row: int, kind: int, bend: int, after: int, stage: int) -> int:
     """A step in one number: the row of the set before it, its kind, its bend, the kind after."""
-    return (((row << 8 | kind) << 6 | bend) << 8 | after) << 2 | stage
+    return row << _ROW | kind << _KIND | bend << _BEND | after << _AFTER | stage
 
 
 @inlined_kernel
@@ -136,7 +142,7 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
             return NO_ROOM
         guess = heap.rows[0, SECOND] if rules.greedy else heap.rows[0, FIRST]
         item = heap.rows[0, ITEM]
-        stage, row, kind = item & 3, item >> 24, item >> 16 & 255
+        stage, row, kind = item & 3, item >> _ROW, item >> _KIND & MOST_KINDS - 1
         made = table.keys.keys[row]
         if stage == KNOWN:
             pop(heap)
@@ -154,12 +160,12 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
             continue
         vain = _is_vain(rules, states, row, kind, guess - still_to_pay(rules, made, kind))
         if not (vain or told[ANSWERED]):
-            told[MADE], told[BEND], told[STAGE] = made, item >> 10 & 63, stage
+            told[MADE], told[BEND], told[STAGE] = made, item >> _BEND & 63, stage
             told[END], told[PAIR] = kind // rules.pairs % 2, kind % rules.pairs
             return NOT_KNOWN
         told[ANSWERED] = 0
         pop(heap)
-        bend, after = item >> 10 & 63, item >> 2 & 255
+        bend, after = item >> _BEND & 63, item >> _AFTER & MOST_KINDS - 1
         if stage == GUESSED:
             next_row = row_of(table.keys, made | 1 << bend)
             _put_next_way(rules, table, bound, next_row, after, row, bend, kind)
@@ -172,7 +178,8 @@ def advance(rules: Rules, table: Table, bound: int, until: int) -> int:
 def _take_answer(rules: Rules, table: Table, bound: int, item: int) -> None:
     """Put a step back into the heap at what is known of its cost now."""
     states, told = table.states, table.told
-    row, kind, bend, after = item >> 24, item >> 16 & 255, item >> 10 & 63, item >> 2 & 255
+    row, kind = item >> _ROW, item >> _KIND & MOST_KINDS - 1
+    bend, after = item >> _BEND & 63, item >> _AFTER & MOST_KINDS - 1
     made = table.keys.keys[row]
     next_row = row_of(table.keys, made | 1 << bend)
     cost = states.best[next_row, after] + told[COST] + _going(rules, table, next_row, kind, after)
@@ -181,7 +188,7 @@ def _take_answer(rules: Rules, table: Table, bound: int, item: int) -> None:
         return
     if told[STAGE] == KNOWN:
         states.best[row, kind] = cost
-        states.way[row, kind] = bend * 256 + after
+        states.way[row, kind] = bend * MOST_KINDS + after
         states.code[row, kind] = told[CODE]
     _put(rules, table, made, guess, _item(row, kind, bend, after, told[STAGE]))
 

@@ -34,6 +34,7 @@ from flangebook.bending.ordering.frontier import (
     CODE,
     HALF_KNOWN,
     MADE,
+    MOST_KINDS,
     NO_ROOM,
     STAGE,
     Rules,
@@ -142,6 +143,8 @@ def _fields() -> dict[str, Any]:
 
 def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
     """What does not change during a search of this problem."""
+    if 4 * len(problem.change) > MOST_KINDS:
+        raise ValueError(f"A search takes at most {MOST_KINDS // 4} tool pairs.")
     up = sum(1 << b for b, angle in enumerate(problem.angle) if angle > 0)
     down = (1 << len(problem.at)) - 1 - up
     wishes = {

@@ -39,7 +39,8 @@ class States(NamedTuple):
 
     By kind of the first step that follows, all (rows, kinds): best: the lowest cost of what
     follows, with that step found to be possible. way: the step and the kind of the one after it,
-    ``bend * 256 + kind``. code: what else there is to say of the step. closed: looked at, for good.
+    ``bend * MOST_KINDS + kind``. code: what else there is to say of the step. closed: looked at,
+    for good.
     """
 
     best: Ints
