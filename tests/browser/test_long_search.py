@@ -10,8 +10,8 @@ import re
 from pathlib import Path
 
 from browsing import by_test, call, show, sideways, wait_ready
+from looks import RULES
 from playwright.sync_api import Page, Request, expect
-from test_axe import RULES
 from test_order_panel import no_findings
 from test_part import ANGLE, box, enter, good, turn
 

@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import Any
 
 from browsing import by_test, call, show, sideways, wait_ready
+from looks import UNSTUCK, findings
 from playwright.sync_api import Page, expect
-from test_axe import UNSTUCK, findings
 from test_part import HAT, box, enter, good
 
 ZED = {**HAT, "title": "Zed", "flats": ["30", "40", "60"], "bends": [("90", "up"), ("90", "down")]}

@@ -13,8 +13,8 @@ from pathlib import Path
 import pytest
 from browsing import PHONE, SILENCE, by_test, call, show, sideways, wait_ready
 from camera_picture import Picture, beside, blotted, held, square, tilted, video
+from looks import LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
 from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
-from test_look import LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
 
 from flangebook.labels import codes
 from flangebook.labels.qr import card_address

@@ -9,8 +9,8 @@ from typing import Any
 import ezdxf
 import pytest
 from browsing import by_test, call, show, sideways, wait_ready
+from looks import UNSTUCK, findings
 from playwright.sync_api import Page, expect
-from test_axe import UNSTUCK, axe, findings  # noqa: F401  (a fixture)
 from test_shop_forms import kept
 
 CORNERS = [(100, 0), (160, 0), (160, 60), (138, 60), (130, 50), (122, 60), (100, 60)]
@@ -44,7 +44,7 @@ def clean(page: Page, checker: str) -> None:
     assert sideways(page) <= 0
 
 
-def test_a_block_is_entered_v_by_v_and_each_is_a_die(page: Page, own_server, axe: str):  # noqa: F811
+def test_a_block_is_entered_v_by_v_and_each_is_a_die(page: Page, own_server, axe: str):
     new_die(page, own_server, height_mm="60", width_mm="80", rating_kn_per_m="900")
     by_test(page, "shape").select_option("multi_v")
     expect(by_test(page, "v_opening_mm")).to_have_count(0)
@@ -103,7 +103,7 @@ def test_a_v_that_does_not_fit_says_so_at_its_box(wide: Page, own_server, consol
     assert len(kept(own_server, "dies", "NEW")["openings"]) == 1
 
 
-def test_a_dxf_file_becomes_the_outline(page: Page, own_server, axe: str):  # noqa: F811
+def test_a_dxf_file_becomes_the_outline(page: Page, own_server, axe: str):
     new_die(page, own_server, v_opening_mm="16", angle_deg="78", shoulder_radius_mm="0",
             width_mm="60", rating_kn_per_m="500")  # fmt: skip
     by_test(page, "shape").select_option("points")
@@ -131,7 +131,7 @@ def test_a_dxf_file_becomes_the_outline(page: Page, own_server, axe: str):  # no
 
 
 def test_what_is_wrong_in_a_file_is_said_and_drawn(
-    page: Page, shop_server, console, axe: str  # noqa: F811
+    page: Page, shop_server, console, axe: str
 ):  # fmt: skip
     console.expect("422")
     new_die(page, shop_server, v_opening_mm="16", angle_deg="78", shoulder_radius_mm="0",
@@ -159,7 +159,7 @@ def test_what_is_wrong_in_a_file_is_said_and_drawn(
 
 
 def test_where_typed_edges_cross_is_marked_on_the_drawing(
-    page: Page, shop_server, console, axe: str  # noqa: F811
+    page: Page, shop_server, console, axe: str
 ):  # fmt: skip
     console.expect("422")
     show(page, f"{shop_server.url}/shop/punches/+", "tool")
