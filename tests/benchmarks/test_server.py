@@ -8,7 +8,6 @@ from pathlib import Path
 import pytest
 
 from flangebook.api import intake
-from flangebook.labels.codes import new_code
 from flangebook.shop import revisions
 from flangebook.shop.store import open_store
 
@@ -50,7 +49,7 @@ def add_cards(root: Path, data: Path, count: int) -> None:
     author = revisions.Author(by="benchmark", reason="many cards")
     for n in range(count):
         asked = {"part": known[n % len(known)]["part"]}
-        revisions.create(store, contents[n % len(known)], author, code=new_code(), asked=asked)
+        revisions.create(store, contents[n % len(known)], author, asked=asked)
     store.close()
 
 

@@ -20,7 +20,7 @@ from flangebook.shop.store import Store, next_change
 from flangebook.shop.tables import cards, plans, revisions
 from flangebook.shop.writing import digest, json_text, now, text_digest
 
-MOST_CARDS = 50_000
+MOST_CARDS = 200_000
 MOST_REVISIONS = 2_000
 _TRIES = 20
 
