@@ -31,7 +31,7 @@ export const may = (right) => !Object.hasOwn(current.refused, right);
 export const whoMay = (right) => current.refused[right] ?? "owner";
 
 /** Keep what the shop said. @param {Rights} said @returns {boolean} whether it is something else than before */
-export function keepRights({ role, refused }) {
+export function keepRights({ role, refused = {} }) {
   const text = JSON.stringify({ role, refused });
   if (text === JSON.stringify(current)) return false;
   current = { role, refused };
