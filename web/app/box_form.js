@@ -20,8 +20,9 @@ import { lengthToType, typedLength } from "./units.js";
  * @property {"left-right"|"front-back"} firstPair the sides that are bent first
  */
 
-/** @type {SideName[]} */
-export const SIDES = ["left", "right", "front", "back"];
+/** @type {[SideName, SideName][]} sides that face one another, as they are numbered */
+const PAIRS = [["left", "right"], ["front", "back"]];
+export const SIDES = PAIRS.flat();
 export const MOST_SIDE_BENDS = 6;
 
 /** @typedef {"tray"|"lips-in"|"lips-out"|"channel"} Kind */
@@ -83,7 +84,10 @@ export function boxFromPart(box) {
 }
 
 /** Whether sides of both pairs stand, so that one pair is bent before the other. @param {BoxForm} form */
-export const hasBothPairs = ({ there }) => there.some((side) => side === "left" || side === "right") && there.some((side) => side === "front" || side === "back");
+export const hasBothPairs = ({ there }) => PAIRS.every((pair) => pair.some((side) => there.includes(side)));
+
+/** What stands on a side: its own flats, or those of the side that stands for all. @param {BoxForm} form @param {SideName} side @returns {Chain} */
+const chainOf = (form, side) => form.sides[form.alike ? form.there[0] : side];
 
 /** What the bends are called, by number: over left and right, then over front and back. @param {BoxForm} form @returns {string[]} */
 export const bendNames = (form) => numbered(form, () => []);
@@ -93,9 +97,8 @@ export const flatNames = (form) => numbered(form, (one, other) => [`base, ${one}
 
 /** @param {BoxForm} form @param {(one: SideName, other: SideName) => string[]} between */
 function numbered(form, between) {
-  const chain = (/** @type {SideName} */ side) => (form.there.includes(side) ? form.sides[form.alike ? form.there[0] : side].flats.map((_, i) => `${side} ${flatWord(i)}`) : []);
-  const pairs = /** @type {[SideName, SideName][]} */ ([["left", "right"], ["front", "back"]]);
-  return pairs.filter((pair) => pair.some((side) => form.there.includes(side))).flatMap(([one, other]) => [...chain(one).reverse(), ...between(one, other), ...chain(other)]);
+  const chain = (/** @type {SideName} */ side) => (form.there.includes(side) ? chainOf(form, side).flats.map((_, i) => `${side} ${flatWord(i)}`) : []);
+  return PAIRS.filter((pair) => pair.some((side) => form.there.includes(side))).flatMap(([one, other]) => [...chain(one).reverse(), ...between(one, other), ...chain(other)]);
 }
 
 /** The sides as they are shown: one for all where they are alike. @param {BoxForm} form @returns {SideName[]} */
@@ -105,7 +108,7 @@ export const shownSides = ({ there, alike }) => (alike ? there.slice(0, 1) : the
 export function boxRequest(form, unit) {
   const long = (/** @type {string} */ text) => typedLength(text, unit);
   const sides = form.there.map((side) => {
-    const chain = form.sides[form.alike ? form.there[0] : side];
+    const chain = chainOf(form, side);
     return [side, { flats_mm: chain.flats.map(long), bends: chain.bends.map((bend) => bendRequest(bend, unit)) }];
   });
   return {

@@ -136,15 +136,20 @@ def _stands(box: Box, pair: Pair) -> bool:
     return any(box.side(name) is not None for name in ENDS_OF[pair])
 
 
+def _in_section(box: Box, pair: Pair) -> dict[int, int]:
+    """The numbers that the bends of a section have in it, by their numbers in the box."""
+    return {one.number: one.in_section for one in bends_of(box) if one.pair == pair}
+
+
 def _order_of(box: Box, pair: Pair) -> tuple[int, ...] | None:
     if box.order is None:
         return None
-    mine = {one.number: one.in_section for one in bends_of(box) if one.pair == pair}
+    mine = _in_section(box, pair)
     return tuple(mine[number] for number in box.order if number in mine)
 
 
 def _wishes_of(box: Box, pair: Pair) -> Wishes:
-    mine = {one.number: one.in_section for one in bends_of(box) if one.pair == pair}
+    mine = _in_section(box, pair)
     before = flats_before(box, pair)
     flats = (number - before for number in box.wishes.critical_flats)
     return replace(
@@ -265,16 +270,7 @@ def _check_wishes(box: Box) -> None:
     pair_of_bend = {one.number: one.pair for one in bends}
     if box.order is not None:
         _check_order(box.order, pair_of_bend, turns)
-    flats = sum(flats_in(box, pair) for pair in PAIRS)
-    # A box has a flat more than a section of so many bends where its base is counted twice.
-    replace(box.wishes, critical_flats=()).check(len(bends))
-    for i, flat in enumerate(box.wishes.critical_flats):
-        if not 1 <= flat <= flats:
-            raise InputError(
-                f"There is no flat {flat}.",
-                f"wishes.critical_flats.{i}",
-                f"Give one of 1 to {flats}.",
-            )
+    box.wishes.check(len(bends), sum(flats_in(box, pair) for pair in PAIRS))
     for name, turn in (("first", turns[0]), ("last", turns[-1])):
         number = getattr(box.wishes, name)
         if number is not None and pair_of_bend[number] != turn:
@@ -330,11 +326,8 @@ def place_of(box: Box, pair: Pair, where: str) -> str:
 
 def renamed(box: Box, pair: Pair, words: str) -> str:
     """Words about a section's flats and bends, by the names they have in the box."""
-    bends = {one.in_section: one for one in bends_of(box) if one.pair == pair}
-    section = section_of(box, pair)
-    flats = len(section.flats_mm) if section else 0
-    return _renamed(words, {n: flat_name(box, pair, n) for n in range(1, flats + 1)},
-                    {n: one.number for n, one in bends.items()})  # fmt: skip
+    flats = {n: flat_name(box, pair, n) for n in range(1, flats_in(box, pair) + 1)}
+    return _renamed(words, flats, {n: number for number, n in _in_section(box, pair).items()})
 
 
 def _renamed(words: str, flats: dict[int, str], bends: dict[int, int]) -> str:

@@ -28,8 +28,10 @@ class Wishes:
     critical_flats: tuple[int, ...] = ()
     margin_mm: float = MARGIN_MM
 
-    def check(self, bends: int) -> None:
+    def check(self, bends: int, flats: int | None = None) -> None:
         """Refuse wishes that no part of so many bends can have.
+
+        flats: how many it has; None for one more than bends, as in a section.
 
         Raises:
             InputError: a bend or flat that is not there, one bend both first and last, a margin
@@ -46,12 +48,13 @@ class Wishes:
                 "wishes.last",
                 "Name another bend.",
             )
+        flats = bends + 1 if flats is None else flats
         for i, flat in enumerate(self.critical_flats):
-            if not 1 <= flat <= bends + 1:
+            if not 1 <= flat <= flats:
                 raise InputError(
                     f"There is no flat {flat}.",
                     f"wishes.critical_flats.{i}",
-                    f"Give one of 1 to {bends + 1}.",
+                    f"Give one of 1 to {flats}.",
                 )
         if not 0.0 <= self.margin_mm <= MOST_MARGIN_MM:
             raise InputError(
