@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 from browsing import PHONE, SILENCE, by_test, call, show, sideways, wait_ready
 from camera_picture import Picture, beside, blotted, held, square, tilted, video
-from looks import LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
+from looks import HIDE_MASTHEAD, LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
 from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 
 from flangebook.labels import codes
@@ -297,7 +297,7 @@ def test_the_picture_and_the_form_fit_the_screen(camera: Camera, shop_server):
     page = camera(held(square("no label"), width=400))
     show(page, f"{shop_server.url}/scan", "scan")
     expect(by_test(page, "says")).to_contain_text("no label")
-    page.evaluate("document.querySelectorAll('#masthead, .skip').forEach((one) => one.remove())")
+    page.evaluate(HIDE_MASTHEAD)
     for width, height in SIZES:
         page.set_viewport_size({"width": width, "height": height})
         assert sideways(page) <= 0
