@@ -167,6 +167,10 @@ def test_a_hit_is_said_and_marked_as_one(page: Page, shop_server, demo_codes, ch
     [
         ("straight", "slide", "Slide it out"),
         ("slide", "slide", "Slide it in and out"),
+        ("straight", "swing", "Tilt it out"),
+        ("swing", "swing", "Tilt it in and out"),
+        ("swing", "slide", "Slide it out, tilt it in"),
+        ("straight", "unknown", "No way out found"),
         ("straight", "trapped", "Trapped"),
     ],
 )

@@ -7,7 +7,7 @@ import { closedPath } from "./rings.js";
 /**
  * @typedef {object} Frame
  * @property {number} share of the whole motion, 0 to 1
- * @property {"approach"|"bend"|"release"|"withdrawal"} phase
+ * @property {"putting in"|"approach"|"bend"|"release"|"withdrawal"|"taking out"} phase
  * @property {number} included_angle_deg
  * @property {number} punch_y_mm above first touch
  * @property {Placed} left

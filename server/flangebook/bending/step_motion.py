@@ -17,6 +17,7 @@ the other wing is its mirror image in x. depth(theta) is the contact geometry of
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -26,12 +27,17 @@ from flangebook.bending.ring import mirrored
 from flangebook.bending.strip import CHORD_ERROR_MM, Fold, Strip, outline, trace
 from flangebook.bending.tooling import Ring
 
-Phase = Literal["approach", "bend", "release", "withdrawal"]
+Phase = Literal["putting in", "approach", "bend", "release", "withdrawal", "taking out"]
+Place = tuple[float, float, float]
+"""The part away from where it lies: shift x, y [mm], tilt about the die's middle [rad]."""
 
 MOST_WING_POINTS = 80
 MOST_CHORD_ERROR_MM = 1.0
 STEP_DEG = 9.0
 FLATTEN_FRAMES = 6
+BY_HAND = 0.2
+"""Share of the whole that putting in takes, and taking out, where it is shown."""
+DRAWN_OUT_MM = 80.0
 TOUCHED, DRAWN_BACK, PRESSED, RELEASED = 0.2, 0.25, 0.75, 0.8
 """Shares of the whole motion at which the punch touches, the gauge is back, and so on."""
 
@@ -86,11 +92,15 @@ def pressed_motion(
     lift_mm: float,
     gauge_x_mm: float | None = None,
     draw_back_mm: float = 0.0,
+    puts_in: Sequence[Place] = (),
+    takes_out: Sequence[Place] = (),
 ) -> StepMotion:
     """The motion of a bend under the punch.
 
     released_deg: included angle after springback. lift_mm: how far the punch comes down and
     rises again, from first touch [mm]. The gauge draws back after the punch has touched.
+    puts_in, takes_out: the places of the part on its way in and out, punch at its top, each way
+    begun where it lies; empty where that is not shown.
     """
     whole = math.radians(180.0 - pressing.stroke.included_angle_deg) / 2.0
     let_go = min(whole, max(0.0, math.radians(180.0 - released_deg) / 2.0))
@@ -113,11 +123,48 @@ def pressed_motion(
     for i in range(1, count + 1):
         share = start + (PRESSED - start) * i / count
         frames.append(at(share, "bend", whole * i / count, back))
-    frames += [
-        at(RELEASED, "release", let_go, back),
-        at(1.0, "withdrawal", let_go, back, lift_mm + _depth_mm(pressing, let_go)),
-    ]
-    return _motion(pressing.strip, pressing.number, frames)
+    raised = at(1.0, "withdrawal", let_go, back, lift_mm + _depth_mm(pressing, let_go))
+    if takes_out:  # a part that hangs on the punch rises with it
+        raised = _moved(raised, takes_out[0])
+    frames += [at(RELEASED, "release", let_go, back), raised]
+    before = [replace(_moved(frames[0], p), phase="putting in") for p in _out_of(puts_in)[::-1]]
+    top = at(1.0, "taking out", let_go, back, lift_mm + _depth_mm(pressing, let_go))
+    after = [_moved(top, place) for place in _out_of(takes_out)]
+    return _motion(pressing.strip, pressing.number, _in_turn(before, frames, after))
+
+
+def _out_of(places: Sequence[Place]) -> list[Place]:
+    """The places after the first, and one drawn out to the front."""
+    if not places:
+        return []
+    x, y, tilt = places[-1]
+    return [*places[1:], (x - DRAWN_OUT_MM, y, tilt)]
+
+
+def _in_turn(before: list[Frame], frames: list[Frame], after: list[Frame]) -> list[Frame]:
+    """All frames, each of the three at its share of the whole."""
+    start, stop = BY_HAND * bool(before), 1.0 - BY_HAND * bool(after)
+    return [
+        *(replace(f, share=start * i / len(before)) for i, f in enumerate(before)),
+        *(replace(f, share=start + (stop - start) * f.share) for f in frames),
+        *(replace(f, share=1.0 - (1.0 - stop) * i / len(after))
+          for i, f in zip(range(len(after) - 1, -1, -1), after, strict=True)),
+    ]  # fmt: skip
+
+
+def _moved(frame: Frame, place: Place) -> Frame:
+    """The frame with the part away from where it lies."""
+    x, y, tilt = place
+    cos, sin = math.cos(tilt), math.sin(tilt)
+
+    def to(p: Placed) -> Placed:
+        return Placed(
+            x + cos * p.x_mm - sin * p.y_mm,
+            y + sin * p.x_mm + cos * p.y_mm,
+            p.turned_deg + math.degrees(tilt),
+        )
+
+    return replace(frame, left=to(frame.left), right=to(frame.right))
 
 
 def closing_motion(closing: Closing) -> StepMotion:

@@ -2,20 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from flangebook.bending.clearance.taking_out import TakingOut
 from flangebook.bending.pose import Closing, StepDrawing
 from flangebook.bending.ring import bounds
-from flangebook.bending.step_motion import Frame, Placed, StepMotion, closing_motion, pressed_motion
+from flangebook.bending.step_motion import (
+    Frame,
+    Place,
+    Placed,
+    StepMotion,
+    closing_motion,
+    pressed_motion,
+)
 from flangebook.bending.tooling import Ring
 from flangebook.planning.answer import JsonDict, maybe, number
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.steps import PlannedStep
+from flangebook.planning.ways import Ways
 
 LEAST_LIFT_MM = 10.0
 USUAL_LIFT_MM = 80.0  # where no press is known: enough to see it come down
 
 
-def motion_json(step: PlannedStep, equipment: Equipment) -> JsonDict | None:
-    """The motion of a step; None where the step could not be drawn."""
+def motion_json(
+    step: PlannedStep, equipment: Equipment, ways: Ways | None = None
+) -> JsonDict | None:
+    """The motion of a step, with its ways in and out where the part is tilted on them; None where
+    the step could not be drawn."""
     if step.drawing is None or step.drawing.moves is None:
         return None
     moves = step.drawing.moves
@@ -31,8 +45,14 @@ def motion_json(step: PlannedStep, equipment: Equipment) -> JsonDict | None:
             lift_mm=_lift_mm(equipment, step.fit),
             gauge_x_mm=gauge_x,
             draw_back_mm=back,
+            puts_in=_tilted(ways.into) if ways else (),
+            takes_out=_tilted(ways.out) if ways else (),
         )
     )
+
+
+def _tilted(taking: TakingOut) -> Sequence[Place]:
+    return taking.places if taking.way == "swing" else ()
 
 
 def _gauge(drawing: StepDrawing) -> tuple[float | None, float]:

@@ -257,7 +257,7 @@ def _can_be(searched: Searched) -> bool | None:
     """Whether there is an order, with every step looked at again; None where it is not known."""
     found = searched.found
     if found is not None and found.status == "none":
-        return False
+        return False if searched.every_way else None
     return True if found is not None and found.sequence and not searched.refused else None
 
 
@@ -266,6 +266,8 @@ def other_orders(searched: Searched, limits: Limits) -> list[Other]:
     problem, found = searched.problem, searched.found
     if problem is None or found is None or not searched.order.proven or len(problem.at) > SMALL:
         return []
+    if problem.can_slide and not searched.can_slide:
+        return []  # of each other one it would have to be found out whether the part comes out
     mine = handling_counts(found)
     others: list[Other] = []
     begun = {found.sequence[0].bend}

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from flangebook.bending.checks import Check, fill
 from flangebook.bending.clearance.approach import TOOLS, Near, approaches
 from flangebook.bending.ordering.explain import Refused
+from flangebook.bending.part import Part
 from flangebook.planning.answer import JsonDict, number
 from flangebook.planning.order_advice import (
     Advice,
@@ -19,12 +20,13 @@ from flangebook.planning.order_advice import (
 from flangebook.planning.order_search import Limits, Searched, handling_counts, in_words
 from flangebook.planning.steps import PlannedStep
 from flangebook.planning.tool_choice import Trials
+from flangebook.planning.ways import Ways, ways_of
 
 REFUSALS = {
     "sheet": "the part would run into itself",
     "gauge": "nothing can be gauged",
     "short flange": "the flange is too short for the die",
-    "trapped": "the punch can neither be lifted away nor the part slid out sideways",
+    "trapped": "the punch can neither be lifted away nor the part slid out or unhooked",
     "wrong tool": "no pair of tools can make it",
     "wish": "a wish or the given order forbids it",
     "closer look": "drawn up with its tools it does not clear",
@@ -33,13 +35,14 @@ REFUSALS = {
 
 @dataclass(frozen=True, slots=True)
 class Clearance:
-    """What a step keeps clear of. near: to each tool, nearest first. slides: in or out sideways.
-    reasons: why it cannot be made, empty when it can."""
+    """What a step keeps clear of. near: to each tool, nearest first. reasons: why it cannot be
+    made, empty when it can. ways: how the part goes in and out, None for a step that cannot be
+    made."""
 
     needed_mm: float
     near: tuple[Near, ...] = ()
-    slides: bool = False
     reasons: tuple[str, ...] = ()
+    ways: Ways | None = None
 
     @property
     def clear(self) -> bool:
@@ -52,12 +55,14 @@ class Clearance:
         return tuple(n for n in self.near if n.tool in self.reasons)
 
 
-def clearances(searched: Searched, steps: Sequence[PlannedStep]) -> list[Clearance | None]:
+def clearances(
+    part: Part, searched: Searched, steps: Sequence[PlannedStep]
+) -> list[Clearance | None]:
     """What each planned step keeps clear of; None for a step without tools."""
-    problem, found = searched.problem, searched.found
-    if problem is None or not searched.moves:
+    problem, known = searched.problem, searched.known
+    if problem is None or known is None or not searched.moves:
         return [None] * len(steps)
-    by_bend = {move.bend + 1: (i, move) for i, move in enumerate(searched.moves)}
+    by_bend = {move.bend + 1: move for move in searched.moves}
     refused = {r.move.bend + 1: r.reasons for r in searched.refused}
     said: list[Clearance | None] = []
     for step in steps:
@@ -65,12 +70,14 @@ def clearances(searched: Searched, steps: Sequence[PlannedStep]) -> list[Clearan
         if operation.flattens or operation.hits is not None:
             said.append(None)
             continue
-        i, move = by_bend[operation.bend]
+        move = by_bend[operation.bend]
         made = sum(1 << (n - 1) for n in operation.made)
         near = approaches(problem, made, move.bend, move.end, move.pair)
-        slides = bool(found and found.slides and found.slides[i])
         reasons = refused.get(operation.bend, ())
-        said.append(Clearance(problem.margin, near, slides, reasons))
+        ways = None
+        if not reasons:
+            ways = ways_of(known, part, made, move, can_slide=searched.can_slide)
+        said.append(Clearance(problem.margin, near, reasons, ways))
     return said
 
 
@@ -79,14 +86,14 @@ def clearance_json(said: Clearance | None) -> JsonDict | None:
     if said is None:
         return None
     nearest = said.near[0] if said.near else None
-    way = "slide" if said.slides else "straight"
     return {
         "clear": said.clear,
         "needed_mm": number(said.needed_mm),
         "nearest": _near_json(nearest) if nearest else None,
         "hits": [_near_json(n) for n in said.hits],
-        "way_in": way,
-        "way_out": way,
+        "way_in": said.ways.into.way if said.ways else "unknown",
+        "way_out": _way_out(said),
+        "rides_up": bool(said.ways and said.ways.out.rides_up),
         "words": _clearance_words(said),
     }
 
@@ -104,11 +111,22 @@ def _near_json(near: Near) -> JsonDict:
     }
 
 
+def _way_out(said: Clearance) -> str:
+    if said.ways:
+        return said.ways.out.way
+    return "trapped" if "trapped" in said.reasons else "unknown"
+
+
 def _clearance_words(said: Clearance) -> str:
-    if said.reasons:
+    if said.reasons or said.ways is None:
         return f"{_because(said.reasons).capitalize()}."
-    if said.slides:
+    ways = {said.ways.into.way, said.ways.out.way}
+    if "unknown" in ways:
+        return "Clears the tools through the whole stroke; how it comes out was not found."
+    if "slide" in ways:
         return "Clears the tools; slide it in or out sideways along them."
+    if "swing" in ways:
+        return "Clears the tools; tilt it in or out, the punch standing still at its top."
     return "Clears the tools through the whole stroke; the punch lifts straight away."
 
 
@@ -136,10 +154,27 @@ def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
         found.append(
             Check("stop", f"no-way-{reason.replace(' ', '-')}", words, "See what would help.")
         )
-    if said.slides:
-        words = "The punch cannot come or go straight past the part: it goes in or out sideways."
+    found += _way_checks(said.ways) if said.ways else []
+    return found
+
+
+def _way_checks(ways: Ways) -> list[Check]:
+    """The findings on how the part goes in and out."""
+    found, both = [], (ways.into.way, ways.out.way)
+    if "slide" in both:
+        words = "No way past the punch was found to the front: the part goes in or out sideways."
         do = "Slide the part along the tools, with room for it beside them; never force it."
         found.append(Check("caution", "slide-out", words, do))
+    if "swing" in both:
+        words = "The part does not go in or out level: it has to be tilted, as drawn."
+        if ways.out.rides_up:
+            words = "A flange reaches round the punch: the part rides up with it, to be unhooked."
+        do = "Only with the punch standing still at its top; fingers never between part and punch."
+        found.append(Check("caution", "tilt-out", words, do))
+    if "unknown" in both:
+        words = "No way was found to get the part in or out with the punch at its top."
+        do = "Try it with a scrap piece before you bend, the press off; or take other tools."
+        found.append(Check("caution", "way-out-unknown", words, do))
     return found
 
 
@@ -166,7 +201,8 @@ def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
         return OrderSaid(searched.order.words)
     wishes = tuple(what_wishes_cost(trials, searched, limits))
     if not searched.moves or searched.refused:
-        advice = tuple(remedies(trials, searched)) if _is_proof(searched) else ()
+        sure = _is_proof(searched) or not searched.every_way
+        advice = tuple(remedies(trials, searched)) if sure else ()
         return OrderSaid(_none_words(searched), wishes, (), advice)
     return OrderSaid(_found_words(searched), wishes, tuple(other_orders(searched, limits)))
 
@@ -175,7 +211,7 @@ def _is_proof(searched: Searched) -> bool:
     """Whether there is no order for certain: not where a radius is made in hits, which the search
     takes as one bend in the middle of them."""
     none = searched.found is not None and searched.found.status == "none"
-    return none and not stepped_bends(searched)
+    return none and searched.every_way and not stepped_bends(searched)
 
 
 def _found_words(searched: Searched) -> str:
@@ -224,6 +260,11 @@ def _none_words(searched: Searched) -> str:
         found = "was not found to clear" if given else "was found to clear"
         return (
             f"{start} {found}, the hits of bend {_and(hits)} taken as one bend. That is no proof."
+        )
+    if not searched.every_way:
+        return (
+            f"{start}: no way was found to get the part off the punch, and there is no room to "
+            "slide it along the tools. That is no proof that there is none."
         )
     if not _is_proof(searched):
         if given:

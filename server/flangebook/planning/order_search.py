@@ -13,10 +13,11 @@ import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from flangebook.bending.clearance.taking_out import Step, step_passes
 from flangebook.bending.errors import InputError
 from flangebook.bending.order import Order, Rule, order_for
 from flangebook.bending.ordering.explain import Refused, reasons, refused_steps
-from flangebook.bending.ordering.problem import LEFT, Problem
+from flangebook.bending.ordering.problem import LEFT, TRAPPED, Problem
 from flangebook.bending.ordering.search import (
     Found,
     Known,
@@ -38,11 +39,13 @@ from flangebook.planning.order_problem import (
     Bending,
     ToolPair,
     bending_of,
+    can_slide,
     order_problem,
     pairs_of,
 )
 from flangebook.planning.steps import Bench
 from flangebook.planning.tool_choice import Trials
+from flangebook.planning.ways import ways_of
 
 DEADLINE_S = 20.0
 LEAST_S = 0.05
@@ -56,12 +59,12 @@ SMALL = 12
 """Up to so many bends a search takes moments, so that several can be made."""
 HANDLING = ("critical", "turn_overs", "held_close", "turn_ends", "tool_changes", "slides")
 HANDLING_WORDS = {
-    "turn_overs": "turn-over",
-    "turn_ends": "end turn",
-    "tool_changes": "tool change",
-    "slides": "slide",
+    "turn_overs": ("turn-over", "turn-overs"),
+    "turn_ends": ("end turn", "end turns"),
+    "tool_changes": ("tool change", "tool changes"),
+    "slides": ("slide or tilt", "slides or tilts"),
 }
-"""What is told of an order's handling, and what one of each is called."""
+"""What is told of an order's handling, and what one and more of each are called."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +99,8 @@ class Searched:
     found: its answer; None where it could not be asked (no press, no tools of the shop's own).
     problem, pairs, known: what it was asked. refused: steps of the order that cannot be made.
     every_tool: without an order, whether every pair of tools that may make a bend was open to the
-    search.
+    search. every_way: without one, whether none was given up because no way to take the part out
+    was found. can_slide: whether there is room beside the tools to slide it out.
     """
 
     attempt: Attempt
@@ -109,6 +113,29 @@ class Searched:
     looked_at: int = 0
     moves: tuple[Move, ...] = ()
     every_tool: bool = True
+    every_way: bool = True
+    can_slide: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What is searched for. unhooked: the part may also be unhooked from the punch, if a way to
+    do so is found."""
+
+    trials: Trials
+    bending: Bending
+    base: Attempt
+    pairs: tuple[ToolPair, ...]
+    press: Press
+    wishes: Wishes
+    unhooked: bool = False
+
+    def known(self, folded: Sequence[FoldedBend]) -> Known:
+        """The order problem with the bends coming out as ``folded``; nothing known of it yet."""
+        problem = order_problem(
+            self.trials, self.bending, folded, self.pairs, self.press, self.wishes
+        )
+        return Known(problem._replace(can_slide=bool(problem.can_slide) or self.unhooked))
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,7 +162,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     bending = bending_of(part, base.steps)
     if press is None or not crib.punches or not crib.dies:
         return Searched(base, unchecked)
-    looked_at, whole = 0, not equipment.left_out
+    looked_at, whole, every_way = 0, not equipment.left_out, True
     asked: Searched | None = None
     for dies in _die_sets(trials, bending, base):
         try:
@@ -145,6 +172,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
             continue
         if tried is None:
             continue
+        every_way = every_way and tried.every_way
         looked_at += tried.looked_at
         whole = whole and len(tried.pairs) < MOST_PAIRS
         asked = asked or tried
@@ -155,7 +183,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         return Searched(base, unchecked)
     if asked.found is not None and not asked.found.sequence and limits.explain:
         asked = _least_bad(trials, base, asked, limits)
-    return replace(asked, looked_at=looked_at, every_tool=whole)
+    return replace(asked, looked_at=looked_at, every_tool=whole, every_way=every_way)
 
 
 def _attempt_by_rule(trials: Trials, sequence: Sequence[int]) -> Attempt:
@@ -195,30 +223,58 @@ def _with_dies(
     trials: Trials, bending: Bending, base: Attempt, dies: Sequence[Die], press: Press,
     wishes: Wishes, limits: Limits,
 ) -> Searched | None:  # fmt: skip
-    """The cheapest order with these dies, drawn up and looked at again; None without a pair."""
+    """The cheapest order with these dies, drawn up and looked at again; None without a pair.
+
+    Where the part cannot be slid along the tools, the punch has to come and go straight past it.
+    If no order does that, those are looked at whose part can be unhooked from the punch.
+    """
     pairs = _by_merit(trials, bending, pairs_of(trials, bending, dies, trials.punches))
     pairs = pairs[:MOST_PAIRS]
     if not pairs:
         return None
+    asked = _Asked(trials, bending, base, tuple(pairs), press, wishes)
     folded = _folded_with(trials, bending, base, dies)
+    strict = _in_rounds(asked, folded, limits)
+    if strict.can_slide or trials.part.walled or not _none(strict):
+        return strict
+    unhooked = _in_rounds(replace(asked, unhooked=True), folded, limits)
+    looked_at = strict.looked_at + unhooked.looked_at
+    if unhooked.moves and not unhooked.refused:
+        return replace(unhooked, looked_at=looked_at)
+    every_way = unhooked.every_way and _none(unhooked)
+    return replace(strict, looked_at=looked_at, every_way=every_way)
+
+
+def _none(searched: Searched) -> bool:
+    return searched.found is not None and searched.found.status == "none"
+
+
+def _in_rounds(asked: _Asked, folded: Sequence[FoldedBend], limits: Limits) -> Searched:
+    """Search, draw up, look again; what is refused then is banned from the next round."""
     banned: list[tuple[int, Move]] = []
-    looked_at = 0
+    looked_at, every_way = 0, True
     for _ in range(MOST_ROUNDS):
-        known = Known(order_problem(trials, bending, folded, pairs, press, wishes))
-        problem = known.problem
-        found = _preferring(problem, known, pairs, banned, limits)
+        known = asked.known(folded)
+        room = can_slide(asked.trials.part, asked.press, float(known.problem.length))
+        found = _preferring(known.problem, known, asked.pairs, banned, limits)
         looked_at += found.looked_at
         if not found.sequence:
             order = Order((), "search", False, "")
-            return Searched(base, order, found, problem, tuple(pairs), known, looked_at=looked_at)
-        asked = (folded, problem, known)
-        drawn = _drawn_up(trials, bending, pairs, found.sequence, press, wishes, asked)
-        if not drawn.bad:
-            proven = found.proven and not any(step.hits for step in bending.steps)
-            order = Order(_numbers(found.sequence), _rule(trials.part), proven, "")
             return Searched(
-                drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known,
-                looked_at=looked_at, moves=found.sequence,
+                asked.base, order, found, known.problem, asked.pairs, known, looked_at=looked_at,
+                every_way=every_way, can_slide=room,
+            )  # fmt: skip
+        drawn = _drawn_up(asked, found.sequence, folded, known)
+        if asked.unhooked and not drawn.bad:
+            drawn = _with_ways(asked.trials.part, drawn, found.sequence)
+            every_way = every_way and not drawn.bad
+        if not drawn.bad:
+            hits = any(step.hits for step in asked.bending.steps)
+            proven = found.proven and every_way and not hits
+            order = Order(_numbers(found.sequence), _rule(asked.trials.part), proven, "")
+            return Searched(
+                drawn.attempt, order, found, drawn.problem, asked.pairs, drawn.known,
+                looked_at=looked_at, moves=found.sequence, can_slide=room,
             )  # fmt: skip
         folded = drawn.attempt.bench.folded
         banned += drawn.bad
@@ -226,12 +282,24 @@ def _with_dies(
     refused = tuple(
         Refused(move, made, code, reasons(code))
         for made, move in drawn.bad
-        for code in (code_of(drawn.problem, made, move, drawn.known),)
+        for code in (code_of(drawn.problem, made, move, drawn.known) or TRAPPED,)
     )
     return Searched(
-        drawn.attempt, order, found, drawn.problem, tuple(pairs), drawn.known, refused,
-        looked_at, found.sequence,
+        drawn.attempt, order, found, drawn.problem, asked.pairs, drawn.known, refused,
+        looked_at, found.sequence, every_way=every_way, can_slide=room,
     )  # fmt: skip
+
+
+def _with_ways(part: Part, drawn: _Drawn, moves: Sequence[Move]) -> _Drawn:
+    """The same; steps that the part does not come out of are bad. For a part that cannot slide."""
+    bad, made = [], 0
+    for move in moves:
+        step = Step(made, move.bend, move.end, move.pair)
+        straight = step_passes(drawn.problem, step, drawn.known.memo.sweeps)
+        if not straight and not ways_of(drawn.known, part, made, move, can_slide=False).found:
+            bad.append((made, move))
+        made |= 1 << move.bend
+    return replace(drawn, bad=tuple(bad))
 
 
 def _rule(part: Part) -> Rule:
@@ -311,19 +379,18 @@ def _folded_with(
 
 
 def _drawn_up(
-    trials: Trials, bending: Bending, pairs: Sequence[ToolPair], moves: Sequence[Move],
-    press: Press, wishes: Wishes, asked: tuple[Sequence[FoldedBend], Problem, Known],
-) -> _Drawn:  # fmt: skip
+    asked: _Asked, moves: Sequence[Move], before: Sequence[FoldedBend], known: Known
+) -> _Drawn:
     """The order with the bends as the model gives them in its tools, each step looked at again.
 
-    asked: bends, problem and what is known of it of the search that found the moves; where the
-    bends come out as they were there, nothing is left to look at.
+    before, known: bends of the search that found the moves, and what is known of its problem;
+    where the bends come out as they were there, nothing is left to look at.
     """
-    attempt = _attempt_with(trials, pairs, moves)
+    attempt = _attempt_with(asked.trials, asked.pairs, moves)
     folded = attempt.bench.folded
-    if tuple(asked[0]) == folded:
-        return _Drawn(attempt, asked[1], asked[2], ())
-    known = Known(order_problem(trials, bending, folded, pairs, press, wishes))
+    if tuple(before) == folded:
+        return _Drawn(attempt, known.problem, known, ())
+    known = asked.known(folded)
     bad, made = [], 0
     for move in moves:
         if code_of(known.problem, made, move, known):
@@ -407,4 +474,4 @@ def in_words(name: str, count: int) -> str:
     >>> in_words("turn_ends", 2)
     '2 end turns'
     """
-    return f"{count} {HANDLING_WORDS[name]}{'' if count == 1 else 's'}"
+    return f"{count} {HANDLING_WORDS[name][count != 1]}"

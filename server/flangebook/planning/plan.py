@@ -93,7 +93,7 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
     part, equipment, folded = trials.part, trials.equipment, attempt.bench.folded
     steps = planned_steps(attempt.bench, attempt.steps, attempt.fits, attempt.ends)
     sheet = blank(part, folded, trials.metal.density_kg_m3.nominal)
-    clear = clearances(searched, steps)
+    clear = clearances(part, searched, steps)
     by_step = [
         (
             *step_checks(step, trials, _flange(part, folded, step)),

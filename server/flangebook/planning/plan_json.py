@@ -34,6 +34,7 @@ from flangebook.planning.motion_json import motion_json
 from flangebook.planning.order_json import Clearance, clearance_json
 from flangebook.planning.stations import Station
 from flangebook.planning.steps import PlannedStep
+from flangebook.planning.ways import Ways
 
 SAME_ALLOWANCE_MM = 0.1
 """Sources that agree within this are one opinion [mm a bend]."""
@@ -200,7 +201,8 @@ def steps_json(
     for step, said, clearance in zip(steps, checks, clear, strict=True):
         if id(step.fit) not in tables:
             tables[id(step.fit)] = corrections_json(step)
-        one = step_json(step, equipment, said, tables[id(step.fit)])
+        ways = clearance.ways if clearance else None
+        one = step_json(step, equipment, said, tables[id(step.fit)], ways)
         station = next((s for s in standing if step.operation.number in s.steps), None)
         found.append(
             {**one, "clearance": clearance_json(clearance), **_standing(part, step, station)}
@@ -226,6 +228,7 @@ def step_json(
     equipment: Equipment,
     checks: Iterable[Check],
     corrections: list[JsonDict],
+    ways: Ways | None = None,
 ) -> JsonDict:
     """One step; what needs tools is null where the shop has none for it."""
     operation, one, gauge = step.operation, step.fit, step.gauge
@@ -265,7 +268,7 @@ def step_json(
         "hits": _hits(step),
         "corrections": corrections,
         "drawing": drawing_json(step.drawing, equipment, one),
-        "motion": motion_json(step, equipment),
+        "motion": motion_json(step, equipment, ways),
         "checks": checks_json(checks),
     }
 

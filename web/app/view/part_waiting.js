@@ -22,12 +22,12 @@ function lookingFor({ seconds, deadline_s: deadline, looked_at: looked, best }, 
   </section>`;
 }
 
-/** @type {[string, string][]} */
-const HANDLING = [["turn_overs", "turn-over"], ["turn_ends", "end turn"], ["tool_changes", "tool change"], ["slides", "slide"]];
+/** @type {[string, string, string][]} */
+const HANDLING = [["turn_overs", "turn-over", "turn-overs"], ["turn_ends", "end turn", "end turns"], ["tool_changes", "tool change", "tool changes"], ["slides", "slide or tilt", "slides or tilts"]];
 
 /** "2 turn-overs, 1 end turn". @param {Record<string, number>} best @returns {string} */
 function handlingWords(best) {
-  const said = HANDLING.filter(([name]) => best[name]).map(([name, word]) => `${best[name]} ${word}${best[name] === 1 ? "" : "s"}`);
+  const said = HANDLING.filter(([name]) => best[name]).map(([name, word, words]) => `${best[name]} ${best[name] === 1 ? word : words}`);
   return said.join(", ") || "no turning";
 }
 

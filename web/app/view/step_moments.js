@@ -56,29 +56,57 @@ export function momentWords({ motion }, moment) {
   const included = words(angle(moment.included_angle_deg));
   if (moment.phase === "bend") return motion.frames[0].phase === "bend" ? `Hem closing, ${included}` : `Bending, ${included}`;
   if (moment.phase === "release") return `Letting go, ${included}`;
+  if (moment.phase === "taking out") return `Taking it out${tilted(motion, moment)}`;
+  if (moment.phase === "putting in") return `Putting it in${tilted(motion, moment)}`;
   const above = words(length(Math.max(0, moment.punch_y_mm), { digits: 0 }));
   if (moment.phase === "withdrawal") return `Punch rising, ${above} up`;
   return moment.punch_y_mm > 0 ? `Punch coming down, ${above} up` : "First touch, sheet flat";
 }
 
-/** @typedef {{kind: "slide"|"trapped", what: string, how: string}} Way */
+/** How far a part in the hands is tilted from where it lies at the bend. @param {import("../../drawing/motion.js").Motion} motion @param {Frame} moment @returns {string} */
+function tilted({ frames }, { phase, right }) {
+  const lies = phase === "putting in" ? frames.find((frame) => frame.phase === "approach") : [...frames].reverse().find((frame) => frame.phase === "withdrawal");
+  const tilt = Math.round(Math.abs(right[2] - (lies ?? frames[0]).right[2]));
+  return tilt ? `, tilted by ${tilt}°` : ", level";
+}
+
+/** @typedef {{kind: "slide"|"swing"|"unknown"|"trapped", what: string, how: string}} Way */
+
+const HANDS = "Only with the punch still, at its top. Fingers never between part and punch.";
 
 /** The way in and out, where it is not straight. @param {any} step @returns {Way|null} */
 function wayOf({ clearance }) {
-  const { way_in: into, way_out: out } = clearance ?? {};
+  const { way_in: into, way_out: out, rides_up: ridesUp, clear } = clearance ?? {};
   if (out === "trapped") return { kind: "trapped", what: "Trapped", how: "After this bend it can be neither lifted away nor slid off the tools." };
-  if (into === "slide" && out === "slide") return { kind: "slide", what: "Slide it in and out", how: "Along the tools: the punch cannot pass it." };
-  if (into === "slide") return { kind: "slide", what: "Slide it in", how: "Along the tools: the punch cannot come down past it." };
-  return out === "slide" ? { kind: "slide", what: "Slide it out", how: "Along the tools: the punch cannot rise past it." } : null;
+  if (clear === false) return null;
+  if (into === "unknown" || out === "unknown") return { kind: "unknown", what: `No way ${out === "unknown" ? "out" : "in"} found`, how: "Try it with a scrap piece, the press off, before you bend." };
+  const [slid, swung] = [sides(into, out, "slide"), sides(into, out, "swing")];
+  const hung = ridesUp ? "It rides up on the punch. Unhook it there, as drawn. " : "";
+  if (slid && swung) return { kind: "slide", what: `Slide it ${slid}, tilt it ${swung}`, how: `Slide along the tools. ${hung}${HANDS}` };
+  if (slid) return { kind: "slide", what: `Slide it ${slid}`, how: `Along the tools: no way past the punch was found.` };
+  if (swung) return { kind: "swing", what: hung ? `Unhook it from the punch${into === "swing" ? ", tilt it in" : ""}` : `Tilt it ${swung}`, how: `${hung}${HANDS}` };
+  return null;
 }
+
+/** Which ways are of one kind, in words. @param {string} into @param {string} out @param {string} kind @returns {string} */
+const sides = (into, out, kind) => [into === kind && "in", out === kind && "out"].filter(Boolean).join(" and ");
 
 /** That way with its sign. @param {any} step @param {{short?: boolean}} [how] */
 export function wayWords(step, { short = false } = {}) {
   const way = wayOf(step);
   if (!way) return nothing;
-  if (short) return html`<span class="turn" data-test="way" data-way=${way.kind}>${slideSign(way.kind === "trapped")}<b>${way.what}.</b></span>`;
-  return html`<div class="lie way ${way.kind}" data-test="way" data-way=${way.kind}>${slideSign(way.kind === "trapped")}<p><b>${way.what}.</b> ${way.how}</p></div>`;
+  if (short) return html`<span class="turn" data-test="way" data-way=${way.kind}>${waySign(way.kind)}<b>${way.what}.</b></span>`;
+  return html`<div class="lie way ${way.kind}" data-test="way" data-way=${way.kind}>${waySign(way.kind)}<p><b>${way.what}.</b> ${way.how}</p></div>`;
 }
+
+/** @param {Way["kind"]} kind */
+const waySign = (kind) => (kind === "swing" ? tiltSign : slideSign(kind !== "slide"));
+
+/** The punch from its end, and the part tilted off it to the front. */
+const tiltSign = html`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
+  <path class="sign-edge" d="M10 30L34 48L44 34" />
+  <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" /></svg>`;
 
 /** The sheet between the tools, seen from the operator, and the arrow along them. @param {boolean} trapped */
 const slideSign = (trapped) => html`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">

@@ -140,6 +140,7 @@ Clearance = answer(
     hits=many(Near),
     way_in=text(),
     way_out=text(),
+    rides_up=sometimes(yes_no()),
     words=text(),
 )
 Pieces = answer("Pieces", punch=ma.fields.List(number()), die=ma.fields.List(number()))
@@ -184,7 +185,7 @@ SettingFor = answer(
 Frame = answer(
     "Frame",
     share=number(),
-    phase=one_of("approach", "bend", "release", "withdrawal"),
+    phase=one_of("putting in", "approach", "bend", "release", "withdrawal", "taking out"),
     included_angle_deg=number(),
     punch_y_mm=number(),
     left=ma.fields.List(number()),

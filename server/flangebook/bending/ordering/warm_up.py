@@ -12,6 +12,7 @@ import math
 import numpy as np
 
 from flangebook.bending.clearance.approach import approaches
+from flangebook.bending.clearance.taking_out import Step, step_passes, way_out
 from flangebook.bending.compiled import forget_old
 from flangebook.bending.ordering.draw_back import reach_through_bend
 from flangebook.bending.ordering.gauge_rule import COLUMNS, gauge_places
@@ -29,6 +30,9 @@ def warm_up() -> None:
     gauge_places(known.problem, 0, RIGHT, 0, 1, np.empty((4, COLUMNS)))
     reach_through_bend(known.problem, 0, RIGHT, 0, 1, -5.0, 5.0)
     approaches(known.problem, 1, 1, LEFT, 0)
+    step = Step(made=1, bend=1, end=LEFT, pair=0)
+    way_out(known.problem, step, passes=step_passes(known.problem, step, known.memo.sweeps),
+            can_slide=True)  # fmt: skip
     expected_errors_mm(known.problem, [Move(0, LEFT, 0), Move(1, LEFT, 0)])
 
 

@@ -1,0 +1,212 @@
+"""How a part comes between the tools and how it is taken out again, punch at its top.
+
+Either the punch comes and goes straight past the part: then it lies on the die, and is drawn out
+to the front, level or with a tilt. Or a flange reaches round the punch: then it rides up with the
+punch, and is unhooked there by shifting and tilting. What can do neither has to slide along the
+tools, if there is room beside them. The gauge is taken to be drawn back, out of the way.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from flangebook.bending.clearance.by_hand import NO_WAY, TILTS, clears, way_to_front
+from flangebook.bending.clearance.motion import motion_of, released
+from flangebook.bending.clearance.part_line import (
+    OTHER,
+    RUN,
+    SAGITTA_SHARE,
+    part_line,
+    punch_travel,
+)
+from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM
+from flangebook.bending.clearance.sweeps import Sweeps
+from flangebook.bending.clearance.wings import approach_code
+from flangebook.bending.ordering.problem import (
+    DIE,
+    FLOOR,
+    LEFT,
+    PUNCH,
+    RIGHT,
+    Floats,
+    Ints,
+    Problem,
+    wing_set,
+)
+
+Way = Literal["straight", "swing", "slide", "unknown"]
+Place = tuple[float, float, float]
+"""The part away from where it lay at the bend: shift x, y [mm], tilt about (0, 0), the die's top
+face under the punch [rad]."""
+
+OFF_MM = 1.0
+"""How far the part is first moved off what it lies on, straight or aslant."""
+_ASLANT = (0.0, -1.0, 1.0)
+MOST_PLACES = 400
+_NOT_LOOKED_AT = -1e9
+
+
+@dataclass(frozen=True, slots=True)
+class TakingOut:
+    """How a part goes out after a bend, or in before it (the same way backwards).
+
+    straight: drawn level to the front; swing: with a tilt, or unhooked from the punch; slide:
+    along the tools; unknown: no way was found. rides_up: it goes up with the punch. places: the
+    part's, one after another, evenly moved between; empty for slide and unknown.
+    """
+
+    way: Way
+    rides_up: bool = False
+    places: tuple[Place, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A bend to be made: bends finished before it, as a set, and the end at the gauge."""
+
+    made: int
+    bend: int
+    end: int
+    pair: int
+
+
+def way_out(problem: Problem, step: Step, *, passes: bool, can_slide: bool) -> TakingOut:
+    """The way out after a bend.
+
+    passes: the punch is known to come and go straight (``step_passes``). can_slide: there is
+    room beside the tools.
+    """
+    theta = float(released(problem, motion_of(problem, step.bend, step.pair), step.bend))
+    loaded = float(problem.strokes[step.bend, step.pair, 0])
+    scene = _Scene(problem, step, theta, can_slide=can_slide)
+    if passes or all(
+        _Scene(problem, step, at, can_slide=can_slide).punch_passes() for at in (theta, loaded)
+    ):
+        return scene.from_die()
+    return scene.from_punch()
+
+
+def way_in(problem: Problem, step: Step, *, passes: bool, can_slide: bool) -> TakingOut:
+    """The way to the die before a bend, as the way out that is gone backwards."""
+    scene = _Scene(problem, step, 0.0, can_slide=can_slide)
+    return scene.from_die() if passes or scene.punch_passes() else scene.sideways()
+
+
+def step_passes(problem: Problem, step: Step, sweeps: Sweeps) -> bool:
+    """Whether the punch comes straight to the sheet and rises straight from the bend."""
+    bends = len(problem.at)
+    return not any(
+        approach_code(
+            problem, step.bend, side, side == step.end, step.pair,
+            int(wing_set(step.made, step.bend, side, bends)), sweeps,
+        )
+        for side in (LEFT, RIGHT)
+    )  # fmt: skip
+
+
+class _Scene:
+    """A part at one moment of a bend, and the tools."""
+
+    def __init__(self, problem: Problem, step: Step, theta: float, *, can_slide: bool) -> None:
+        bend, pair = step.bend, step.pair
+        self.can_slide = can_slide
+        self.line, self.kinds = part_line(problem, step.made, bend, step.end, pair, theta)
+        self.far = float(np.hypot(*self.line.T).max())
+        self.wanted = self._wanted(problem)
+        depth = punch_travel(problem, bend, pair, theta)
+        self.rise = float(problem.lift[pair]) + depth
+        self.tip_y = float(problem.thickness) - depth
+        first, past = problem.upper[pair]
+        self.upper, self.upper_of = problem.edges[first:past], problem.edge_of[first:past]
+        first, past = problem.lower[pair]
+        self.lower, self.lower_of = problem.edges[first:past], problem.edge_of[first:past]
+
+    def _wanted(self, problem: Problem) -> Floats:
+        """Distance of the line's stretches from each tool: half the sheet, and the margin where
+        it does not lie on the tool by right."""
+        half = 0.5 * float(problem.thickness)
+        widest = max([*map(float, problem.radius), float(problem.strokes[:, :, 1].max())]) + half
+        off = SAGITTA_SHARE * widest
+        wanted = np.full((len(self.kinds), FLOOR + 1), half + float(problem.margin) + off)
+        touching = half - TOUCH_MM - off
+        wanted[self.kinds != OTHER, DIE] = touching
+        wanted[self.kinds == RUN, PUNCH] = touching
+        return wanted
+
+    def punch_passes(self) -> bool:
+        """Whether the punch comes and goes straight past the part as it lies on the die."""
+        wanted = self.wanted.copy()
+        wanted[self.kinds == RUN] = _NOT_LOOKED_AT
+        return self._moves((0.0, 0.0, 0.0), (0.0, -self.rise, 0.0), wanted, self._upper_at(0.0),
+                           self.upper_of)  # fmt: skip
+
+    def from_die(self) -> TakingOut:
+        """Out from where it lies, the punch at its top."""
+        wanted = self.wanted.copy()
+        wanted[self.kinds != OTHER, DIE] = _NOT_LOOKED_AT
+        return self._out(0.0, OFF_MM, wanted, rides_up=False)
+
+    def from_punch(self) -> TakingOut:
+        """Up with the punch, then off it."""
+        wanted = self.wanted.copy()
+        wanted[self.kinds != OTHER, DIE] = _NOT_LOOKED_AT
+        up = (0.0, self.rise, 0.0)
+        if not self._moves((0.0, 0.0, 0.0), up, wanted, self.lower, self.lower_of):
+            return self.sideways()
+        wanted = self.wanted.copy()
+        wanted[self.kinds == RUN, PUNCH] = _NOT_LOOKED_AT
+        return self._out(self.rise, -OFF_MM, wanted, rides_up=True)
+
+    def sideways(self) -> TakingOut:
+        """Along the tools, where there is room."""
+        return TakingOut("slide" if self.can_slide else "unknown")
+
+    def _out(self, at: float, off: float, wanted: Floats, *, rides_up: bool) -> TakingOut:
+        """Out from ``at`` above where it lay at the bend, first ``off`` up or down."""
+        edges = np.concatenate([self._upper_at(self.rise), self.lower])
+        of = np.concatenate([self.upper_of, self.lower_of])
+        lies = (0.0, at, 0.0)
+        starts = [(aslant * OFF_MM, at + off, 0.0) for aslant in _ASLANT]
+        starts = [start for start in starts if self._moves(lies, start, wanted, edges, of)]
+        out = np.empty((MOST_PLACES, 3))
+        for tilts in (0, TILTS):
+            for start in starts:
+                first = np.array(start)
+                count = way_to_front(self.line, self.wanted, edges, of, first, tilts, out)
+                if count != NO_WAY:
+                    way: Way = "swing" if tilts or rides_up else "straight"
+                    return TakingOut(way, rides_up, (lies, *self._evenly(out[:count], edges, of)))
+        return self.sideways()
+
+    def _evenly(self, places: Floats, edges: Floats, of: Ints) -> list[Place]:
+        """The way in as few even moves as clear: from each place on to the furthest that can be
+        reached in one."""
+        found: list[Place] = [_place(places[0])]
+        at = 0
+        while at < len(places) - 1:
+            last = len(places) - 1
+            here = _place(places[at])
+            at = next(
+                (i for i in range(last, at + 1, -1)
+                 if self._moves(here, _place(places[i]), self.wanted, edges, of)),
+                at + 1,
+            )  # fmt: skip
+            found.append(_place(places[at]))
+        return found
+
+    def _upper_at(self, up: float) -> Floats:
+        """The upper tools as far above where they are at this moment [mm]."""
+        return np.ascontiguousarray(self.upper + np.array([0.0, 1.0, 0.0, 1.0]) * (self.tip_y + up))
+
+    def _moves(self, one: Place, two: Place, wanted: Floats, edges: Floats, of: Ints) -> bool:
+        moved = np.empty_like(self.line)
+        return bool(
+            clears(self.line, wanted, edges, of, np.array(one), np.array(two), self.far, moved)
+        )
+
+
+def _place(row: Floats) -> Place:
+    return float(row[0]), float(row[1]), float(row[2])

@@ -1,0 +1,46 @@
+"""How the part comes between the tools and out again at each step of an order."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from flangebook.bending.clearance.taking_out import (
+    Step,
+    TakingOut,
+    step_passes,
+    way_in,
+    way_out,
+)
+from flangebook.bending.ordering.search import Known, Move
+from flangebook.bending.part import Part
+
+STRAIGHT = TakingOut("straight")
+
+
+@dataclass(frozen=True, slots=True)
+class Ways:
+    """A step's way in and way out."""
+
+    into: TakingOut
+    out: TakingOut
+
+    @property
+    def found(self) -> bool:
+        """Whether there is a way in and one out."""
+        return "unknown" not in (self.into.way, self.out.way)
+
+
+def ways_of(known: Known, part: Part, made: int, move: Move, *, can_slide: bool) -> Ways:
+    """The ways of a step that clears the tools. made: bends finished before it, as a set.
+
+    A box has sides that its section does not show: it is only said whether the punch lifts
+    straight off, which the search has made sure of; the sides have checks of their own.
+    """
+    if part.walled:
+        return Ways(STRAIGHT, STRAIGHT)
+    step = Step(made, move.bend, move.end, move.pair)
+    passes = step_passes(known.problem, step, known.memo.sweeps)
+    return Ways(
+        way_in(known.problem, step, passes=passes, can_slide=can_slide),
+        way_out(known.problem, step, passes=passes, can_slide=can_slide),
+    )
