@@ -58,9 +58,12 @@ def demo_data(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return data
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def shop_server(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[ShopProcess]:
-    """A server with the demo shop for all tests that leave it running."""
+    """A server with the demo shop for a file's tests that leave it running.
+
+    Another for each file: what one file's trials teach the shop changes what others plan.
+    """
     data = tmp_path_factory.mktemp("shared") / "shop"
     shutil.copytree(demo_data, data)
     server = ShopProcess(data).start()

@@ -84,6 +84,23 @@ def test_pieces_are_exact_where_the_shop_has_them() -> None:
         assert total < step["clear_between_mm"]
 
 
+def test_a_punch_whose_pieces_do_not_fit_between_gives_way_to_one_whose_do() -> None:
+    """The best punch comes in pieces of 400 only: too long between the finished sides."""
+    best = planned(TRAY)["steps"][-1]["punch"]
+
+    def owned(code: str, *lengths: float) -> Crib:
+        cut = [replace(p, segments_mm=lengths) if p.code == code else p for p in CRIB.punches]
+        return replace(CRIB, punches=tuple(cut))
+
+    answer = planned(TRAY, owned(best, 400.0, 400.0))
+    assert not codes(answer, "stop")
+    assert answer["order"]["proven"]
+    assert best not in {step["punch"] for step in answer["steps"][2:]}
+    alone = owned(best, 400.0, 400.0)
+    alone = replace(alone, punches=tuple(p for p in alone.punches if p.code == best))
+    assert "box-punch-between" in codes(planned(TRAY, alone), "stop")
+
+
 def test_tools_are_fetched_once_for_all_steps() -> None:
     for tool in planned(TRAY)["tools"]:
         for step in planned(TRAY)["steps"]:

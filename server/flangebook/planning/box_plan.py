@@ -37,12 +37,14 @@ from flangebook.planning.box_walls import (
     punches_that_clear,
     steps_lines,
     tools_of,
+    tools_that_do_not_fit,
     wall_steps,
     walled_step,
 )
 from flangebook.planning.fit import Equipment
 from flangebook.planning.operations import folded_by_rule
 
+MOST_ROUNDS = 4
 Planner = Callable[[Part, Crib], JsonDict]
 """Plans one section with a crib: the answer of ``planning.plan.plan``."""
 
@@ -75,9 +77,11 @@ def planned_box(
     check_box(box)
     plans = {pair: one for pair in box.pairs if (one := _planned(box, pair, metal, crib, planner))}
     found = _assembled(box, plans, press, crib, metal)
-    if press is None or box.pairs[1] not in plans or not _hits_above(found):
+    if press is None or box.pairs[1] not in plans:
         return found
-    return _with_other_punches(found, press, crib, planner)
+    if _hits_above(found):
+        found = _with_other_punches(found, press, crib, planner)
+    return _with_pieces_that_fit(found, press, crib, planner)
 
 
 def _planned(box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner) -> JsonDict | None:
@@ -210,3 +214,37 @@ def _with_other_punches(
     plans = {**found.plans, second: again}
     other = _assembled(found.box, plans, press, crib, found.metal)
     return found if _hits_above(other) else replace(other, clearing=names)
+
+
+def _with_pieces_that_fit(
+    found: PlannedBox, press: Press, crib: Crib, planner: Planner
+) -> PlannedBox:
+    """The second pair planned again without tools whose pieces do not go between the finished
+    sides, as long as others can make it; as found where they cannot."""
+    second, tried = found.box.pairs[1], found
+    for _ in range(MOST_ROUNDS):
+        unfit = _unfit(tried, second)
+        if not unfit:
+            return tried
+        crib = replace(
+            crib,
+            punches=tuple(p for p in crib.punches if p.code not in unfit),
+            dies=tuple(d for d in crib.dies if d.code not in unfit),
+        )
+        again = _planned(found.box, second, found.metal, crib, planner)
+        if again is None or again["worst"] == "stop":
+            break
+        tried = _assembled(found.box, {**found.plans, second: again}, press, crib, found.metal)
+        if _hits_above(tried):
+            break
+    return found
+
+
+def _unfit(found: PlannedBox, pair: Pair) -> set[str]:
+    """Codes of the pair's tools whose pieces do not go between the finished sides."""
+    codes: set[str] = set()
+    for (of, i), walled in found.walled.items():
+        tools = found.tools[of, i]
+        if of == pair and tools is not None:
+            codes |= tools_that_do_not_fit(walled, tools)
+    return codes

@@ -205,6 +205,18 @@ def walled_checks(
     return found
 
 
+def tools_that_do_not_fit(step: WalledStep, tools: ToolsOf) -> set[str]:
+    """Codes of the step's tools whose pieces speak against it: too long to go between the finished
+    sides, or not enough of them."""
+    v_mm = tools.die.v_opening_mm
+    used = ((tools.punch.code, "punch", step.punch), (tools.die.code, "die", step.die))
+    return {
+        code
+        for code, name, pieces in used
+        if any(check.level == "stop" for check in _piece_checks(name, pieces, v_mm))
+    }
+
+
 def _near_checks(shape: BoxShape, step: WalledStep, crib_punches: Sequence[str]) -> list[Check]:
     margin = shape.box.wishes.margin_mm
     worst: dict[str, Approach] = {}
