@@ -128,6 +128,34 @@ def at_bottom(motion: StepMotion) -> Frame:
     return min(motion.frames, key=lambda f: f.punch_y_mm)
 
 
+def test_the_ways_in_and_out_are_shown_before_and_after() -> None:
+    """In from the front, tilted at first; out hanging on the punch, then off it."""
+    of = part([40.0, 60.0], [bend()])
+    bends = folded(of)
+    faced, n = pose.facing(strip_of(of, bends, []), 1, "up", "right")
+    step = (faced, n, stroke(of, bends, 1))
+    plain = moving(step)
+    way_in = ((0.0, 0.0, 0.0), (-40.0, 20.0, 0.0), (-90.0, 30.0, 0.5))
+    way_out = ((0.0, 60.0, 0.0), (-30.0, 20.0, -0.25))
+    motion = moving(step, puts_in=way_in, takes_out=way_out)
+    phases = [frame.phase for frame in motion.frames]
+    shares = [frame.share for frame in motion.frames]
+    assert phases == ["putting in"] * 3 + [f.phase for f in plain.frames] + ["taking out"] * 2
+    assert (shares[0], shares[-1]) == (0.0, 1.0)
+    assert shares == sorted(set(shares))
+    first, raised, last = motion.frames[0], motion.frames[-3], motion.frames[-1]
+    assert first.right.turned_deg - plain.frames[0].right.turned_deg == pytest.approx(
+        math.degrees(0.5)
+    )
+    assert first.right.x_mm < motion.frames[2].right.x_mm < plain.frames[0].right.x_mm
+    assert raised.left.y_mm - plain.frames[-1].left.y_mm == pytest.approx(60.0)
+    assert raised.punch_y_mm == last.punch_y_mm == plain.frames[-1].punch_y_mm
+    assert last.left.turned_deg - plain.frames[-1].left.turned_deg == pytest.approx(
+        math.degrees(-0.25)
+    )
+    assert motion.frames[3:-2][0].left == plain.frames[0].left
+
+
 @settings(max_examples=40, deadline=None)
 @given(steps())
 def test_first_touch_is_the_sheet_before_and_the_bottom_the_sheet_after(step: Any) -> None:

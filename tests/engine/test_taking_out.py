@@ -37,7 +37,7 @@ from flangebook.bending.ordering.search import Known, Move, as_arrays, code_of
 from flangebook.bending.part import Part
 from flangebook.bending.tooling import Punch
 
-CASES, STRAIGHT_CHECKED = 500, 8
+CASES, STRAIGHT_CHECKED = 400, 10
 NEAR_MM = 0.05
 MOVE_MM = 1.5
 ARC_POINTS = 40

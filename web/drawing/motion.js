@@ -95,6 +95,25 @@ export function sheetPath({ thickness_mm: t, left, right }, { left: toLeft, righ
   return `M${to(startBelow)}A${r + t} ${r + t} 0 0 0 ${to(endBelow)}${line(placedAll(right, toRight))}L${to(endAbove)}A${r} ${r} 0 0 1 ${to(startAbove)}${line(placedAll(left, toLeft))}Z`;
 }
 
+/** @typedef {{bounds: number[], share: number}} HandRoom left, bottom, right, top [mm]; how far the picture has opened to them, 0 to 1 */
+
+/**
+ * What the picture has to show while the part is moved by hand: all its places, but for the last
+ * where it is drawn out to the front. It opens as the punch rises, and closes as it comes down.
+ * @param {Motion} motion @param {Frame} moment @returns {HandRoom|null}
+ */
+export function handRoom(motion, { phase, punch_y_mm: up }) {
+  const putting = phase === "putting in" || phase === "approach";
+  const own = motion.frames.filter((frame) => frame.phase === (putting ? "putting in" : "taking out"));
+  if (!own.length || phase === "bend" || phase === "release") return null;
+  const top = own[0].punch_y_mm;
+  const seen = own.length > 1 ? own.slice(putting ? 1 : 0, putting ? undefined : -1) : own;
+  const points = seen.flatMap(({ left, right }) => [...placedAll(motion.left, left), ...placedAll(motion.right, right)]);
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  const bounds = [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys, top)];
+  return { bounds, share: Math.max(0, Math.min(1, top > 0 ? up / top : 1)) };
+}
+
 /** @param {Point[]} points @param {Placed} placed @returns {Point[]} */
 function placedAll(points, [x, y, turned]) {
   const [cos, sin] = [Math.cos((turned * Math.PI) / 180), Math.sin((turned * Math.PI) / 180)];

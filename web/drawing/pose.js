@@ -15,15 +15,17 @@ import { boundsOf, closedPath } from "./rings.js";
 
 /**
  * @param {StepDrawing} drawing
- * @param {{pose: "before"|"after"|"during", close: boolean, opening: number|null, gauge: string, angle: number|null, words: string, moment?: Shown|null, near?: Near|null, mark?: boolean}} how
+ * @param {{pose: "before"|"after"|"during", close: boolean, opening: number|null, gauge: string, angle: number|null, words: string, moment?: Shown|null, near?: Near|null, mark?: boolean, room?: import("./motion.js").HandRoom|null}} how
  *   opening: the die's V in mm, the measure for how much is shown; null without a die; gauge: its distance as text;
  *   angle: included, at the bottom of the stroke; moment: what is shown, where it is neither before nor after;
  *   near: the closest approach, kept in the picture; mark: whether it is marked now;
+ *   room: what the picture opens to while the part is moved by hand;
  *   words: what the drawing shows, for who cannot see it
  */
-export function poseDrawing(drawing, { pose, close, opening: die, gauge, angle, words: described, moment = null, near = null, mark = false }) {
+export function poseDrawing(drawing, { pose, close, opening: die, gauge, angle, words: described, moment = null, near = null, mark = false, room = null }) {
   const opening = die ?? (drawing.bounds[2] - drawing.bounds[0]) / 6;
-  const window = close ? closeWindow(opening, mark ? near : null) : partWindow(drawing, opening, near);
+  const still = close ? closeWindow(opening, mark ? near : null) : partWindow(drawing, opening, near);
+  const window = room && !close ? opened(still, room, opening) : still;
   const { left, bottom, right, top } = window;
   const now = moment ?? shownIn(drawing, pose === "after" ? "after" : "before");
   return html`<drawing-frame class="pose-frame">
@@ -77,6 +79,13 @@ function partWindow(drawing, opening, near) {
   };
   const whole = near ? roomFor(window, nearMiddle(near), Math.max(opening, 0.1 * width)) : window;
   return { ...whole, bottom: Math.min(whole.bottom, whole.top * -0.33) }; // below the die's top the gauge's distance is written
+}
+
+/** The picture on its way to show all of a part that is moved by hand. @param {Window} window @param {import("./motion.js").HandRoom} room @param {number} opening @returns {Window} */
+function opened(window, { bounds, share }, opening) {
+  const whole = roomFor(roomFor(window, [bounds[0], bounds[1]], opening), [bounds[2], bounds[3]], opening);
+  const mix = (/** @type {"left"|"right"|"bottom"|"top"} */ side) => window[side] + (whole[side] - window[side]) * share;
+  return { left: mix("left"), right: mix("right"), bottom: mix("bottom"), top: mix("top") };
 }
 
 /** @param {Window} window @param {[number, number]} place @param {number} room @returns {Window} */

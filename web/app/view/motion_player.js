@@ -1,6 +1,6 @@
 // One step to watch: before, the closest approach, after, and a slider through all of it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { momentAt, shownAt } from "../../drawing/motion.js";
+import { handRoom, momentAt, shownAt } from "../../drawing/motion.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { length, words } from "../units.js";
 import { stepName } from "./plan.js";
@@ -40,6 +40,7 @@ export function motionPlayer(step, set, look, draw, signal) {
       moment: during ?? (moment && shownAt(step.drawing, step.motion, moment)),
       near: moments?.near ?? null,
       mark: at === "during",
+      room: moment && handRoom(step.motion, moment),
       words: `${stepName(step)}, ${described(step, at)}. Gauge at ${gauge}.`,
     })}
     ${moments ? html`<p class="moment ${moments.hit ? "hit" : ""}" data-test="moment">${caption(step, at, moment)}</p>` : nothing}

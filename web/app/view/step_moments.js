@@ -67,12 +67,12 @@ export function momentWords({ motion }, moment) {
 function tilted({ frames }, { phase, right }) {
   const lies = phase === "putting in" ? frames.find((frame) => frame.phase === "approach") : [...frames].reverse().find((frame) => frame.phase === "withdrawal");
   const tilt = Math.round(Math.abs(right[2] - (lies ?? frames[0]).right[2]));
-  return tilt ? `, tilted by ${tilt}°` : ", level";
+  return tilt ? `, tilted by ${tilt}°` : ", no tilt";
 }
 
 /** @typedef {{kind: "slide"|"swing"|"unknown"|"trapped", what: string, how: string}} Way */
 
-const HANDS = "Only with the punch still, at its top. Fingers never between part and punch.";
+const HANDS = "Punch still, at its top. Fingers never between.";
 
 /** The way in and out, where it is not straight. @param {any} step @returns {Way|null} */
 function wayOf({ clearance }) {
@@ -81,7 +81,7 @@ function wayOf({ clearance }) {
   if (clear === false) return null;
   if (into === "unknown" || out === "unknown") return { kind: "unknown", what: `No way ${out === "unknown" ? "out" : "in"} found`, how: "Try it with a scrap piece, the press off, before you bend." };
   const [slid, swung] = [sides(into, out, "slide"), sides(into, out, "swing")];
-  const hung = ridesUp ? "It rides up on the punch. Unhook it there, as drawn. " : "";
+  const hung = ridesUp ? "It rides up with it. " : "";
   if (slid && swung) return { kind: "slide", what: `Slide it ${slid}, tilt it ${swung}`, how: `Slide along the tools. ${hung}${HANDS}` };
   if (slid) return { kind: "slide", what: `Slide it ${slid}`, how: `Along the tools: no way past the punch was found.` };
   if (swung) return { kind: "swing", what: hung ? `Unhook it from the punch${into === "swing" ? ", tilt it in" : ""}` : `Tilt it ${swung}`, how: `${hung}${HANDS}` };
