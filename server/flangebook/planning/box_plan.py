@@ -208,12 +208,25 @@ def _with_other_punches(
     found = replace(found, clearing=names)
     if not clearing:
         return found
-    again = _planned(found.box, second, found.metal, replace(crib, punches=clearing), planner)
-    if again is None or (again["worst"] == "stop" and plan["worst"] != "stop"):
+    other = _second_again(found, press, crib, replace(crib, punches=clearing), planner)
+    if other is None or (other.plans[second]["worst"] == "stop" and plan["worst"] != "stop"):
         return found
-    plans = {**found.plans, second: again}
-    other = _assembled(found.box, plans, press, crib, found.metal)
     return found if _hits_above(other) else replace(other, clearing=names)
+
+
+def _second_again(
+    found: PlannedBox, press: Press, crib: Crib, tools: Crib, planner: Planner
+) -> PlannedBox | None:
+    """The box with its second pair planned with these tools of the crib; None where it cannot be,
+    such as with the radii that they give."""
+    second = found.box.pairs[1]
+    try:
+        again = _planned(found.box, second, found.metal, tools, planner)
+        if again is None:
+            return None
+        return _assembled(found.box, {**found.plans, second: again}, press, crib, found.metal)
+    except (InputError, NotAPartError):
+        return None
 
 
 def _with_pieces_that_fit(
@@ -221,22 +234,22 @@ def _with_pieces_that_fit(
 ) -> PlannedBox:
     """The second pair planned again without tools whose pieces do not go between the finished
     sides, as long as others can make it; as found where they cannot."""
-    second, tried = found.box.pairs[1], found
+    second, tools, tried = found.box.pairs[1], crib, found
     for _ in range(MOST_ROUNDS):
         unfit = _unfit(tried, second)
         if not unfit:
             return tried
-        crib = replace(
-            crib,
-            punches=tuple(p for p in crib.punches if p.code not in unfit),
-            dies=tuple(d for d in crib.dies if d.code not in unfit),
+        tools = replace(
+            tools,
+            punches=tuple(p for p in tools.punches if p.code not in unfit),
+            dies=tuple(d for d in tools.dies if d.code not in unfit),
         )
-        again = _planned(found.box, second, found.metal, crib, planner)
-        if again is None or again["worst"] == "stop":
+        other = _second_again(found, press, crib, tools, planner)
+        if other is None or other.plans[second]["worst"] == "stop":
             break
-        tried = _assembled(found.box, {**found.plans, second: again}, press, crib, found.metal)
-        if _hits_above(tried):
+        if _hits_above(other) and not _hits_above(found):
             break
+        tried = replace(other, clearing=found.clearing)
     return found
 
 
