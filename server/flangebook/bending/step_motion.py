@@ -22,14 +22,13 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from flangebook.bending.air_bend_geometry import shoulder_centre_x_mm
+from flangebook.bending.clearance.taking_out import Place
 from flangebook.bending.pose import Closing, Pressing
 from flangebook.bending.ring import mirrored
 from flangebook.bending.strip import CHORD_ERROR_MM, Fold, Strip, outline, trace
 from flangebook.bending.tooling import Ring
 
 Phase = Literal["putting in", "approach", "bend", "release", "withdrawal", "taking out"]
-Place = tuple[float, float, float]
-"""The part away from where it lies: shift x, y [mm], tilt about the die's middle [rad]."""
 
 MOST_WING_POINTS = 80
 MOST_CHORD_ERROR_MM = 1.0
@@ -123,13 +122,12 @@ def pressed_motion(
     for i in range(1, count + 1):
         share = start + (PRESSED - start) * i / count
         frames.append(at(share, "bend", whole * i / count, back))
-    raised = at(1.0, "withdrawal", let_go, back, lift_mm + _depth_mm(pressing, let_go))
-    if takes_out:  # a part that hangs on the punch rises with it
-        raised = _moved(raised, takes_out[0])
+    top = at(1.0, "withdrawal", let_go, back, lift_mm + _depth_mm(pressing, let_go))
+    # A part that hangs on the punch rises with it.
+    raised = _moved(top, takes_out[0]) if takes_out else top
     frames += [at(RELEASED, "release", let_go, back), raised]
     before = [replace(_moved(frames[0], p), phase="putting in") for p in _out_of(puts_in)[::-1]]
-    top = at(1.0, "taking out", let_go, back, lift_mm + _depth_mm(pressing, let_go))
-    after = [_moved(top, place) for place in _out_of(takes_out)]
+    after = [replace(_moved(top, p), phase="taking out") for p in _out_of(takes_out)]
     return _motion(pressing.strip, pressing.number, _in_turn(before, frames, after))
 
 
@@ -147,9 +145,8 @@ def _in_turn(before: list[Frame], frames: list[Frame], after: list[Frame]) -> li
     return [
         *(replace(f, share=start * i / len(before)) for i, f in enumerate(before)),
         *(replace(f, share=start + (stop - start) * f.share) for f in frames),
-        *(replace(f, share=1.0 - (1.0 - stop) * i / len(after))
-          for i, f in zip(range(len(after) - 1, -1, -1), after, strict=True)),
-    ]  # fmt: skip
+        *(replace(f, share=stop + (1.0 - stop) * i / len(after)) for i, f in enumerate(after, 1)),
+    ]
 
 
 def _moved(frame: Frame, place: Place) -> Frame:

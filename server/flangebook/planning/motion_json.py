@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending.clearance.taking_out import TakingOut
+from flangebook.bending.clearance.taking_out import Place, TakingOut
 from flangebook.bending.pose import Closing, StepDrawing
 from flangebook.bending.ring import bounds
 from flangebook.bending.step_motion import (
     Frame,
-    Place,
     Placed,
     StepMotion,
     closing_motion,

@@ -256,7 +256,7 @@ def _costs(wished: Searched, without: Searched) -> str:
 def _can_be(searched: Searched) -> bool | None:
     """Whether there is an order, with every step looked at again; None where it is not known."""
     found = searched.found
-    if found is not None and found.status == "none":
+    if searched.none:
         return False if searched.every_way else None
     return True if found is not None and found.sequence and not searched.refused else None
 

@@ -210,8 +210,7 @@ def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
 def _is_proof(searched: Searched) -> bool:
     """Whether there is no order for certain: not where a radius is made in hits, which the search
     takes as one bend in the middle of them."""
-    none = searched.found is not None and searched.found.status == "none"
-    return none and searched.every_way and not stepped_bends(searched)
+    return searched.none and searched.every_way and not stepped_bends(searched)
 
 
 def _found_words(searched: Searched) -> str:

@@ -13,7 +13,6 @@ import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
-from flangebook.bending.clearance.taking_out import Step, step_passes
 from flangebook.bending.errors import InputError
 from flangebook.bending.order import Order, Rule, order_for
 from flangebook.bending.ordering.explain import Refused, reasons, refused_steps
@@ -45,7 +44,7 @@ from flangebook.planning.order_problem import (
 )
 from flangebook.planning.steps import Bench
 from flangebook.planning.tool_choice import Trials
-from flangebook.planning.ways import ways_of
+from flangebook.planning.ways import comes_off
 
 DEADLINE_S = 20.0
 LEAST_S = 0.05
@@ -116,6 +115,11 @@ class Searched:
     every_way: bool = True
     can_slide: bool = True
 
+    @property
+    def none(self) -> bool:
+        """Whether the search found that there is no order."""
+        return self.found is not None and self.found.status == "none"
+
 
 @dataclass(frozen=True, slots=True)
 class _Asked:
@@ -176,7 +180,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         looked_at += tried.looked_at
         whole = whole and len(tried.pairs) < MOST_PAIRS
         asked = asked or tried
-        if tried.found is not None and tried.found.status != "none":
+        if not tried.none:
             asked = tried
             break
     if asked is None:
@@ -235,18 +239,14 @@ def _with_dies(
     asked = _Asked(trials, bending, base, tuple(pairs), press, wishes)
     folded = _folded_with(trials, bending, base, dies)
     strict = _in_rounds(asked, folded, limits)
-    if strict.can_slide or trials.part.walled or not _none(strict):
+    if strict.can_slide or trials.part.walled or not strict.none:
         return strict
     unhooked = _in_rounds(replace(asked, unhooked=True), folded, limits)
     looked_at = strict.looked_at + unhooked.looked_at
     if unhooked.moves and not unhooked.refused:
         return replace(unhooked, looked_at=looked_at)
-    every_way = unhooked.every_way and _none(unhooked)
+    every_way = unhooked.every_way and unhooked.none
     return replace(strict, looked_at=looked_at, every_way=every_way)
-
-
-def _none(searched: Searched) -> bool:
-    return searched.found is not None and searched.found.status == "none"
 
 
 def _in_rounds(asked: _Asked, folded: Sequence[FoldedBend], limits: Limits) -> Searched:
@@ -294,9 +294,7 @@ def _with_ways(part: Part, drawn: _Drawn, moves: Sequence[Move]) -> _Drawn:
     """The same; steps that the part does not come out of are bad. For a part that cannot slide."""
     bad, made = [], 0
     for move in moves:
-        step = Step(made, move.bend, move.end, move.pair)
-        straight = step_passes(drawn.problem, step, drawn.known.memo.sweeps)
-        if not straight and not ways_of(drawn.known, part, made, move, can_slide=False).found:
+        if not comes_off(drawn.known, part, made, move):
             bad.append((made, move))
         made |= 1 << move.bend
     return replace(drawn, bad=tuple(bad))

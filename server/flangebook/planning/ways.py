@@ -38,9 +38,21 @@ def ways_of(known: Known, part: Part, made: int, move: Move, *, can_slide: bool)
     """
     if part.walled:
         return Ways(STRAIGHT, STRAIGHT)
-    step = Step(made, move.bend, move.end, move.pair)
-    passes = step_passes(known.problem, step, known.memo.sweeps)
+    step, passes = _step(known, made, move)
     return Ways(
         way_in(known.problem, step, passes=passes, can_slide=can_slide),
         way_out(known.problem, step, passes=passes, can_slide=can_slide),
     )
+
+
+def comes_off(known: Known, part: Part, made: int, move: Move) -> bool:
+    """Whether a part that cannot slide gets off the punch: the punch rises straight past it, or a
+    way is found."""
+    _, passes = _step(known, made, move)
+    return passes or ways_of(known, part, made, move, can_slide=False).found
+
+
+def _step(known: Known, made: int, move: Move) -> tuple[Step, bool]:
+    """The step, and whether the punch passes the part straight."""
+    step = Step(made, move.bend, move.end, move.pair)
+    return step, step_passes(known.problem, step, known.memo.sweeps)

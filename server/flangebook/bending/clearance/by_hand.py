@@ -30,26 +30,21 @@ _ROOM = 8 * MOST_PLACES
 
 @kernel
 def slack_at(
-    line: Floats, wanted: Floats, edges: Floats, of: Ints, x: float, y: float, tilt: float,
-    worth: float, moved: Floats,
+    line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints,
+    x: float, y: float, tilt: float, worth: float, moved: Floats,
 ) -> float:  # fmt: skip
     """By how much the part keeps further away than it must, at one place; ``worth`` if by more.
 
     line: its middle line, (m, 2). wanted: distance of each stretch from each kind of tool,
-    (m - 1, tools). edges, of: the tools' outlines and kinds. x, y: shift; tilt: about (0, 0),
-    before the shift. moved: room to work in, (m, 2).
+    (m - 1, tools); most: the largest of them. edges, of: the tools' outlines and kinds. x, y:
+    shift; tilt: about (0, 0), before the shift. moved: room to work in, (m, 2).
     """
-    cos, sin = math.cos(tilt), math.sin(tilt)
+    _put_at(line, x, y, tilt, moved)
     left, bottom, right, top = np.inf, np.inf, -np.inf, -np.inf
-    for i in range(len(line)):
-        moved[i, 0] = x + cos * line[i, 0] - sin * line[i, 1]
-        moved[i, 1] = y + sin * line[i, 0] + cos * line[i, 1]
+    for i in range(len(moved)):
         left, right = min(left, moved[i, 0]), max(right, moved[i, 0])
         bottom, top = min(bottom, moved[i, 1]), max(top, moved[i, 1])
-    most, least = -np.inf, worth
-    for i in range(len(wanted)):
-        for tool in range(wanted.shape[1]):
-            most = max(most, wanted[i, tool])
+    least = worth
     for e in range(len(edges)):
         ax, ay, bx, by = edges[e, 0], edges[e, 1], edges[e, 2], edges[e, 3]
         if boxes_apart(ax, ay, bx, by, left, bottom, right, top, most + least):
@@ -75,12 +70,16 @@ def clears(
     far: the furthest that any of its points lies from (0, 0) [mm].
     """
     speed = math.hypot(two[0] - one[0], two[1] - one[1]) + far * abs(two[2] - one[2])
-    done = 0.0
+    done, most = 0.0, -np.inf
+    for i in range(len(wanted)):
+        for tool in range(wanted.shape[1]):
+            most = max(most, wanted[i, tool])
     while True:
         x, y = one[0] + done * (two[0] - one[0]), one[1] + done * (two[1] - one[1])
         tilt = one[2] + done * (two[2] - one[2])
         left = speed * (1.0 - done)
-        slack = slack_at(line, wanted, edges, of, x, y, tilt, left + 2.0 * UNSURE_MM, moved)
+        worth = left + 2.0 * UNSURE_MM
+        slack = slack_at(line, wanted, most, edges, of, x, y, tilt, worth, moved)
         if slack <= UNSURE_MM:
             return False
         if slack > left:
@@ -94,10 +93,7 @@ def free_in_front(
     moved: Floats,
 ) -> bool:  # fmt: skip
     """Whether the part can be drawn level to the front (-x) from here, as far as one likes."""
-    cos, sin = math.cos(tilt), math.sin(tilt)
-    for i in range(len(line)):
-        moved[i, 0] = x + cos * line[i, 0] - sin * line[i, 1]
-        moved[i, 1] = y + sin * line[i, 0] + cos * line[i, 1]
+    _put_at(line, x, y, tilt, moved)
     for e in range(len(edges)):
         low, high = min(edges[e, 1], edges[e, 3]), max(edges[e, 1], edges[e, 3])
         for i in range(len(line) - 1):
@@ -112,6 +108,15 @@ def free_in_front(
             if nearest - keep < furthest:
                 return False
     return True
+
+
+@kernel
+def _put_at(line: Floats, x: float, y: float, tilt: float, moved: Floats) -> None:
+    """The line shifted and tilted into ``moved``."""
+    cos, sin = math.cos(tilt), math.sin(tilt)
+    for i in range(len(line)):
+        moved[i, 0] = x + cos * line[i, 0] - sin * line[i, 1]
+        moved[i, 1] = y + sin * line[i, 0] + cos * line[i, 1]
 
 
 @kernel

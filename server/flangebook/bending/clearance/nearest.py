@@ -8,7 +8,7 @@ from flangebook.bending.clearance.distance import between_edges, boxes_apart
 from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
 from flangebook.bending.clearance.pieces import (
     MOST_SEGMENTS,
-    fold_angle,
+    may_rest,
     piece_outline,
     pose_after,
 )
@@ -58,7 +58,7 @@ def nearest(
         x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
         if folds == 0 and tool in (PUNCH, DIE):
             continue
-        if tool == DIE and folds == 1 and fold_angle(problem, bend, side, first_fold) > 0.0:
+        if tool == DIE and may_rest(problem, bend, side, first_fold, folds):
             continue
         speed = speed_bound(motion, furthest_of(segments, count, motion), in_press)
         lows[0], highs[0], open_ = 0.0, motion.theta_max, 1

@@ -11,7 +11,7 @@ import math
 import numpy as np
 
 from flangebook.bending.clearance.motion import depth_at, motion_of, placed
-from flangebook.bending.clearance.pieces import fold_angle, pose_after
+from flangebook.bending.clearance.pieces import fold_angle, may_rest, pose_after
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.problem import (
     Floats,
@@ -59,7 +59,7 @@ def wing_line(
         kind = OTHER
         if first == 0:
             kind = RUN
-        elif folds == 1 and fold_angle(problem, bend, side, first) > 0.0:
+        elif may_rest(problem, bend, side, first, folds):
             kind = RESTS
         if bent:
             angle = fold_angle(problem, bend, side, k)

@@ -38,6 +38,13 @@ def fold_angle(problem: Problem, bend: int, side: int, k: int) -> float:
 
 
 @kernel
+def may_rest(problem: Problem, bend: int, side: int, first: int, folds: int) -> bool:
+    """Whether what lies behind so many finished folds, of which fold ``first`` (from 1) is the
+    innermost, may rest on the die: the first flange, bent up."""
+    return folds == 1 and fold_angle(problem, bend, side, first) > 0.0
+
+
+@kernel
 def pose_after(
     problem: Problem, bend: int, side: int, k: int, bent: int, x: float, y: float, heading: float
 ) -> tuple[float, float, float]:
