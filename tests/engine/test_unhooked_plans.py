@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 import shapely
 from plan_reading import codes, finding
-from planning_shop import CRIB, GOOSENECK, METALS, PRESS, STRAIGHT, UP, part
+from planning_shop import CRIB, GOOSENECK, HAT, METALS, PRESS, STRAIGHT, UP, part
 from shapely import affinity
 from test_step_motion import sheet
 
@@ -74,6 +74,17 @@ def test_an_order_of_ones_own_is_looked_at_the_same_way() -> None:
     refused = planned(replace(channel(20.0), order=(2, 1)))
     assert not refused["order"]["proven"]
     assert "That is no proof" in refused["order"]["words"]
+
+
+@pytest.mark.parametrize("throat_mm", [60.0, 200.0])
+def test_a_hat_goes_in_and_out_level_though_its_brims_hang_close_to_the_die(
+    throat_mm: float,
+) -> None:
+    """Lifted by the brims' 25 mm it passes over the die: the punch opens by more than 100."""
+    of = replace(HAT, bend_length_mm=900.0)
+    answer = plan(of, replace(PRESS, throat_mm=throat_mm), CRIB, METALS)
+    ways = [(s["clearance"]["way_in"], s["clearance"]["way_out"]) for s in answer["steps"]]
+    assert ways == [("straight", "straight")] * 4
 
 
 def moments(frames: list[dict[str, Any]], phase: str) -> list[dict[str, Any]]:

@@ -88,6 +88,23 @@ def clears(
 
 
 @kernel
+def distances_at(
+    line: Floats, edges: Floats, of: Ints, x: float, y: float, tilt: float, moved: Floats,
+    out: Floats,
+) -> None:  # fmt: skip
+    """Put the distance of each stretch from each kind of tool at one place into ``out``,
+    (m - 1, tools); what ``out`` holds stays where it is less."""
+    _put_at(line, x, y, tilt, moved)
+    for e in range(len(edges)):
+        for i in range(len(line) - 1):
+            apart = between_edges(
+                edges[e, 0], edges[e, 1], edges[e, 2], edges[e, 3],
+                moved[i, 0], moved[i, 1], moved[i + 1, 0], moved[i + 1, 1],
+            )  # fmt: skip
+            out[i, of[e]] = min(out[i, of[e]], apart)
+
+
+@kernel
 def free_in_front(
     line: Floats, wanted: Floats, edges: Floats, of: Ints, x: float, y: float, tilt: float,
     moved: Floats,

@@ -13,7 +13,14 @@ from typing import Literal
 
 import numpy as np
 
-from flangebook.bending.clearance.by_hand import NO_WAY, TILTS, clears, way_to_front
+from flangebook.bending.clearance.by_hand import (
+    NO_WAY,
+    TILTS,
+    UNSURE_MM,
+    clears,
+    distances_at,
+    way_to_front,
+)
 from flangebook.bending.clearance.motion import motion_of, released
 from flangebook.bending.clearance.part_line import (
     OTHER,
@@ -31,6 +38,7 @@ from flangebook.bending.ordering.problem import (
     LEFT,
     PUNCH,
     RIGHT,
+    Bools,
     Floats,
     Ints,
     Problem,
@@ -47,6 +55,7 @@ OFF_MM = 1.0
 _ASLANT = (0.0, -1.0, 1.0)
 MOST_PLACES = 400
 _NOT_LOOKED_AT = -1e9
+_LIES: Place = (0.0, 0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,6 +124,7 @@ class _Scene:
         self.can_slide = can_slide
         self.line, self.kinds = part_line(problem, step.made, bend, step.end, pair, theta)
         self.far = float(np.hypot(*self.line.T).max())
+        self.half = 0.5 * float(problem.thickness)
         self.wanted = self._wanted(problem)
         depth = punch_travel(problem, bend, pair, theta)
         self.rise = float(problem.lift[pair]) + depth
@@ -127,7 +137,7 @@ class _Scene:
     def _wanted(self, problem: Problem) -> Floats:
         """Distance of the line's stretches from each tool: half the sheet, and the margin where
         it does not lie on the tool by right."""
-        half = 0.5 * float(problem.thickness)
+        half = self.half
         widest = max([*map(float, problem.radius), float(problem.strokes[:, :, 1].max())]) + half
         off = SAGITTA_SHARE * widest
         wanted = np.full((len(self.kinds), FLOOR + 1), half + float(problem.margin) + off)
@@ -138,50 +148,59 @@ class _Scene:
 
     def punch_passes(self) -> bool:
         """Whether the punch comes and goes straight past the part as it lies on the die."""
-        wanted = self.wanted.copy()
+        edges, of = self._upper_at(0.0), self.upper_of
+        wanted = self._as_it_lies(_LIES, edges, of)
         wanted[self.kinds == RUN] = _NOT_LOOKED_AT
-        return self._moves((0.0, 0.0, 0.0), (0.0, -self.rise, 0.0), wanted, self._upper_at(0.0),
-                           self.upper_of)  # fmt: skip
+        return self._moves(_LIES, (0.0, -self.rise, 0.0), wanted, edges, of)
 
     def from_die(self) -> TakingOut:
         """Out from where it lies, the punch at its top."""
-        wanted = self.wanted.copy()
-        wanted[self.kinds != OTHER, DIE] = _NOT_LOOKED_AT
-        return self._out(0.0, OFF_MM, wanted, rides_up=False)
+        return self._out(0.0, OFF_MM, self.kinds != OTHER, DIE)
 
     def from_punch(self) -> TakingOut:
         """Up with the punch, then off it."""
-        wanted = self.wanted.copy()
+        wanted = self._as_it_lies(_LIES, self.lower, self.lower_of)
         wanted[self.kinds != OTHER, DIE] = _NOT_LOOKED_AT
         up = (0.0, self.rise, 0.0)
-        if not self._moves((0.0, 0.0, 0.0), up, wanted, self.lower, self.lower_of):
+        if not self._moves(_LIES, up, wanted, self.lower, self.lower_of):
             return self.sideways()
-        wanted = self.wanted.copy()
-        wanted[self.kinds == RUN, PUNCH] = _NOT_LOOKED_AT
-        return self._out(self.rise, -OFF_MM, wanted, rides_up=True)
+        return self._out(self.rise, -OFF_MM, self.kinds == RUN, PUNCH)
 
     def sideways(self) -> TakingOut:
         """Along the tools, where there is room."""
         return TakingOut("slide" if self.can_slide else "unknown")
 
-    def _out(self, at: float, off: float, wanted: Floats, *, rides_up: bool) -> TakingOut:
-        """Out from ``at`` above where it lay at the bend, first ``off`` up or down."""
+    def _out(self, at: float, off: float, lying: Bools, on: int) -> TakingOut:
+        """Out from ``at`` above where it lay at the bend, first ``off`` up or down; the stretches
+        ``lying`` on a tool are not held apart from it until then."""
         edges = np.concatenate([self._upper_at(self.rise), self.lower])
         of = np.concatenate([self.upper_of, self.lower_of])
-        lies = (0.0, at, 0.0)
+        lies, rides_up = (0.0, at, 0.0), on == PUNCH
+        wanted = self._as_it_lies(lies, edges, of)
+        moved_off = wanted.copy()
+        moved_off[lying, on] = _NOT_LOOKED_AT
         starts = [(aslant * OFF_MM, at + off, 0.0) for aslant in _ASLANT]
-        starts = [start for start in starts if self._moves(lies, start, wanted, edges, of)]
+        starts = [start for start in starts if self._moves(lies, start, moved_off, edges, of)]
         out = np.empty((MOST_PLACES, 3))
         for tilts in (0, TILTS):
             for start in starts:
                 first = np.array(start)
-                count = way_to_front(self.line, self.wanted, edges, of, first, tilts, out)
+                count = way_to_front(self.line, wanted, edges, of, first, tilts, out)
                 if count != NO_WAY:
                     way: Way = "swing" if tilts or rides_up else "straight"
-                    return TakingOut(way, rides_up, (lies, *self._evenly(out[:count], edges, of)))
+                    places = self._evenly(out[:count], wanted, edges, of)
+                    return TakingOut(way, rides_up, (lies, *places))
         return self.sideways()
 
-    def _evenly(self, places: Floats, edges: Floats, of: Ints) -> list[Place]:
+    def _as_it_lies(self, at: Place, edges: Floats, of: Ints) -> Floats:
+        """What is wanted, but no more of a margin than the part has where it lies: it was shown to
+        keep it there, and the line's round ends come up to half a sheet nearer than the sheet."""
+        apart, moved = np.full_like(self.wanted, np.inf), np.empty_like(self.line)
+        distances_at(self.line, edges, of, *at, moved, apart)
+        least = np.maximum(apart - 2.0 * UNSURE_MM, self.wanted - self.half)
+        return np.where(self.wanted > self.half, np.minimum(self.wanted, least), self.wanted)
+
+    def _evenly(self, places: Floats, wanted: Floats, edges: Floats, of: Ints) -> list[Place]:
         """The way in as few even moves as clear: from each place on to the furthest that can be
         reached in one."""
         found: list[Place] = [_place(places[0])]
@@ -191,7 +210,7 @@ class _Scene:
             here = _place(places[at])
             at = next(
                 (i for i in range(last, at + 1, -1)
-                 if self._moves(here, _place(places[i]), self.wanted, edges, of)),
+                 if self._moves(here, _place(places[i]), wanted, edges, of)),
                 at + 1,
             )  # fmt: skip
             found.append(_place(places[at]))
