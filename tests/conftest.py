@@ -6,6 +6,13 @@ import os
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
+
+# A loaded machine is slow, not wrong: no time limit for an example, nor for making one.
+settings.register_profile(
+    "any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow]
+)
+settings.load_profile("any machine")
 
 ROOT = Path(__file__).resolve().parent.parent
 

@@ -6,14 +6,9 @@ import json
 from importlib.resources import files
 
 import pytest
-from hypothesis import settings
 
 from flangebook.bending.metals import Metal
 from flangebook.shop.crib import metal_from
-
-# A loaded machine is slow, not wrong: no time limit for a single example.
-settings.register_profile("no deadline", deadline=None)
-settings.load_profile("no deadline")
 
 
 @pytest.fixture(scope="session")
