@@ -10,8 +10,11 @@ from playwright.sync_api import Locator, Page
 
 PHONE = {"width": 390, "height": 844}
 WIDE = {"width": 1920, "height": 1080}
-# What a browser's console says of a server that was killed.
-SILENCE = "ERR_CONNECTION_REFUSED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE"
+# What a browser's console says of a server that was killed, maybe in the middle of an answer.
+SILENCE = (
+    "net::ERR_(CONNECTION_(REFUSED|RESET|CLOSED|ABORTED)|SOCKET_NOT_CONNECTED|EMPTY_RESPONSE"
+    "|CONTENT_LENGTH_MISMATCH|INCOMPLETE_CHUNKED_ENCODING)"
+)
 
 
 def show(page: Page, address: str, ready: str) -> Page:

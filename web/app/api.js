@@ -69,16 +69,45 @@ async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
   }
   hearRole(response.headers.get("Flangebook-Role"));
   if (!response.ok && response.status !== 304) throw await problemOf(response);
-  const data = await response.json().catch(() => null);
+  const data = EMPTY.includes(response.status) ? null : await wholeOf(response, signal);
   return { status: response.status, body: data, etag: response.headers.get("ETag"), at: shopTime(response) };
+}
+
+/** Answers that have no body: done, and nothing new. */
+const EMPTY = [204, 304];
+
+/**
+ * The whole of an answer. One that was torn off on the way, or that something else gave in the
+ * shop's place (a hotspot's sign-in page), is no answer: what was asked may or may not have been done.
+ * @param {Response} response @param {AbortSignal} [signal] of who asked
+ */
+async function wholeOf(response, signal) {
+  try {
+    return await response.json();
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    throw new Unreachable();
+  }
 }
 
 /** What the server's no says. @param {Response} response */
 async function problemOf(response) {
-  const data = await response.json().catch(() => null);
+  const text = await response.text().catch(() => {
+    throw new Unreachable(); // torn off on the way
+  });
+  const data = problemIn(text);
   const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
   tellIfTurnedAway(problem);
   return problem;
+}
+
+/** @param {string} text @returns {any} */
+function problemIn(text) {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
 }
 
 /** Not a fault of the one call: the whole app has to know. @param {Problem} problem */
@@ -145,22 +174,23 @@ const shopTime = (response) => new Date(response.headers.get("Date") ?? Date.now
 
 /** Fetch a file the server makes from a body, and hand it to the browser. @param {string} path @param {unknown} body @param {string} name */
 export async function download(path, body, name) {
-  /** @type {Response} */
-  let response;
+  /** @type {Blob} */
+  let file;
   try {
-    response = await fetch(`/api/v1${path}`, {
+    const response = await fetch(`/api/v1${path}`, {
       method: "POST",
       headers: { "Content-Type": "application/json" },
       body: JSON.stringify(body),
       signal: AbortSignal.timeout(20000),
       cache: "no-store",
     });
-  } catch {
-    throw new Unreachable();
+    if (!response.ok) throw await problemOf(response);
+    file = await response.blob();
+  } catch (error) {
+    throw error instanceof Problem ? error : new Unreachable();
   }
-  if (!response.ok) throw await problemOf(response);
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(await response.blob());
+  link.href = URL.createObjectURL(file);
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
