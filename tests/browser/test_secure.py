@@ -4,18 +4,22 @@ from __future__ import annotations
 
 import io
 import shutil
+import ssl
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
+from urllib.error import HTTPError
+from urllib.request import urlopen
 
 import pytest
 import zxingcpp
 from browsing import PHONE, SILENCE, WIDE, by_test, call, show, sideways, wait_ready
 from PIL import Image
-from playwright.sync_api import Browser, BrowserType, Page, expect
+from playwright.sync_api import Browser, BrowserType, Page, Route, expect
 from secure import SecureShop, pair, trusting
 
 CARD = "SHE7FA1"
+PROBLEM = "application/problem+json"
 
 
 def test_a_browser_that_does_not_trust_the_authority_refuses(
@@ -108,6 +112,36 @@ def test_a_code_is_good_once_and_a_wrong_one_is_said(
             expect(by_test(page, "card-title")).to_have_text("Shelf bracket, reading room")
         else:
             expect(by_test(page, "wrong-pair-code")).to_contain_text("used already")
+
+
+def said_to_a_stranger(shop: SecureShop) -> bytes:
+    """What the shop answers to who asks for its cards without a pairing."""
+    trusts = ssl.create_default_context(cafile=str(shop.authority))
+    with pytest.raises(HTTPError, match="401") as no:
+        urlopen(f"https://127.0.0.1:{shop.port + 1}/api/v1/changes", timeout=20, context=trusts)
+    return bytes(no.value.read())
+
+
+def test_a_no_from_before_the_pairing_turns_nobody_away(
+    device: Callable[..., Page], secure_shop: SecureShop, console
+):
+    """The feed was asked for by a stranger, and its answer comes when the device is paired."""
+    console.expect("401")
+    page = device()
+    late: list[Route] = []
+
+    def hold(asked: Route) -> None:
+        late.append(asked)
+
+    page.route("**/api/v1/changes*", hold, times=1)
+    page.goto(f"{secure_shop.https}/pair")
+    wait_ready(page, "pair")
+    by_test(page, "pair-code").fill(secure_shop.code("operator"))
+    by_test(page, "pair").click()
+    page.wait_for_selector("html[data-screen=home]")
+    late[0].fulfill(status=401, body=said_to_a_stranger(secure_shop), content_type=PROBLEM)
+    wait_ready(page, "home")
+    expect(by_test(page, "card").first).to_be_visible()
 
 
 def test_who_is_turned_out_loses_the_cards_but_not_what_waits(

@@ -53,6 +53,7 @@ async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
   if (etag) headers["If-Match"] = etag;
   if (seen) headers["If-None-Match"] = seen;
   const limit = AbortSignal.timeout(timeout);
+  const asked = performance.now();
   /** @type {Response} */
   let response;
   try {
@@ -68,7 +69,7 @@ async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
     throw new Unreachable();
   }
   hearRole(response.headers.get("Flangebook-Role"));
-  if (!response.ok && response.status !== 304) throw await problemOf(response);
+  if (!response.ok && response.status !== 304) throw await problemOf(response, asked);
   const data = EMPTY.includes(response.status) ? null : await wholeOf(response, signal);
   return { status: response.status, body: data, etag: response.headers.get("ETag"), at: shopTime(response) };
 }
@@ -90,14 +91,14 @@ async function wholeOf(response, signal) {
   }
 }
 
-/** What the server's no says. @param {Response} response */
-async function problemOf(response) {
+/** What the server's no says. @param {Response} response @param {number} [asked] when, by performance.now */
+async function problemOf(response, asked = Infinity) {
   const text = await response.text().catch(() => {
     throw new Unreachable(); // torn off on the way
   });
   const data = problemIn(text);
   const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
-  tellIfTurnedAway(problem);
+  tellIfTurnedAway(problem, asked);
   return problem;
 }
 
@@ -110,9 +111,9 @@ function problemIn(text) {
   }
 }
 
-/** Not a fault of the one call: the whole app has to know. @param {Problem} problem */
-function tellIfTurnedAway({ status, errors }) {
-  if (status === 401 && errors.pairing) document.dispatchEvent(new CustomEvent("not-paired", { detail: errors.pairing[0] }));
+/** Not a fault of the one call: the whole app has to know. @param {Problem} problem @param {number} asked */
+function tellIfTurnedAway({ status, errors }, asked) {
+  if (status === 401 && errors.pairing) document.dispatchEvent(new CustomEvent("not-paired", { detail: { why: errors.pairing[0], asked } }));
   if (status === 403 && errors.role) document.dispatchEvent(new CustomEvent("other-role"));
 }
 

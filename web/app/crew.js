@@ -22,7 +22,11 @@ const OPEN_SCREENS = ["card", "step"];
 let me = null;
 /** @type {string|null} why the shop turned this device away, null while it did not */
 let out = null;
+/** When this device was paired, by performance.now: a no that was asked for earlier says nothing. */
+let pairedAt = -Infinity;
 let asking = 0;
+let asked = 0;
+let heard = 0;
 
 /** @returns {string|null} */
 export const turnedAway = () => out;
@@ -35,9 +39,13 @@ export function isShut(screen) {
 /** Ask the shop, and keep what this device may do. @param {AbortSignal} [signal] @returns {Promise<Me>} */
 export async function askWhoIAm(signal) {
   asking += 1;
+  const turn = ++asked;
   try {
     const { body } = await call("GET", "/me", { signal, timeout: 4000 });
+    if (turn < heard) return me ?? body; // what was asked later was answered before
+    heard = turn;
     me = body;
+    if (body.role) out = null; // paired, maybe in another tab
     if (keepRights(body)) document.dispatchEvent(new CustomEvent("rights"));
     return body;
   } finally {
@@ -53,7 +61,9 @@ export async function askWhoIAm(signal) {
 export async function beTurnedAway(why) {
   if (out === why) return;
   out = why;
-  await Promise.all([askWhoIAm().catch(() => null), forgetShop().catch(() => null)]);
+  await askWhoIAm().catch(() => null);
+  if (out === null) return;
+  await forgetShop().catch(() => null);
   document.dispatchEvent(new CustomEvent("turned-away"));
 }
 
@@ -62,6 +72,7 @@ export async function pair(code, name) {
   const { body } = await call("POST", "/pair", { body: { code, name } });
   if (!settings().name) changeSettings({ name: body.name });
   out = null;
+  pairedAt = performance.now();
   await askWhoIAm();
   return body;
 }
@@ -74,7 +85,10 @@ export async function leave() {
 
 /** Hear when the shop turns this device away, or says that it may do more or less than it thought. */
 export function listenForTheDoor() {
-  document.addEventListener("not-paired", (event) => beTurnedAway(/** @type {CustomEvent<string>} */ (event).detail));
+  document.addEventListener("not-paired", (event) => {
+    const { why, asked: when } = /** @type {CustomEvent<{why: string, asked: number}>} */ (event).detail;
+    if (when > pairedAt) beTurnedAway(why);
+  });
   document.addEventListener("other-role", askAgain);
   if (ownRole() !== "owner") askAgain(); // a newer shop may let an operator do more
 }
