@@ -6,6 +6,7 @@ import json
 import socket
 from concurrent.futures import ThreadPoolExecutor
 from typing import Any
+from uuid import uuid4
 
 import pytest
 import requests
@@ -120,6 +121,28 @@ def test_many_clients_at_once_get_the_same(server: Running):
 
     with ThreadPoolExecutor(8) as threads:
         assert len(set(threads.map(ask, range(40)))) == 1
+
+
+@pytest.mark.parametrize("by_etag", [True, False])
+def test_a_change_sent_again_before_the_first_is_answered_is_one_change(
+    server: Running, by_etag: bool
+):
+    """As a phone does that gave up waiting, or that has two tabs."""
+    url = f"{server.address}api/v1/cards/ZRA2CKX"
+    with ThreadPoolExecutor(4) as threads:
+        for turn in range(30):
+            card = requests.get(url, timeout=60).json()
+            change = {"id": str(uuid4()), "note": f"{turn} {by_etag}"}
+            match = card["etag"]
+            if not by_etag:
+                change["after"], match = card["revision_id"], "*"
+
+            def send(_: int, change=change, match=match) -> requests.Response:
+                return requests.put(url, json=change, headers={"If-Match": match}, timeout=60)
+
+            answers = list(threads.map(send, range(4)))
+            assert [one.status_code for one in answers] == [200] * 4
+            assert {one.json()["revision"] for one in answers} == {card["revision"] + 1}
 
 
 def test_the_export_comes_whole(server: Running):

@@ -22,6 +22,8 @@ from flangebook.api.sending import sent, the_store
 from flangebook.bending.errors import InputError
 from flangebook.labels import codes
 from flangebook.shop import cards, listing, proposals, revisions
+from flangebook.shop.errors import ShopError
+from flangebook.shop.store import Store
 
 blp = Blueprint("cards", __name__, url_prefix="/api/v1", description="Saved set-ups.")
 _NOTE_ONLY = {"note", "by", "reason", "id", "after"}
@@ -106,26 +108,37 @@ def change(asked: dict[str, Any], code: str) -> Response:
         caller.check(caller.the_caller(), roles.REVISE)
     store, code, etag = the_store(), parsed(code), wanted_etag()
     after = asked.pop("after", "")  # where it was made on is not what it changes
-    content, newest = cards.content_of(store, code)
-    if not revisions.is_kept(store, code, asked.get("id", ""), asked):
-        if etag not in ("*", newest):
-            raise cards.stale(code, newest)
-        revisions.need_newest(store, code, after)
-        edit = cardwork.edited(store, code, content, asked)
-        if edit.words:
-            author = revisions.Author(asked["by"], asked["reason"], asked.get("id", ""))
-            revisions.revise(
-                store,
-                code,
-                edit.content,
-                author,
-                edit.words,
-                if_match=etag,
-                after=after,
-                settles=asked.get("settles", ()),
-                asked=asked,
-            )
+    try:
+        _revised(store, code, asked, etag, after)
+    except ShopError:
+        # Sent again before the first was answered: what stands in the way may be that very change.
+        if not revisions.is_kept(store, code, asked.get("id", ""), asked):
+            raise
     return _card(code)
+
+
+def _revised(store: Store, code: str, asked: dict[str, Any], etag: str, after: str) -> None:
+    """Keep the change, unless it is kept already or changes nothing. Raises ShopError."""
+    content, newest = cards.content_of(store, code)
+    if revisions.is_kept(store, code, asked.get("id", ""), asked):
+        return
+    if etag not in ("*", newest):
+        raise cards.stale(code, newest)
+    revisions.need_newest(store, code, after)
+    edit = cardwork.edited(store, code, content, asked)
+    if edit.words:
+        author = revisions.Author(asked["by"], asked["reason"], asked.get("id", ""))
+        revisions.revise(
+            store,
+            code,
+            edit.content,
+            author,
+            edit.words,
+            if_match=etag,
+            after=after,
+            settles=asked.get("settles", ()),
+            asked=asked,
+        )
 
 
 @blp.route("/cards/<code>/proposals", parameters=PATH_CODE)
