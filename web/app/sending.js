@@ -18,6 +18,19 @@ import { keepCard, keptCard } from "./store.js";
  * @throws {Problem | import("./database.js").NotKept}
  */
 export async function send(typed) {
+  underWay.add(typed.id);
+  try {
+    return await sendNow(typed);
+  } finally {
+    underWay.delete(typed.id);
+  }
+}
+
+/** What a person is waiting for on this page: a round that runs meanwhile does not send it too. @type {Set<string>} */
+const underWay = new Set();
+
+/** @param {Omit<Waiting, "number"|"queued_at">} typed @returns {Promise<Outcome>} */
+async function sendNow(typed) {
   /** @type {Waiting} */
   let entry;
   try {
@@ -56,6 +69,7 @@ export async function flush() {
 async function flushAlone() {
   let sent = 0;
   for (const { id } of await waiting()) {
+    if (underWay.has(id)) continue;
     const entry = await stillWaiting(id); // as the ones before it left it
     if (!entry || !(await due(entry))) continue;
     try {
