@@ -233,6 +233,7 @@ def test_a_silent_server_is_said_and_asked_again(phone: Page, own_server, consol
     show(phone, f"{own_server.url}/bend", "bend")
     fill(phone, **ASKED)
     expect(by_test(phone, "force_kn")).to_be_visible()
+    phone.wait_for_selector("html[data-offline-ready]")  # else the worker's start is cut off too
     own_server.kill()
     fill(phone, thickness_mm="3")
     expect(by_test(phone, "unreachable")).to_be_visible()

@@ -282,6 +282,7 @@ def test_a_dead_server_loses_nothing(phone: Page, own_server, console):
     show(phone, f"{own_server.url}/part", "part")
     enter(phone, ANGLE)
     good(phone)
+    phone.wait_for_selector("html[data-offline-ready]")  # else the worker's start is cut off too
     own_server.kill()
     by_test(phone, "save").click()
     expect(by_test(phone, "not-saved")).to_contain_text("stays on this device")

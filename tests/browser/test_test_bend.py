@@ -186,6 +186,7 @@ def test_a_strip_the_press_cannot_bend_stops_before_the_bend(phone: Page, own_se
 def test_silence_of_the_server_keeps_what_was_typed(phone: Page, own_server, metal: str, console):
     console.expect("ERR_CONNECTION|Failed to load")
     to_measure(phone, own_server.url, metal)
+    phone.wait_for_selector("html[data-offline-ready]")  # else the worker's start is cut off too
     own_server.kill()
     measure(phone, measured_deg="91.2")
     expect(by_test(phone, "wrong")).to_contain_text("does not answer")
