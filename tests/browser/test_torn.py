@@ -130,9 +130,17 @@ def test_a_trial_whose_answer_was_torn_is_there_once(kept: Page, own_server, bre
     assert [t.get("measured_deg") for t in trials].count(89.3) == 1
 
 
-def test_a_hotspots_page_in_the_shops_place_is_no_saved(kept: Page, own_server):
-    """It says 200 to everything. What was typed waits, and goes once the shop itself answers."""
-    kept.route("**/api/v1/**", lambda route: route.fulfill(body=SIGN_IN, content_type="text/html"))
+@pytest.mark.parametrize("status", [200, 403, 404, 511])
+def test_a_hotspots_page_in_the_shops_place_is_no_answer(
+    kept: Page, own_server, console, status: int
+):
+    """What was typed is neither saved nor refused: it waits, and goes once the shop answers."""
+    console.expect(f"status of {status}")
+
+    def sign_in(route: Route) -> None:
+        route.fulfill(status=status, body=SIGN_IN, content_type="text/html")
+
+    kept.route("**/api/v1/**", sign_in)
     show(kept, f"{own_server.url}/c/{CARD}/trial/1", "trial")
     by_test(kept, "measured_deg").fill("88.8")
     by_test(kept, "save").click()

@@ -91,24 +91,16 @@ async function wholeOf(response, signal) {
   }
 }
 
-/** What the server's no says. @param {Response} response @param {number} [asked] when, by performance.now */
+/**
+ * What the shop's no says. A no that does not read like one of the shop's is not its own either.
+ * @param {Response} response @param {number} [asked] when, by performance.now
+ */
 async function problemOf(response, asked = Infinity) {
-  const text = await response.text().catch(() => {
-    throw new Unreachable(); // torn off on the way
-  });
-  const data = problemIn(text);
-  const problem = new Problem(data?.status ? data : { title: "The server's answer could not be read.", status: response.status });
+  const data = await response.json().catch(() => null);
+  if (!data?.status) throw new Unreachable();
+  const problem = new Problem(data);
   tellIfTurnedAway(problem, asked);
   return problem;
-}
-
-/** @param {string} text @returns {any} */
-function problemIn(text) {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
 }
 
 /** Not a fault of the one call: the whole app has to know. @param {Problem} problem @param {number} asked */
