@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import json
 import urllib.request
+from collections.abc import Callable
+from contextlib import suppress
 from typing import Any
 
-from playwright.sync_api import Locator, Page
+from playwright.sync_api import Error, Locator, Page, Route
 
 PHONE = {"width": 390, "height": 844}
 WIDE = {"width": 1920, "height": 1080}
@@ -15,6 +17,35 @@ SILENCE = (
     "net::ERR_(CONNECTION_(REFUSED|RESET|CLOSED|ABORTED)|SOCKET_NOT_CONNECTED|EMPTY_RESPONSE"
     "|CONTENT_LENGTH_MISMATCH|INCOMPLETE_CHUNKED_ENCODING)"
 )
+
+
+def plain_angle(title: str) -> dict[str, Any]:
+    """The plainest part that can be a card."""
+    return {
+        "title": title,
+        "metal": "mild-steel-cr",
+        "thickness_mm": 2,
+        "bend_length_mm": 200,
+        "flats_mm": [40, 60],
+        "bends": [{"included_angle_deg": 90, "direction": "up"}],
+    }
+
+
+def losing(method: str, lost: list[int], times: int = 1) -> Callable[[Route], None]:
+    """A handler of routes: the first calls made so are answered, and the page never hears it.
+
+    ``lost`` gets the status of each such answer; all other calls go through.
+    """
+
+    def lose(route: Route) -> None:
+        if route.request.method != method or len(lost) == times:
+            route.continue_()
+            return
+        lost.append(route.fetch().status)
+        with suppress(Error):  # the page gave up waiting
+            route.abort("connectionreset")
+
+    return lose
 
 
 def show(page: Page, address: str, ready: str) -> Page:

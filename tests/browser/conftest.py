@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from browsing import PHONE, WIDE, call
+from browsing import PHONE, SILENCE, WIDE, call, plain_angle, show
 from crowd import busy
 from playwright.sync_api import (
     Browser,
@@ -95,15 +95,8 @@ def new_card(shop_server: ShopProcess) -> Callable[[str], str]:
     """Makes a plain angle with a title; its code."""
 
     def make(title: str) -> str:
-        part = {
-            "title": title,
-            "metal": "mild-steel-cr",
-            "thickness_mm": 2,
-            "bend_length_mm": 200,
-            "flats_mm": [40, 60],
-            "bends": [{"included_angle_deg": 90, "direction": "up"}],
-        }
-        return str(call(f"{shop_server.url}/api/v1/cards", "POST", {"part": part})["code"])
+        body = {"part": plain_angle(title)}
+        return str(call(f"{shop_server.url}/api/v1/cards", "POST", body)["code"])
 
     return make
 
@@ -213,6 +206,15 @@ def device(secure_browser: Browser, console: Watched) -> Iterator[Callable[..., 
 def phone(context_of: Callable[..., BrowserContext], console: Watched) -> Page:
     """A page on a phone."""
     return console.watch(context_of(PHONE, has_touch=True).new_page())
+
+
+@pytest.fixture
+def kept(phone: Page, own_server: ShopProcess, console: Watched) -> Page:
+    """A phone that has been in the shop once: app and cards are on it. The shop may be killed."""
+    console.expect(SILENCE)
+    show(phone, own_server.url, "home")
+    phone.wait_for_selector("html[data-offline-ready=true][data-reached=true]")
+    return phone
 
 
 @pytest.fixture

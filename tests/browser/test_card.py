@@ -3,17 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, wait_ready
 from playwright.sync_api import Locator, Page, expect
 
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
-SMALL = {
-    "metal": "mild-steel-cr",
-    "thickness_mm": 2,
-    "bend_length_mm": 200,
-    "flats_mm": [40, 60],
-    "bends": [{"included_angle_deg": 90, "direction": "up"}],
-}
 
 
 @pytest.mark.parametrize("address", ["/c/SHE7FA1", "/C/SHE7FA1", "/c/she7fa1", "/C/she-7FAl"])
@@ -40,7 +33,7 @@ def test_what_a_card_shows(page: Page, shop_server):
 
 
 def test_a_stop_is_in_view_before_the_way_on(page: Page, shop_server):
-    plan = {**SMALL, "title": "Too sharp for any die", "bends": [
+    plan = {**plain_angle("Too sharp for any die"), "bends": [
         {"included_angle_deg": 20, "direction": "up"}]}  # fmt: skip
     made = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": plan})
     assert made["worst"] == "stop"
@@ -65,7 +58,7 @@ def test_markup_in_a_title_and_note_is_only_words(page: Page, shop_server):
     made = call(
         f"{shop_server.url}/api/v1/cards",
         "POST",
-        {"part": {**SMALL, "title": MARKUP}, "note": MARKUP, "by": MARKUP[:70]},
+        {"part": plain_angle(MARKUP), "note": MARKUP, "by": MARKUP[:70]},
     )
     for address, ready, name in (
         ("", "card", "card-title"),
@@ -101,7 +94,7 @@ def test_a_wrong_check_character_is_told_without_asking(phone: Page, shop_server
 
 def test_a_card_says_when_a_fresh_plan_would_differ(wide: Page, shop_server):
     """The shop's die changes; the saved card does not, and says so."""
-    made = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": {**SMALL, "title": "Old plan"}})
+    made = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": plain_angle("Old plan")})
     code, die = made["code"], made["plan"]["steps"][0]["die"]
     show(wide, f"{shop_server.url}/c/{code}", "card")
     expect(by_test(wide, "fresh")).to_have_count(0)

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from contextlib import suppress
 from dataclasses import dataclass
 from typing import Any
 
 import pytest
-from browsing import PHONE, SILENCE, WIDE, by_test, call, show, sideways, wait_ready
-from playwright.sync_api import BrowserContext, Error, Page, expect
+from browsing import PHONE, SILENCE, WIDE, by_test, call, losing, show, sideways, wait_ready
+from playwright.sync_api import BrowserContext, Page, expect
 
 QUIET = f"{SILENCE}|ERR_INTERNET|ERR_FAILED"
 CARD = "SHE7FA1"
@@ -195,17 +194,8 @@ def test_a_lost_answer_is_no_conflict(crew: Crew):
     """The shop has the edit, the device never heard; Ben's trial came in between."""
     ana = crew.ana
     lost: list[int] = []
-
-    def lose(route: Any) -> None:
-        if route.request.method != "PUT" or len(lost) == 2:
-            route.continue_()
-            return
-        lost.append(route.fetch().status)
-        with suppress(Error):  # the page gave up waiting
-            route.abort("connectionreset")
-
     crew.open(ana)
-    ana.context.route(f"**/api/v1/cards/{CARD}", lose)
+    ana.context.route(f"**/api/v1/cards/{CARD}", losing("PUT", lost, times=2))
     crew.open(ana, "/note", "note")
     by_test(ana, "note").fill("written once")
     before = crew.card()["revision"]

@@ -5,20 +5,9 @@ The server is killed, not the browser's network switched off: a dead server is w
 
 from __future__ import annotations
 
-from contextlib import suppress
-
 import pytest
-from browsing import SILENCE, by_test, call, show, wait_ready
-from playwright.sync_api import Error, Page, Request, expect
-
-
-@pytest.fixture
-def kept(phone: Page, own_server, console) -> Page:
-    """A phone that has been in the shop once: app and cards are on it."""
-    console.expect(SILENCE)
-    show(phone, own_server.url, "home")
-    phone.wait_for_selector("html[data-offline-ready=true]")
-    return phone
+from browsing import by_test, call, losing, plain_angle, show, wait_ready
+from playwright.sync_api import Page, Request, expect
 
 
 def test_the_whole_story(kept: Page, own_server):
@@ -79,14 +68,7 @@ def test_the_whole_story(kept: Page, own_server):
 def test_an_answer_lost_on_the_way_makes_no_second_trial(kept: Page, own_server):
     """The shop has it, the phone never heard: it waits here, is sent again, and is there once."""
     lost: list[int] = []
-
-    def lose_the_answer(route):
-        answer = route.fetch()
-        lost.append(answer.status)
-        with suppress(Error):  # the page gave up waiting
-            route.abort("connectionreset")
-
-    kept.route("**/trials", lose_the_answer, times=1)
+    kept.route("**/trials", losing("POST", lost))
     show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
     by_test(kept, "measured_deg").fill("89.4")
     by_test(kept, "save").click()
@@ -118,16 +100,10 @@ def test_a_refused_trial_is_not_lost(kept: Page, own_server, console):
 def test_a_card_opened_online_is_kept_before_the_feed_brings_it(kept: Page, own_server, console):
     """Made by somebody else, opened here at once, and the shop dies: it still opens."""
     console.expect("ERR_FAILED")  # the feed, which this test cuts off
-    part = {
-        "title": "Made a moment ago",
-        "metal": "mild-steel-cr",
-        "thickness_mm": 2,
-        "bend_length_mm": 200,
-        "flats_mm": [40, 60],
-        "bends": [{"included_angle_deg": 90, "direction": "up"}],
-    }
     kept.route("**/api/v1/changes*", lambda route: route.abort())
-    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": part})
+    made = call(
+        f"{own_server.url}/api/v1/cards", "POST", {"part": plain_angle("Made a moment ago")}
+    )
     show(kept, f"{own_server.url}/c/{made['code']}", "card")
     own_server.kill()
     show(kept, f"{own_server.url}/c/{made['code']}", "card")

@@ -6,7 +6,7 @@ import re
 from typing import Any
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, wait_ready
 from playwright.sync_api import Page, Route, expect
 
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
@@ -323,11 +323,8 @@ def edit(page: Page, url: str, code: str) -> None:
 @pytest.fixture
 def card(shop_server) -> Any:
     """A card of this test alone."""
-    part = {
-        "title": "Bracket", "metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 200,
-        "flats_mm": [40, 60], "bends": [{"included_angle_deg": 90, "direction": "up"}],
-    }  # fmt: skip
-    return call(f"{shop_server.url}/api/v1/cards", "POST", {"part": part, "note": "as drawn"})
+    body = {"part": plain_angle("Bracket"), "note": "as drawn"}
+    return call(f"{shop_server.url}/api/v1/cards", "POST", body)
 
 
 def test_editing_a_card_makes_its_next_revision(page: Page, shop_server, card: Any):

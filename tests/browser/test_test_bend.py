@@ -6,7 +6,7 @@ from decimal import ROUND_HALF_UP, Decimal
 from typing import Any
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, wait_ready
 from playwright.sync_api import Page, expect
 
 ASKED = {
@@ -136,14 +136,7 @@ def test_forgetting_restores_the_figures_and_remembering_brings_them_back(
 
 def test_cards_that_would_plan_differently_are_named_and_linked(phone: Page, own_server):
     url = own_server.url
-    part = {
-        "title": "Angle that will change",
-        "metal": "mild-steel-cr",
-        "thickness_mm": 2,
-        "bend_length_mm": 200,
-        "flats_mm": [40, 60],
-        "bends": [{"included_angle_deg": 90, "direction": "up"}],
-    }
+    part = plain_angle("Angle that will change")
     code = str(call(f"{url}/api/v1/cards", "POST", {"part": part})["code"])
     to_measure(phone, url, "mild-steel-cr")
     measure(phone, measured_deg="91.4")

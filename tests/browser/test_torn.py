@@ -12,19 +12,12 @@ from collections.abc import Callable, Iterator
 from contextlib import suppress
 
 import pytest
-from browsing import SILENCE, by_test, call, show, wait_ready
+from browsing import by_test, call, plain_angle, show, wait_ready
 from playwright.sync_api import Error, Page, Route, expect
 
 CARD = "SHE7FA1"
 SIGN_IN = "<!doctype html><title>Guest network</title><p>Sign in to go on."
-PART = {
-    "title": "Asked for and cut off",
-    "metal": "mild-steel-cr",
-    "thickness_mm": 2,
-    "bend_length_mm": 200,
-    "flats_mm": [40, 60],
-    "bends": [{"included_angle_deg": 90, "direction": "up"}],
-}
+TITLE = "Asked for and cut off"
 
 
 class BreakingLine:
@@ -94,15 +87,6 @@ def breaking() -> Iterator[BreakingLine]:
     line.close()
 
 
-@pytest.fixture
-def kept(phone: Page, own_server, console) -> Page:
-    """A phone that has been in the shop once."""
-    console.expect(SILENCE)
-    show(phone, own_server.url, "home")
-    phone.wait_for_selector("html[data-offline-ready=true][data-reached=true]")
-    return phone
-
-
 def test_a_note_whose_answer_was_torn_is_there_once(kept: Page, own_server, breaking):
     show(kept, f"{own_server.url}/c/{CARD}/note", "note")
     before = call(f"{own_server.url}/api/v1/cards/{CARD}")["revision"]
@@ -165,18 +149,18 @@ def test_a_card_that_came_half_is_not_opened_and_not_kept(
 ):
     console.expect("ERR_FAILED")  # the feed, which this test cuts off
     kept.route("**/api/v1/changes*", lambda route: route.abort())
-    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": PART})
+    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": plain_angle(TITLE)})
     kept.route(f"**/api/v1/cards/{made['code']}", breaking.first("GET"))
     show(kept, f"{own_server.url}/c/{made['code']}", "card")
     expect(by_test(kept, "not-kept")).to_contain_text("not on this device")
     assert breaking.torn == [200]
     show(kept, f"{own_server.url}/c/{made['code']}", "card")
-    expect(by_test(kept, "card-title")).to_have_text(PART["title"])
+    expect(by_test(kept, "card-title")).to_have_text(TITLE)
 
 
 def test_a_torn_page_of_the_feed_is_fetched_again(kept: Page, own_server, breaking):
     kept.route("**/api/v1/changes*", breaking.tear)
-    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": PART})
+    made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": plain_angle(TITLE)})
     show(kept, own_server.url, "home")
     kept.evaluate("() => import('/app/sync.js').then((all) => all.sync())")  # to its end
     assert breaking.torn
