@@ -25,8 +25,6 @@ let out = null;
 /** When this device was paired, by performance.now: a no that was asked for earlier says nothing. */
 let pairedAt = -Infinity;
 let asking = 0;
-let asked = 0;
-let heard = 0;
 
 /** @returns {string|null} */
 export const turnedAway = () => out;
@@ -39,13 +37,9 @@ export function isShut(screen) {
 /** Ask the shop, and keep what this device may do. @param {AbortSignal} [signal] @returns {Promise<Me>} */
 export async function askWhoIAm(signal) {
   asking += 1;
-  const turn = ++asked;
   try {
     const { body } = await call("GET", "/me", { signal, timeout: 4000 });
-    if (turn < heard) return me ?? body; // what was asked later was answered before
-    heard = turn;
     me = body;
-    if (body.role) out = null; // paired, maybe in another tab
     if (keepRights(body)) document.dispatchEvent(new CustomEvent("rights"));
     return body;
   } finally {
@@ -61,9 +55,7 @@ export async function askWhoIAm(signal) {
 export async function beTurnedAway(why) {
   if (out === why) return;
   out = why;
-  await askWhoIAm().catch(() => null);
-  if (out === null) return;
-  await forgetShop().catch(() => null);
+  await Promise.all([askWhoIAm().catch(() => null), forgetShop().catch(() => null)]);
   document.dispatchEvent(new CustomEvent("turned-away"));
 }
 
