@@ -8,6 +8,8 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+from time_report import TimeReport
+
 # A loaded machine is slow, not wrong: no time limit for an example, nor for making one.
 settings.register_profile(
     "any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow]
@@ -15,6 +17,11 @@ settings.register_profile(
 settings.load_profile("any machine")
 
 ROOT = Path(__file__).resolve().parent.parent
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Have the time of each test added up."""
+    config.pluginmanager.register(TimeReport())
 
 
 @pytest.hookimpl(trylast=True)

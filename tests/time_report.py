@@ -1,0 +1,93 @@
+"""Where the time of a run goes: the slowest tests, and each folder's share.
+
+A test's processor time is its own, that of the programs that it started, and of theirs: what
+they have used up so far, read before and after. So a server or a browser that several tests
+share counts for each as far as it worked for that test. Only Linux tells of programs that
+still run; elsewhere they count when they have ended.
+"""
+
+from __future__ import annotations
+
+import os
+from collections import defaultdict
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+SLOWEST = 20
+
+
+class TimeReport:
+    """A pytest plugin that prints the table under the tests' results."""
+
+    def __init__(self) -> None:
+        self._used: dict[str, float] = defaultdict(float)
+        self._took: dict[str, float] = defaultdict(float)
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_runtest_protocol(self, item: pytest.Item) -> Iterator[None]:
+        """Note what the processor had done when the test began."""
+        item.stash[_BEGAN] = processor_seconds()
+        return (yield)
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_runtest_makereport(self, item: pytest.Item) -> Iterator[None]:
+        """Write down with each phase what the processor did for it; xdist carries it along."""
+        report = yield
+        now = processor_seconds()
+        report.processor_s = now - item.stash[_BEGAN]
+        item.stash[_BEGAN] = now
+        return report
+
+    def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
+        """Add up the phases of each test."""
+        self._used[report.nodeid] += getattr(report, "processor_s", 0.0)
+        self._took[report.nodeid] += report.duration
+
+    def pytest_terminal_summary(self, terminalreporter: pytest.TerminalReporter) -> None:
+        """Print the table, where there were enough tests to make one."""
+        if len(self._used) <= SLOWEST:
+            return
+        write = terminalreporter.write_line
+        terminalreporter.section("processor time and time, in seconds")
+        for test in sorted(self._used, key=self._used.__getitem__, reverse=True)[:SLOWEST]:
+            write(f"{self._used[test]:8.1f} {self._took[test]:8.1f}  {test}")
+        write("")
+        folders: dict[str, list[float]] = defaultdict(lambda: [0, 0.0, 0.0])
+        for test, used in self._used.items():
+            row = folders[os.path.dirname(test.partition("::")[0])]
+            row[0] += 1
+            row[1] += used
+            row[2] += self._took[test]
+        for folder, (tests, used, took) in sorted(folders.items(), key=lambda f: -f[1][1]):
+            write(f"{used:8.1f} {took:8.1f}  {folder}: {tests} tests")
+
+
+_BEGAN = pytest.StashKey[float]()
+
+
+def processor_seconds() -> float:
+    """What the processor has done so far for this program and all that it started."""
+    times = os.times()
+    ended = times.user + times.system + times.children_user + times.children_system
+    return ended + sum(_used_by(child) for child in _children(os.getpid()))
+
+
+def _used_by(process: int) -> float:
+    """Of one running program and its own, those that ended counted in it."""
+    try:
+        words = Path(f"/proc/{process}/stat").read_text().rpartition(")")[2].split()
+    except OSError:
+        return 0.0
+    own = sum(map(int, words[11:15])) / os.sysconf("SC_CLK_TCK")
+    return own + sum(_used_by(child) for child in _children(process))
+
+
+def _children(process: int) -> list[int]:
+    try:
+        tasks = list(Path(f"/proc/{process}/task").iterdir())
+        words = [(task / "children").read_text().split() for task in tasks]
+    except OSError:
+        return []
+    return [int(child) for line in words for child in line]
