@@ -19,6 +19,8 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parent.parent
+# Importing schemathesis takes the values out of the examples that are printed.
+CALLS = "tests/api/test_described_calls.py"
 PATCHES = ROOT / ".hypothesis/patches"
 _UNTIL, _FAILED = "FLANGEBOOK_EXPLORE_UNTIL", "FLANGEBOOK_EXPLORE_FAILED"
 _SEED = "FLANGEBOOK_EXPLORE_SEED"
