@@ -10,7 +10,10 @@ self.addEventListener("install", (event) => {
   event.waitUntil(
     caches.open(CACHE).then(async (cache) => {
       // The QR reader is heavier than all the rest: it comes last, after what screens are made of.
-      await keep(cache, SHELL.files.filter((file) => !heavy(file)));
+      await keep(
+        cache,
+        SHELL.files.filter((file) => !heavy(file)),
+      );
       await keep(cache, SHELL.files.filter(heavy));
     }),
   );
@@ -19,7 +22,10 @@ self.addEventListener("install", (event) => {
 /** @param {string} file */
 const heavy = (file) => file.endsWith(".wasm");
 
-/** @param {Cache} cache @param {string[]} files */
+/**
+ * @param {Cache} cache
+ * @param {string[]} files
+ */
 async function keep(cache, files) {
   // "no-cache" asks the server again but does not fetch twice what the page has just loaded.
   await cache.addAll(files.map((file) => new Request(file, { cache: "no-cache" })));

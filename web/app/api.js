@@ -1,7 +1,10 @@
 // Talking to the shop's server. Nothing else in the app calls fetch.
 import { hearRole } from "./rights.js";
 
-/** @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>, outline?: import("../drawing/outline_fault.js").Fault}} ProblemBody */
+/**
+ * @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>,
+ *   outline?: import("../drawing/outline_fault.js").Fault}} ProblemBody
+ */
 
 /** The server answered, and said no. */
 export class Problem extends Error {
@@ -28,23 +31,41 @@ export class Unreachable extends Error {
 /**
  * @param {string} method
  * @param {string} path below /api/v1
- * @param {{body?: unknown, etag?: string|null, seen?: string|null, signal?: AbortSignal, timeout?: number}} [options]
+ * @param {{body?: unknown, etag?: string|null, seen?: string|null, signal?: AbortSignal,
+ *   timeout?: number}} [options]
  *   etag: of what a change is made from; seen: of what is known already, answered by 304 while it stands
  * @returns {Promise<Answer>}
  */
 export async function call(method, path, { body, etag, seen, signal, timeout = 8000 } = {}) {
   const type = body === undefined ? "" : "application/json";
-  return ask(method, path, body === undefined ? undefined : JSON.stringify(body), { type, etag, seen, signal, timeout });
+  return ask(method, path, body === undefined ? undefined : JSON.stringify(body), {
+    type,
+    etag,
+    seen,
+    signal,
+    timeout,
+  });
 }
 
-/** Send a file as it is. @param {string} path @param {Blob} file @param {string} type @param {AbortSignal} [signal] @param {number} [timeout] @returns {Promise<Answer>} */
+/**
+ * Send a file as it is.
+ * @param {string} path
+ * @param {Blob} file
+ * @param {string} type
+ * @param {AbortSignal} [signal]
+ * @param {number} [timeout]
+ * @returns {Promise<Answer>}
+ */
 export async function upload(path, file, type, signal, timeout = 20_000) {
   return ask("POST", path, file, { type, signal, timeout });
 }
 
 /**
- * @param {string} method @param {string} path @param {BodyInit|undefined} sent
- * @param {{type: string, etag?: string|null, seen?: string|null, signal?: AbortSignal, timeout: number}} how @returns {Promise<Answer>}
+ * @param {string} method
+ * @param {string} path
+ * @param {BodyInit|undefined} sent
+ * @param {{type: string, etag?: string|null, seen?: string|null, signal?: AbortSignal, timeout: number}} how
+ * @returns {Promise<Answer>}
  */
 async function ask(method, path, sent, { type, etag, seen, signal, timeout }) {
   /** @type {Record<string, string>} */
@@ -80,7 +101,8 @@ const EMPTY = [204, 304];
 /**
  * The whole of an answer. One that was torn off on the way, or that something else gave in the
  * shop's place (a hotspot's sign-in page), is no answer: what was asked may or may not have been done.
- * @param {Response} response @param {AbortSignal} [signal] of who asked
+ * @param {Response} response
+ * @param {AbortSignal} [signal] of who asked
  */
 async function wholeOf(response, signal) {
   try {
@@ -93,7 +115,8 @@ async function wholeOf(response, signal) {
 
 /**
  * What the shop's no says. A no that does not read like one of the shop's is not its own either.
- * @param {Response} response @param {number} [asked] when, by performance.now
+ * @param {Response} response
+ * @param {number} [asked] when, by performance.now
  */
 async function problemOf(response, asked = Infinity) {
   const data = await response.json().catch(() => null);
@@ -103,17 +126,24 @@ async function problemOf(response, asked = Infinity) {
   return problem;
 }
 
-/** Not a fault of the one call: the whole app has to know. @param {Problem} problem @param {number} asked */
+/**
+ * Not a fault of the one call: the whole app has to know.
+ * @param {Problem} problem
+ * @param {number} asked
+ */
 function tellIfTurnedAway({ status, errors }, asked) {
-  if (status === 401 && errors.pairing) document.dispatchEvent(new CustomEvent("not-paired", { detail: { why: errors.pairing[0], asked } }));
+  if (status === 401 && errors.pairing)
+    document.dispatchEvent(new CustomEvent("not-paired", { detail: { why: errors.pairing[0], asked } }));
   if (status === 403 && errors.role) document.dispatchEvent(new CustomEvent("other-role"));
 }
 
 /**
  * Send a body, and be told line by line how far the answer is; the last line is the answer or the
  * problem. Aborting the signal hangs up, and the server stops working on it.
- * @param {string} path @param {unknown} body
- * @param {{signal: AbortSignal, tell: (progress: any) => void, silence?: number}} how silence: most milliseconds without a line
+ * @param {string} path
+ * @param {unknown} body
+ * @param {{signal: AbortSignal, tell: (progress: any) => void, silence?: number}} how silence: most
+ *   milliseconds without a line
  * @returns {Promise<any>} the last line
  */
 export async function callInLines(path, body, { signal, tell, silence = 20_000 }) {
@@ -147,7 +177,12 @@ export async function callInLines(path, body, { signal, tell, silence = 20_000 }
   }
 }
 
-/** Whole lines as they come. @param {ReadableStream<Uint8Array>} stream @param {() => void} heard @returns {AsyncGenerator<string>} */
+/**
+ * Whole lines as they come.
+ * @param {ReadableStream<Uint8Array>} stream
+ * @param {() => void} heard
+ * @returns {AsyncGenerator<string>}
+ */
 async function* linesOf(stream, heard) {
   const reader = stream.pipeThrough(/** @type {any} */ (new TextDecoderStream())).getReader();
   let rest = "";
@@ -165,7 +200,12 @@ async function* linesOf(stream, heard) {
 /** @param {Response} response */
 const shopTime = (response) => new Date(response.headers.get("Date") ?? Date.now()).toISOString();
 
-/** Fetch a file the server makes from a body, and hand it to the browser. @param {string} path @param {unknown} body @param {string} name */
+/**
+ * Fetch a file the server makes from a body, and hand it to the browser.
+ * @param {string} path
+ * @param {unknown} body
+ * @param {string} name
+ */
 export async function download(path, body, name) {
   /** @type {Blob} */
   let file;

@@ -4,14 +4,21 @@ import { call, Problem, Unreachable } from "./api.js";
 import { settings } from "./settings.js";
 import { reached, sync } from "./sync.js";
 
-/** @typedef {{code: string|null, step: number}} Place step: one past the card's last when it is done, 0 for an empty bench */
+/**
+ * @typedef {{code: string|null, step: number}} Place step: one past the card's last when it is done, 0 for an
+ *   empty bench
+ */
 /** @typedef {Place & {name: string, version: number, at: string, by: string}} Bench */
-/** @typedef {{answers: boolean|null, gone: boolean, waits: boolean, late: boolean, refused: string}} Standing waits: a move is not sent yet; late: one was given up, since it had become old */
+/**
+ * @typedef {{answers: boolean|null, gone: boolean, waits: boolean, late: boolean, refused: string}} Standing
+ *   waits: a move is not sent yet; late: one was given up, since it had become old
+ */
 /**
  * @typedef {object} Hands
  * @property {(bench: Bench, etag: string) => void} heard where others have put it
  * @property {(standing: Standing) => void} changed how the link stands
- * @property {(place: Place, etag: string, more: boolean) => void} [sent] a move of ours has arrived; more: another waits
+ * @property {(place: Place, etag: string, more: boolean) => void} [sent] a move of ours has arrived; more:
+ *   another waits
  * @property {number} keepMs how long a move that could not be sent is worth sending
  */
 /** @typedef {{move: (place: Place, how?: {whatever?: boolean}) => void, standing: () => Standing}} Link */
@@ -21,8 +28,11 @@ const SLOWEST_MS = 4000;
 const ANSWER_MS = 3000;
 
 /**
- * @param {string} name of the bench @param {string|null} known the ETag it was last seen with
- * @param {Hands} hands @param {AbortSignal} signal ends it @returns {Link}
+ * @param {string} name of the bench
+ * @param {string|null} known the ETag it was last seen with
+ * @param {Hands} hands
+ * @param {AbortSignal} signal ends it
+ * @returns {Link}
  */
 export function benchLink(name, known, hands, signal) {
   const path = `/benches/${encodeURIComponent(name)}`;
@@ -39,7 +49,9 @@ export function benchLink(name, known, hands, signal) {
   /** @param {Partial<Standing>} change */
   function stand(change) {
     const next = { ...standing, waits: pending !== null, ...change };
-    const same = /** @type {(keyof Standing)[]} */ (Object.keys(next)).every((key) => next[key] === standing[key]);
+    const same = /** @type {(keyof Standing)[]} */ (Object.keys(next)).every(
+      (key) => next[key] === standing[key],
+    );
     standing = next;
     if (!same && !signal.aborted) hands.changed(standing);
   }
@@ -56,7 +68,8 @@ export function benchLink(name, known, hands, signal) {
     }
     running = false;
     const soon = pending !== null && failures === 0;
-    if (!signal.aborted) timer = setTimeout(round, soon ? 0 : Math.min(SLOWEST_MS, EVERY_MS * 1.5 ** failures));
+    if (!signal.aborted)
+      timer = setTimeout(round, soon ? 0 : Math.min(SLOWEST_MS, EVERY_MS * 1.5 ** failures));
   }
 
   function tooOld() {
@@ -71,7 +84,12 @@ export function benchLink(name, known, hands, signal) {
     if (!sending) return;
     const by = settings().name ? { by: settings().name } : {};
     try {
-      const answer = await call("PUT", path, { body: { ...sending.place, ...by }, etag: sending.whatever ? null : etag, signal, timeout: ANSWER_MS });
+      const answer = await call("PUT", path, {
+        body: { ...sending.place, ...by },
+        etag: sending.whatever ? null : etag,
+        signal,
+        timeout: ANSWER_MS,
+      });
       etag = answer.etag;
       if (pending === sending) pending = null;
       hands.sent?.(sending.place, etag ?? "", pending !== null);

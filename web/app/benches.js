@@ -2,35 +2,59 @@
 import { call } from "./api.js";
 
 /** @typedef {import("./bench_link.js").Bench} Bench */
-/** @typedef {{name: string, code: string|null, step: number, etag: string|null}} Seen a bench as this display last saw it */
+/**
+ * @typedef {{name: string, code: string|null, step: number, etag: string|null}} Seen a bench as this display
+ *   last saw it
+ */
 
 const HERE = "flangebook.bench.here";
 const LAST = "flangebook.bench.last";
 
-/** @param {AbortSignal} [signal] @returns {Promise<Bench[]>} */
+/**
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<Bench[]>}
+ */
 export async function benchList(signal) {
   const { body } = await call("GET", "/benches", { signal, timeout: 3000 });
   return body.benches;
 }
 
-/** Make an empty bench. @param {string} name @returns {Promise<Bench>} */
+/**
+ * Make an empty bench.
+ * @param {string} name
+ * @returns {Promise<Bench>}
+ */
 export async function makeBench(name) {
-  const { body } = await call("PUT", `/benches/${encodeURIComponent(name)}`, { body: { code: null, step: 0 } });
+  const { body } = await call("PUT", `/benches/${encodeURIComponent(name)}`, {
+    body: { code: null, step: 0 },
+  });
   return body;
 }
 
-/** Take a bench out. @param {string} name */
+/**
+ * Take a bench out.
+ * @param {string} name
+ */
 export async function removeBench(name) {
   await call("DELETE", `/benches/${encodeURIComponent(name)}`);
 }
 
-/** How a bench is called in a sentence. @param {string} name */
+/**
+ * How a bench is called in a sentence.
+ * @param {string} name
+ */
 export const benchWords = (name) => (/^\d/.test(name) ? `bench ${name}` : name);
 
-/** The same as a heading. @param {string} name */
+/**
+ * The same as a heading.
+ * @param {string} name
+ */
 export const benchTitle = (name) => (/^\d/.test(name) ? `Bench ${name}` : name);
 
-/** Which bench this display stands at. @returns {Seen|null} */
+/**
+ * Which bench this display stands at.
+ * @returns {Seen|null}
+ */
 export function benchHere() {
   const seen = read(HERE);
   return typeof seen?.name === "string" ? { code: null, step: 0, etag: null, ...seen } : null;
@@ -39,13 +63,19 @@ export function benchHere() {
 /** @param {Seen|null} seen */
 export const keepBenchHere = (seen) => write(HERE, seen);
 
-/** Where this phone last showed a card. @returns {string} */
+/**
+ * Where this phone last showed a card.
+ * @returns {string}
+ */
 export const lastBench = () => String(read(LAST) ?? "");
 
 /** @param {string} name */
 export const keepLastBench = (name) => write(LAST, name);
 
-/** @param {string} key @returns {any} */
+/**
+ * @param {string} key
+ * @returns {any}
+ */
 function read(key) {
   try {
     return JSON.parse(localStorage.getItem(key) ?? "null");
@@ -54,7 +84,10 @@ function read(key) {
   }
 }
 
-/** @param {string} key @param {unknown} value */
+/**
+ * @param {string} key
+ * @param {unknown} value
+ */
 function write(key, value) {
   try {
     if (value === null) localStorage.removeItem(key);

@@ -2,12 +2,26 @@
 import { typedNumber } from "./draft.js";
 import { lengthUnit, typedLength } from "./units.js";
 
-/** @typedef {{metal: string, thickness_mm: string, bend_length_mm: string, included_angle_deg: string, die: string, punch: string, punch_radius_mm: string}} BendForm */
+/**
+ * @typedef {{metal: string, thickness_mm: string, bend_length_mm: string, included_angle_deg: string,
+ *   die: string, punch: string, punch_radius_mm: string}} BendForm
+ */
 
 /** @type {BendForm} */
-const FIRST = { metal: "", thickness_mm: "", bend_length_mm: "", included_angle_deg: "90", die: "", punch: "", punch_radius_mm: "" };
+const FIRST = {
+  metal: "",
+  thickness_mm: "",
+  bend_length_mm: "",
+  included_angle_deg: "90",
+  die: "",
+  punch: "",
+  punch_radius_mm: "",
+};
 
-/** What a field is called in the address. @type {Record<keyof BendForm, string>} */
+/**
+ * What a field is called in the address.
+ * @type {Record<keyof BendForm, string>}
+ */
 const SHORT = {
   metal: "metal",
   thickness_mm: "thickness",
@@ -24,7 +38,10 @@ const NEEDED = /** @type {const} */ (["metal", "thickness_mm", "bend_length_mm",
 /** @param {keyof BendForm} name */
 const isLength = (name) => name.endsWith("_mm");
 
-/** @param {URLSearchParams} query @returns {BendForm} */
+/**
+ * @param {URLSearchParams} query
+ * @returns {BendForm}
+ */
 export function formFromQuery(query) {
   const form = { ...FIRST };
   for (const name of NAMES) {
@@ -36,7 +53,11 @@ export function formFromQuery(query) {
   return form;
 }
 
-/** The address that opens this bend again, on a device of either unit. @param {BendForm} form @returns {string} */
+/**
+ * The address that opens this bend again, on a device of either unit.
+ * @param {BendForm} form
+ * @returns {string}
+ */
 export function queryFromForm(form) {
   const query = new URLSearchParams();
   for (const name of NAMES) {
@@ -46,19 +67,30 @@ export function queryFromForm(form) {
   return query.toString();
 }
 
-/** What is still to be typed. @param {BendForm} form @returns {(keyof BendForm)[]} */
+/**
+ * What is still to be typed.
+ * @param {BendForm} form
+ * @returns {(keyof BendForm)[]}
+ */
 export function missing(form) {
   return NEEDED.filter((name) => form[name].trim() === "");
 }
 
-/** @param {BendForm} form @returns {Record<string, unknown>} */
+/**
+ * @param {BendForm} form
+ * @returns {Record<string, unknown>}
+ */
 export function bendRequest(form) {
   /** @type {Record<string, unknown>} */
   const request = {};
   for (const name of NAMES) {
     const typed = form[name].trim();
     if (typed === "") continue;
-    request[name] = isLength(name) ? typedLength(typed) : name === "included_angle_deg" ? typedNumber(typed) : typed;
+    request[name] = isLength(name)
+      ? typedLength(typed)
+      : name === "included_angle_deg"
+        ? typedNumber(typed)
+        : typed;
   }
   return request;
 }

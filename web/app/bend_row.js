@@ -6,18 +6,31 @@ import { lengthToType, typedLength } from "./units.js";
 /** @typedef {{angle: string, direction: "up"|"down", radius: string, kind: Kind, gap: string}} BendRow */
 
 /** @type {[Kind, string][]} */
-export const KINDS = [["bend", "Bend"], ["closed_hem", "Closed hem"], ["open_hem", "Open hem"]];
+export const KINDS = [
+  ["bend", "Bend"],
+  ["closed_hem", "Closed hem"],
+  ["open_hem", "Open hem"],
+];
 
 /** @returns {BendRow} */
 export const newBend = () => ({ angle: "90", direction: "up", radius: "", kind: "bend", gap: "" });
 
-/** @param {any} bend of a part @returns {BendRow} */
+/**
+ * @param {any} bend of a part
+ * @returns {BendRow}
+ */
 export const bendFromPart = (bend) => ({
-  angle: String(bend.included_angle_deg), direction: bend.direction, radius: lengthToType(bend.inside_radius_mm),
-  kind: bend.kind ?? "bend", gap: bend.kind === "open_hem" ? lengthToType(bend.hem_gap_mm) : "",
+  angle: String(bend.included_angle_deg),
+  direction: bend.direction,
+  radius: lengthToType(bend.inside_radius_mm),
+  kind: bend.kind ?? "bend",
+  gap: bend.kind === "open_hem" ? lengthToType(bend.hem_gap_mm) : "",
 });
 
-/** @param {BendRow} bend @param {"mm"|"in"} unit of bare lengths */
+/**
+ * @param {BendRow} bend
+ * @param {"mm"|"in"} unit of bare lengths
+ */
 export const bendRequest = (bend, unit) => ({
   included_angle_deg: bend.kind === "bend" ? typedNumber(bend.angle) : 0,
   direction: bend.direction,

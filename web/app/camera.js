@@ -12,7 +12,10 @@ export class NoCamera extends Error {
 }
 
 // The one on the back. As fine as it gives: a label is small, and a glove does not come near.
-const WANTED = { audio: false, video: { facingMode: { ideal: "environment" }, width: { ideal: 1920 }, height: { ideal: 1080 } } };
+const WANTED = {
+  audio: false,
+  video: { facingMode: { ideal: "environment" }, width: { ideal: 1920 }, height: { ideal: 1080 } },
+};
 
 /** @type {Record<string, CameraFault>} */
 const FAULTS = {
@@ -23,8 +26,10 @@ const FAULTS = {
 };
 
 /**
- * @param {AbortSignal} signal stops the camera @param {() => void} lost told when the camera goes away by itself
- * @returns {Promise<MediaStream>} @throws {NoCamera}
+ * @param {AbortSignal} signal stops the camera
+ * @param {() => void} lost told when the camera goes away by itself
+ * @returns {Promise<MediaStream>}
+ * @throws {NoCamera}
  */
 export async function openCamera(signal, lost) {
   // Browsers leave mediaDevices out of pages that came over plain http.
@@ -43,13 +48,20 @@ export async function openCamera(signal, lost) {
   return stream;
 }
 
-/** Whether this camera has a lamp that can be switched. @param {MediaStream} stream */
+/**
+ * Whether this camera has a lamp that can be switched.
+ * @param {MediaStream} stream
+ */
 export function hasLamp(stream) {
   const can = /** @type {any} */ (stream.getVideoTracks()[0]?.getCapabilities?.());
   return Boolean(can?.torch);
 }
 
-/** @param {MediaStream} stream @param {boolean} on @returns {Promise<void>} */
+/**
+ * @param {MediaStream} stream
+ * @param {boolean} on
+ * @returns {Promise<void>}
+ */
 export async function switchLamp(stream, on) {
   await stream.getVideoTracks()[0].applyConstraints({ advanced: [/** @type {any} */ ({ torch: on })] });
 }

@@ -3,60 +3,115 @@
 
 /** @typedef {{title?: string, note?: string, archived?: boolean, settings?: any[]}} Changes */
 /** @typedef {{name: string, label: string}} Field */
-/** @typedef {{name: string, label: string, shop: any, yours: any, before: any}} Row a field on which two sides differ */
+/**
+ * @typedef {{name: string, label: string, shop: any, yours: any, before: any}} Row a field on which two sides
+ *   differ
+ */
 
 export const FIELDS = ["title", "note", "archived", "settings"];
 
-/** Only what may be changed without the shop. @param {any} from @param {string[]} [names] @returns {any} */
+/**
+ * Only what may be changed without the shop.
+ * @param {any} from
+ * @param {string[]} [names]
+ * @returns {any}
+ */
 export function fieldsOf(from, names = FIELDS) {
-  return Object.fromEntries(names.filter((name) => from[name] !== undefined).map((name) => [name, from[name]]));
+  return Object.fromEntries(
+    names.filter((name) => from[name] !== undefined).map((name) => [name, from[name]]),
+  );
 }
 
-/** @param {any} a @param {any} b */
+/**
+ * @param {any} a
+ * @param {any} b
+ */
 export const same = (a, b) => JSON.stringify(plain(a)) === JSON.stringify(plain(b));
 
-/** Settings that differ only in their order or in what is left out are the same. @param {any} value @returns {any} */
+/**
+ * Settings that differ only in their order or in what is left out are the same.
+ * @param {any} value
+ * @returns {any}
+ */
 function plain(value) {
   if (!Array.isArray(value)) return value ?? null;
-  return [...value].sort((a, b) => a.step - b.step).map(({ step, set_angle_deg, punch_depth_mm }) => [step, set_angle_deg ?? null, punch_depth_mm ?? null]);
+  return [...value]
+    .sort((a, b) => a.step - b.step)
+    .map(({ step, set_angle_deg, punch_depth_mm }) => [step, set_angle_deg ?? null, punch_depth_mm ?? null]);
 }
 
-/** What of these changes would change a card. @param {Changes} changes @param {any} card @returns {Changes} */
+/**
+ * What of these changes would change a card.
+ * @param {Changes} changes
+ * @param {any} card
+ * @returns {Changes}
+ */
 export const realChanges = (changes, card) =>
-  fieldsOf(changes, FIELDS.filter((name) => name in changes && !same(/** @type {any} */ (changes)[name], card[name])));
+  fieldsOf(
+    changes,
+    FIELDS.filter((name) => name in changes && !same(/** @type {any} */ (changes)[name], card[name])),
+  );
 
-/** Whether a card still has what an edit's fields were on the screen. @param {{before?: any}} entry @param {any} card */
-export const sameAsBefore = ({ before = {} }, card) => Object.keys(before).every((name) => same(before[name], card[name]));
+/**
+ * Whether a card still has what an edit's fields were on the screen.
+ * @param {{before?: any}} entry
+ * @param {any} card
+ */
+export const sameAsBefore = ({ before = {} }, card) =>
+  Object.keys(before).every((name) => same(before[name], card[name]));
 
 /**
  * Where an edit and the card as the shop has it differ: of settings, only the steps it changed.
- * @param {Changes} changes @param {Changes} before @param {any} card @returns {Row[]}
+ * @param {Changes} changes
+ * @param {Changes} before
+ * @param {any} card
+ * @returns {Row[]}
  */
 export function differing(changes, before, card) {
   const rows = [];
-  for (const [name, label] of [["title", "Title"], ["note", "Note"], ["archived", "In use"]]) {
+  for (const [name, label] of [
+    ["title", "Title"],
+    ["note", "Note"],
+    ["archived", "In use"],
+  ]) {
     const [yours, was] = [/** @type {any} */ (changes)[name], /** @type {any} */ (before)[name]];
-    if (yours !== undefined && !same(yours, card[name])) rows.push({ name, label, shop: card[name], yours, before: was });
+    if (yours !== undefined && !same(yours, card[name]))
+      rows.push({ name, label, shop: card[name], yours, before: was });
   }
   if (!changes.settings) return rows;
   const [yours, was, shop] = [changes.settings, before.settings ?? [], card.settings].map(byStep);
   for (const step of new Set([...yours.keys(), ...was.keys()])) {
     const [mine, old, theirs] = [yours.get(step), was.get(step), shop.get(step)];
     if (sameSetting(mine, old) || sameSetting(mine, theirs)) continue;
-    rows.push({ name: `settings ${step}`, label: `Setting of step ${step}`, shop: theirs, yours: mine, before: old });
+    rows.push({
+      name: `settings ${step}`,
+      label: `Setting of step ${step}`,
+      shop: theirs,
+      yours: mine,
+      before: old,
+    });
   }
   return rows;
 }
 
-/** @param {any[]} settings @returns {Map<number, any>} */
+/**
+ * @param {any[]} settings
+ * @returns {Map<number, any>}
+ */
 const byStep = (settings) => new Map(settings.map((one) => [one.step, one]));
 
-/** @param {any} a @param {any} b */
+/**
+ * @param {any} a
+ * @param {any} b
+ */
 const sameSetting = (a, b) => same(a ? [a] : [], b ? [b] : []);
 
 /**
  * The changes that bring a card from what the shop has to what was chosen, field by field.
- * @param {Row[]} rows @param {Record<string, "shop"|"yours">} chosen @param {any} card @returns {Changes}
+ * @param {Row[]} rows
+ * @param {Record<string, "shop"|"yours">} chosen
+ * @param {any} card
+ * @returns {Changes}
  */
 export function merged(rows, chosen, card) {
   /** @type {any} */

@@ -24,7 +24,11 @@ export async function openCard(code, show, signal) {
   refresh(kept, show, signal);
 }
 
-/** @param {any} kept @param {(card: any, from: From) => void | Promise<void>} show @param {AbortSignal} signal */
+/**
+ * @param {any} kept
+ * @param {(card: any, from: From) => void | Promise<void>} show
+ * @param {AbortSignal} signal
+ */
 async function refresh(kept, show, signal) {
   try {
     const card = await fetchCard(kept.code, signal);
@@ -36,7 +40,9 @@ async function refresh(kept, show, signal) {
 
 /**
  * Whether there is such a card: on this device, in the shop, in neither; or silent, when nobody can tell.
- * @param {string} code @param {AbortSignal} signal @returns {Promise<"device"|"shop"|"nowhere"|"silent">}
+ * @param {string} code
+ * @param {AbortSignal} signal
+ * @returns {Promise<"device"|"shop"|"nowhere"|"silent">}
  */
 export async function whereIs(code, signal) {
   if (await keptCard(code).catch(() => undefined)) return "device";
@@ -52,7 +58,9 @@ export async function whereIs(code, signal) {
 
 /**
  * The card as the shop has it now; kept on this device.
- * @param {string} code @param {AbortSignal} [signal] @returns {Promise<any>}
+ * @param {string} code
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<any>}
  */
 export async function fetchCard(code, signal) {
   try {
@@ -67,15 +75,25 @@ export async function fetchCard(code, signal) {
 
 /**
  * Change a card: a new revision, kept here too.
- * @param {any} card as it was shown @param {Record<string, unknown>} change @returns {Promise<any>} the card after it
+ * @param {any} card as it was shown
+ * @param {Record<string, unknown>} change
+ * @returns {Promise<any>} the card after it
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable}
  */
 export async function changeCard(card, change) {
-  const { body } = await call("PUT", `/cards/${card.code}`, { body: change, etag: card.etag, timeout: change.replan ? 60_000 : 8000 });
+  const { body } = await call("PUT", `/cards/${card.code}`, {
+    body: change,
+    etag: card.etag,
+    timeout: change.replan ? 60_000 : 8000,
+  });
   return keepCard(body).catch(() => body);
 }
 
-/** The setting in force for a step: one that came from a trial, or the plan's. @param {any} card @param {any} step */
+/**
+ * The setting in force for a step: one that came from a trial, or the plan's.
+ * @param {any} card
+ * @param {any} step
+ */
 export function settingOf(card, step) {
   const own = card.settings?.find((/** @type {any} */ setting) => setting.step === step.number);
   return {

@@ -5,8 +5,15 @@ import { forgetShop } from "./store.js";
 import { changeSettings, settings } from "./settings.js";
 
 /** @typedef {import("./rights.js").Role} Role */
-/** @typedef {{role: Role|null, name: string, way: "loopback"|"https"|"http"|"proxy", why: ""|"unknown"|"revoked"|"expired", network: boolean, labels_open: boolean, refused: Record<string, Role>}} Me */
-/** @typedef {{id: string, name: string, role: Role, way: string, paired_at: string, paired_by: string, seen_at: string, revoked_at: string|null, own: boolean}} Device */
+/**
+ * @typedef {{role: Role|null, name: string, way: "loopback"|"https"|"http"|"proxy",
+ *   why: ""|"unknown"|"revoked"|"expired", network: boolean, labels_open: boolean,
+ *   refused: Record<string, Role>}} Me
+ */
+/**
+ * @typedef {{id: string, name: string, role: Role, way: string, paired_at: string, paired_by: string,
+ *   seen_at: string, revoked_at: string|null, own: boolean}} Device
+ */
 
 /** @type {Record<Role, {word: string, does: string}>} */
 export const ROLES = {
@@ -29,12 +36,19 @@ let asking = 0;
 /** @returns {string|null} */
 export const turnedAway = () => out;
 
-/** Whether a screen stays shut to this device. @param {string} screen */
+/**
+ * Whether a screen stays shut to this device.
+ * @param {string} screen
+ */
 export function isShut(screen) {
   return out !== null && screen !== "pair" && !(me?.labels_open && OPEN_SCREENS.includes(screen));
 }
 
-/** Ask the shop, and keep what this device may do. @param {AbortSignal} [signal] @returns {Promise<Me>} */
+/**
+ * Ask the shop, and keep what this device may do.
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<Me>}
+ */
 export async function askWhoIAm(signal) {
   asking += 1;
   try {
@@ -59,7 +73,12 @@ export async function beTurnedAway(why) {
   document.dispatchEvent(new CustomEvent("turned-away"));
 }
 
-/** @param {string} code @param {string} name @returns {Promise<Device>} @throws {Problem} */
+/**
+ * @param {string} code
+ * @param {string} name
+ * @returns {Promise<Device>}
+ * @throws {Problem}
+ */
 export async function pair(code, name) {
   const { body } = await call("POST", "/pair", { body: { code, name } });
   if (!settings().name) changeSettings({ name: body.name });
@@ -90,5 +109,9 @@ function askAgain() {
   if (!asking) askWhoIAm().catch(() => null);
 }
 
-/** @param {unknown} error @returns {string} */
-export const inWords = (error) => (error instanceof Problem || error instanceof Error ? error.message : String(error));
+/**
+ * @param {unknown} error
+ * @returns {string}
+ */
+export const inWords = (error) =>
+  error instanceof Problem || error instanceof Error ? error.message : String(error);

@@ -16,7 +16,10 @@ export const KINDS = {
   metals: { one: "metal", many: "metals", title: "Metals" },
 };
 
-/** The right to write each. @type {Record<Kind|"press", string>} */
+/**
+ * The right to write each.
+ * @type {Record<Kind|"press", string>}
+ */
 export const WRITES = {
   press: "shop.write_press",
   punches: "shop.write_punches",
@@ -25,12 +28,20 @@ export const WRITES = {
   metals: "shop.write_metals",
 };
 
-/** @param {string} word @returns {Kind|undefined} */
+/**
+ * @param {string} word
+ * @returns {Kind|undefined}
+ */
 export function kindOf(word) {
   return Object.hasOwn(KINDS, word) ? /** @type {Kind} */ (word) : undefined;
 }
 
-/** From the server; when it is silent, as this device last saw it. @param {Kind} kind @param {AbortSignal} [signal] @returns {Promise<CribList>} */
+/**
+ * From the server; when it is silent, as this device last saw it.
+ * @param {Kind} kind
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<CribList>}
+ */
 export async function readList(kind, signal) {
   try {
     return await freshList(kind, signal);
@@ -41,18 +52,30 @@ export async function readList(kind, signal) {
   }
 }
 
-/** From the server or not at all: for editing. @param {Kind} kind @param {AbortSignal} [signal] @returns {Promise<CribList>} */
+/**
+ * From the server or not at all: for editing.
+ * @param {Kind} kind
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<CribList>}
+ */
 export async function freshList(kind, signal) {
   const { body, etag } = await call("GET", `/${kind}`, { signal });
   return { items: body[kind], etag, kept: false };
 }
 
-/** @param {Kind} kind @param {Tool[]} items @param {string|null} etag */
+/**
+ * @param {Kind} kind
+ * @param {Tool[]} items
+ * @param {string|null} etag
+ */
 export async function saveList(kind, items, etag) {
   await call("PUT", `/${kind}`, { body: { [kind]: items.map(asSent), by: settings().name }, etag });
 }
 
-/** @param {AbortSignal} [signal] @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>} */
+/**
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>}
+ */
 export async function readPress(signal) {
   try {
     return await freshPress(signal);
@@ -63,29 +86,46 @@ export async function readPress(signal) {
   }
 }
 
-/** @param {AbortSignal} [signal] @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>} */
+/**
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>}
+ */
 export async function freshPress(signal) {
   const { body, etag } = await call("GET", "/press", { signal });
   return { press: body.press, etag, kept: false };
 }
 
-/** @param {Record<string, any>} press @param {string|null} etag */
+/**
+ * @param {Record<string, any>} press
+ * @param {string|null} etag
+ */
 export async function savePress(press, etag) {
   await call("PUT", "/press", { body: { press: asSent(press), by: settings().name }, etag });
 }
 
-/** What the server works out by itself is not sent back. @param {Record<string, any>} tool */
+/**
+ * What the server works out by itself is not sent back.
+ * @param {Record<string, any>} tool
+ */
 export function asSent({ outline_mm, outlines_mm, ...tool }) {
   return tool;
 }
 
-/** @param {Record<string, any>|undefined} a @param {Record<string, any>|undefined} b */
+/**
+ * @param {Record<string, any>|undefined} a
+ * @param {Record<string, any>|undefined} b
+ */
 export function same(a, b) {
   return JSON.stringify(a && asSent(a)) === JSON.stringify(b && asSent(b));
 }
 
-/** Where a tool lies, as written on the rack. @param {Record<string, any>} tool */
+/**
+ * Where a tool lies, as written on the rack.
+ * @param {Record<string, any>} tool
+ */
 export function placeWords({ tray, slot }) {
   if (!tray && !slot) return "place not given";
-  return [tray && (/^\S{1,4}$/.test(tray) ? `Tray ${tray}` : tray), slot && `slot ${slot}`].filter(Boolean).join(", ");
+  return [tray && (/^\S{1,4}$/.test(tray) ? `Tray ${tray}` : tray), slot && `slot ${slot}`]
+    .filter(Boolean)
+    .join(", ");
 }

@@ -25,26 +25,37 @@ async function letGo() {
   opened = undefined;
 }
 
-/** @param {any} db @param {number} from the form it has @param {any} transaction over all of it */
+/**
+ * @param {any} db
+ * @param {number} from the form it has
+ * @param {any} transaction over all of it
+ */
 async function bringUpToDate(db, from, transaction) {
   if (from < 1) {
     db.createObjectStore("cards", { keyPath: "code" });
-    db.createObjectStore("list", { keyPath: "code" }); // a line of each card: finding must stay quick with thousands
+    // a line of each card: finding must stay quick with thousands
+    db.createObjectStore("list", { keyPath: "code" });
     db.createObjectStore("meta"); // cursor, shop
     db.createObjectStore("outbox", { keyPath: "id" });
   }
   if (from < 2) {
-    db.createObjectStore("sent", { keyPath: "id" }); // what the shop said it has, to send again if it loses it
+    // what the shop said it has, to send again if it loses it
+    db.createObjectStore("sent", { keyPath: "id" });
     db.createObjectStore("lost", { keyPath: "code" }); // cards the shop no longer knows
     transaction.objectStore("list").createIndex("settle", "settle"); // how many changes are to be settled
     if (from === 1) await intoKinds(transaction);
   }
 }
 
-/** The first form knew only trials. What waits stays, in its order; the feed is read anew. @param {any} transaction */
+/**
+ * The first form knew only trials. What waits stays, in its order; the feed is read anew.
+ * @param {any} transaction
+ */
 async function intoKinds(transaction) {
   const outbox = transaction.objectStore("outbox");
-  const old = (await outbox.getAll()).sort((/** @type {any} */ a, /** @type {any} */ b) => (a.queued_at < b.queued_at ? -1 : 1));
+  const old = (await outbox.getAll()).sort((/** @type {any} */ a, /** @type {any} */ b) =>
+    a.queued_at < b.queued_at ? -1 : 1,
+  );
   let number = 0;
   for (const { trial, ...rest } of old) outbox.put({ ...rest, kind: "trial", body: trial, number: ++number });
   transaction.objectStore("meta").put(number, "number");
@@ -55,13 +66,16 @@ async function intoKinds(transaction) {
 export class NotKept extends Error {
   /** @param {unknown} cause */
   constructor(cause) {
-    super(`${whyNot(cause)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`);
+    super(
+      `${whyNot(cause)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`,
+    );
   }
 }
 
 /** @param {unknown} cause */
 function whyNot(cause) {
   const name = cause instanceof DOMException ? cause.name : "";
-  if (name === "QuotaExceededError") return "Not saved: this device is full. Free some room on it, then save again.";
+  if (name === "QuotaExceededError")
+    return "Not saved: this device is full. Free some room on it, then save again.";
   return "Not saved: this browser lets nothing be kept here, and the shop does not answer. Private windows do that.";
 }

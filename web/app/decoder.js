@@ -3,7 +3,9 @@
 
 /** @typedef {{rawValue: string, boundingBox: DOMRectReadOnly}} Mark */
 /** @typedef {{detect: (video: HTMLVideoElement) => Promise<Mark[]>}} Detector */
-/** @typedef {{own: boolean, read: (video: HTMLVideoElement) => Promise<Mark[]>}} Decoder own: the browser's */
+/**
+ * @typedef {{own: boolean, read: (video: HTMLVideoElement) => Promise<Mark[]>}} Decoder own: the browser's
+ */
 
 /** Neither the browser nor the app can read a square now. */
 export class NoDecoder extends Error {}
@@ -14,7 +16,10 @@ const QR_ONLY = { formats: /** @type {["qr_code"]} */ (["qr_code"]) };
 /** @type {Promise<Decoder>|undefined} */
 let opened;
 
-/** @returns {Promise<Decoder>} @throws {NoDecoder} */
+/**
+ * @returns {Promise<Decoder>}
+ * @throws {NoDecoder}
+ */
 export function openDecoder() {
   opened ??= open();
   opened.catch(() => (opened = undefined)); // the next call tries again
@@ -49,7 +54,10 @@ async function browsersDetector() {
   return formats?.includes("qr_code") ? new Own(QR_ONLY) : null;
 }
 
-/** @returns {Promise<Detector>} @throws {NoDecoder} */
+/**
+ * @returns {Promise<Detector>}
+ * @throws {NoDecoder}
+ */
 async function vendoredDetector() {
   try {
     const { BarcodeDetector, prepareZXingModule } = await import("/vendor/barcode-detector/ponyfill.js");

@@ -11,63 +11,122 @@ import { lengthToType, typedLength } from "./units.js";
 
 const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
-/** A number, the text as typed, or null when the box is empty. @param {string|undefined} text @returns {number|string|null} */
+/**
+ * A number, the text as typed, or null when the box is empty.
+ * @param {string|undefined} text
+ * @returns {number|string|null}
+ */
 export function typedNumber(text = "") {
   const clean = text.trim().replace(/^([+-]?\d+),(\d+)$/, "$1.$2");
   if (clean === "") return null;
   return PLAIN.test(clean) ? Number(clean) : clean;
 }
 
-/** @param {string|undefined} text @returns {string|null} */
+/**
+ * @param {string|undefined} text
+ * @returns {string|null}
+ */
 const typedLengthOrNull = (text = "") => (text.trim() === "" ? null : typedLength(text));
 
 /** @param {string|undefined} text */
-const lines = (text = "") => text.split(/[\n;]/).map((line) => line.trim()).filter(Boolean);
+const lines = (text = "") =>
+  text
+    .split(/[\n;]/)
+    .map((line) => line.trim())
+    .filter(Boolean);
 
-/** @type {Record<import("./tool_fields.js").FieldType, {show: (value: any) => string, take: (text: string|undefined) => unknown}>} */
+/**
+ * @type
+ *   {Record<import("./tool_fields.js").FieldType, {show: (value: any) => string, take: (text: string|undefined) => unknown}>}
+ */
 const TYPES = {
   text: { show: (value) => value ?? "", take: (text = "") => text.trim() },
   note: { show: (value) => value ?? "", take: (text = "") => text.trim() },
   pick: { show: (value) => value ?? "", take: (text) => text || null },
   yes: { show: (value) => (value ? "yes" : "no"), take: (text) => text === "yes" },
   length: { show: lengthToType, take: typedLengthOrNull },
-  number: { show: (value) => (value === null || value === undefined ? "" : String(value)), take: typedNumber },
-  rating: { show: (value) => (value === null || value === undefined ? "" : String(value)), take: typedNumber },
+  number: {
+    show: (value) => (value === null || value === undefined ? "" : String(value)),
+    take: typedNumber,
+  },
+  rating: {
+    show: (value) => (value === null || value === undefined ? "" : String(value)),
+    take: typedNumber,
+  },
   lengths: {
     show: (value) => (value ?? []).map(lengthToType).join(", "),
-    take: (text = "") => text.split(/[,;\n]/).filter((piece) => piece.trim()).map((piece) => typedLength(piece)),
+    take: (text = "") =>
+      text
+        .split(/[,;\n]/)
+        .filter((piece) => piece.trim())
+        .map((piece) => typedLength(piece)),
   },
   points: {
-    show: (value) => (value ?? []).map((/** @type {number[]} */ [x, y]) => `${lengthToType(x)}, ${lengthToType(y)}`).join("\n"),
-    take: (text) => lines(text).map((line) => line.split(line.includes(",") ? "," : /\s+/).map((piece) => typedLength(piece))),
+    show: (value) =>
+      (value ?? [])
+        .map((/** @type {number[]} */ [x, y]) => `${lengthToType(x)}, ${lengthToType(y)}`)
+        .join("\n"),
+    take: (text) =>
+      lines(text).map((line) =>
+        line.split(line.includes(",") ? "," : /\s+/).map((piece) => typedLength(piece)),
+      ),
   },
-  openings: { show: (value) => textOf((value ?? []).map(openingToType)), take: (text) => rowsOf(text).map(openingToSend) },
+  openings: {
+    show: (value) => textOf((value ?? []).map(openingToType)),
+    take: (text) => rowsOf(text).map(openingToSend),
+  },
   figure: { show: String, take: String },
 };
 
-/** @param {Record<string, any>} opening @returns {import("./openings.js").OpeningRow} */
+/**
+ * @param {Record<string, any>} opening
+ * @returns {import("./openings.js").OpeningRow}
+ */
 function openingToType(opening) {
   const { show } = TYPES.number;
   return {
-    v: lengthToType(opening.v_opening_mm), angle: show(opening.angle_deg), radius: lengthToType(opening.shoulder_radius_mm),
-    face: opening.face, centre: lengthToType(opening.centre_mm), code: opening.code ?? "", rating: show(opening.rating_kn_per_m),
+    v: lengthToType(opening.v_opening_mm),
+    angle: show(opening.angle_deg),
+    radius: lengthToType(opening.shoulder_radius_mm),
+    face: opening.face,
+    centre: lengthToType(opening.centre_mm),
+    code: opening.code ?? "",
+    rating: show(opening.rating_kn_per_m),
   };
 }
 
-/** What is needed and empty is left out, so that the server says so. @param {import("./openings.js").OpeningRow} row */
+/**
+ * What is needed and empty is left out, so that the server says so.
+ * @param {import("./openings.js").OpeningRow} row
+ */
 function openingToSend({ v, angle, radius, face, centre, code, rating }) {
-  const sizes = { v_opening_mm: typedLengthOrNull(v), angle_deg: typedNumber(angle), shoulder_radius_mm: typedLengthOrNull(radius), centre_mm: typedLengthOrNull(centre) };
+  const sizes = {
+    v_opening_mm: typedLengthOrNull(v),
+    angle_deg: typedNumber(angle),
+    shoulder_radius_mm: typedLengthOrNull(radius),
+    centre_mm: typedLengthOrNull(centre),
+  };
   const given = Object.fromEntries(Object.entries(sizes).filter(([, value]) => value !== null));
   return { ...given, face: face || "top", code: code || null, rating_kn_per_m: typedNumber(rating) };
 }
 
-/** Points for a box, a line each. @param {[number, number][]} points */
+/**
+ * Points for a box, a line each.
+ * @param {[number, number][]} points
+ */
 export const pointsToType = (points) => TYPES.points.show(points);
 
-/** @param {Drawn} kind @returns {FieldSpec[]} */
+/**
+ * @param {Drawn} kind
+ * @returns {FieldSpec[]}
+ */
 export const specsOf = (kind) => GROUPS[kind].flatMap((group) => group.fields);
 
-/** @param {Drawn} kind @param {Record<string, any>} tool @returns {Draft} */
+/**
+ * @param {Drawn} kind
+ * @param {Record<string, any>} tool
+ * @returns {Draft}
+ */
 export function toDraft(kind, tool) {
   return Object.fromEntries(specsOf(kind).map(({ name, type }) => [name, TYPES[type].show(tool[name])]));
 }
@@ -75,7 +134,10 @@ export function toDraft(kind, tool) {
 /**
  * A box that was not touched sends what was kept, not its rounded text; an empty one that cannot
  * be empty is left out, so that the server says it is needed.
- * @param {Drawn} kind @param {Draft} draft @param {Record<string, any>} [kept] @returns {Record<string, unknown>}
+ * @param {Drawn} kind
+ * @param {Draft} draft
+ * @param {Record<string, any>} [kept]
+ * @returns {Record<string, unknown>}
  */
 export function fromDraft(kind, draft, kept = {}) {
   /** @param {FieldSpec} spec */
@@ -83,7 +145,11 @@ export function fromDraft(kind, draft, kept = {}) {
     name in kept && TYPES[type].show(kept[name]) === draft[name] ? kept[name] : TYPES[type].take(draft[name]);
   const shown = specsOf(kind).filter(({ when }) => !when || when(draft));
   const taken = shown.map((spec) => ({ spec, value: value(spec) }));
-  return Object.fromEntries(taken.filter(({ spec, value }) => value !== null || mayBeEmpty(spec)).map(({ spec, value }) => [spec.name, value]));
+  return Object.fromEntries(
+    taken
+      .filter(({ spec, value }) => value !== null || mayBeEmpty(spec))
+      .map(({ spec, value }) => [spec.name, value]),
+  );
 }
 
 /** @param {FieldSpec} spec */
@@ -91,7 +157,10 @@ const mayBeEmpty = ({ type, blank }) => type === "rating" || blank !== undefined
 
 const FIGURE_PARTS = ["low", "nominal", "high", "source", "standing"];
 
-/** @param {Record<string, any>} metal @returns {Draft} */
+/**
+ * @param {Record<string, any>} metal
+ * @returns {Draft}
+ */
 export function metalToDraft(metal) {
   /** @type {Draft} */
   const draft = { name: metal.name ?? "", note: metal.note ?? "", gauge_family: metal.gauge_family ?? "" };
@@ -103,11 +172,20 @@ export function metalToDraft(metal) {
   return draft;
 }
 
-/** An optional figure with nothing typed is unknown. @param {Draft} draft @returns {Record<string, unknown>} */
+/**
+ * An optional figure with nothing typed is unknown.
+ * @param {Draft} draft
+ * @returns {Record<string, unknown>}
+ */
 export function metalFromDraft(draft) {
   /** @type {Record<string, unknown>} */
-  const metal = { name: draft.name.trim(), note: draft.note.trim(), gauge_family: draft.gauge_family || null };
-  for (const { name, needed } of NUMBERS) if (draft[name]?.trim() || !needed) metal[name] = typedNumber(draft[name]);
+  const metal = {
+    name: draft.name.trim(),
+    note: draft.note.trim(),
+    gauge_family: draft.gauge_family || null,
+  };
+  for (const { name, needed } of NUMBERS)
+    if (draft[name]?.trim() || !needed) metal[name] = typedNumber(draft[name]);
   for (const { name, needed } of FIGURES) {
     const typed = ["low", "nominal", "high", "source"].some((part) => draft[`${name}.${part}`]?.trim());
     metal[name] = typed || needed ? figureFrom(draft, name) : null;
@@ -115,7 +193,10 @@ export function metalFromDraft(draft) {
   return metal;
 }
 
-/** @param {Draft} draft @param {string} name */
+/**
+ * @param {Draft} draft
+ * @param {string} name
+ */
 function figureFrom(draft, name) {
   const numbers = ["low", "nominal", "high"].map((part) => [part, typedNumber(draft[`${name}.${part}`])]);
   return {
@@ -127,7 +208,8 @@ function figureFrom(draft, name) {
 
 /**
  * What the server said, by box: "punches.3.segments_mm.2" belongs to "segments_mm".
- * @param {Record<string, string[]>} errors @param {string[]} names of the boxes
+ * @param {Record<string, string[]>} errors
+ * @param {string[]} names of the boxes
  * @returns {{byName: Record<string, string[]>, others: string[]}} others fit no box
  */
 export function sortErrors(errors, names) {
@@ -138,16 +220,27 @@ export function sortErrors(errors, names) {
   for (const [path, words] of Object.entries(errors)) {
     const inPath = `.${path}.`;
     const matching = inPath.includes(".openings.") ? names.filter((name) => name === "openings") : names;
-    const box = matching.filter((name) => inPath.includes(`.${name}.`)).sort((a, b) => b.length - a.length)[0];
+    const box = matching
+      .filter((name) => inPath.includes(`.${name}.`))
+      .sort((a, b) => b.length - a.length)[0];
     const piece = /\.(\d+)$/.exec(path)?.[1];
     if (box === "openings") (byName.openings ??= []).push(...words.map((said) => aboutOpening(path, said)));
-    else if (box) (byName[box] ??= []).push(...(piece && inPath.endsWith(`.${box}.${piece}.`) ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`) : words));
+    else if (box)
+      (byName[box] ??= []).push(
+        ...(piece && inPath.endsWith(`.${box}.${piece}.`)
+          ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`)
+          : words),
+      );
     else others.push(...words.map((said) => `${path}: ${said}`));
   }
   return { byName, others };
 }
 
-/** "dies.3.openings.1.angle_deg" is said at the second V. @param {string} path @param {string} said */
+/**
+ * "dies.3.openings.1.angle_deg" is said at the second V.
+ * @param {string} path
+ * @param {string} said
+ */
 function aboutOpening(path, said) {
   const [, number, field] = /openings\.(\d+)(?:\.(\w+))?$/.exec(path) ?? [];
   if (number === undefined) return said;

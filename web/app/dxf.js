@@ -2,7 +2,10 @@
 import { Problem, upload } from "./api.js";
 
 /** @typedef {"punch"|"die"|"holder"|"ram"|"bed"|"die_holder"} DxfKind */
-/** @typedef {{units: string, layer: string, origin: string, point: string, turn_deg: string, mirror: string}} Choices */
+/**
+ * @typedef {{units: string, layer: string, origin: string, point: string, turn_deg: string,
+ *   mirror: string}} Choices
+ */
 /** @typedef {import("../drawing/outline_fault.js").Fault} Fault */
 /**
  * @typedef {object} DxfState
@@ -25,7 +28,16 @@ const MOST_BYTES = 2_000_000;
  */
 export function dxfReader(kind, { took, show, signal }) {
   /** @type {DxfState} */
-  const state = { file: "", busy: false, choices: { ...AS_IT_SAYS }, answer: null, wrong: "", fault: null, code: "", layers: [] };
+  const state = {
+    file: "",
+    busy: false,
+    choices: { ...AS_IT_SAYS },
+    answer: null,
+    wrong: "",
+    fault: null,
+    code: "",
+    layers: [],
+  };
   /** @type {Blob|null} */
   let file = null;
   let asked = 0;
@@ -37,7 +49,10 @@ export function dxfReader(kind, { took, show, signal }) {
     return read();
   }
 
-  /** @param {keyof Choices} name @param {string} value */
+  /**
+   * @param {keyof Choices} name
+   * @param {string} value
+   */
   function set(name, value) {
     state.choices = { ...state.choices, [name]: value };
     return state.choices.origin === "point" && !state.choices.point ? show() : read();
@@ -49,8 +64,14 @@ export function dxfReader(kind, { took, show, signal }) {
     Object.assign(state, { busy: true, answer: null, wrong: "", fault: null, code: "" });
     show();
     try {
-      if (file.size > MOST_BYTES) throw new Error("The file is over 2 MB. Save the tool's outline by itself.");
-      const { body } = await upload(`/outlines/dxf?${query(state.choices, kind)}`, file, "image/vnd.dxf", signal);
+      if (file.size > MOST_BYTES)
+        throw new Error("The file is over 2 MB. Save the tool's outline by itself.");
+      const { body } = await upload(
+        `/outlines/dxf?${query(state.choices, kind)}`,
+        file,
+        "image/vnd.dxf",
+        signal,
+      );
       if (mine !== asked) return;
       Object.assign(state, { answer: body, layers: body.layers });
       took(body);
@@ -71,8 +92,13 @@ export function dxfReader(kind, { took, show, signal }) {
 
 /** @typedef {ReturnType<typeof dxfReader>} DxfReader */
 
-/** @param {Choices} choices @param {DxfKind} kind */
+/**
+ * @param {Choices} choices
+ * @param {DxfKind} kind
+ */
 function query(choices, kind) {
-  const given = Object.entries(choices).filter(([name, value]) => value && (name !== "point" || choices.origin === "point"));
+  const given = Object.entries(choices).filter(
+    ([name, value]) => value && (name !== "point" || choices.origin === "point"),
+  );
   return new URLSearchParams([["kind", kind], ...given]);
 }

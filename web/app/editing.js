@@ -34,16 +34,30 @@ import { focusFirstWrong } from "./view/field.js";
  * @property {(record: Record_|null) => void} done
  */
 
-/** @param {Job} job @param {AbortSignal} signal */
+/**
+ * @param {Job} job
+ * @param {AbortSignal} signal
+ */
 export async function startEditing(job, signal) {
   const kept = await job.read(signal);
   /** @type {State} */
-  const state = { kept, draft: job.toDraft(kept ?? job.blank), wrong: {}, others: [], clash: null, busy: false };
+  const state = {
+    kept,
+    draft: job.toDraft(kept ?? job.blank),
+    wrong: {},
+    others: [],
+    clash: null,
+    busy: false,
+  };
   const typed = () => job.fromDraft(state.draft, state.kept ?? {});
   const show = () => job.draw(state);
-  const empty = () => job.boxes.filter(({ name, needed }) => needed && name in state.draft && !state.draft[name].trim());
+  const empty = () =>
+    job.boxes.filter(({ name, needed }) => needed && name in state.draft && !state.draft[name].trim());
 
-  /** @param {string} name @param {string} value */
+  /**
+   * @param {string} name
+   * @param {string} value
+   */
   function change(name, value) {
     state.draft = { ...state.draft, [name]: value };
     delete state.wrong[name];
@@ -79,12 +93,20 @@ export async function startEditing(job, signal) {
       state.kept = await job.read(signal);
       const theirs = state.kept ? job.toDraft(state.kept) : {};
       const how = same(before, state.kept) ? "others changed" : state.kept ? "this changed" : "taken out";
-      state.clash = { how, differences: how === "this changed" ? differencesBetween(state.draft, theirs, job.boxes) : [] };
+      state.clash = {
+        how,
+        differences: how === "this changed" ? differencesBetween(state.draft, theirs, job.boxes) : [],
+      };
     } else if (error instanceof Problem && Object.keys(error.errors).length) {
-      const { byName, others } = sortErrors(error.errors, job.boxes.map(({ name }) => name));
+      const { byName, others } = sortErrors(
+        error.errors,
+        job.boxes.map(({ name }) => name),
+      );
       Object.assign(state, { wrong: byName, others });
     } else {
-      state.others = [`Not saved: ${error instanceof Error ? error.message : error} What you typed is still here.`];
+      state.others = [
+        `Not saved: ${error instanceof Error ? error.message : error} What you typed is still here.`,
+      ];
     }
   }
 
@@ -95,16 +117,26 @@ export async function startEditing(job, signal) {
     show();
   }
 
-  /** DXF readers by the box their points go to. @type {Map<string, import("./dxf.js").DxfReader>} */
+  /**
+   * DXF readers by the box their points go to.
+   * @type {Map<string, import("./dxf.js").DxfReader>}
+   */
   const readers = new Map();
-  /** @param {import("./dxf.js").DxfKind} kind @param {string} name */
+  /**
+   * @param {import("./dxf.js").DxfKind} kind
+   * @param {string} name
+   */
   function reader(kind, name) {
     const made = readers.get(name) ?? dxfReader(kind, { signal, show, took: (answer) => took(name, answer) });
     readers.set(name, made);
     return made;
   }
 
-  /** Points from a drawing; its height where none was typed. @param {string} name @param {any} answer */
+  /**
+   * Points from a drawing; its height where none was typed.
+   * @param {string} name
+   * @param {any} answer
+   */
   function took(name, { points_mm: points, height_mm: height }) {
     if (name === "points_mm" && state.draft.height_mm === "") change("height_mm", lengthToType(height));
     change(name, pointsToType(points));

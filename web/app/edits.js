@@ -7,7 +7,11 @@ import { keptCard } from "./store.js";
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
 
-/** A card as it will be when what waits here has arrived. `after`: what the next edit is made on. @param {any} card @param {Waiting[]} entries of the card */
+/**
+ * A card as it will be when what waits here has arrived. `after`: what the next edit is made on.
+ * @param {any} card
+ * @param {Waiting[]} entries of the card
+ */
 export function withWaiting(card, entries) {
   const edits = entries.filter((entry) => entry.kind !== "trial" && !entry.parked && !entry.refused);
   const shown = edits.reduce((so, entry) => ({ ...so, ...fieldsOf(entry.body) }), card);
@@ -17,7 +21,10 @@ export function withWaiting(card, entries) {
   return { ...shown, proposals, after: all.at(-1)?.id ?? card.revision_id, here: all };
 }
 
-/** The card as this device shows it, with what waits. @param {any} card as the shop gave it */
+/**
+ * The card as this device shows it, with what waits.
+ * @param {any} card as the shop gave it
+ */
 export async function asShown(card) {
   return withWaiting(card, await waitingFor(card.code).catch(() => []));
 }
@@ -25,14 +32,24 @@ export async function asShown(card) {
 /**
  * The card as two changes are settled on: as the shop has it, with what was settled here. Edits
  * that wait behind the conflict are not in it: they follow once it is settled.
- * @param {string} code @returns {Promise<any|undefined>}
+ * @param {string} code
+ * @returns {Promise<any|undefined>}
  */
 export async function cardToSettle(code) {
   const card = await keptCard(code);
-  return card && withWaiting(card, (await waitingFor(code)).filter((entry) => entry.body.settles));
+  return (
+    card &&
+    withWaiting(
+      card,
+      (await waitingFor(code)).filter((entry) => entry.body.settles),
+    )
+  );
 }
 
-/** @param {string} code @returns {Promise<any|undefined>} */
+/**
+ * @param {string} code
+ * @returns {Promise<any|undefined>}
+ */
 export async function shownCard(code) {
   const card = await keptCard(code);
   return card && asShown(card);
@@ -42,7 +59,8 @@ export async function shownCard(code) {
  * @param {any} seen the card as it was on the screen when the change was made
  * @param {import("./card_fields.js").Changes} changes
  * @param {{reason?: string, settles?: string[]}} [why]
- * @returns {Promise<{where: import("./sending.js").Where|"same", card: any}>} where it is now, and the card with it
+ * @returns {Promise<{where: import("./sending.js").Where|"same", card: any}>} where it is now, and the card
+ *   with it
  * @throws {import("./api.js").Problem | import("./database.js").NotKept}
  */
 export async function changeHere(seen, changes, { reason = "", settles = [] } = {}) {
@@ -54,7 +72,12 @@ export async function changeHere(seen, changes, { reason = "", settles = [] } = 
     id: newId(),
     kind: names.every((one) => one === "note") && !settles.length ? "note" : "edit",
     code: seen.code,
-    body: { ...real, ...(settles.length ? { settles } : {}), ...(reason ? { reason } : {}), ...(name ? { by: name } : {}) },
+    body: {
+      ...real,
+      ...(settles.length ? { settles } : {}),
+      ...(reason ? { reason } : {}),
+      ...(name ? { by: name } : {}),
+    },
     before: fieldsOf(seen, names),
     after: seen.after,
     etag: seen.etag,

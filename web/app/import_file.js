@@ -1,8 +1,14 @@
 // Bringing a shop's file in: the server looks it through first, and nothing changes until that is agreed to.
 import { Problem, upload } from "./api.js";
 
-/** @typedef {{press: string, tools: number, metals: number, cards: number, revisions: number, trials: number, test_bends: number}} Holdings */
-/** @typedef {{imported: boolean, made_by: string, exported_at: string, holds: Holdings, here: Holdings, untouched: boolean, kept_as: string|null}} Told */
+/**
+ * @typedef {{press: string, tools: number, metals: number, cards: number, revisions: number, trials: number,
+ *   test_bends: number}} Holdings
+ */
+/**
+ * @typedef {{imported: boolean, made_by: string, exported_at: string, holds: Holdings, here: Holdings,
+ *   untouched: boolean, kept_as: string|null}} Told
+ */
 /**
  * @typedef {object} ImportState
  * @property {string} name of the file; empty before one was chosen
@@ -32,13 +38,17 @@ export function importFile({ show, done, signal }) {
     return ask("importing", `replace=${!state.told?.untouched}`);
   }
 
-  /** @param {"looking"|"importing"} busy @param {string} query */
+  /**
+   * @param {"looking"|"importing"} busy
+   * @param {string} query
+   */
   async function ask(busy, query) {
     if (!file || state.busy) return;
     Object.assign(state, { busy, told: null, wrong: [] });
     show();
     try {
-      if (file.size > MOST_BYTES) throw new Error("The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");
+      if (file.size > MOST_BYTES)
+        throw new Error("The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");
       state.told = (await upload(`/import?${query}`, file, "application/json", signal, LONGEST_MS)).body;
     } catch (error) {
       if (signal.aborted) return;
@@ -54,9 +64,14 @@ export function importFile({ show, done, signal }) {
 
 /** @typedef {ReturnType<typeof importFile>} FileImport */
 
-/** @param {unknown} error @returns {string[]} */
+/**
+ * @param {unknown} error
+ * @returns {string[]}
+ */
 function said(error) {
   if (!(error instanceof Problem)) return [error instanceof Error ? error.message : String(error)];
-  const places = Object.entries(error.errors).slice(1).map(([place, words]) => `${place}: ${words.join(" ")}`);
+  const places = Object.entries(error.errors)
+    .slice(1)
+    .map(([place, words]) => `${place}: ${words.join(" ")}`);
   return [error.message, ...places];
 }

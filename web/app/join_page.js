@@ -8,7 +8,8 @@ const at = (id) => /** @type {HTMLElement} */ (document.getElementById(id));
 async function begin() {
   const answer = await fetch("/api/v1/join", { cache: "no-store" }).catch(() => null);
   if (!answer?.ok) {
-    at("trusted").textContent = "This server answers only the computer it runs on. Start it with --lan to let phones in.";
+    at("trusted").textContent =
+      "This server answers only the computer it runs on. Start it with --lan to let phones in.";
     document.documentElement.dataset.ready = "join";
     return;
   }
@@ -17,7 +18,9 @@ async function begin() {
   at("shop").textContent = ` ${joining.shop}`;
   at("fingerprint").textContent = joining.fingerprint.replace(/(.{4})(?=.)/g, "$1 ");
   if (!joining.authority) {
-    at("certificate").replaceWith("This shop brought a certificate that devices trust already: there is nothing to fetch.");
+    at("certificate").replaceWith(
+      "This shop brought a certificate that devices trust already: there is nothing to fetch.",
+    );
     for (const id of ["android", "ios", "desktop"]) at(id).hidden = true;
   }
   openOwn();
@@ -28,7 +31,11 @@ async function begin() {
 
 /** Open the words for this kind of device. */
 function openOwn() {
-  const kind = /android/i.test(navigator.userAgent) ? "android" : /iphone|ipad/i.test(navigator.userAgent) ? "ios" : "desktop";
+  const kind = /android/i.test(navigator.userAgent)
+    ? "android"
+    : /iphone|ipad/i.test(navigator.userAgent)
+      ? "ios"
+      : "desktop";
   at(kind).setAttribute("open", "");
 }
 
@@ -47,14 +54,22 @@ function link(address) {
  */
 async function look(addresses) {
   for (const address of addresses) {
-    const reached = await fetch(`${address}/api/v1/health`, { mode: "no-cors", cache: "no-store", signal: AbortSignal.timeout(3000) }).then(() => true, () => false);
+    const reached = await fetch(`${address}/api/v1/health`, {
+      mode: "no-cors",
+      cache: "no-store",
+      signal: AbortSignal.timeout(3000),
+    }).then(
+      () => true,
+      () => false,
+    );
     if (!reached) continue;
     at("trusted").textContent = "This device trusts the shop. Go on here, and pair it there:";
     for (const one of at("addresses").children) one.classList.toggle("next", one.textContent === address);
     document.documentElement.dataset.trusted = address;
     return;
   }
-  at("trusted").textContent = "Not yet trusted on this device, or the name is not found from here. When the certificate is in, one of these opens without a warning:";
+  at("trusted").textContent =
+    "Not yet trusted on this device, or the name is not found from here. When the certificate is in, one of these opens without a warning:";
   document.documentElement.dataset.trusted = "";
   setTimeout(() => look(addresses), LOOK_AGAIN_MS);
 }

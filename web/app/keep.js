@@ -5,8 +5,10 @@ import { newSetting } from "./measure.js";
 import { sync } from "./sync.js";
 
 /**
- * @param {any} card as it was when the bend was made @param {any} step
- * @param {import("../screens/trial.js").Result} result told here how it went @param {() => void} draw
+ * @param {any} card as it was when the bend was made
+ * @param {any} step
+ * @param {import("../screens/trial.js").Result} result told here how it went
+ * @param {() => void} draw
  */
 export async function keepSetting(card, step, result, draw) {
   const setting = newSetting(result);
@@ -17,7 +19,12 @@ export async function keepSetting(card, step, result, draw) {
     // Made on the card as it was when the bend was made: if the shop has another by now, the two meet.
     const done = await changeHere(
       card,
-      { settings: [...card.settings.filter((/** @type {any} */ one) => one.step !== step.number), keptAs(step, setting, result.trial)] },
+      {
+        settings: [
+          ...card.settings.filter((/** @type {any} */ one) => one.step !== step.number),
+          keptAs(step, setting, result.trial),
+        ],
+      },
       { reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}` },
     );
     Object.assign(card, done.card);
@@ -32,11 +39,16 @@ export async function keepSetting(card, step, result, draw) {
 /** @param {Awaited<ReturnType<typeof changeHere>>} done */
 function keptWords({ where, card }) {
   if (where === "shop") return `Revision ${card.revision} of the card has it. Steps show it from now on.`;
-  if (where === "settle") return "The card was changed meanwhile. Both are kept: settle on the card which holds.";
+  if (where === "settle")
+    return "The card was changed meanwhile. Both are kept: settle on the card which holds.";
   return "Steps show it on this device from now on; it goes to the shop by itself.";
 }
 
-/** @param {any} step @param {import("./measure.js").Setting} setting @param {any} trial */
+/**
+ * @param {any} step
+ * @param {import("./measure.js").Setting} setting
+ * @param {any} trial
+ */
 const keptAs = (step, setting, trial) => ({
   step: step.number,
   set_angle_deg: setting.set_angle_deg,

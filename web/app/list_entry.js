@@ -9,7 +9,8 @@ export const NEW = "+";
 
 /**
  * Reading and writing one entry of a list.
- * @param {import("./crib.js").Kind} kind @param {import("./routes.js").Visit} visit
+ * @param {import("./crib.js").Kind} kind
+ * @param {import("./routes.js").Visit} visit
  */
 export function listEntry(kind, visit) {
   const isNew = visit.params.tool === NEW;
@@ -22,14 +23,17 @@ export function listEntry(kind, visit) {
     code,
     /** @param {AbortSignal} signal */
     async read(signal) {
-      list = await (may(WRITES[kind]) ? freshList : readList)(kind, signal); // only for editing it has to be new
+      // only for editing it has to be new
+      list = await (may(WRITES[kind]) ? freshList : readList)(kind, signal);
       return list.items.find((item) => item.code === code);
     },
     /** @param {Record<string, any>|null} record */
     async write(record) {
       const others = list.items.filter((item) => item.code !== code);
       const place = list.items.findIndex((item) => item.code === code);
-      const entry = /** @type {import("./crib.js").Tool[]} */ (record ? [{ ...record, code: code ?? record.code }] : []);
+      const entry = /** @type {import("./crib.js").Tool[]} */ (
+        record ? [{ ...record, code: code ?? record.code }] : []
+      );
       await saveList(kind, others.toSpliced(place < 0 ? others.length : place, 0, ...entry), list.etag);
     },
     /** @param {Record<string, any>|null} record */

@@ -8,8 +8,10 @@ const REST_MS = 60; // leaves a slow phone time to draw
 
 /**
  * Read picture after picture until the signal comes.
- * @param {HTMLVideoElement} video @param {import("./decoder.js").Decoder} decoder
- * @param {(marks: Mark[]) => void | Promise<void>} seen @param {AbortSignal} signal
+ * @param {HTMLVideoElement} video
+ * @param {import("./decoder.js").Decoder} decoder
+ * @param {(marks: Mark[]) => void | Promise<void>} seen
+ * @param {AbortSignal} signal
  * @throws {import("./decoder.js").NoDecoder}
  */
 export async function look(video, decoder, seen, signal) {
@@ -25,7 +27,9 @@ export async function look(video, decoder, seen, signal) {
 /**
  * The square that is meant. A card's label goes before whatever else sticks on the bin. Of two
  * cards' labels the one in the frame; with both in it, neither: the wrong card is a wrong set-up.
- * @param {Mark[]} marks @param {HTMLVideoElement} video @param {Element} frame
+ * @param {Mark[]} marks
+ * @param {HTMLVideoElement} video
+ * @param {Element} frame
  * @returns {Scanned | "several" | null}
  */
 export function meant(marks, video, frame) {
@@ -41,12 +45,20 @@ export function meant(marks, video, frame) {
 /** @param {Scanned[]} cards a large label carries its code twice */
 const sameCode = (cards) => cards.every((card) => card.code === cards[0].code);
 
-/** Whether a square's middle lies within something on the screen: the video fills its box and is cut at the sides. @param {Mark} mark @param {HTMLVideoElement} video @param {Element} box */
+/**
+ * Whether a square's middle lies within something on the screen: the video fills its box and is cut at the
+ * sides.
+ * @param {Mark} mark
+ * @param {HTMLVideoElement} video
+ * @param {Element} box
+ */
 function within({ boundingBox }, video, box) {
   const place = video.getBoundingClientRect();
   const scale = Math.max(place.width / video.videoWidth, place.height / video.videoHeight);
-  const x = place.x + place.width / 2 + (boundingBox.x + boundingBox.width / 2 - video.videoWidth / 2) * scale;
-  const y = place.y + place.height / 2 + (boundingBox.y + boundingBox.height / 2 - video.videoHeight / 2) * scale;
+  const x =
+    place.x + place.width / 2 + (boundingBox.x + boundingBox.width / 2 - video.videoWidth / 2) * scale;
+  const y =
+    place.y + place.height / 2 + (boundingBox.y + boundingBox.height / 2 - video.videoHeight / 2) * scale;
   const { left, right, top, bottom } = box.getBoundingClientRect();
   return x >= left && x <= right && y >= top && y <= bottom;
 }

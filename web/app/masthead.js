@@ -15,15 +15,21 @@ const PLACES = [
 export function drawMasthead() {
   const here = location.pathname;
   /** @param {string} place */
-  const current = (place) => (place === "/" ? here === "/" || here === "/scan" || /^\/c\//i.test(here) : here.startsWith(place));
+  const current = (place) =>
+    place === "/" ? here === "/" || here === "/scan" || /^\/c\//i.test(here) : here.startsWith(place);
   render(
     html`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${mark}<span>Flangebook</span></a>
-        ${turnedAway() === null
-          ? html`<nav aria-label="Main">
-              ${PLACES.filter(([place]) => mayOpen(place)).map(([place, word]) => html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`)}
-            </nav>`
-          : nothing}
+        ${
+          turnedAway() === null
+            ? html`<nav aria-label="Main">
+                ${PLACES.filter(([place]) => mayOpen(place)).map(
+                  ([place, word]) =>
+                    html`<a href=${place} aria-current=${current(place) ? "page" : "false"}>${word}</a>`,
+                )}
+              </nav>`
+            : nothing
+        }
       </div>
       ${openNetwork()}${turnedAway() === null ? standingLine() : nothing}`,
     /** @type {HTMLElement} */ (document.getElementById("masthead")),
@@ -38,7 +44,10 @@ const mark = html`<svg viewBox="0 0 64 64" aria-hidden="true">
 const openNetwork = () =>
   isSecureContext
     ? nothing
-    : html`<p class="standing" data-test="not-secure">Over plain http this device keeps no cards for dead spots and has no camera here. <a href="/join">Join the shop's https</a></p>`;
+    : html`<p class="standing" data-test="not-secure">
+        Over plain http this device keeps no cards for dead spots and has no camera here.
+        <a href="/join">Join the shop's https</a>
+      </p>`;
 
 function standingLine() {
   const { reached, waiting, words, refused, settle: open, lost } = syncStanding();
@@ -46,8 +55,19 @@ function standingLine() {
   const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.` : "";
   const silent = reached === false ? "Not connected to the shop. Cards on this device still open." : "";
   if (!silent && !waits && !settle.length && !lost) return nothing;
-  return html`<p class="standing" data-test="standing">${silent} ${waits}
-    ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
-    ${settle.length ? html`<a href="/c/${settle[0]}/settle" data-test="settle-count">${settle.length} to settle</a>` : nothing}
-    ${lost ? html`<a href="/settings" data-test="lost-count">${lost === 1 ? "1 card is" : `${lost} cards are`} not in the shop any more: look</a>` : nothing}</p>`;
+  return html`<p class="standing" data-test="standing">
+    ${silent} ${waits} ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
+    ${
+      settle.length
+        ? html`<a href="/c/${settle[0]}/settle" data-test="settle-count">${settle.length} to settle</a>`
+        : nothing
+    }
+    ${
+      lost
+        ? html`<a href="/settings" data-test="lost-count"
+            >${lost === 1 ? "1 card is" : `${lost} cards are`} not in the shop any more: look</a
+          >`
+        : nothing
+    }
+  </p>`;
 }

@@ -1,11 +1,21 @@
 // A measured bend, read from what was typed, and what to set next when the shop cannot say.
 
-/** @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string, note: string, set: string, lot: string, radius: string, thickness: string}} Typed */
+/**
+ * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
+ *   note: string, set: string, lot: string, radius: string, thickness: string}} Typed
+ */
 /** @typedef {{set_angle_deg: number, punch_depth_mm: number|null}} Setting */
 
-/** Degrees as typed at the press: 91.5, 91,5, 91.5°. @param {string} typed @returns {number|null} null when it is no angle */
+/**
+ * Degrees as typed at the press: 91.5, 91,5, 91.5°.
+ * @param {string} typed
+ * @returns {number|null} null when it is no angle
+ */
 export function readAngle(typed) {
-  const text = typed.trim().replace(",", ".").replace(/\s*(°|deg)$/, "");
+  const text = typed
+    .trim()
+    .replace(",", ".")
+    .replace(/\s*(°|deg)$/, "");
   if (!/^(\d+\.?\d*|\.\d+)$/.test(text)) return null;
   const degrees = Number(text);
   return degrees > 0 && degrees < 180 ? degrees : null;
@@ -25,7 +35,13 @@ export function readMeasured(typed) {
   const wrong = {};
   /** @type {[string, string][]} */
   const fields =
-    typed.places === "one" ? [["measured_deg", typed.one]] : [["left_deg", typed.left], ["middle_deg", typed.middle], ["right_deg", typed.right]];
+    typed.places === "one"
+      ? [["measured_deg", typed.one]]
+      : [
+          ["left_deg", typed.left],
+          ["middle_deg", typed.middle],
+          ["right_deg", typed.right],
+        ];
   for (const [name, text] of fields) {
     if (text.trim() === "") continue;
     const degrees = readAngle(text);
@@ -39,7 +55,9 @@ export function readMeasured(typed) {
 /**
  * What to set after a measured angle by the card's own table, the nearest row. The table holds for
  * the planned setting; for another one it is moved along by as much.
- * @param {any} step @param {Record<string, number>} angles as measured @param {Setting} used what had been set
+ * @param {any} step
+ * @param {Record<string, number>} angles as measured
+ * @param {Setting} used what had been set
  * @returns {(Setting & {row: number}) | null} null where the table does not reach
  */
 export function fromTable(step, angles, used) {
@@ -52,11 +70,17 @@ export function fromTable(step, angles, used) {
   return {
     row: nearest.measured_deg,
     set_angle_deg: nearest.set_angle_deg + (used.set_angle_deg - step.set_angle_deg),
-    punch_depth_mm: used.punch_depth_mm === null ? null : nearest.punch_depth_mm + (used.punch_depth_mm - step.punch_depth_mm),
+    punch_depth_mm:
+      used.punch_depth_mm === null
+        ? null
+        : nearest.punch_depth_mm + (used.punch_depth_mm - step.punch_depth_mm),
   };
 }
 
-/** One angle for several along the bend, as the server takes it: the mean of those given. @param {Record<string, number>} angles */
+/**
+ * One angle for several along the bend, as the server takes it: the mean of those given.
+ * @param {Record<string, number>} angles
+ */
 function middleOf(angles) {
   const all = Object.values(angles);
   return all.reduce((sum, degrees) => sum + degrees, 0) / all.length;
@@ -64,7 +88,8 @@ function middleOf(angles) {
 
 /**
  * What to set next: the shop's answer, else the card's own table.
- * @param {{correction: any|null, table: Setting|null}|null} result @returns {Setting|null}
+ * @param {{correction: any|null, table: Setting|null}|null} result
+ * @returns {Setting|null}
  */
 export function newSetting(result) {
   if (result?.correction?.set_angle_deg) return result.correction;

@@ -33,7 +33,10 @@ export function newestAnswer(fetchAnswer, show, leaving, rest = 250) {
 
   return {
     stop,
-    /** @param {Question} question @param {{now?: boolean}} [how] now: do not wait for more keys */
+    /**
+     * @param {Question} question
+     * @param {{now?: boolean}} [how] now: do not wait for more keys
+     */
     ask(question, { now = false } = {}) {
       stop();
       if (leaving.aborted) return;

@@ -3,7 +3,11 @@
 import { benchLink } from "./bench_link.js";
 import { keepLastBench } from "./benches.js";
 
-/** @typedef {{name: string, code: string, step: number, answers: boolean|null, late: boolean, refused: string}} OnBench step: where the bench stands as far as is known; late: a step of ours never got there */
+/**
+ * @typedef {{name: string, code: string, step: number, answers: boolean|null, late: boolean,
+ *   refused: string}} OnBench step: where the bench stands as far as is known; late: a step of ours never got
+ *   there
+ */
 
 const KEY = "flangebook.on-bench";
 const KEEP_MS = 5000; // an older step would jump there long after it was meant
@@ -14,7 +18,12 @@ let on = null;
 /** @returns {OnBench|null} */
 export const onBench = () => (on ? { ...on.at } : null);
 
-/** Show a step on a bench, whatever was there. @param {string} name @param {string} code @param {number} step */
+/**
+ * Show a step on a bench, whatever was there.
+ * @param {string} name
+ * @param {string} code
+ * @param {number} step
+ */
 export function putOnBench(name, code, step) {
   connect(name, code, step);
   keepLastBench(name);
@@ -28,7 +37,11 @@ export function takeOffBench() {
   tell();
 }
 
-/** A step of a card is on this phone's screen: the bench shows it too. @param {string} code @param {number} step */
+/**
+ * A step of a card is on this phone's screen: the bench shows it too.
+ * @param {string} code
+ * @param {number} step
+ */
 export function stepShown(code, step) {
   if (!on || on.at.code !== code || on.at.step === step) return;
   on.at.step = step;
@@ -37,19 +50,30 @@ export function stepShown(code, step) {
   tell();
 }
 
-/** Send again what did not get there. @param {number} step */
+/**
+ * Send again what did not get there.
+ * @param {number} step
+ */
 export function showAgain(step) {
   if (!on) return;
   on.at.step = step;
   on.link.move({ code: on.at.code, step }, { whatever: true });
 }
 
-/** @param {(at: OnBench|null) => void} listener @param {AbortSignal} signal */
+/**
+ * @param {(at: OnBench|null) => void} listener
+ * @param {AbortSignal} signal
+ */
 export function onBenchMoves(listener, signal) {
   document.addEventListener("bench", () => listener(onBench()), { signal });
 }
 
-/** @param {string} name @param {string} code @param {number} step @param {string|null} [etag] */
+/**
+ * @param {string} name
+ * @param {string} code
+ * @param {number} step
+ * @param {string|null} [etag]
+ */
 function connect(name, code, step, etag = null) {
   on?.end.abort();
   const end = new AbortController();
@@ -83,7 +107,8 @@ const tell = () => document.dispatchEvent(new CustomEvent("bench"));
 
 function remember() {
   try {
-    if (on) sessionStorage.setItem(KEY, JSON.stringify({ name: on.at.name, code: on.at.code, step: on.at.step }));
+    if (on)
+      sessionStorage.setItem(KEY, JSON.stringify({ name: on.at.name, code: on.at.code, step: on.at.step }));
     else sessionStorage.removeItem(KEY);
   } catch {
     // Not kept: a reload ends it.

@@ -25,10 +25,16 @@ import { database, NotKept } from "./database.js";
 
 const DAYS_KEPT = 90;
 const DAY_MS = 86_400_000;
-/** Told to be on the disk before it counts as written down. @type {IDBTransactionOptions} */
+/**
+ * Told to be on the disk before it counts as written down.
+ * @type {IDBTransactionOptions}
+ */
 const STRICT = { durability: "strict" };
 
-/** An id no other device makes. Works over plain http too, where crypto.randomUUID is missing. @returns {string} */
+/**
+ * An id no other device makes. Works over plain http too, where crypto.randomUUID is missing.
+ * @returns {string}
+ */
 export function newId() {
   if (crypto.randomUUID) return crypto.randomUUID();
   const bytes = crypto.getRandomValues(new Uint8Array(16));
@@ -38,12 +44,16 @@ export function newId() {
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, "$1-$2-$3-$4-$5");
 }
 
-/** @param {Waiting} a @param {Waiting} b */
+/**
+ * @param {Waiting} a
+ * @param {Waiting} b
+ */
 const inOrder = (a, b) => a.number - b.number;
 
 /**
  * Write an entry down.
- * @param {Omit<Waiting, "number"|"queued_at">} typed @returns {Promise<Waiting>}
+ * @param {Omit<Waiting, "number"|"queued_at">} typed
+ * @returns {Promise<Waiting>}
  * @throws {NotKept} full, or refused
  */
 export async function writeDown(typed) {
@@ -71,27 +81,44 @@ export async function nextNumber() {
   return number;
 }
 
-/** Oldest first. @returns {Promise<Waiting[]>} */
+/**
+ * Oldest first.
+ * @returns {Promise<Waiting[]>}
+ */
 export async function waiting() {
   return (await (await database()).getAll("outbox")).sort(inOrder);
 }
 
-/** What waits for one card, oldest first. @param {string} code @returns {Promise<Waiting[]>} */
+/**
+ * What waits for one card, oldest first.
+ * @param {string} code
+ * @returns {Promise<Waiting[]>}
+ */
 export async function waitingFor(code) {
   return (await waiting()).filter((entry) => entry.code === code);
 }
 
-/** An entry as it stands now. @param {string} id @returns {Promise<Waiting|undefined>} */
+/**
+ * An entry as it stands now.
+ * @param {string} id
+ * @returns {Promise<Waiting|undefined>}
+ */
 export async function stillWaiting(id) {
   return (await database()).get("outbox", id);
 }
 
-/** @param {string} id @returns {Promise<Waiting|undefined>} */
+/**
+ * @param {string} id
+ * @returns {Promise<Waiting|undefined>}
+ */
 export async function wasSent(id) {
   return (await database()).get("sent", id);
 }
 
-/** @param {string} id @param {Partial<Waiting>} change */
+/**
+ * @param {string} id
+ * @param {Partial<Waiting>} change
+ */
 export async function mark(id, change) {
   const transaction = (await database()).transaction("outbox", "readwrite", STRICT);
   const entry = await transaction.store.get(id);
@@ -99,10 +126,16 @@ export async function mark(id, change) {
   await transaction.done;
 }
 
-/** Somebody decided that a refused entry goes out once more. @param {string} id */
+/**
+ * Somebody decided that a refused entry goes out once more.
+ * @param {string} id
+ */
 export const tryAgain = (id) => mark(id, { refused: undefined });
 
-/** Thrown away; an edit made on it is then one made on what it was made on. @param {string} id */
+/**
+ * Thrown away; an edit made on it is then one made on what it was made on.
+ * @param {string} id
+ */
 export async function forget(id) {
   const entry = await stillWaiting(id);
   await (await database()).delete("outbox", id);
@@ -111,15 +144,20 @@ export async function forget(id) {
 
 /**
  * Edits that were made on one are made on another.
- * @param {string} id @param {string} after @param {(entry: Waiting) => boolean} [which] the others meet what is there
+ * @param {string} id
+ * @param {string} after
+ * @param {(entry: Waiting) => boolean} [which] the others meet what is there
  */
 export async function follow(id, after, which = () => true) {
-  for (const entry of await waiting()) if (entry.after === id && which(entry)) await mark(entry.id, { after });
+  for (const entry of await waiting())
+    if (entry.after === id && which(entry)) await mark(entry.id, { after });
 }
 
 /**
  * The shop has it. It is kept for a while: a shop that is put back to an earlier day gets it again.
- * @param {Waiting} entry @param {string} at by the shop's clock @param {boolean} [proposed]
+ * @param {Waiting} entry
+ * @param {string} at by the shop's clock
+ * @param {boolean} [proposed]
  */
 export async function arrived(entry, at, proposed = false) {
   const { again, refused, missing, parked, ...rest } = entry;
@@ -133,11 +171,15 @@ export async function arrived(entry, at, proposed = false) {
   }
 }
 
-/** Let go of what arrived long ago, by the shop's clock. @param {string} now */
+/**
+ * Let go of what arrived long ago, by the shop's clock.
+ * @param {string} now
+ */
 export async function tidy(now) {
   const limit = Date.parse(now) - DAYS_KEPT * DAY_MS;
   const transaction = (await database()).transaction("sent", "readwrite");
-  for (const entry of await transaction.store.getAll()) if (Date.parse(entry.sent_at) < limit) transaction.store.delete(entry.id);
+  for (const entry of await transaction.store.getAll())
+    if (Date.parse(entry.sent_at) < limit) transaction.store.delete(entry.id);
   await transaction.done;
 }
 
@@ -153,7 +195,8 @@ export async function sendAllAgain(transaction) {
   const known = new Set(still.map((/** @type {Waiting} */ entry) => entry.id));
   all.forEach((/** @type {Waiting} */ entry, /** @type {number} */ place) => {
     const { proposed, ...rest } = entry;
-    if (!known.has(entry.id)) outbox.put({ ...rest, parked: proposed, again: true, number: place - all.length });
+    if (!known.has(entry.id))
+      outbox.put({ ...rest, parked: proposed, again: true, number: place - all.length });
   });
   sent.clear();
 }

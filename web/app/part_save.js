@@ -9,7 +9,10 @@ import { keepCard } from "./store.js";
 
 /** @typedef {import("./part_form.js").PartForm} PartForm */
 /** @typedef {import("./part_draft.js").Base} Base */
-/** @typedef {{saved: any} | {stale: any} | {taken: string}} Outcome saved: the card; stale: the card as somebody else left it; taken: a code kept already with other content */
+/**
+ * @typedef {{saved: any} | {stale: any} | {taken: string}} Outcome saved: the card; stale: the card as
+ *   somebody else left it; taken: a code kept already with other content
+ */
 
 /** The part is planned once more where the shop changed since: as long as a search may take. */
 const PLAN_MS = 60_000;
@@ -21,7 +24,11 @@ const body = (form) => ({
   ...(settings().name ? { by: settings().name } : {}),
 });
 
-/** @param {PartForm} form @param {string} code made on this device @returns {Promise<Outcome>} */
+/**
+ * @param {PartForm} form
+ * @param {string} code made on this device
+ * @returns {Promise<Outcome>}
+ */
 export async function saveNewCard(form, code) {
   try {
     const { body: card } = await call("POST", "/cards", { body: { ...body(form), code }, timeout: PLAN_MS });
@@ -32,14 +39,24 @@ export async function saveNewCard(form, code) {
   }
 }
 
-/** @param {PartForm} form @param {Base} base @returns {Promise<Outcome>} */
+/**
+ * @param {PartForm} form
+ * @param {Base} base
+ * @returns {Promise<Outcome>}
+ */
 export async function saveRevision(form, base) {
   const wanted = { ...body(form), reason: form.reason ?? "" };
   const entry = edit(base, wanted);
   try {
     const { after, etag } = entry;
-    const { body: card, at } = await call("PUT", `/cards/${base.code}`, { body: { ...wanted, id: entry.id, ...(after ? { after } : {}) }, etag: after ? "*" : etag, timeout: PLAN_MS });
-    await nextNumber().then((number) => arrived({ ...entry, number }, at)).catch(() => undefined); // to be sent again should the shop lose it
+    const { body: card, at } = await call("PUT", `/cards/${base.code}`, {
+      body: { ...wanted, id: entry.id, ...(after ? { after } : {}) },
+      etag: after ? "*" : etag,
+      timeout: PLAN_MS,
+    });
+    await nextNumber()
+      .then((number) => arrived({ ...entry, number }, at))
+      .catch(() => undefined); // to be sent again should the shop lose it
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 412) return { stale: await fetchCard(base.code) };
@@ -47,23 +64,46 @@ export async function saveRevision(form, base) {
   }
 }
 
-/** Saving the same again is the same edit: its answer may have been lost. @param {Base} base @param {any} wanted @returns {import("./outbox.js").Waiting} */
+/**
+ * Saving the same again is the same edit: its answer may have been lost.
+ * @param {Base} base
+ * @param {any} wanted
+ * @returns {import("./outbox.js").Waiting}
+ */
 function edit(base, wanted) {
   const same = JSON.stringify(wanted);
   if (base.saving?.wanted !== same) base.saving = { id: newId(), wanted: same };
   const { code, etag, revision, revision_id } = base;
-  return { id: base.saving.id, number: 0, kind: "edit", code, body: wanted, queued_at: new Date().toISOString(), after: revision_id, etag, revision };
+  return {
+    id: base.saving.id,
+    number: 0,
+    kind: "edit",
+    code,
+    body: wanted,
+    queued_at: new Date().toISOString(),
+    after: revision_id,
+    etag,
+    revision,
+  };
 }
 
-/** A card's part is the whole form here: "part.flats_mm.1" is "flats_mm.1". @param {unknown} error */
+/**
+ * A card's part is the whole form here: "part.flats_mm.1" is "flats_mm.1".
+ * @param {unknown} error
+ */
 function ofThePart(error) {
   if (error instanceof Problem) {
-    error.errors = Object.fromEntries(Object.entries(error.errors).map(([path, words]) => [path.replace(/^part\./, ""), words]));
+    error.errors = Object.fromEntries(
+      Object.entries(error.errors).map(([path, words]) => [path.replace(/^part\./, ""), words]),
+    );
   }
   return error;
 }
 
-/** On this device too, so that it opens at once. @param {any} card */
+/**
+ * On this device too, so that it opens at once.
+ * @param {any} card
+ */
 async function kept(card) {
   return keepCard(card).catch(() => card);
 }

@@ -5,7 +5,8 @@ const BACK = new Set(["ArrowLeft", "PageUp", "Backspace"]);
 const REST_MS = 300; // a switch bounces, and a heavy boot presses twice
 
 /**
- * @param {{next: () => void, back: () => void}} turn @param {AbortSignal} signal
+ * @param {{next: () => void, back: () => void}} turn
+ * @param {AbortSignal} signal
  */
 export function listenToPedal(turn, signal) {
   let last = -Infinity;
@@ -24,7 +25,10 @@ export function listenToPedal(turn, signal) {
   addEventListener("click", (event) => event.detail > 0 && letGo(), { signal });
 }
 
-/** What somebody reached with the Tab key takes the keys it lives by. @param {KeyboardEvent} event */
+/**
+ * What somebody reached with the Tab key takes the keys it lives by.
+ * @param {KeyboardEvent} event
+ */
 function takesKey({ key, target, repeat }) {
   const element = /** @type {Element} */ (target);
   if (element.matches("input, select, textarea")) return true;

@@ -7,8 +7,17 @@ import { newestAnswer } from "./newest.js";
 
 /** @typedef {import("./view/tool_form.js").Preview} Preview */
 
-/** What is read only is drawn as it is kept. @param {Record<string, any>|undefined} tool @returns {Preview} */
-export const asKept = (tool) => ({ parts: parts({ ...tool, ...tool?.outlines_mm }), checks: [], wrong: [], fault: null });
+/**
+ * What is read only is drawn as it is kept.
+ * @param {Record<string, any>|undefined} tool
+ * @returns {Preview}
+ */
+export const asKept = (tool) => ({
+  parts: parts({ ...tool, ...tool?.outlines_mm }),
+  checks: [],
+  wrong: [],
+  fault: null,
+});
 
 /**
  * @param {"punch"|"die"|"holder"|"press"} kind
@@ -20,10 +29,14 @@ export function outlinePreview(kind, show, leaving) {
   /** @type {Preview["parts"]} */
   let lastGood = [];
   const { ask } = newestAnswer(
-    async (/** @type {Record<string, unknown>} */ tool, signal) => (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
+    async (/** @type {Record<string, unknown>} */ tool, signal) =>
+      (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
     ({ answer, error }) => {
       if (answer) lastGood = parts(answer);
-      const fault = error instanceof Problem && error.outline?.lines_mm.some((line) => line.length > 1) ? error.outline : null;
+      const fault =
+        error instanceof Problem && error.outline?.lines_mm.some((line) => line.length > 1)
+          ? error.outline
+          : null;
       show({ parts: lastGood, checks: aboutOutline(answer), wrong: error ? saidAbout(error) : [], fault });
     },
     leaving,
@@ -33,29 +46,65 @@ export function outlinePreview(kind, show, leaving) {
   };
 }
 
-/** Whether every size is typed: before that there is nothing to draw. @param {"punch"|"die"|"holder"|"press"} kind @param {Record<string, any>} tool */
+/**
+ * Whether every size is typed: before that there is nothing to draw.
+ * @param {"punch"|"die"|"holder"|"press"} kind
+ * @param {Record<string, any>} tool
+ */
 function sized(kind, tool) {
-  const list = /** @type {import("./draft.js").Drawn} */ ({ punch: "punches", die: "dies", holder: "holders", press: "press" }[kind]);
-  return specsOf(list)
-    .filter(({ type, blank, when }) => ["length", "number"].includes(type) && blank === undefined && (!when || when(/** @type {any} */ (tool))))
-    .every(({ name }) => tool[name] !== undefined)
-    && (tool.shape !== "multi_v" || tool.openings.every((/** @type {Record<string, any>} */ one) => one.v_opening_mm && one.angle_deg && one.shoulder_radius_mm));
+  const list = /** @type {import("./draft.js").Drawn} */ (
+    { punch: "punches", die: "dies", holder: "holders", press: "press" }[kind]
+  );
+  return (
+    specsOf(list)
+      .filter(
+        ({ type, blank, when }) =>
+          ["length", "number"].includes(type) &&
+          blank === undefined &&
+          (!when || when(/** @type {any} */ (tool))),
+      )
+      .every(({ name }) => tool[name] !== undefined) &&
+    (tool.shape !== "multi_v" ||
+      tool.openings.every(
+        (/** @type {Record<string, any>} */ one) =>
+          one.v_opening_mm && one.angle_deg && one.shoulder_radius_mm,
+      ))
+  );
 }
 
-/** A rating that is not known is told at its own box. @param {any} answer @returns {Preview["checks"]} */
-const aboutOutline = (answer) => (answer?.checks ?? []).filter((/** @type {any} */ { code }) => !code.endsWith("rating-unknown"));
+/**
+ * A rating that is not known is told at its own box.
+ * @param {any} answer
+ * @returns {Preview["checks"]}
+ */
+const aboutOutline = (answer) =>
+  (answer?.checks ?? []).filter((/** @type {any} */ { code }) => !code.endsWith("rating-unknown"));
 
-/** @param {any} answer @returns {Preview["parts"]} */
+/**
+ * @param {any} answer
+ * @returns {Preview["parts"]}
+ */
 function parts({ outline_mm: outline, ram, bed }) {
-  return [{ name: "", ring: outline }, { name: "Ram", ring: ram }, { name: "Bed", ring: bed }].filter(({ ring }) => ring?.length);
+  return [
+    { name: "", ring: outline },
+    { name: "Ram", ring: ram },
+    { name: "Bed", ring: bed },
+  ].filter(({ ring }) => ring?.length);
 }
 
-/** A new tool is drawn before it has a code. @param {string} kind @param {Record<string, unknown>} tool */
+/**
+ * A new tool is drawn before it has a code.
+ * @param {string} kind
+ * @param {Record<string, unknown>} tool
+ */
 function named(kind, tool) {
   return kind === "press" ? asSent(tool) : { ...asSent(tool), code: tool.code || "new" };
 }
 
-/** @param {unknown} error @returns {string[]} */
+/**
+ * @param {unknown} error
+ * @returns {string[]}
+ */
 function saidAbout(error) {
   if (!(error instanceof Problem)) return ["The drawing waits: the shop's server does not answer."];
   const said = [...new Set(Object.values(error.errors).flat())];

@@ -3,7 +3,10 @@
 // any other device is told when it is paired.
 
 /** @typedef {"bench"|"operator"|"owner"} Role */
-/** @typedef {{role: Role|null, refused: Record<string, Role>}} Rights refused: what it may not do, and the least role that may */
+/**
+ * @typedef {{role: Role|null, refused: Record<string, Role>}} Rights refused: what it may not do, and the
+ *   least role that may
+ */
 
 const KEY = "flangebook.rights";
 /** @type {Rights} */
@@ -21,16 +24,30 @@ function read() {
   }
 }
 
-/** What the device is to the shop; null when it is not paired. @returns {Role|null} */
+/**
+ * What the device is to the shop; null when it is not paired.
+ * @returns {Role|null}
+ */
 export const ownRole = () => current.role;
 
-/** Whether this device may do it. @param {string} right by the shop's name for it */
+/**
+ * Whether this device may do it.
+ * @param {string} right by the shop's name for it
+ */
 export const may = (right) => !Object.hasOwn(current.refused, right);
 
-/** Who may. @param {string} right @returns {Role} */
+/**
+ * Who may.
+ * @param {string} right
+ * @returns {Role}
+ */
 export const whoMay = (right) => current.refused[right] ?? "owner";
 
-/** Keep what the shop said. @param {Rights} said @returns {boolean} whether it is something else than before */
+/**
+ * Keep what the shop said.
+ * @param {Rights} said
+ * @returns {boolean} whether it is something else than before
+ */
 export function keepRights({ role, refused = {} }) {
   const text = JSON.stringify({ role, refused });
   if (text === JSON.stringify(current)) return false;
@@ -43,7 +60,10 @@ export function keepRights({ role, refused = {} }) {
   return true;
 }
 
-/** Each answer of the shop names the role; another one than is known has to be looked into. @param {string|null} role */
+/**
+ * Each answer of the shop names the role; another one than is known has to be looked into.
+ * @param {string|null} role
+ */
 export function hearRole(role) {
   if (role && role !== current.role) document.dispatchEvent(new CustomEvent("other-role"));
 }

@@ -15,14 +15,20 @@ let holdBack = null;
 /** The part of the page that screens draw in. */
 const page = () => /** @type {HTMLElement} */ (document.getElementById("main"));
 
-/** @param {string} address @param {{replace?: boolean}} [how] */
+/**
+ * @param {string} address
+ * @param {{replace?: boolean}} [how]
+ */
 export function go(address, { replace = false } = {}) {
   if (!mayLeave()) return;
   history[replace ? "replaceState" : "pushState"](null, "", address);
   showCurrent(true);
 }
 
-/** Ask before leaving with something unsaved. @param {(() => string | null) | null} question a sentence to confirm, or null */
+/**
+ * Ask before leaving with something unsaved.
+ * @param {(() => string | null) | null} question a sentence to confirm, or null
+ */
 export function askBeforeLeaving(question) {
   holdBack = question;
 }
@@ -56,7 +62,9 @@ export async function showCurrent(moveFocus = false) {
   };
   render(html``, page()); // a new screen starts from an empty page
   if (!found) {
-    draw(html`<p class="state"><h1>No such page</h1>The address ${location.pathname} leads nowhere. <a href="/">Find a card</a></p>`);
+    draw(
+      html`<p class="state"><h1>No such page</h1>The address ${location.pathname} leads nowhere. <a href="/">Find a card</a></p>`,
+    );
     root.dataset.ready = "nowhere";
     return;
   }
@@ -88,7 +96,10 @@ export async function showCurrent(moveFocus = false) {
   if (moveFocus && !signal.aborted) page().focus({ preventScroll: true });
 }
 
-/** A device that is not paired sees how to be, whatever it asked for. @param {ReturnType<typeof match>} found */
+/**
+ * A device that is not paired sees how to be, whatever it asked for.
+ * @param {ReturnType<typeof match>} found
+ */
 function letIn(found) {
   return found && isShut(found.route.name) ? { route: routeOf("pair"), params: {} } : found;
 }
@@ -99,7 +110,8 @@ export function startRouter() {
   document.addEventListener("click", (event) => {
     const link = /** @type {Element} */ (event.target).closest("a");
     if (!link || event.defaultPrevented || event.button !== 0) return;
-    if (event.ctrlKey || event.metaKey || event.shiftKey || link.target || link.hasAttribute("download")) return;
+    if (event.ctrlKey || event.metaKey || event.shiftKey || link.target || link.hasAttribute("download"))
+      return;
     if (link.origin !== location.origin || !match(link.pathname)) return;
     if (link.hash && link.pathname === location.pathname) return;
     event.preventDefault();

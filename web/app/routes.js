@@ -13,7 +13,10 @@ import { may } from "./rights.js";
  */
 
 /** @typedef {{show: (visit: Visit) => void | Promise<void>}} Screen */
-/** @typedef {{name: string, path: string, floor?: boolean, needs?: string, load: () => Promise<Screen>}} Route needs: the right without which there is nothing to do there */
+/**
+ * @typedef {{name: string, path: string, floor?: boolean, needs?: string, load: () => Promise<Screen>}} Route
+ *   needs: the right without which there is nothing to do there
+ */
 
 /** @type {Route[]} */
 export const routes = [
@@ -24,18 +27,47 @@ export const routes = [
   { name: "scan", path: "/scan", floor: true, load: () => import("../screens/scan.js") },
   { name: "card", path: "/c/:code", floor: true, load: () => import("../screens/card.js") },
   { name: "step", path: "/c/:code/step/:step", floor: true, load: () => import("../screens/step.js") },
-  { name: "trial", path: "/c/:code/trial/:step", floor: true, needs: "trials.keep", load: () => import("../screens/trial.js") },
+  {
+    name: "trial",
+    path: "/c/:code/trial/:step",
+    floor: true,
+    needs: "trials.keep",
+    load: () => import("../screens/trial.js"),
+  },
   { name: "history", path: "/c/:code/history", load: () => import("../screens/history.js") },
-  { name: "note", path: "/c/:code/note", floor: true, needs: "cards.change", load: () => import("../screens/note.js") },
-  { name: "settle", path: "/c/:code/settle", floor: true, needs: "cards.revise", load: () => import("../screens/settle.js") },
+  {
+    name: "note",
+    path: "/c/:code/note",
+    floor: true,
+    needs: "cards.change",
+    load: () => import("../screens/note.js"),
+  },
+  {
+    name: "settle",
+    path: "/c/:code/settle",
+    floor: true,
+    needs: "cards.revise",
+    load: () => import("../screens/settle.js"),
+  },
   { name: "print", path: "/c/:code/print", load: () => import("../screens/print.js") },
   { name: "label", path: "/c/:code/label", load: () => import("../screens/label.js") },
   { name: "labels", path: "/labels", needs: "labels.sheet_json", load: () => import("../screens/labels.js") },
   { name: "chart", path: "/chart", needs: "bends.chart", load: () => import("../screens/chart.js") },
   { name: "shop", path: "/shop", load: () => import("../screens/shop.js") },
   { name: "press", path: "/shop/press", load: () => import("../screens/press.js") },
-  { name: "test-bend", path: "/shop/test-bend", floor: true, needs: "evidence.keep", load: () => import("../screens/test_bend.js") },
-  { name: "learned", path: "/shop/learned/:metal", needs: "evidence.learned", load: () => import("../screens/learned.js") },
+  {
+    name: "test-bend",
+    path: "/shop/test-bend",
+    floor: true,
+    needs: "evidence.keep",
+    load: () => import("../screens/test_bend.js"),
+  },
+  {
+    name: "learned",
+    path: "/shop/learned/:metal",
+    needs: "evidence.learned",
+    load: () => import("../screens/learned.js"),
+  },
   { name: "tools", path: "/shop/:kind", load: () => import("../screens/tools.js") },
   { name: "tool", path: "/shop/:kind/:tool", load: () => import("../screens/tool.js") },
   { name: "crew", path: "/crew", needs: "crew.listed", load: () => import("../screens/crew.js") },
@@ -44,10 +76,16 @@ export const routes = [
   { name: "settings", path: "/settings", load: () => import("../screens/settings.js") },
 ];
 
-/** @param {string} name @returns {Route} */
+/**
+ * @param {string} name
+ * @returns {Route}
+ */
 export const routeOf = (name) => /** @type {Route} */ (routes.find((route) => route.name === name));
 
-/** Whether a screen is for this device. @param {string} pathname */
+/**
+ * Whether a screen is for this device.
+ * @param {string} pathname
+ */
 export function mayOpen(pathname) {
   const needs = match(pathname.split("?")[0])?.route.needs;
   return !needs || may(needs);
@@ -67,7 +105,11 @@ export function match(pathname) {
   return undefined;
 }
 
-/** @param {string[]} pattern @param {string[]} parts @returns {Record<string, string> | undefined} */
+/**
+ * @param {string[]} pattern
+ * @param {string[]} parts
+ * @returns {Record<string, string> | undefined}
+ */
 function matchPath(pattern, parts) {
   if (pattern.length !== parts.length) return undefined;
   /** @type {Record<string, string>} */

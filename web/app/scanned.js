@@ -1,7 +1,10 @@
 // What a scanned square holds: the code of a card, a code with a slip, or something else.
 import { displayCode, readCode } from "./codes.js";
 
-/** @typedef {{kind: "card"|"slip"|"other", code: string, words: string}} Scanned code only of a card, words only of the others */
+/**
+ * @typedef {{kind: "card"|"slip"|"other", code: string, words: string}} Scanned code only of a card, words
+ *   only of the others
+ */
 
 const LABEL_PATH = /^\/c\/([^/]+)\/?$/i;
 const BARE_CODE = /^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i; // printed, not typed: no O for 0
@@ -9,7 +12,8 @@ const MOST_SHOWN = 40;
 
 /**
  * The host is not looked at: a shop's address may have changed since its labels were printed.
- * @param {string} text @returns {Scanned}
+ * @param {string} text
+ * @returns {Scanned}
  */
 export function readScan(text) {
   const address = webAddress(text.trim());
@@ -37,10 +41,15 @@ function unescaped(piece) {
   }
 }
 
-/** @param {string} text @param {URL|null} address */
+/**
+ * @param {string} text
+ * @param {URL|null} address
+ */
 function whatElse(text, address) {
   if (address) return `It leads to ${short(address.host)}, not to a card.`;
-  return text.trim() ? `It holds “${short(text.trim())}”, no card’s code.` : "It holds nothing that can be read.";
+  return text.trim()
+    ? `It holds “${short(text.trim())}”, no card’s code.`
+    : "It holds nothing that can be read.";
 }
 
 /** @param {string} words */

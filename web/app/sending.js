@@ -14,7 +14,8 @@ import { keepCard, keptCard } from "./store.js";
 /**
  * Write it down, then send it now or leave it waiting. What the shop refuses is not kept: the
  * person is still here to put it right. Where nothing can be written down, only the shop counts.
- * @param {Omit<Waiting, "number"|"queued_at">} typed @returns {Promise<Outcome>}
+ * @param {Omit<Waiting, "number"|"queued_at">} typed
+ * @returns {Promise<Outcome>}
  * @throws {Problem | import("./database.js").NotKept}
  */
 export async function send(typed) {
@@ -26,10 +27,16 @@ export async function send(typed) {
   }
 }
 
-/** What a person is waiting for on this page: a round that runs meanwhile does not send it too. @type {Set<string>} */
+/**
+ * What a person is waiting for on this page: a round that runs meanwhile does not send it too.
+ * @type {Set<string>}
+ */
 const underWay = new Set();
 
-/** @param {Omit<Waiting, "number"|"queued_at">} typed @returns {Promise<Outcome>} */
+/**
+ * @param {Omit<Waiting, "number"|"queued_at">} typed
+ * @returns {Promise<Outcome>}
+ */
 async function sendNow(typed) {
   /** @type {Waiting} */
   let entry;
@@ -47,7 +54,11 @@ async function sendNow(typed) {
   }
 }
 
-/** @param {Omit<Waiting, "number"|"queued_at">} typed @param {unknown} unkept @returns {Promise<Outcome>} */
+/**
+ * @param {Omit<Waiting, "number"|"queued_at">} typed
+ * @param {unknown} unkept
+ * @returns {Promise<Outcome>}
+ */
 async function straight(typed, unkept) {
   try {
     return { where: "shop", answer: (await post({ ...typed, number: 0, queued_at: "" }, 8000)).body };
@@ -82,10 +93,20 @@ async function flushAlone() {
   return { sent, left: (await waiting()).length };
 }
 
-/** What was refused waits for somebody to decide; what belongs to a card that a restored shop lacked, for that card. @param {Waiting} entry */
-const due = async ({ refused, again, missing, code }) => !refused || Boolean(again && missing && (await keptCard(code)));
+/**
+ * What was refused waits for somebody to decide; what belongs to a card that a restored shop lacked, for that
+ * card.
+ * @param {Waiting} entry
+ */
+const due = async ({ refused, again, missing, code }) =>
+  !refused || Boolean(again && missing && (await keptCard(code)));
 
-/** One entry, as far as it gets. @param {Waiting} entry @param {number} timeout @returns {Promise<Outcome|null>} null: held back */
+/**
+ * One entry, as far as it gets.
+ * @param {Waiting} entry
+ * @param {number} timeout
+ * @returns {Promise<Outcome|null>} null: held back
+ */
 async function step(entry, timeout) {
   if (!(await ready(entry))) return null;
   const now = (await stillWaiting(entry.id)) ?? entry;
@@ -114,13 +135,20 @@ async function ready({ id, code, after, before, parked }) {
   return true;
 }
 
-/** The card was changed meanwhile. The same wish needs no settling; another one is parked and proposed. @param {Waiting} entry @param {number} timeout @returns {Promise<Outcome>} */
+/**
+ * The card was changed meanwhile. The same wish needs no settling; another one is parked and proposed.
+ * @param {Waiting} entry
+ * @param {number} timeout
+ * @returns {Promise<Outcome>}
+ */
 async function met(entry, timeout) {
   if (entry.body.part) throw new Problem(PART_MET); // only after a restore: it was in the shop before
   const { body: card, at } = await call("GET", `/cards/${entry.code}`, { timeout });
   await keepCard(card);
   // What it settled is still open: it was chosen between other things, and is asked again.
-  const open = (entry.body.settles ?? []).some((/** @type {string} */ id) => card.proposals.some((/** @type {any} */ one) => one.id === id));
+  const open = (entry.body.settles ?? []).some((/** @type {string} */ id) =>
+    card.proposals.some((/** @type {any} */ one) => one.id === id),
+  );
   if (open || !differing(entry.body, entry.before ?? {}, card).length) {
     await arrived(entry, at);
     await follow(entry.id, card.revision_id, (later) => sameAsBefore(later, card));
@@ -133,7 +161,10 @@ async function met(entry, timeout) {
   return { where: "settle", answer: answer.body };
 }
 
-/** @param {Waiting} entry @param {Answer} answer */
+/**
+ * @param {Waiting} entry
+ * @param {Answer} answer
+ */
 async function accepted(entry, { body, at }) {
   if (entry.kind !== "trial") {
     await keepCard(body).catch(() => undefined); // no room for it: the feed brings it once there is
@@ -144,26 +175,49 @@ async function accepted(entry, { body, at }) {
   await tidy(at);
 }
 
-/** @param {Waiting} entry @param {number} timeout @returns {Promise<Answer>} */
+/**
+ * @param {Waiting} entry
+ * @param {number} timeout
+ * @returns {Promise<Answer>}
+ */
 function post({ kind, code, id, body, after, etag, missing }, timeout) {
-  if (kind === "trial") return call("POST", `/cards/${code}/trials`, { body: missing ? { ...body, again: true } : body, timeout });
-  return call("PUT", `/cards/${code}`, { body: { ...body, id, ...(after ? { after } : {}) }, etag: after ? "*" : etag, timeout });
+  if (kind === "trial")
+    return call("POST", `/cards/${code}/trials`, {
+      body: missing ? { ...body, again: true } : body,
+      timeout,
+    });
+  return call("PUT", `/cards/${code}`, {
+    body: { ...body, id, ...(after ? { after } : {}) },
+    etag: after ? "*" : etag,
+    timeout,
+  });
 }
 
-/** @param {Waiting} entry @param {number} timeout */
+/**
+ * @param {Waiting} entry
+ * @param {number} timeout
+ */
 function propose({ id, code, body, before, revision, queued_at }, timeout) {
   const { reason, by, settles, ...changes } = body;
   const more = { ...(reason ? { reason } : {}), ...(by ? { by } : {}) };
-  return call("POST", `/cards/${code}/proposals`, { body: { id, changes, before, revision, made_at: queued_at, ...more }, timeout });
+  return call("POST", `/cards/${code}/proposals`, {
+    body: { id, changes, before, revision, made_at: queued_at, ...more },
+    timeout,
+  });
 }
 
 const PART_MET = {
   title: "Changed meanwhile",
   status: 412,
-  detail: "The part was changed here, the shop was put back to an earlier day, and the card was changed again since. Open the card and make the change anew.",
+  detail:
+    "The part was changed here, the shop was put back to an earlier day, and the card was changed again since. Open the card and make the change anew.",
 };
 
-/** The shop read it and said no; a fault of its own, or "later", is no refusal. @param {unknown} error @returns {error is Problem} */
+/**
+ * The shop read it and said no; a fault of its own, or "later", is no refusal.
+ * @param {unknown} error
+ * @returns {error is Problem}
+ */
 function isRefusal(error) {
   if (!(error instanceof Problem)) throw error;
   return error.status < 500 && ![401, 408, 429].includes(error.status);

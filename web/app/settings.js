@@ -1,6 +1,9 @@
 // What this device prefers. Kept on the device; no account.
 
-/** @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "day"|"shop", name: string, paper: "A4"|"Letter"}} Settings */
+/**
+ * @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "day"|"shop", name: string,
+ *   paper: "A4"|"Letter"}} Settings
+ */
 
 const KEY = "flangebook.settings";
 /** @type {Settings} */
@@ -38,7 +41,10 @@ export function changeSettings(change) {
   for (const listener of listeners) listener(current);
 }
 
-/** @param {(settings: Settings) => void} listener @param {AbortSignal} [signal] */
+/**
+ * @param {(settings: Settings) => void} listener
+ * @param {AbortSignal} [signal]
+ */
 export function onSettings(listener, signal) {
   listeners.add(listener);
   signal?.addEventListener("abort", () => listeners.delete(listener));

@@ -2,14 +2,24 @@
 import { database } from "./database.js";
 import { sendAllAgain } from "./outbox.js";
 
-/** @typedef {{code: string, title: string, note: string, metal: string, thickness_mm: number, bends: number, revision: number, updated_at: string, updated_by: string, worst: "ok"|"unknown"|"caution"|"stop", trials: number, archived: boolean, settle?: number}} Summary */
+/**
+ * @typedef {{code: string, title: string, note: string, metal: string, thickness_mm: number, bends: number,
+ *   revision: number, updated_at: string, updated_by: string, worst: "ok"|"unknown"|"caution"|"stop",
+ *   trials: number, archived: boolean, settle?: number}} Summary
+ */
 
-/** @param {string} code @returns {Promise<any|undefined>} */
+/**
+ * @param {string} code
+ * @returns {Promise<any|undefined>}
+ */
 export async function keptCard(code) {
   return (await database()).get("cards", code);
 }
 
-/** A line of each card kept, newest first. @returns {Promise<Summary[]>} */
+/**
+ * A line of each card kept, newest first.
+ * @returns {Promise<Summary[]>}
+ */
 export async function keptList() {
   const list = await (await database()).getAll("list");
   return list.sort((a, b) => (a.updated_at < b.updated_at ? 1 : -1));
@@ -17,7 +27,8 @@ export async function keptList() {
 
 /**
  * Keep a card the server just gave, unless a newer state of it is kept already.
- * @param {any} card @returns {Promise<any>} the card as it is kept now
+ * @param {any} card
+ * @returns {Promise<any>} the card as it is kept now
  */
 export async function keepCard(card) {
   const transaction = (await database()).transaction(["cards", "list"], "readwrite");
@@ -28,26 +39,65 @@ export async function keepCard(card) {
   return older ? held : card;
 }
 
-/** @param {any} card @param {any} held */
+/**
+ * @param {any} card
+ * @param {any} held
+ */
 const isOlder = (card, held) =>
   card.revision < held.revision ||
-  (card.revision === held.revision && (card.trials_total < held.trials_total || card.proposals_total < held.proposals_total));
+  (card.revision === held.revision &&
+    (card.trials_total < held.trials_total || card.proposals_total < held.proposals_total));
 
-/** @param {any} transaction over cards and list @param {any} card */
+/**
+ * @param {any} transaction over cards and list
+ * @param {any} card
+ */
 function put(transaction, card) {
   transaction.objectStore("cards").put(card);
   transaction.objectStore("list").put(summary(card));
 }
 
-/** @param {any} card @returns {Summary} */
+/**
+ * @param {any} card
+ * @returns {Summary}
+ */
 function summary(card) {
-  const { code, title, note, revision, updated_at, updated_by, worst, archived, part, trials_total, proposals } = card;
+  const {
+    code,
+    title,
+    note,
+    revision,
+    updated_at,
+    updated_by,
+    worst,
+    archived,
+    part,
+    trials_total,
+    proposals,
+  } = card;
   const { metal, thickness_mm } = part;
   const settle = proposals?.length ?? 0;
-  return { code, title, note, metal, thickness_mm, bends: part.bends.length, revision, updated_at, updated_by, worst, trials: trials_total, archived, settle };
+  return {
+    code,
+    title,
+    note,
+    metal,
+    thickness_mm,
+    bends: part.bends.length,
+    revision,
+    updated_at,
+    updated_by,
+    worst,
+    trials: trials_total,
+    archived,
+    settle,
+  };
 }
 
-/** Cards with changes to settle, and how many each. @returns {Promise<Summary[]>} */
+/**
+ * Cards with changes to settle, and how many each.
+ * @returns {Promise<Summary[]>}
+ */
 export async function toSettle() {
   return (await database()).getAllFromIndex("list", "settle", IDBKeyRange.lowerBound(1));
 }
@@ -60,7 +110,10 @@ export async function forgetShop() {
   await transaction.done;
 }
 
-/** Press, crib and metals as last seen. @returns {Promise<any|undefined>} */
+/**
+ * Press, crib and metals as last seen.
+ * @returns {Promise<any|undefined>}
+ */
 export async function keptShop() {
   return (await database()).get("meta", "shop");
 }
@@ -77,7 +130,10 @@ export async function keptCursor() {
  * @param {{cursor: string, reset?: boolean, more?: boolean, cards: any[], shop: any|null}} page
  */
 export async function keepPage(page) {
-  const transaction = (await database()).transaction(["cards", "list", "meta", "outbox", "sent", "lost"], "readwrite");
+  const transaction = (await database()).transaction(
+    ["cards", "list", "meta", "outbox", "sent", "lost"],
+    "readwrite",
+  );
   if (page.reset) {
     await setAside(transaction);
     await sendAllAgain(transaction);
@@ -101,7 +157,11 @@ async function setAside(transaction) {
   transaction.objectStore("list").clear();
 }
 
-/** A card set aside is there after all; trials of it that the shop lost go out again, whoever typed them. @param {any} transaction @param {any} card as the shop has it */
+/**
+ * A card set aside is there after all; trials of it that the shop lost go out again, whoever typed them.
+ * @param {any} transaction
+ * @param {any} card as the shop has it
+ */
 async function found(transaction, card) {
   const aside = await transaction.objectStore("lost").get(card.code);
   if (!aside) return;
@@ -109,15 +169,25 @@ async function found(transaction, card) {
   const there = new Set(card.trials.map((/** @type {any} */ trial) => trial.id));
   const queued = new Set(await transaction.objectStore("outbox").getAllKeys());
   const gone = aside.trials.filter((/** @type {any} */ one) => !there.has(one.id) && !queued.has(one.id));
-  gone.forEach((/** @type {any} */ trial, /** @type {number} */ place) => transaction.objectStore("outbox").put(trialAgain(card.code, trial, place - gone.length)));
+  gone.forEach((/** @type {any} */ trial, /** @type {number} */ place) =>
+    transaction.objectStore("outbox").put(trialAgain(card.code, trial, place - gone.length)),
+  );
 }
 
-/** A trial as the shop gave it, to be sent once more. @param {string} code @param {any} trial @param {number} number */
+/**
+ * A trial as the shop gave it, to be sent once more.
+ * @param {string} code
+ * @param {any} trial
+ * @param {number} number
+ */
 export function trialAgain(code, { number: _, received_at, correction, ...body }, number) {
   return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };
 }
 
-/** The trials of a card that was made again; its revisions are not there any more. @param {any} card as it was kept */
+/**
+ * The trials of a card that was made again; its revisions are not there any more.
+ * @param {any} card as it was kept
+ */
 export async function bringTrialsBack(card) {
   const transaction = (await database()).transaction("outbox", "readwrite");
   card.trials.forEach((/** @type {any} */ trial, /** @type {number} */ place) => {
@@ -126,7 +196,10 @@ export async function bringTrialsBack(card) {
   await transaction.done;
 }
 
-/** Cards this device has and the shop does not, once everything was fetched. @returns {Promise<any[]>} */
+/**
+ * Cards this device has and the shop does not, once everything was fetched.
+ * @returns {Promise<any[]>}
+ */
 export async function lostCards() {
   const opened = await database();
   return (await opened.get("meta", "more")) ? [] : opened.getAll("lost");

@@ -6,7 +6,10 @@ import { flush } from "./sending.js";
 import { keepPage, keptCursor, lostCards, toSettle } from "./store.js";
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
-/** @typedef {{reached: boolean|null, waiting: number, words: string, refused: number, settle: string[], lost: number, at: string|null}} Standing settle: a card's code for each change to settle */
+/**
+ * @typedef {{reached: boolean|null, waiting: number, words: string, refused: number, settle: string[],
+ *   lost: number, at: string|null}} Standing settle: a card's code for each change to settle
+ */
 
 /** @type {Standing} */
 let standing = { reached: null, waiting: 0, words: "", refused: 0, settle: [], lost: 0, at: null };
@@ -19,7 +22,10 @@ export function syncStanding() {
   return standing;
 }
 
-/** @param {Partial<Standing>} change @param {boolean} [newData] whether cards or the crib changed here */
+/**
+ * @param {Partial<Standing>} change
+ * @param {boolean} [newData] whether cards or the crib changed here
+ */
 async function announce(change, newData = false) {
   const entries = await waiting().catch(() => []); // storage blocked: nothing can wait there
   const lost = await lostCards().catch(() => []);
@@ -38,25 +44,38 @@ async function announce(change, newData = false) {
   document.dispatchEvent(new CustomEvent("sync", { detail: { ...standing, newData } }));
 }
 
-/** @param {Waiting[]} entries @returns {string} "2 trials and 1 note" */
+/**
+ * @param {Waiting[]} entries
+ * @returns {string} "2 trials and 1 note"
+ */
 export function kindsInWords(entries) {
-  const counted = ["trial", "note", "edit"].map((kind) => ({ kind, many: entries.filter((entry) => entry.kind === kind).length }));
-  const words = counted.filter(({ many }) => many).map(({ kind, many }) => `${many} ${kind}${many === 1 ? "" : "s"}`);
+  const counted = ["trial", "note", "edit"].map((kind) => ({
+    kind,
+    many: entries.filter((entry) => entry.kind === kind).length,
+  }));
+  const words = counted
+    .filter(({ many }) => many)
+    .map(({ kind, many }) => `${many} ${kind}${many === 1 ? "" : "s"}`);
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
-/** The card of each change to settle, without those that were settled here and wait to be sent. @param {Waiting[]} entries */
+/**
+ * The card of each change to settle, without those that were settled here and wait to be sent.
+ * @param {Waiting[]} entries
+ */
 async function unsettled(entries) {
   const codes = (await toSettle()).flatMap(({ code, settle }) => Array(settle).fill(code));
   for (const entry of entries) {
-    for (const _ of entry.body.settles ?? []) if (codes.includes(entry.code)) codes.splice(codes.indexOf(entry.code), 1);
+    for (const _ of entry.body.settles ?? [])
+      if (codes.includes(entry.code)) codes.splice(codes.indexOf(entry.code), 1);
   }
   return codes;
 }
 
 /**
  * Another call to the server went through, or did not: the standing line need not wait for the next round.
- * @param {boolean} answered @param {unknown} [error] of a call that failed; a refusal is an answer too
+ * @param {boolean} answered
+ * @param {unknown} [error] of a call that failed; a refusal is an answer too
  */
 export function reached(answered, error) {
   const now = answered || Boolean(error && !(error instanceof Unreachable));
@@ -68,7 +87,10 @@ export function recount() {
   return announce({});
 }
 
-/** Run a round. Asked for while one runs, another follows it: the one under way may have read too early. @returns {Promise<void>} */
+/**
+ * Run a round. Asked for while one runs, another follows it: the one under way may have read too early.
+ * @returns {Promise<void>}
+ */
 export function sync() {
   if (running) {
     askedAgain = true;
@@ -96,7 +118,10 @@ async function round() {
     }
     await announce({ reached: true, at: new Date().toISOString() }, newData);
   } catch (error) {
-    await announce(error instanceof Unreachable ? { reached: false } : error instanceof Problem ? { reached: true } : {}, newData);
+    await announce(
+      error instanceof Unreachable ? { reached: false } : error instanceof Problem ? { reached: true } : {},
+      newData,
+    );
     const known = error instanceof Unreachable || (error instanceof Problem && error.status === 401);
     if (!known) console.warn("changes feed:", error);
   }
@@ -104,7 +129,7 @@ async function round() {
 
 /** @returns {Promise<boolean>} whether there was something new */
 async function fetchChanges() {
-  for (let news = false; ; ) {
+  for (let news = false; ;) {
     const since = (await keptCursor()) ?? "";
     const { body } = await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 });
     news ||= body.cards.length > 0 || Boolean(body.shop) || Boolean(body.reset);

@@ -5,27 +5,62 @@ import { settings } from "./settings.js";
 import { typedLength } from "./units.js";
 
 /** @typedef {import("./bend_query.js").BendForm} BendForm */
-/** @typedef {import("./measure.js").Typed & {depth: string, flat: string, leftFlange: string, rightFlange: string}} Measured */
+/**
+ * @typedef {import("./measure.js").Typed & {depth: string, flat: string, leftFlange: string,
+ *   rightFlange: string}} Measured
+ */
 /** @typedef {"choose"|"bend"|"measure"|"taught"} Stage */
 /** @typedef {{low: number, nominal: number, high: number}} Band */
-/** @typedef {{what: string, unit: string, before: Band, after: Band, trials: number, points?: import("../drawing/band.js").Point[]}} Taught */
-/** @typedef {{test_bend: {id: string, teaches: boolean, words: string}, figures: Taught[], words: string[], outliers: {id: string, words: string}[], cards: {code: string, title: string, changes: string[]}[]}} Answer */
+/**
+ * @typedef {{what: string, unit: string, before: Band, after: Band, trials: number,
+ *   points?: import("../drawing/band.js").Point[]}} Taught
+ */
+/**
+ * @typedef {{test_bend: {id: string, teaches: boolean, words: string}, figures: Taught[], words: string[],
+ *   outliers: {id: string, words: string}[], cards: {code: string, title: string,
+ *   changes: string[]}[]}} Answer
+ */
 
 /** @type {Measured} */
 export const NOTHING_MEASURED = {
-  one: "", left: "", middle: "", right: "", places: "one", flange: "", note: "", set: "", lot: "", radius: "", thickness: "",
-  depth: "", flat: "", leftFlange: "", rightFlange: "",
+  one: "",
+  left: "",
+  middle: "",
+  right: "",
+  places: "one",
+  flange: "",
+  note: "",
+  set: "",
+  lot: "",
+  radius: "",
+  thickness: "",
+  depth: "",
+  flat: "",
+  leftFlange: "",
+  rightFlange: "",
 };
 
-/** Lengths of a test bend by their names in the API. @type {[keyof Measured, string][]} */
-const LENGTHS = [["depth", "punch_depth_mm"], ["flat", "flat_length_mm"], ["leftFlange", "flange_left_mm"], ["rightFlange", "flange_right_mm"], ["radius", "radius_mm"]];
+/**
+ * Lengths of a test bend by their names in the API.
+ * @type {[keyof Measured, string][]}
+ */
+const LENGTHS = [
+  ["depth", "punch_depth_mm"],
+  ["flat", "flat_length_mm"],
+  ["leftFlange", "flange_left_mm"],
+  ["rightFlange", "flange_right_mm"],
+  ["radius", "radius_mm"],
+];
 
 /** @param {Measured} typed */
-export const somethingMeasured = (typed) => Object.entries(typed).some(([name, text]) => name !== "places" && name !== "lot" && text.trim() !== "");
+export const somethingMeasured = (typed) =>
+  Object.entries(typed).some(([name, text]) => name !== "places" && name !== "lot" && text.trim() !== "");
 
 /**
  * What goes to the server; the server reads the lengths.
- * @param {string} id @param {BendForm} form @param {{die: string, punch: string, set_angle_deg: number}} bend as it was answered
+ * @param {string} id
+ * @param {BendForm} form
+ * @param {{die: string, punch: string, set_angle_deg: number}} bend as it was answered
  * @param {Measured} typed
  * @returns {{body: Record<string, unknown>, wrong: Record<string, string[]>}}
  */
@@ -33,7 +68,16 @@ export function testBend(id, form, bend, typed) {
   const { angles, wrong } = readMeasured(typed);
   const { metal, thickness_mm, bend_length_mm, included_angle_deg } = bendRequest(form);
   /** @type {Record<string, unknown>} */
-  const body = { id, metal, thickness_mm, bend_length_mm, included_angle_deg, die: bend.die, punch: bend.punch, ...angles };
+  const body = {
+    id,
+    metal,
+    thickness_mm,
+    bend_length_mm,
+    included_angle_deg,
+    die: bend.die,
+    punch: bend.punch,
+    ...angles,
+  };
   body.set_angle_deg = typed.set.trim() ? setAngle(typed.set, wrong) : bend.set_angle_deg;
   for (const [key, name] of LENGTHS) if (typed[key].trim()) body[name] = typedLength(typed[key]);
   if (typed.lot.trim()) body.lot = typed.lot.trim();
@@ -42,9 +86,13 @@ export function testBend(id, form, bend, typed) {
   return { body, wrong };
 }
 
-/** @param {string} typed @param {Record<string, string[]>} wrong */
+/**
+ * @param {string} typed
+ * @param {Record<string, string[]>} wrong
+ */
 function setAngle(typed, wrong) {
   const { angles } = readMeasured({ ...NOTHING_MEASURED, one: typed });
-  if (angles.measured_deg === undefined) wrong.set_angle_deg = ["Type the angle that was set in degrees, such as 88.5."];
+  if (angles.measured_deg === undefined)
+    wrong.set_angle_deg = ["Type the angle that was set in degrees, such as 88.5."];
   return angles.measured_deg;
 }

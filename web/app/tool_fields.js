@@ -1,6 +1,9 @@
 // What is typed for each kind of tool, for the press and for a metal: names as in the API.
 
-/** @typedef {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"yes"|"openings"|"figure"} FieldType */
+/**
+ * @typedef
+ *   {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"yes"|"openings"|"figure"} FieldType
+ */
 /** @typedef {Record<string, string>} Draft what stands in the boxes, by field name */
 /**
  * @typedef {object} FieldSpec
@@ -24,9 +27,20 @@
 const UNKNOWN_RATING = "Empty is unknown: checks with it then say so.";
 
 /** @type {FieldSpec} */
-const rating = { name: "rating_kn_per_m", label: "Rating", type: "rating", unit: "kN/m", hint: "As stamped on the tool or in its maker's papers." };
+const rating = {
+  name: "rating_kn_per_m",
+  label: "Rating",
+  type: "rating",
+  unit: "kN/m",
+  hint: "As stamped on the tool or in its maker's papers.",
+};
 /** @type {FieldSpec} */
-const segments = { name: "segments_mm", label: "Pieces owned", type: "lengths", hint: "Lengths with commas between, a piece owned twice twice." };
+const segments = {
+  name: "segments_mm",
+  label: "Pieces owned",
+  type: "lengths",
+  hint: "Lengths with commas between, a piece owned twice twice.",
+};
 /** @type {FieldSpec[]} */
 const place = [
   { name: "tray", label: "Tray", type: "text" },
@@ -34,15 +48,32 @@ const place = [
 ];
 /** @type {FieldSpec[]} */
 const condition = [
-  { name: "condition", label: "Condition", type: "pick", options: [["good", "good"], ["worn", "worn"], ["damaged", "damaged"], ["unknown", "unknown"]] },
+  {
+    name: "condition",
+    label: "Condition",
+    type: "pick",
+    options: [
+      ["good", "good"],
+      ["worn", "worn"],
+      ["damaged", "damaged"],
+      ["unknown", "unknown"],
+    ],
+  },
   { name: "condition_note", label: "Note on its condition", type: "note" },
 ];
 /** @type {FieldSpec} */
 const name = { name: "name", label: "Name", type: "text", broad: true };
 
-/** @param {import("./dxf.js").DxfKind} dxf @param {string} about @returns {FieldSpec} */
+/**
+ * @param {import("./dxf.js").DxfKind} dxf
+ * @param {string} about
+ * @returns {FieldSpec}
+ */
 const points = (dxf, about) => ({
-  name: "points_mm", label: "Outline by points", type: "points", dxf,
+  name: "points_mm",
+  label: "Outline by points",
+  type: "points",
+  dxf,
   hint: `One point a line: x, y. x towards the back gauge, y up. ${about}`,
   when: (draft) => draft.shape === "points",
 });
@@ -50,23 +81,69 @@ const points = (dxf, about) => ({
 /** @param {Draft} draft */
 const oneV = (draft) => draft.shape !== "multi_v";
 /** @param {Draft} draft */
-const hasDieHolder = ({ die_holder_height_mm: height }) => Boolean(height) && !/^0+([.,]0*)?( mm| in)?$/.test(String(height));
+const hasDieHolder = ({ die_holder_height_mm: height }) =>
+  Boolean(height) && !/^0+([.,]0*)?( mm| in)?$/.test(String(height));
 
 /** @type {Record<"punches"|"dies"|"holders"|"press", FieldGroup[]>} */
 export const GROUPS = {
   punches: [
-    { title: "What it is", part: "what", fields: [name, { name: "angle_deg", label: "Nose angle", type: "number", unit: "°" }, { name: "tip_radius_mm", label: "Tip radius", type: "length" }] },
     {
-      title: "Outline", part: "outline",
+      title: "What it is",
+      part: "what",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", broad: true, options: [["straight", "straight"], ["gooseneck", "gooseneck"], ["points", "by points or DXF"]] },
+        name,
+        { name: "angle_deg", label: "Nose angle", type: "number", unit: "°" },
+        { name: "tip_radius_mm", label: "Tip radius", type: "length" },
+      ],
+    },
+    {
+      title: "Outline",
+      part: "outline",
+      fields: [
+        {
+          name: "shape",
+          label: "Shape",
+          type: "pick",
+          broad: true,
+          options: [
+            ["straight", "straight"],
+            ["gooseneck", "gooseneck"],
+            ["points", "by points or DXF"],
+          ],
+        },
         { name: "height_mm", label: "Height, tip to seat", type: "length" },
         { name: "body_width_mm", label: "Width of the body", type: "length" },
-        { name: "neck_relief_mm", label: "Throat behind the tip", type: "length", when: (draft) => draft.shape === "gooseneck" },
-        { name: "neck_width_mm", label: "Thickness of the neck", type: "length", when: (draft) => draft.shape === "gooseneck", blank: "as the body" },
-        { name: "throat_top_mm", label: "Throat begins to close", type: "length", when: (draft) => draft.shape === "gooseneck", blank: "as high as it can", hint: "Above the tip." },
+        {
+          name: "neck_relief_mm",
+          label: "Throat behind the tip",
+          type: "length",
+          when: (draft) => draft.shape === "gooseneck",
+        },
+        {
+          name: "neck_width_mm",
+          label: "Thickness of the neck",
+          type: "length",
+          when: (draft) => draft.shape === "gooseneck",
+          blank: "as the body",
+        },
+        {
+          name: "throat_top_mm",
+          label: "Throat begins to close",
+          type: "length",
+          when: (draft) => draft.shape === "gooseneck",
+          blank: "as high as it can",
+          hint: "Above the tip.",
+        },
         points("punch", "The tip is at 0, 0."),
-        { name: "turned", label: "Sits in the press", type: "yes", options: [["no", "as drawn"], ["yes", "turned round"]] },
+        {
+          name: "turned",
+          label: "Sits in the press",
+          type: "yes",
+          options: [
+            ["no", "as drawn"],
+            ["yes", "turned round"],
+          ],
+        },
       ],
     },
     { title: "Rating and pieces", part: "rest", fields: [rating, segments] },
@@ -74,23 +151,60 @@ export const GROUPS = {
   ],
   dies: [
     {
-      title: "What it is", part: "what",
+      title: "What it is",
+      part: "what",
       fields: [
         name,
-        { name: "v_opening_mm", label: "V opening", type: "length", hint: "Between the sharp corners of face and flanks.", when: oneV },
+        {
+          name: "v_opening_mm",
+          label: "V opening",
+          type: "length",
+          hint: "Between the sharp corners of face and flanks.",
+          when: oneV,
+        },
         { name: "angle_deg", label: "Angle of the V", type: "number", unit: "°", when: oneV },
         { name: "shoulder_radius_mm", label: "Shoulder radius", type: "length", when: oneV },
       ],
     },
     {
-      title: "Outline", part: "outline",
+      title: "Outline",
+      part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", broad: true, options: [["single_v", "single V"], ["multi_v", "block with several V's"], ["points", "by points or DXF"]] },
+        {
+          name: "shape",
+          label: "Shape",
+          type: "pick",
+          broad: true,
+          options: [
+            ["single_v", "single V"],
+            ["multi_v", "block with several V's"],
+            ["points", "by points or DXF"],
+          ],
+        },
         { name: "height_mm", label: "Height", type: "length" },
         { name: "width_mm", label: "Width", type: "length" },
-        { name: "turned", label: "Sits in the press", type: "yes", options: [["no", "as drawn"], ["yes", "turned round"]] },
-        { name: "openings", label: "The V's of the block", type: "openings", when: (draft) => draft.shape === "multi_v" },
-        { name: "up", label: "V that is up", type: "number", hidden: true, when: (draft) => draft.shape === "multi_v" },
+        {
+          name: "turned",
+          label: "Sits in the press",
+          type: "yes",
+          options: [
+            ["no", "as drawn"],
+            ["yes", "turned round"],
+          ],
+        },
+        {
+          name: "openings",
+          label: "The V's of the block",
+          type: "openings",
+          when: (draft) => draft.shape === "multi_v",
+        },
+        {
+          name: "up",
+          label: "V that is up",
+          type: "number",
+          hidden: true,
+          when: (draft) => draft.shape === "multi_v",
+        },
         points("die", "The top face is at y 0, the V's middle at x 0."),
       ],
     },
@@ -100,15 +214,46 @@ export const GROUPS = {
   holders: [
     { title: "What it is", part: "what", fields: [name, rating] },
     {
-      title: "Outline", part: "outline",
+      title: "Outline",
+      part: "outline",
       fields: [
-        { name: "shape", label: "Shape", type: "pick", broad: true, options: [["block", "plain block"], ["clamps", "clamps that stick out"], ["points", "by points or DXF"]] },
+        {
+          name: "shape",
+          label: "Shape",
+          type: "pick",
+          broad: true,
+          options: [
+            ["block", "plain block"],
+            ["clamps", "clamps that stick out"],
+            ["points", "by points or DXF"],
+          ],
+        },
         { name: "height_mm", label: "Height, seat to ram", type: "length" },
-        { name: "overhang_front_mm", label: "Overhang to the front", type: "length", hint: "From the tip's line, clamps included." },
+        {
+          name: "overhang_front_mm",
+          label: "Overhang to the front",
+          type: "length",
+          hint: "From the tip's line, clamps included.",
+        },
         { name: "overhang_back_mm", label: "Overhang to the back", type: "length" },
-        { name: "clamp_height_mm", label: "Clamps up from the seat", type: "length", when: (draft) => draft.shape === "clamps" },
-        { name: "body_front_mm", label: "Body above, to the front", type: "length", when: (draft) => draft.shape === "clamps" },
-        { name: "body_back_mm", label: "Body above, to the back", type: "length", when: (draft) => draft.shape === "clamps" },
+        {
+          name: "clamp_height_mm",
+          label: "Clamps up from the seat",
+          type: "length",
+          when: (draft) => draft.shape === "clamps",
+        },
+        {
+          name: "body_front_mm",
+          label: "Body above, to the front",
+          type: "length",
+          when: (draft) => draft.shape === "clamps",
+        },
+        {
+          name: "body_back_mm",
+          label: "Body above, to the back",
+          type: "length",
+          when: (draft) => draft.shape === "clamps",
+        },
         points("holder", "The punch's seat is at 0, 0."),
       ],
     },
@@ -116,7 +261,8 @@ export const GROUPS = {
   ],
   press: [
     {
-      title: "The press", part: "what",
+      title: "The press",
+      part: "what",
       fields: [
         name,
         { name: "force_kn", label: "Full force", type: "number", unit: "kN" },
@@ -128,36 +274,105 @@ export const GROUPS = {
       ],
     },
     {
-      title: "Ram and bed", part: "outline",
+      title: "Ram and bed",
+      part: "outline",
       fields: [
         { name: "ram_width_mm", label: "Ram width", type: "length", needed: true },
         { name: "ram_height_mm", label: "Ram height", type: "length", needed: true },
         { name: "bed_width_mm", label: "Bed width", type: "length", needed: true },
         { name: "bed_height_mm", label: "Bed height", type: "length", needed: true },
-        { name: "floor_below_die_mm", label: "Floor below the die", type: "length", broad: true, blank: "not looked at", hint: "From the face that the die stands on, down to the floor: long parts hang that far." },
-        { ...points("ram", "From the face that carries the holder. Empty: a plain beam."), name: "ram_points_mm", label: "Ram by points", when: undefined, folded: true },
-        { ...points("bed", "From the face that carries the die or its holder. Empty: a plain beam."), name: "bed_points_mm", label: "Bed by points", when: undefined, folded: true },
+        {
+          name: "floor_below_die_mm",
+          label: "Floor below the die",
+          type: "length",
+          broad: true,
+          blank: "not looked at",
+          hint: "From the face that the die stands on, down to the floor: long parts hang that far.",
+        },
+        {
+          ...points("ram", "From the face that carries the holder. Empty: a plain beam."),
+          name: "ram_points_mm",
+          label: "Ram by points",
+          when: undefined,
+          folded: true,
+        },
+        {
+          ...points("bed", "From the face that carries the die or its holder. Empty: a plain beam."),
+          name: "bed_points_mm",
+          label: "Bed by points",
+          when: undefined,
+          folded: true,
+        },
       ],
     },
     {
-      title: "Riser or die holder on the bed", part: "rest",
+      title: "Riser or die holder on the bed",
+      part: "rest",
       fields: [
-        { name: "die_holder_height_mm", label: "Height under the die", type: "length", blank: "none", broad: true, hint: "0 or empty: the die stands on the bed." },
-        { name: "die_holder_width_mm", label: "Width", type: "length", when: hasDieHolder, blank: "by points" },
-        { name: "die_holder_rating_kn_per_m", label: "Rating of the die holder", type: "rating", unit: "kN/m", hint: "As stamped on it or in its papers.", when: hasDieHolder },
-        { ...points("die_holder", "The die's seat is at y 0, the bed's at minus the height. Empty: a plain block."), name: "die_holder_points_mm", label: "Die holder by points", when: hasDieHolder, folded: true },
+        {
+          name: "die_holder_height_mm",
+          label: "Height under the die",
+          type: "length",
+          blank: "none",
+          broad: true,
+          hint: "0 or empty: the die stands on the bed.",
+        },
+        {
+          name: "die_holder_width_mm",
+          label: "Width",
+          type: "length",
+          when: hasDieHolder,
+          blank: "by points",
+        },
+        {
+          name: "die_holder_rating_kn_per_m",
+          label: "Rating of the die holder",
+          type: "rating",
+          unit: "kN/m",
+          hint: "As stamped on it or in its papers.",
+          when: hasDieHolder,
+        },
+        {
+          ...points(
+            "die_holder",
+            "The die's seat is at y 0, the bed's at minus the height. Empty: a plain block.",
+          ),
+          name: "die_holder_points_mm",
+          label: "Die holder by points",
+          when: hasDieHolder,
+          folded: true,
+        },
       ],
     },
     {
-      title: "What it bears", part: "rest",
+      title: "What it bears",
+      part: "rest",
       fields: [
-        { name: "force_per_m_limit_kn_per_m", label: "Most force per length of bed", type: "rating", unit: "kN/m", hint: "What bed and ram bear over a short length." },
-        { name: "off_centre_mm", label: "Full force off the middle, up to", type: "length", blank: "unknown" },
-        { name: "bending_speed_mm_s", label: "Bending speed", type: "number", unit: "mm/s", blank: "unknown" },
+        {
+          name: "force_per_m_limit_kn_per_m",
+          label: "Most force per length of bed",
+          type: "rating",
+          unit: "kN/m",
+          hint: "What bed and ram bear over a short length.",
+        },
+        {
+          name: "off_centre_mm",
+          label: "Full force off the middle, up to",
+          type: "length",
+          blank: "unknown",
+        },
+        {
+          name: "bending_speed_mm_s",
+          label: "Bending speed",
+          type: "number",
+          unit: "mm/s",
+          blank: "unknown",
+        },
       ],
     },
     {
-      title: "Back gauge", part: "rest",
+      title: "Back gauge",
+      part: "rest",
       fields: [
         { name: "gauge_x_min_mm", label: "X from", type: "length" },
         { name: "gauge_x_max_mm", label: "X to", type: "length" },
@@ -165,10 +380,24 @@ export const GROUPS = {
         { name: "gauge_r_max_mm", label: "R to", type: "length" },
         { name: "finger_height_mm", label: "Finger height", type: "length" },
         { name: "finger_depth_mm", label: "Finger depth", type: "length" },
-        { name: "gauge_repeatability_mm", label: "Comes back to a place within ±", type: "length", broad: true, blank: "unknown", hint: "As in its papers. Empty: 0.1 mm is counted with (common practice)." },
+        {
+          name: "gauge_repeatability_mm",
+          label: "Comes back to a place within ±",
+          type: "length",
+          broad: true,
+          blank: "unknown",
+          hint: "As in its papers. Empty: 0.1 mm is counted with (common practice).",
+        },
       ],
     },
-    { title: "Holder in the ram, and notes", part: "rest", fields: [{ name: "holder", label: "Holder", type: "pick", options: [], blank: "none", broad: true }, { name: "note", label: "Note", type: "note" }] },
+    {
+      title: "Holder in the ram, and notes",
+      part: "rest",
+      fields: [
+        { name: "holder", label: "Holder", type: "pick", options: [], blank: "none", broad: true },
+        { name: "note", label: "Note", type: "note" },
+      ],
+    },
   ],
 };
 

@@ -11,13 +11,22 @@ const M_PER_FOOT = 0.3048;
 /** @returns {boolean} */
 const inch = () => settings().units === "inch";
 
-/** @param {number} value @param {number} digits @returns {string} */
+/**
+ * @param {number} value
+ * @param {number} digits
+ * @returns {string}
+ */
 export function fixed(value, digits) {
   const text = value.toFixed(digits);
   return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
 }
 
-/** A length. @param {number|null|undefined} mm @param {{digits?: number}} [how] @returns {Shown} */
+/**
+ * A length.
+ * @param {number|null|undefined} mm
+ * @param {{digits?: number}} [how]
+ * @returns {Shown}
+ */
 export function length(mm, how = {}) {
   if (mm === null || mm === undefined) return { text: "–", unit: "" };
   if (!inch()) return { text: fixed(mm, how.digits ?? 1), unit: "mm" };
@@ -25,7 +34,11 @@ export function length(mm, how = {}) {
   return { text: fixed(mm / MM_PER_INCH, (how.digits ?? 1) + 2), unit: "in" };
 }
 
-/** Nearest 1/64 inch, reduced: 1 5/16. @param {number} inches @returns {string} */
+/**
+ * Nearest 1/64 inch, reduced: 1 5/16.
+ * @param {number} inches
+ * @returns {string}
+ */
 export function sixtyFourths(inches) {
   const all = Math.round(Math.abs(inches) * 64);
   let top = all % 64;
@@ -40,33 +53,53 @@ export function sixtyFourths(inches) {
   return `${sign}${whole > 0 ? `${whole} ` : ""}${top}/${bottom}`;
 }
 
-/** @param {number|null|undefined} kn @returns {Shown} */
+/**
+ * @param {number|null|undefined} kn
+ * @returns {Shown}
+ */
 export function force(kn) {
   if (kn === null || kn === undefined) return { text: "–", unit: "" };
   const value = inch() ? kn / KN_PER_SHORT_TON : kn;
   return { text: fixed(value, Math.abs(value) < 10 ? 1 : 0), unit: inch() ? "tons" : "kN" };
 }
 
-/** @param {number|null|undefined} knPerM @returns {Shown} */
+/**
+ * @param {number|null|undefined} knPerM
+ * @returns {Shown}
+ */
 export function forcePerLength(knPerM) {
   if (knPerM === null || knPerM === undefined) return { text: "–", unit: "" };
   const value = inch() ? (knPerM / KN_PER_SHORT_TON) * M_PER_FOOT : knPerM;
   return { text: fixed(value, Math.abs(value) < 20 ? 1 : 0), unit: inch() ? "tons/ft" : "kN/m" };
 }
 
-/** @param {number|null|undefined} deg @param {number} [digits] @returns {Shown} */
+/**
+ * @param {number|null|undefined} deg
+ * @param {number} [digits]
+ * @returns {Shown}
+ */
 export function angle(deg, digits = 1) {
-  return deg === null || deg === undefined ? { text: "–", unit: "" } : { text: fixed(deg, digits), unit: "°" };
+  return deg === null || deg === undefined
+    ? { text: "–", unit: "" }
+    : { text: fixed(deg, digits), unit: "°" };
 }
 
-/** @param {number|null|undefined} kg @returns {Shown} */
+/**
+ * @param {number|null|undefined} kg
+ * @returns {Shown}
+ */
 export function mass(kg) {
   if (kg === null || kg === undefined) return { text: "–", unit: "" };
   const value = inch() ? kg / KG_PER_POUND : kg;
   return { text: fixed(value, value < 10 ? 2 : 1), unit: inch() ? "lb" : "kg" };
 }
 
-/** A value by the end of its name, as the API names things. @param {string} name @param {number} value @returns {Shown} */
+/**
+ * A value by the end of its name, as the API names things.
+ * @param {string} name
+ * @param {number} value
+ * @returns {Shown}
+ */
 export function byName(name, value) {
   if (name.endsWith("_kn_per_m")) return forcePerLength(value);
   if (name.endsWith("_mm_s")) {
@@ -81,7 +114,11 @@ export function byName(name, value) {
   return { text: String(Math.round(value * 100) / 100), unit: "" };
 }
 
-/** One string: "12.5 mm", "88.4°". @param {Shown} shown @returns {string} */
+/**
+ * One string: "12.5 mm", "88.4°".
+ * @param {Shown} shown
+ * @returns {string}
+ */
 export function words(shown) {
   return shown.unit === "°" ? `${shown.text}°` : `${shown.text} ${shown.unit}`.trim();
 }
@@ -91,7 +128,10 @@ export function forceUnit() {
   return inch() ? { unit: "tons", size: KN_PER_SHORT_TON } : { unit: "kN", size: 1 };
 }
 
-/** The unit a bare number typed into a length field means on this device. @returns {"mm"|"in"} */
+/**
+ * The unit a bare number typed into a length field means on this device.
+ * @returns {"mm"|"in"}
+ */
 export function lengthUnit() {
   return inch() ? "in" : "mm";
 }
@@ -99,7 +139,9 @@ export function lengthUnit() {
 /**
  * What a length field sends: bare numbers get this device's unit, anything else goes as typed,
  * because the server reads units and says what it does not understand.
- * @param {string} typed @param {"mm"|"in"} [unit] of a bare number @returns {string}
+ * @param {string} typed
+ * @param {"mm"|"in"} [unit] of a bare number
+ * @returns {string}
  */
 export function typedLength(typed, unit = lengthUnit()) {
   const text = typed.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
@@ -107,7 +149,11 @@ export function typedLength(typed, unit = lengthUnit()) {
   return bare ? `${text} ${unit}` : text;
 }
 
-/** A length for an input box, without unit. @param {number|null|undefined} mm @returns {string} */
+/**
+ * A length for an input box, without unit.
+ * @param {number|null|undefined} mm
+ * @returns {string}
+ */
 export function lengthToType(mm) {
   if (mm === null || mm === undefined) return "";
   const value = inch() ? mm / MM_PER_INCH : mm;

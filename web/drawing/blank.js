@@ -14,7 +14,8 @@ const ROW = SIZE * 1.5;
 /**
  * Length lies across. A blank much wider than long is drawn with its width cut short by a
  * break line, as a draughtsman does, and says so.
- * @param {Blank} blank @param {{pixels?: number, tallest?: number, test?: string}} [how]
+ * @param {Blank} blank
+ * @param {{pixels?: number, tallest?: number, test?: string}} [how]
  */
 export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 0.45, test = "blank" } = {}) {
   const widthText = tidyLength(blank.width_mm);
@@ -22,36 +23,64 @@ export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 
   const scale = across / blank.length_mm;
   const broken = blank.width_mm * scale > tallest;
   const tall = broken ? tallest : Math.max(blank.width_mm * scale, 3);
-  const tops = spread(blank.bend_lines.map((line) => [line.at_mm * scale, SIZE * 1.8 + textWidth(turn(line), SIZE)]), across);
-  const feet = spread(blank.bend_lines.map((line) => [line.at_mm * scale, textWidth(tidyLength(line.at_mm), SIZE)]), across);
+  const tops = spread(
+    blank.bend_lines.map((line) => [line.at_mm * scale, SIZE * 1.8 + textWidth(turn(line), SIZE)]),
+    across,
+  );
+  const feet = spread(
+    blank.bend_lines.map((line) => [line.at_mm * scale, textWidth(tidyLength(line.at_mm), SIZE)]),
+    across,
+  );
   const over = rows(tops) * ROW + SIZE * 0.4;
   const under = rows(feet) * ROW + SIZE * 0.4;
   const foot = over + tall;
-  return html`<svg class="drawing blank" data-test=${test} role="img" aria-label=${describeBlank(blank)}
-    viewBox="-8 -4 ${pixels + 8} ${foot + under + ROW * 1.4}">
-    ${broken ? brokenSheet(across, over, foot) : svg`<rect class="sheet" x="0" y=${over} width=${across} height=${tall}/>`}
-    ${blank.bend_lines.map((line, i) => bendLine(line, line.at_mm * scale, tops[i], feet[i], over, foot))}
-    ${overall(across, foot + under + SIZE * 0.7, tidyLength(blank.length_mm))}
-    ${beside(across + SIZE, over, foot, widthText)}
-  </svg>
-  ${broken ? html`<p class="hint">Width ${words({ text: widthText, unit: "" })} is drawn short at the break.</p>` : nothing}`;
+  return html`<svg
+      class="drawing blank"
+      data-test=${test}
+      role="img"
+      aria-label=${describeBlank(blank)}
+      viewBox="-8 -4 ${pixels + 8} ${foot + under + ROW * 1.4}">
+      ${
+        broken
+          ? brokenSheet(across, over, foot)
+          : svg`<rect class="sheet" x="0" y=${over} width=${across} height=${tall}/>`
+      }
+      ${blank.bend_lines.map((line, i) => bendLine(line, line.at_mm * scale, tops[i], feet[i], over, foot))}
+      ${overall(across, foot + under + SIZE * 0.7, tidyLength(blank.length_mm))}
+      ${beside(across + SIZE, over, foot, widthText)}
+    </svg>
+    ${
+      broken
+        ? html`<p class="hint">Width ${words({ text: widthText, unit: "" })} is drawn short at the break.</p>`
+        : nothing
+    }`;
 }
 
-/** @param {BendLine} line @returns {string} */
+/**
+ * @param {BendLine} line
+ * @returns {string}
+ */
 function turn(line) {
   const degrees = line.included_angle_deg ? words(angle(line.included_angle_deg)).replace(".0°", "°") : "hem";
   return `${line.direction} ${degrees}`;
 }
 
-/** @param {Blank} blank @returns {string} */
+/**
+ * @param {Blank} blank
+ * @returns {string}
+ */
 function describeBlank(blank) {
-  const lines = blank.bend_lines.map((line) => `bend ${line.bend} ${turn(line)} at ${tidyLength(line.at_mm)}`);
+  const lines = blank.bend_lines.map(
+    (line) => `bend ${line.bend} ${turn(line)} at ${tidyLength(line.at_mm)}`,
+  );
   return `Blank ${tidyLength(blank.length_mm)} by ${tidyLength(blank.width_mm)}. ${lines.join("; ")}.`;
 }
 
 /**
  * Labels over their lines, in as few rows as keep them apart.
- * @param {[number, number][]} wanted middle and width of each @param {number} across @returns {Spot[]}
+ * @param {[number, number][]} wanted middle and width of each
+ * @param {number} across
+ * @returns {Spot[]}
  */
 function spread(wanted, across) {
   /** @type {number[]} */
@@ -65,10 +94,20 @@ function spread(wanted, across) {
   });
 }
 
-/** @param {Spot[]} spots @returns {number} */
+/**
+ * @param {Spot[]} spots
+ * @returns {number}
+ */
 const rows = (spots) => Math.max(0, ...spots.map((spot) => spot.row + 1));
 
-/** @param {BendLine} line @param {number} x @param {Spot} top @param {Spot} bottom @param {number} over @param {number} foot */
+/**
+ * @param {BendLine} line
+ * @param {number} x
+ * @param {Spot} top
+ * @param {Spot} bottom
+ * @param {number} over
+ * @param {number} foot
+ */
 function bendLine(line, x, top, bottom, over, foot) {
   const y = over - SIZE * 0.4 - ROW * (top.row + 0.5);
   const low = foot + SIZE * 0.4 + ROW * (bottom.row + 0.5);
@@ -83,16 +122,29 @@ function bendLine(line, x, top, bottom, over, foot) {
     <text x=${bottom.at} y=${low} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${tidyLength(line.at_mm)}</text>`;
 }
 
-/** @param {number} across @param {number} over @param {number} foot */
+/**
+ * @param {number} across
+ * @param {number} over
+ * @param {number} foot
+ */
 function brokenSheet(across, over, foot) {
   const middle = (over + foot) / 2;
   const zig = `L${across * 0.52} ${middle + 3}L${across * 0.54} ${middle - 14}L${across * 0.58} ${middle + 8}L${across * 0.6} ${middle - 9}`;
   const zag = `L${across * 0.6} ${middle - 1}L${across * 0.58} ${middle + 16}L${across * 0.54} ${middle - 6}L${across * 0.52} ${middle + 11}`;
   return svg`<path class="sheet" d="M0 ${over}V${middle + 3}${zig}L${across} ${middle - 9}V${over}Z"/>
-    <path class="sheet" d="M0 ${foot}V${middle + 11}L${across * 0.52} ${middle + 11}${zag.split("L").slice(1).reverse().map((p) => `L${p}`).join("")}L${across} ${middle - 1}V${foot}Z"/>`;
+    <path class="sheet" d="M0 ${foot}V${middle + 11}L${across * 0.52} ${middle + 11}${zag
+      .split("L")
+      .slice(1)
+      .reverse()
+      .map((p) => `L${p}`)
+      .join("")}L${across} ${middle - 1}V${foot}Z"/>`;
 }
 
-/** @param {number} across @param {number} y @param {string} text */
+/**
+ * @param {number} across
+ * @param {number} y
+ * @param {string} text
+ */
 function overall(across, y, text) {
   const width = textWidth(text, SIZE);
   return svg`<path class="dimension" d="M0 ${y}H${across}M-4 ${y + 4}L4 ${y - 4}M${across - 4} ${y + 4}L${across + 4} ${y - 4}"/>
@@ -100,7 +152,12 @@ function overall(across, y, text) {
     <text x=${across / 2} y=${y} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${text}</text>`;
 }
 
-/** @param {number} x @param {number} over @param {number} foot @param {string} text */
+/**
+ * @param {number} x
+ * @param {number} over
+ * @param {number} foot
+ * @param {string} text
+ */
 function beside(x, over, foot, text) {
   return svg`<path class="dimension" d="M${x} ${over}V${foot}M${x - 4} ${over + 4}L${x + 4} ${over - 4}M${x - 4} ${foot + 4}L${x + 4} ${foot - 4}"/>
     <text x=${x + SIZE * 0.6} y=${(over + foot) / 2} font-size=${SIZE} dominant-baseline="central">${text}</text>`;

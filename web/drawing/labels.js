@@ -4,7 +4,12 @@
 /** @typedef {{x: number, y: number, width: number, height: number}} Box x, y is its middle */
 /** @typedef {{box: Box, cost: number, lines?: [Point, Point][]}} Candidate */
 
-/** How wide a text will be, near enough to keep labels apart. @param {string} text @param {number} size @returns {number} */
+/**
+ * How wide a text will be, near enough to keep labels apart.
+ * @param {string} text
+ * @param {number} size
+ * @returns {number}
+ */
 export function textWidth(text, size) {
   return text.length * size * 0.6 + size * 0.3;
 }
@@ -18,7 +23,11 @@ export class Placing {
     this.taken = [];
   }
 
-  /** @template {Candidate} C @param {C[]} candidates @returns {C} */
+  /**
+   * @template {Candidate} C
+   * @param {C[]} candidates
+   * @returns {C}
+   */
   choose(candidates) {
     let best = candidates[0];
     let least = Infinity;
@@ -31,22 +40,40 @@ export class Placing {
     return best;
   }
 
-  /** @param {Candidate} candidate @returns {number} */
+  /**
+   * @param {Candidate} candidate
+   * @returns {number}
+   */
   cost({ box, lines = [] }) {
     const covered = this.taken.filter((other) => overlap(box, other)).length;
     const hit = this.edges.filter((edge) => meets(box, edge)).length;
-    const crossed = lines.reduce((sum, line) => sum + this.edges.filter((edge) => cross(line, edge)).length, 0);
-    const through = lines.reduce((sum, line) => sum + this.taken.filter((other) => meets(other, line)).length, 0);
+    const crossed = lines.reduce(
+      (sum, line) => sum + this.edges.filter((edge) => cross(line, edge)).length,
+      0,
+    );
+    const through = lines.reduce(
+      (sum, line) => sum + this.taken.filter((other) => meets(other, line)).length,
+      0,
+    );
     return covered * 40 + Math.min(hit, 6) * 6 + Math.min(crossed, 6) * 3 + through * 20;
   }
 }
 
-/** @param {Box} a @param {Box} b @returns {boolean} */
+/**
+ * @param {Box} a
+ * @param {Box} b
+ * @returns {boolean}
+ */
 function overlap(a, b) {
   return Math.abs(a.x - b.x) * 2 < a.width + b.width && Math.abs(a.y - b.y) * 2 < a.height + b.height;
 }
 
-/** Does a line go through a box? Clipped side by side. @param {Box} box @param {[Point, Point]} line @returns {boolean} */
+/**
+ * Does a line go through a box? Clipped side by side.
+ * @param {Box} box
+ * @param {[Point, Point]} line
+ * @returns {boolean}
+ */
 function meets(box, [[x1, y1], [x2, y2]]) {
   let from = 0;
   let to = 1;
@@ -67,12 +94,21 @@ function meets(box, [[x1, y1], [x2, y2]]) {
   return from <= to;
 }
 
-/** @param {[Point, Point]} one @param {[Point, Point]} other @returns {boolean} */
+/**
+ * @param {[Point, Point]} one
+ * @param {[Point, Point]} other
+ * @returns {boolean}
+ */
 function cross([a, b], [c, d]) {
   return side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
 }
 
-/** @param {Point} a @param {Point} b @param {Point} p @returns {boolean} */
+/**
+ * @param {Point} a
+ * @param {Point} b
+ * @param {Point} p
+ * @returns {boolean}
+ */
 function side(a, b, p) {
   return (b[0] - a[0]) * (p[1] - a[1]) > (b[1] - a[1]) * (p[0] - a[0]);
 }

@@ -4,21 +4,33 @@ import { length, words } from "../app/units.js";
 
 /** @typedef {import("./motion.js").Near} Near */
 
-/** @param {Near} near @returns {[number, number]} */
+/**
+ * @param {Near} near
+ * @returns {[number, number]}
+ */
 export const nearMiddle = ({ on_sheet: [x1, y1], on_tool: [x2, y2] }) => [(x1 + x2) / 2, (y1 + y2) / 2];
 
-/** The two lines of its label. @param {Near} near @returns {[string, string]} */
+/**
+ * The two lines of its label.
+ * @param {Near} near
+ * @returns {[string, string]}
+ */
 export function nearLabel({ distance_mm: distance, tool }) {
   const size = words(length(Math.abs(distance)));
   return distance <= 0 ? [size, `into ${tool}`] : [size, `to ${tool}`];
 }
 
-/** A gap too small to see gets a ring round it. @param {Near} near @param {number} width of the picture, mm */
+/**
+ * A gap too small to see gets a ring round it.
+ * @param {Near} near
+ * @param {number} width of the picture, mm
+ */
 export const isSmall = (near, width) => Math.abs(near.distance_mm) < 0.1 * width;
 
 /**
  * The label stands on the side where the picture has more room.
- * @param {Near} near @param {{left: number, right: number, bottom: number, top: number}} window
+ * @param {Near} near
+ * @param {{left: number, right: number, bottom: number, top: number}} window
  */
 export function nearMark(near, { left, right, bottom, top }) {
   const [x, y] = nearMiddle(near);

@@ -4,7 +4,8 @@ import { blankDrawing } from "./blank.js";
 import { sectionDrawing } from "./section.js";
 
 /**
- * @param {any} plan @param {{pixels?: number, tallest?: number, test?: string, mark?: number}} [how] mark: a bend to stress
+ * @param {any} plan
+ * @param {{pixels?: number, tallest?: number, test?: string, mark?: number}} [how] mark: a bend to stress
  */
 export function finishedDrawing(plan, { mark = 0, ...how } = {}) {
   if (!isBox(plan)) return sectionDrawing(plan, { mark, ...how });
@@ -12,7 +13,10 @@ export function finishedDrawing(plan, { mark = 0, ...how } = {}) {
   return foldedDrawing(plan.folded, { ...how, mark: side });
 }
 
-/** @param {any} blank @param {{pixels?: number, tallest?: number, test?: string}} [how] */
+/**
+ * @param {any} blank
+ * @param {{pixels?: number, tallest?: number, test?: string}} [how]
+ */
 export function flatDrawing(blank, how = {}) {
   return blank.outline ? boxBlankDrawing(blank, how) : blankDrawing(blank, how);
 }

@@ -5,10 +5,14 @@ import { angle, force, forceUnit, length, lengthUnit, MM_PER_INCH, words } from 
 import { axis, line } from "./axes.js";
 
 /**
- * @typedef {{punch_depth_mm: number, force_kn: number, force_kn_low: number, force_kn_high: number, loaded_angle_deg: number, released_angle_deg: number}} Point
+ * @typedef {{punch_depth_mm: number, force_kn: number, force_kn_low: number, force_kn_high: number,
+ *   loaded_angle_deg: number, released_angle_deg: number}} Point
  * @typedef {{what: string, name: string, limit_kn: number|null}} Limit
- * @typedef {{id: string, punch_depth_mm: number|null, set_angle_deg: number|null, measured_deg: number, outlier: boolean}} Trial
- * @typedef {{curve: Point[], set: {set_angle_deg: number, punch_depth_mm: number, force_kn: number}, peak: {force_kn: number, punch_depth_mm: number, loaded_angle_deg: number}, limits: Limit[], trials: Trial[]}} Stroke
+ * @typedef {{id: string, punch_depth_mm: number|null, set_angle_deg: number|null, measured_deg: number,
+ *   outlier: boolean}} Trial
+ * @typedef {{curve: Point[], set: {set_angle_deg: number, punch_depth_mm: number, force_kn: number},
+ *   peak: {force_kn: number, punch_depth_mm: number, loaded_angle_deg: number}, limits: Limit[],
+ *   trials: Trial[]}} Stroke
  * @typedef {import("./axes.js").Axis} Axis
  */
 
@@ -19,57 +23,103 @@ const FONT = 18;
 const NEAR = 3; // a limit higher than so many times the curve is named at the top
 const NEAR_LOWEST = 5; // the lowest one is drawn in up to here
 
-/** Force over the stroke. @param {Stroke} stroke */
+/**
+ * Force over the stroke.
+ * @param {Stroke} stroke
+ */
 export function forceOverStroke({ curve, set, peak, limits }) {
   const top = Math.max(...curve.map((point) => point.force_kn_high));
-  const known = limits.filter((limit) => limit.limit_kn !== null).sort((a, b) => Number(b.limit_kn) - Number(a.limit_kn));
+  const known = limits
+    .filter((limit) => limit.limit_kn !== null)
+    .sort((a, b) => Number(b.limit_kn) - Number(a.limit_kn));
   const lowest = Number(known.at(-1)?.limit_kn);
   const near = known.filter(({ limit_kn: kn }) => Number(kn) <= (kn === lowest ? NEAR_LOWEST : NEAR) * top);
   const across = depthAxis(curve);
-  const up = axis(0, Math.max(top, ...near.map((limit) => Number(limit.limit_kn))), { from: FRAME.bottom, to: FRAME.top + 28, size: forceUnit().size });
+  const up = axis(0, Math.max(top, ...near.map((limit) => Number(limit.limit_kn))), {
+    from: FRAME.bottom,
+    to: FRAME.top + 28,
+    size: forceUnit().size,
+  });
   const at = (/** @type {Point} */ point, /** @type {"force_kn"|"force_kn_low"|"force_kn_high"} */ name) =>
     /** @type {[number, number]} */ ([across.at(point.punch_depth_mm), up.at(point[name])]);
-  const band = [...curve.map((point) => at(point, "force_kn_high")), ...curve.map((point) => at(point, "force_kn_low")).reverse()];
+  const band = [
+    ...curve.map((point) => at(point, "force_kn_high")),
+    ...curve.map((point) => at(point, "force_kn_low")).reverse(),
+  ];
   const said = `Force over punch depth. The peak is ${words(force(peak.force_kn))} at a depth of ${words(mm2(peak.punch_depth_mm))}.`;
-  return html`<svg class="drawing chart-picture" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label=${said} data-test="stroke-force">
+  return html`<svg
+    class="drawing chart-picture"
+    viewBox="0 0 ${WIDTH} ${HEIGHT}"
+    role="img"
+    aria-label=${said}
+    data-test="stroke-force">
     ${grid(across, up, forceUnit().unit)}
-    <path class="band" d="${line(band)}Z"/>
-    ${setLine(across.at(set.punch_depth_mm))}
-    ${limitLines(near, up)} ${farLimits(known.filter((limit) => !near.includes(limit)))}
-    <path class="curve" d=${line(curve.map((point) => at(point, "force_kn")))} data-test="force-curve"/>
-    <circle class="peak" cx=${across.at(peak.punch_depth_mm)} cy=${up.at(peak.force_kn)} r="6" data-test="peak-mark"/>
+    <path class="band" d="${line(band)}Z" />
+    ${setLine(across.at(set.punch_depth_mm))} ${limitLines(near, up)}
+    ${farLimits(known.filter((limit) => !near.includes(limit)))}
+    <path class="curve" d=${line(curve.map((point) => at(point, "force_kn")))} data-test="force-curve" />
+    <circle
+      class="peak"
+      cx=${across.at(peak.punch_depth_mm)}
+      cy=${up.at(peak.force_kn)}
+      r="6"
+      data-test="peak-mark" />
   </svg>`;
 }
 
-/** Angle over the stroke, under load and let go. @param {Stroke} stroke */
+/**
+ * Angle over the stroke, under load and let go.
+ * @param {Stroke} stroke
+ */
 export function angleOverStroke({ curve, set, trials }) {
   const drawn = trials.filter((trial) => trial.punch_depth_mm !== null);
-  const across = depthAxis(curve, drawn.map((trial) => Number(trial.punch_depth_mm)));
+  const across = depthAxis(
+    curve,
+    drawn.map((trial) => Number(trial.punch_depth_mm)),
+  );
   const all = [...curve.map((point) => point.loaded_angle_deg), ...drawn.map((trial) => trial.measured_deg)];
   const up = axis(Math.min(...all), 180, { from: FRAME.bottom, to: FRAME.top, steps: [5, 10, 15, 30, 45] });
   const over = (/** @type {"loaded_angle_deg"|"released_angle_deg"} */ name) =>
     line(curve.map((point) => [across.at(point.punch_depth_mm), up.at(point[name])]));
   const said = `Angle over punch depth. ${words(angle(set.set_angle_deg))} under load at a depth of ${words(mm2(set.punch_depth_mm))}. ${drawn.length} trials drawn.`;
-  return html`<svg class="drawing chart-picture" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label=${said} data-test="stroke-angle">
-    ${grid(across, up, "°")}
-    ${setLine(across.at(set.punch_depth_mm))}
-    <path class="curve" d=${over("loaded_angle_deg")}/>
-    <path class="curve let-go" d=${over("released_angle_deg")}/>
-    <circle class="set-point" cx=${across.at(set.punch_depth_mm)} cy=${up.at(set.set_angle_deg)} r="5"/>
-    ${drawn.map((trial) => trialPoint(across.at(Number(trial.punch_depth_mm)), up.at(trial.measured_deg), trial))}
+  return html`<svg
+    class="drawing chart-picture"
+    viewBox="0 0 ${WIDTH} ${HEIGHT}"
+    role="img"
+    aria-label=${said}
+    data-test="stroke-angle">
+    ${grid(across, up, "°")} ${setLine(across.at(set.punch_depth_mm))}
+    <path class="curve" d=${over("loaded_angle_deg")} />
+    <path class="curve let-go" d=${over("released_angle_deg")} />
+    <circle class="set-point" cx=${across.at(set.punch_depth_mm)} cy=${up.at(set.set_angle_deg)} r="5" />
+    ${drawn.map((trial) =>
+      trialPoint(across.at(Number(trial.punch_depth_mm)), up.at(trial.measured_deg), trial),
+    )}
   </svg>`;
 }
 
 /** @param {number} mm */
 const mm2 = (mm) => length(mm, { digits: 2 });
 
-/** @param {Point[]} curve @param {number[]} [more] */
+/**
+ * @param {Point[]} curve
+ * @param {number[]} [more]
+ */
 function depthAxis(curve, more = []) {
   const deepest = Math.max(...curve.map((point) => point.punch_depth_mm), ...more);
-  return axis(0, deepest, { from: FRAME.left, to: FRAME.right, size: lengthUnit() === "in" ? MM_PER_INCH : 1, most: 6 });
+  return axis(0, deepest, {
+    from: FRAME.left,
+    to: FRAME.right,
+    size: lengthUnit() === "in" ? MM_PER_INCH : 1,
+    most: 6,
+  });
 }
 
-/** @param {Axis} across @param {Axis} up @param {string} unit */
+/**
+ * @param {Axis} across
+ * @param {Axis} up
+ * @param {string} unit
+ */
 function grid(across, up, unit) {
   const { left, right, top, bottom } = FRAME;
   return svg`
@@ -84,7 +134,11 @@ function grid(across, up, unit) {
 const setLine = (x) => svg`<path class="set-line" d="M${x} ${FRAME.top}V${FRAME.bottom}"/>
   <text class="set-word" x=${x - 5} y=${FRAME.bottom - 6} text-anchor="end" font-size=${FONT}>set</text>`;
 
-/** What press and tools bear; names that would cover one another move apart. @param {Limit[]} limits highest first @param {Axis} up */
+/**
+ * What press and tools bear; names that would cover one another move apart.
+ * @param {Limit[]} limits highest first
+ * @param {Axis} up
+ */
 function limitLines(limits, up) {
   let last = -Infinity;
   return sameLimits(limits).map(({ limit_kn: kn, names }) => {
@@ -95,11 +149,15 @@ function limitLines(limits, up) {
   });
 }
 
-/** Those that bear alike, together. @param {Limit[]} limits */
+/**
+ * Those that bear alike, together.
+ * @param {Limit[]} limits
+ */
 function sameLimits(limits) {
   /** @type {Map<number, string[]>} */
   const by = new Map();
-  for (const limit of limits) by.set(Number(limit.limit_kn), [...(by.get(Number(limit.limit_kn)) ?? []), limitName(limit)]);
+  for (const limit of limits)
+    by.set(Number(limit.limit_kn), [...(by.get(Number(limit.limit_kn)) ?? []), limitName(limit)]);
   return [...by].map(([limit_kn, names]) => ({ limit_kn, names }));
 }
 
@@ -110,15 +168,22 @@ function farLimits(limits) {
 }
 
 /** @param {Limit} limit */
-export const limitWords = ({ what, name, limit_kn: kn }) => `${limitName({ what, name })} ${words(force(kn))}`;
+export const limitWords = ({ what, name, limit_kn: kn }) =>
+  `${limitName({ what, name })} ${words(force(kn))}`;
 
 /** @param {{what: string, name: string}} limit */
 export function limitName({ what, name }) {
   if (what === "press per metre") return "Bed and ram";
-  return what === "press" || !name ? what[0].toUpperCase() + what.slice(1) : `${what[0].toUpperCase()}${what.slice(1)} ${name}`;
+  return what === "press" || !name
+    ? what[0].toUpperCase() + what.slice(1)
+    : `${what[0].toUpperCase()}${what.slice(1)} ${name}`;
 }
 
-/** @param {number} x @param {number} y @param {Trial} trial */
+/**
+ * @param {number} x
+ * @param {number} y
+ * @param {Trial} trial
+ */
 function trialPoint(x, y, { id, outlier }) {
   return outlier
     ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12" data-test="trial-point" data-id=${id} data-odd="true"/>`

@@ -12,16 +12,31 @@ import { wrongAt, wrongElsewhere } from "../app/view/wrong.js";
 
 /** @typedef {import("../app/bend_query.js").BendForm} BendForm */
 
-const FIELDS = ["metal", "thickness_mm", "bend_length_mm", "included_angle_deg", "die", "punch", "punch_radius_mm"];
+const FIELDS = [
+  "metal",
+  "thickness_mm",
+  "bend_length_mm",
+  "included_angle_deg",
+  "die",
+  "punch",
+  "punch_radius_mm",
+];
 /** @type {Record<string, string>} */
-const CALLED = { metal: "metal", thickness_mm: "thickness", bend_length_mm: "length", included_angle_deg: "angle" };
+const CALLED = {
+  metal: "metal",
+  thickness_mm: "thickness",
+  bend_length_mm: "length",
+  included_angle_deg: "angle",
+};
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
   visit.title("Check a bend");
   visit.render(loading("Looking into the crib…"));
   const [metals, dies, punches] = await Promise.all(
-    /** @type {const} */ (["metals", "dies", "punches"]).map(async (kind) => (await readList(kind, visit.signal)).items),
+    /** @type {const} */ (["metals", "dies", "punches"]).map(
+      async (kind) => (await readList(kind, visit.signal)).items,
+    ),
   );
   const crib = { dies, punches };
   const form = formFromQuery(visit.query);
@@ -33,7 +48,8 @@ export async function show(visit) {
   const picture = { stroke: null, error: null, open: matchMedia("(min-width: 1000px)").matches };
 
   const asking = newestAnswer(
-    async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/bend", { body: request, signal })).body,
+    async (/** @type {Record<string, unknown>} */ request, signal) =>
+      (await call("POST", "/bend", { body: request, signal })).body,
     ({ answer = null, error = null }) => {
       Object.assign(state, { answer, error, busy: false });
       Object.assign(picture, { stroke: null, error: null });
@@ -43,7 +59,8 @@ export async function show(visit) {
     visit.signal,
   );
   const asksStroke = newestAnswer(
-    async (/** @type {Record<string, unknown>} */ request, signal) => (await call("POST", "/stroke", { body: request, signal })).body,
+    async (/** @type {Record<string, unknown>} */ request, signal) =>
+      (await call("POST", "/stroke", { body: request, signal })).body,
     ({ answer = null, error = null }) => {
       Object.assign(picture, { stroke: answer, error });
       draw();
@@ -69,7 +86,10 @@ export async function show(visit) {
     draw();
   }
 
-  /** @param {Partial<BendForm>} change @param {{now?: boolean}} [how] */
+  /**
+   * @param {Partial<BendForm>} change
+   * @param {{now?: boolean}} [how]
+   */
   function change(change, how) {
     Object.assign(form, change);
     ask(how);
@@ -77,15 +97,23 @@ export async function show(visit) {
 
   function draw() {
     const errors = state.error instanceof Problem ? state.error.errors : {};
-    visit.render(html`
-      <h1>Check a bend</h1>
-      <div class="desk" aria-busy=${state.busy ? "true" : "false"} data-test="bend" data-busy=${String(state.busy)}>
-        <form class="panel desk-form" aria-label="The bend" @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
-          ${formFields(form, { metals, ...crib, openTools, answer: state.answer }, errors, change)}
-        </form>
-        <p class="unseen" role="status">${spoken()}</p>
-        <div class="desk-answer" data-test="answer">${outcome(errors)}</div>
-      </div>`);
+    visit.render(
+      html`<h1>Check a bend</h1>
+        <div
+          class="desk"
+          aria-busy=${state.busy ? "true" : "false"}
+          data-test="bend"
+          data-busy=${String(state.busy)}>
+          <form
+            class="panel desk-form"
+            aria-label="The bend"
+            @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
+            ${formFields(form, { metals, ...crib, openTools, answer: state.answer }, errors, change)}
+          </form>
+          <p class="unseen" role="status">${spoken()}</p>
+          <div class="desk-answer" data-test="answer">${outcome(errors)}</div>
+        </div>`,
+    );
     if (!state.busy) visit.ready();
   }
 
@@ -100,7 +128,11 @@ export async function show(visit) {
   /** @param {Record<string, string[]>} errors */
   function outcome(errors) {
     const gaps = missing(form);
-    if (gaps.length) return empty("One bend, all its figures", html`Still to type: ${gaps.map((name) => CALLED[name]).join(", ")}.`);
+    if (gaps.length)
+      return empty(
+        "One bend, all its figures",
+        html`Still to type: ${gaps.map((name) => CALLED[name]).join(", ")}.`,
+      );
     if (state.error) return refusal(errors);
     if (!state.answer) return loading("Working it out…");
     return bendAnswer(state.answer, crib, {
@@ -125,11 +157,21 @@ export async function show(visit) {
   /** @param {Record<string, string[]>} errors */
   function refusal(errors) {
     if (!(state.error instanceof Problem) || state.error.status >= 500) {
-      return html`${failed(state.error)}<div class="buttons"><button type="button" class="button" data-test="again" @click=${() => ask({ now: true })}>Try again</button></div>`;
+      return html`${failed(state.error)}
+        <div class="buttons">
+          <button type="button" class="button" data-test="again" @click=${() => ask({ now: true })}>
+            Try again
+          </button>
+        </div>`;
     }
     const others = wrongElsewhere(errors, FIELDS);
-    const told = Object.keys(errors).length > others.length ? ["The words are beside the field."] : [state.error.message];
-    return html`<div class="state" data-test="refused"><strong>That can't be worked out yet</strong>${[...told, ...others].map((said) => html`<p>${said}</p>`)}</div>`;
+    const told =
+      Object.keys(errors).length > others.length
+        ? ["The words are beside the field."]
+        : [state.error.message];
+    return html`<div class="state" data-test="refused">
+      <strong>That can't be worked out yet</strong>${[...told, ...others].map((said) => html`<p>${said}</p>`)}
+    </div>`;
   }
 
   ask({ now: true });
@@ -142,16 +184,43 @@ export async function show(visit) {
  * @param {(change: Partial<BendForm>, how?: {now?: boolean}) => void} change
  */
 function formFields(form, { metals, dies, punches, openTools, answer }, errors, change) {
-  /** @param {keyof BendForm} name @param {string} label @param {{hint?: string, unit?: string, keys?: "text"|"decimal"}} [more] */
+  /**
+   * @param {keyof BendForm} name
+   * @param {string} label
+   * @param {{hint?: string, unit?: string, keys?: "text"|"decimal"}} [more]
+   */
   const box = (name, label, more = {}) =>
-    field({ name, label, value: form[name], wrong: wrongAt(errors, name), change: (value) => change({ [name]: value }), ...more });
-  /** @param {keyof BendForm} name @param {string} label @param {[string, string][]} options */
+    field({
+      name,
+      label,
+      value: form[name],
+      wrong: wrongAt(errors, name),
+      change: (value) => change({ [name]: value }),
+      ...more,
+    });
+  /**
+   * @param {keyof BendForm} name
+   * @param {string} label
+   * @param {[string, string][]} options
+   */
   const list = (name, label, options) =>
-    pick({ name, label, value: form[name], options, wrong: wrongAt(errors, name), change: (value) => change({ [name]: value }, { now: true }) });
+    pick({
+      name,
+      label,
+      value: form[name],
+      options,
+      wrong: wrongAt(errors, name),
+      change: (value) => change({ [name]: value }, { now: true }),
+    });
   const gone = form.metal && !metals.some(({ code }) => code === form.metal);
-  return html`
-    ${list("metal", "Metal", [...(gone ? [/** @type {[string, string]} */ ([form.metal, `${form.metal} (not in the shop)`])] : []), ...named(metals)])}
-    ${box("thickness_mm", "Thickness", { unit: lengthUnit(), hint: (answer && understood(answer, form.thickness_mm)) || "3, 1/8 in, 16 ga" })}
+  return html`${list("metal", "Metal", [
+      ...(gone ? [/** @type {[string, string]} */ ([form.metal, `${form.metal} (not in the shop)`])] : []),
+      ...named(metals),
+    ])}
+    ${box("thickness_mm", "Thickness", {
+      unit: lengthUnit(),
+      hint: (answer && understood(answer, form.thickness_mm)) || "3, 1/8 in, 16 ga",
+    })}
     <div class="fields">
       ${box("bend_length_mm", "Bend length", { unit: lengthUnit() })}
       ${box("included_angle_deg", "Included angle", { unit: "°, 90 is square", keys: "decimal" })}
@@ -162,22 +231,46 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
       ${list("punch", "Punch", [["", "Best of the crib"], ...withGone(form.punch, punches)])}
       ${box("punch_radius_mm", "Punch tip radius, if it differs", { unit: lengthUnit() })}
     </details>
-    ${form.die || form.punch || form.punch_radius_mm
-      ? html`<button type="button" class="button" data-test="choose-for-me" @click=${() => change({ die: "", punch: "", punch_radius_mm: "" }, { now: true })}>Choose the tools for me</button>`
-      : nothing}`;
+    ${
+      form.die || form.punch || form.punch_radius_mm
+        ? html`<button
+            type="button"
+            class="button"
+            data-test="choose-for-me"
+            @click=${() => change({ die: "", punch: "", punch_radius_mm: "" }, { now: true })}>
+            Choose the tools for me
+          </button>`
+        : nothing
+    }`;
 }
 
-/** The thickness as the shop understood it, with the gauge it goes by, where that says more. @param {any} answer @param {string} typed */
+/**
+ * The thickness as the shop understood it, with the gauge it goes by, where that says more.
+ * @param {any} answer
+ * @param {string} typed
+ */
 function understood({ thickness_mm: mm, thickness_gauge: gauge }, typed) {
   const plain = /^[\d.,\s]+$/.test(typed);
   return [plain ? "" : words(length(mm, { digits: 2 })), gauge ?? ""].filter(Boolean).join(", ");
 }
 
-/** @param {any[]} things @returns {[string, string][]} */
+/**
+ * @param {any[]} things
+ * @returns {[string, string][]}
+ */
 const named = (things) => things.map(({ code, name }) => [code, name]);
 
-/** A tool a link still names stays in the list, so that the server's words have a place. @param {string} code @param {any[]} tools @returns {[string, string][]} */
+/**
+ * A tool a link still names stays in the list, so that the server's words have a place.
+ * @param {string} code
+ * @param {any[]} tools
+ * @returns {[string, string][]}
+ */
 function withGone(code, tools) {
-  const all = /** @type {[string, string][]} */ (tools.map((tool) => [tool.code, `${tool.code} · ${tool.name}`]));
-  return code && !tools.some((tool) => tool.code === code) ? [[code, `${code} (not in the crib)`], ...all] : all;
+  const all = /** @type {[string, string][]} */ (
+    tools.map((tool) => [tool.code, `${tool.code} · ${tool.name}`])
+  );
+  return code && !tools.some((tool) => tool.code === code)
+    ? [[code, `${code} (not in the crib)`], ...all]
+    : all;
 }

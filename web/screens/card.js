@@ -28,7 +28,10 @@ import { boxSize, isBox } from "../drawing/box.js";
 import { finishedDrawing, flatDrawing } from "../drawing/part.js";
 import { tidyLength } from "../drawing/section.js";
 
-/** @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string, busy: boolean, fault: string}} Around what the shop and this device know about the card */
+/**
+ * @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string, busy: boolean,
+ *   fault: string}} Around what the shop and this device know about the card
+ */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -47,11 +50,23 @@ export async function show(visit) {
     draw();
     try {
       const by = settings().name ? { by: settings().name } : {};
-      card = await asShown(await changeCard(card, { replan: true, reason: "Planned afresh with today’s tools", id: newId(), ...by }));
+      card = await asShown(
+        await changeCard(card, {
+          replan: true,
+          reason: "Planned afresh with today’s tools",
+          id: newId(),
+          ...by,
+        }),
+      );
       around.fresh = null;
       sync();
     } catch (error) {
-      around.fault = error instanceof Problem && error.status === 412 ? "The card was changed meanwhile. Open it again first." : error instanceof Error ? error.message : String(error);
+      around.fault =
+        error instanceof Problem && error.status === 412
+          ? "The card was changed meanwhile. Open it again first."
+          : error instanceof Error
+            ? error.message
+            : String(error);
     }
     around.busy = false;
     draw();
@@ -66,7 +81,11 @@ export async function show(visit) {
   };
   onSettings(() => card && draw(), visit.signal);
   onBenchMoves(() => card && draw(), visit.signal);
-  document.addEventListener("sync", async () => card && showCard((await shownCard(code).catch(() => undefined)) ?? card), { signal: visit.signal });
+  document.addEventListener(
+    "sync",
+    async () => card && showCard((await shownCard(code).catch(() => undefined)) ?? card),
+    { signal: visit.signal },
+  );
   try {
     await openCard(code, showCard, visit.signal);
   } catch (error) {
@@ -76,11 +95,17 @@ export async function show(visit) {
   resumeOnBench();
   askForBenches(visit.signal, draw);
   // Whether the plan would come out otherwise today is the shop's to say; offline nothing is said.
-  around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(({ body }) => body, () => null);
+  around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(
+    ({ body }) => body,
+    () => null,
+  );
   draw();
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {unknown} template
+ */
 function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);
@@ -93,12 +118,19 @@ async function metalName(code) {
   return shop?.metals?.find((/** @type {any} */ metal) => metal.code === code)?.name ?? code;
 }
 
-/** @param {any} card @param {Around} around @param {() => void} take @param {() => void} draw */
+/**
+ * @param {any} card
+ * @param {Around} around
+ * @param {() => void} take
+ * @param {() => void} draw
+ */
 function cardScreen(card, around, take, draw) {
   const { plan } = card;
   const findings = plan.checks.filter((/** @type {any} */ check) => check.level !== "ok");
   const stops = findings.filter((/** @type {any} */ check) => check.level === "stop");
-  const others = findings.filter((/** @type {any} */ check) => check.level !== "stop" && !check.code.startsWith("general-"));
+  const others = findings.filter(
+    (/** @type {any} */ check) => check.level !== "stop" && !check.code.startsWith("general-"),
+  );
   return html`<article class="card" data-test="card" data-revision=${card.revision}>
     <div class="card-head">
       <header class="card-top">
@@ -106,66 +138,132 @@ function cardScreen(card, around, take, draw) {
         <h1 data-test="card-title">${card.title || "Untitled"}</h1>
         <p class="card-what" data-test="card-what">${whatItIs(card, around.metal)}</p>
         ${card.note ? html`<p class="card-note" data-test="card-note">${card.note}</p>` : nothing}
-        ${card.archived ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>` : nothing}
+        ${
+          card.archived
+            ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`
+            : nothing
+        }
       </header>
       ${changesAside(card)}
-      ${stops.length ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>` : nothing}
+      ${
+        stops.length
+          ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>`
+          : nothing
+      }
       ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
       ${start(card, stops.length > 0)}
-      ${plan.steps.length ? showOnBench(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) }) : nothing}
-      <section class="panel card-picture" aria-label="What it becomes">${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}</section>
+      ${
+        plan.steps.length
+          ? showOnBench(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) })
+          : nothing
+      }
+      <section class="panel card-picture" aria-label="What it becomes">
+        ${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}
+      </section>
       ${links(card)}
     </div>
     <div class="card-body">
-      <section class="panel card-fetch" data-test="fetch"><h2>What to fetch</h2>${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}${isBox(plan) ? flatDrawing(plan.blank, { tallest: 420 }) : nothing}</section>
-      <section class="panel card-steps"><h2>Steps</h2>${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}</section>
-      ${saysOrder(plan) ? html`<section class="panel card-order"><h2>Order</h2>${orderPanel(plan, linkTo(card.code))}</section>` : nothing}
-      ${others.length ? html`<section class="panel card-watch"><h2>What to watch</h2>${checkList(others)}</section>` : nothing}
+      <section class="panel card-fetch" data-test="fetch">
+        <h2>What to fetch</h2>
+        ${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}${
+          isBox(plan) ? flatDrawing(plan.blank, { tallest: 420 }) : nothing
+        }
+      </section>
+      <section class="panel card-steps">
+        <h2>Steps</h2>
+        ${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}
+      </section>
+      ${
+        saysOrder(plan)
+          ? html`<section class="panel card-order">
+              <h2>Order</h2>
+              ${orderPanel(plan, linkTo(card.code))}
+            </section>`
+          : nothing
+      }
+      ${
+        others.length
+          ? html`<section class="panel card-watch">
+              <h2>What to watch</h2>
+              ${checkList(others)}
+            </section>`
+          : nothing
+      }
       ${everyTimeCautions(plan.checks)}
-      <section class="panel card-trials"><h2>What came out</h2>${trials(card, around.waiting)}</section>
+      <section class="panel card-trials">
+        <h2>What came out</h2>
+        ${trials(card, around.waiting)}
+      </section>
     </div>
   </article>`;
 }
 
-/** @param {any} card @param {boolean} stopped */
+/**
+ * @param {any} card
+ * @param {boolean} stopped
+ */
 function start({ code, plan }, stopped) {
   if (!plan.steps.length) return nothing;
-  return html`<div class="card-start"><a class="button next wide" href="/c/${code}/step/1" data-test="start">
-    ${stopped ? "See step 1" : "Start"} <small>${plan.steps.length === 1 ? "1 step" : `${plan.steps.length} steps`}</small>
-  </a></div>`;
+  return html`<div class="card-start">
+    <a class="button next wide" href="/c/${code}/step/1" data-test="start">
+      ${stopped ? "See step 1" : "Start"}
+      <small>${plan.steps.length === 1 ? "1 step" : `${plan.steps.length} steps`}</small>
+    </a>
+  </div>`;
 }
 
-/** @param {any} card @param {string} metal */
+/**
+ * @param {any} card
+ * @param {string} metal
+ */
 function whatItIs({ part, plan }, metal) {
   const gauge = plan.thickness_gauge ? ` (${plan.thickness_gauge})` : "";
   const bends = part.bends.length === 1 ? "1 bend" : `${part.bends.length} bends`;
-  const size = isBox(plan) ? `box ${boxSize(plan.folded)}` : `${tidyLength(part.bend_length_mm)} ${lengthUnit()} long`;
+  const size = isBox(plan)
+    ? `box ${boxSize(plan.folded)}`
+    : `${tidyLength(part.bend_length_mm)} ${lengthUnit()} long`;
   return `${metal}, ${tidyLength(part.thickness_mm)} ${lengthUnit()}${gauge}, ${size}, ${bends}`;
 }
 
 /** @param {any} order */
-const orderWords = (order) => (order?.words ? html`<p class="order" data-test="order">${order.words}</p>` : nothing);
+const orderWords = (order) =>
+  order?.words ? html`<p class="order" data-test="order">${order.words}</p>` : nothing;
 
 /** @param {any} card */
 function stepList(card) {
   return html`<ol class="rows" data-test="step-list">
     ${card.plan.steps.map(
-      (/** @type {any} */ step) => html`<li class="row"><a href="/c/${card.code}/step/${step.number}">
-        <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
-        <span class="code">${words(angle(step.included_angle_deg))}</span>
-        <span class="more">${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}</span>
-        ${step.turn_over || step.turn_end || step.turn_quarter ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>` : nothing}
-        ${wayWords(step, { short: true })}
-        ${step.drawing ? smallPoses(step) : nothing}
-      </a></li>`,
+      (/** @type {any} */ step) =>
+        html`<li class="row">
+          <a href="/c/${card.code}/step/${step.number}">
+            <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
+            <span class="code">${words(angle(step.included_angle_deg))}</span>
+            <span class="more"
+              >${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}</span
+            >
+            ${
+              step.turn_over || step.turn_end || step.turn_quarter
+                ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>`
+                : nothing
+            }
+            ${wayWords(step, { short: true })} ${step.drawing ? smallPoses(step) : nothing}
+          </a>
+        </li>`,
     )}
   </ol>`;
 }
 
-/** The newest trials, and before them those that still wait. @param {any} card @param {import("../app/outbox.js").Waiting[]} waiting */
+/**
+ * The newest trials, and before them those that still wait.
+ * @param {any} card
+ * @param {import("../app/outbox.js").Waiting[]} waiting
+ */
 function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
-  if (!newest.length && !waiting.length) return html`<p data-test="no-trials">Nothing measured yet.${offer("trials.keep", " After a bend, type what came out.")}</p>`;
+  if (!newest.length && !waiting.length)
+    return html`<p data-test="no-trials">
+      Nothing measured yet.${offer("trials.keep", " After a bend, type what came out.")}
+    </p>`;
   return html`<ul class="rows trials" data-test="trials">
     ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
     ${newest.map((trial) => trialLine(trial))}

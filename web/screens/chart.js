@@ -17,7 +17,12 @@ export async function show(visit) {
   visit.render(loading("Working out the chart…"));
   const metals = (await readList("metals", visit.signal)).items;
   if (!metals.length) {
-    visit.render(empty("No metals yet", html`A chart needs one. ${offer(WRITES.metals, html`<a href="/shop/metals">Metals</a>`)}`));
+    visit.render(
+      empty(
+        "No metals yet",
+        html`A chart needs one. ${offer(WRITES.metals, html`<a href="/shop/metals">Metals</a>`)}`,
+      ),
+    );
     return visit.ready();
   }
   let metal = visit.query.get("metal") ?? metals[0].code;
@@ -28,7 +33,8 @@ export async function show(visit) {
   let error = null;
 
   const { ask } = newestAnswer(
-    async (/** @type {null} */ _, signal) => (await call("GET", `/chart?${query()}`, { signal, timeout: 20000 })).body,
+    async (/** @type {null} */ _, signal) =>
+      (await call("GET", `/chart?${query()}`, { signal, timeout: 20000 })).body,
     (outcome) => {
       chart = outcome.answer ?? chart;
       error = outcome.error ?? null;
@@ -50,16 +56,42 @@ export async function show(visit) {
     draw();
   }
   function draw() {
-    visit.render(html`
-      <h1 class="screen-only">Wall chart</h1>
-      <div class="paper-tools screen-only">
-        ${pick({ name: "metal", label: "Metal", value: metal, options: metals.map(({ code, name }) => [code, name]), change: (value) => { metal = value; change(); } })}
-        ${field({ name: "bend_length", label: "Checked at a bend length of", value: bend, unit: lengthUnit(), keys: "decimal", placeholder: lengthUnit() === "mm" ? "1000" : "39.37", change: (value) => { bend = value; change(); } })}
-        ${paperChoice(draw)}
-        ${printButton("Print the chart")}
-      </div>
-      ${error ? failed(error) : nothing}
-      ${chart ? sheet(chartSheet(chart), { lying: true, about: "Wall chart as it prints" }) : error ? nothing : loading("Working out the chart…")}`);
+    visit.render(
+      html`<h1 class="screen-only">Wall chart</h1>
+        <div class="paper-tools screen-only">
+          ${pick({
+            name: "metal",
+            label: "Metal",
+            value: metal,
+            options: metals.map(({ code, name }) => [code, name]),
+            change: (value) => {
+              metal = value;
+              change();
+            },
+          })}
+          ${field({
+            name: "bend_length",
+            label: "Checked at a bend length of",
+            value: bend,
+            unit: lengthUnit(),
+            keys: "decimal",
+            placeholder: lengthUnit() === "mm" ? "1000" : "39.37",
+            change: (value) => {
+              bend = value;
+              change();
+            },
+          })}
+          ${paperChoice(draw)} ${printButton("Print the chart")}
+        </div>
+        ${error ? failed(error) : nothing}
+        ${
+          chart
+            ? sheet(chartSheet(chart), { lying: true, about: "Wall chart as it prints" })
+            : error
+              ? nothing
+              : loading("Working out the chart…")
+        }`,
+    );
   }
   onSettings(draw, visit.signal);
   ask(null, { now: true });

@@ -8,7 +8,10 @@ import { importPanel } from "../app/view/import_panel.js";
 import { moment } from "../app/view/when.js";
 
 /** @typedef {{name: string, kind: "night"|"by-hand"|"replaced", at: string, size_bytes: number}} Copy */
-/** @typedef {{standing: "ok"|"late"|"trouble"|"none", folder: string, last_good_at: string|null, trouble: {at: string, words: string}|null, copies: Copy[]}} Copies */
+/**
+ * @typedef {{standing: "ok"|"late"|"trouble"|"none", folder: string, last_good_at: string|null,
+ *   trouble: {at: string, words: string}|null, copies: Copy[]}} Copies
+ */
 
 const KINDS = { night: "by itself", "by-hand": "by hand", replaced: "before it was replaced" };
 
@@ -27,13 +30,14 @@ export async function show(visit) {
     return (await call("GET", "/copies", { signal: visit.signal })).body;
   }
   function draw() {
-    visit.render(html`
-      <p class="crumb"><a href="/shop">Shop</a></p>
-      <h1>Copies and export</h1>
-      <div class="settings-grid">
-        ${copiesPanel(copies)}
-        <div class="stack">${exportPanel()}${importPanel(from)}</div>
-      </div>`);
+    visit.render(
+      html`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>Copies and export</h1>
+        <div class="settings-grid">
+          ${copiesPanel(copies)}
+          <div class="stack">${exportPanel()}${importPanel(from)}</div>
+        </div>`,
+    );
   }
   draw();
   visit.ready();
@@ -45,15 +49,42 @@ function copiesPanel({ standing, last_good_at: last, trouble, folder, copies }) 
     <h2>Copies</h2>
     <p data-test="standing">${stands(standing)}</p>
     ${last ? html`<p class="lead-line" data-test="last-good">Last good copy: ${moment(last)}</p>` : nothing}
-    ${trouble ? html`<p class="wrong" data-test="trouble">${moment(trouble.at)}: ${trouble.words}</p>` : nothing}
-    <p>The server makes one each night, looks it through, and keeps seven days and four weeks. Put one on another disk, too: a copy beside the shop burns with it.</p>
-    ${copies.length
-      ? html`<table data-test="copies">
-          <thead><tr><th scope="col">Made</th><th scope="col">How</th><th scope="col">Size</th></tr></thead>
-          <tbody>${copies.map((one) => html`<tr><td>${moment(one.at)}</td><td>${KINDS[one.kind]}</td><td>${megabytes(one.size_bytes)}</td></tr>`)}</tbody>
-        </table>`
-      : nothing}
-  <p class="hint path">They lie in ${folder}. On the shop's own computer, with the server stopped, <code>flangebook restore FILE</code> puts one back.</p>
+    ${
+      trouble
+        ? html`<p class="wrong" data-test="trouble">${moment(trouble.at)}: ${trouble.words}</p>`
+        : nothing
+    }
+    <p>
+      The server makes one each night, looks it through, and keeps seven days and four weeks. Put one on
+      another disk, too: a copy beside the shop burns with it.
+    </p>
+    ${
+      copies.length
+        ? html`<table data-test="copies">
+            <thead>
+              <tr>
+                <th scope="col">Made</th>
+                <th scope="col">How</th>
+                <th scope="col">Size</th>
+              </tr>
+            </thead>
+            <tbody>
+              ${copies.map(
+                (one) =>
+                  html`<tr>
+                    <td>${moment(one.at)}</td>
+                    <td>${KINDS[one.kind]}</td>
+                    <td>${megabytes(one.size_bytes)}</td>
+                  </tr>`,
+              )}
+            </tbody>
+          </table>`
+        : nothing
+    }
+    <p class="hint path">
+      They lie in ${folder}. On the shop's own computer, with the server stopped,
+      <code>flangebook restore FILE</code> puts one back.
+    </p>
   </section>`;
 }
 
@@ -71,8 +102,13 @@ const megabytes = (bytes) => `${(bytes / 1e6).toFixed(1)} MB`;
 function exportPanel() {
   return html`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
-    <p>Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read it with any program.</p>
-    <a class="button next wide" href="/api/v1/export" download="flangebook-shop.json" data-test="export">Export the whole shop</a>
+    <p>
+      Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
+      it with any program.
+    </p>
+    <a class="button next wide" href="/api/v1/export" download="flangebook-shop.json" data-test="export"
+      >Export the whole shop</a
+    >
     <p class="hint">Paired devices are not in it.</p>
   </section>`;
 }

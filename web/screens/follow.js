@@ -28,7 +28,11 @@ export function show(visit) {
   else choose(visit, "");
 }
 
-/** Ask which bench this display stands at; the list is asked for until somebody answers. @param {Visit} visit @param {string} here the bench it is now */
+/**
+ * Ask which bench this display stands at; the list is asked for until somebody answers.
+ * @param {Visit} visit
+ * @param {string} here the bench it is now
+ */
 function choose(visit, here) {
   visit.title("Bench screen");
   const done = new AbortController();
@@ -51,7 +55,10 @@ function choose(visit, here) {
     try {
       take((await makeBench(name || " ")).name);
     } catch (error) {
-      state.wrong = error instanceof Problem ? (error.errors.name?.[0] ?? error.message) : String(/** @type {Error} */ (error).message);
+      state.wrong =
+        error instanceof Problem
+          ? (error.errors.name?.[0] ?? error.message)
+          : String(/** @type {Error} */ (error).message);
       draw();
     }
   };
@@ -71,7 +78,10 @@ function choose(visit, here) {
   ask();
 }
 
-/** @param {Visit} visit @param {import("../app/benches.js").Seen & {unsent?: boolean}} seen the bench as it was seen last */
+/**
+ * @param {Visit} visit
+ * @param {import("../app/benches.js").Seen & {unsent?: boolean}} seen the bench as it was seen last
+ */
 function follow(visit, seen) {
   const { name } = seen;
   const leaving = new AbortController();
@@ -91,7 +101,8 @@ function follow(visit, seen) {
     name,
     seen.etag,
     {
-      keepMs: Infinity, // what was stepped here is what lies in the press; if it was moved elsewhere since, that stands
+      // what was stepped here is what lies in the press; if it was moved elsewhere since, that stands
+      keepMs: Infinity,
       heard: (bench, etag) => {
         seen = { ...seen, etag };
         stand({ code: bench.code, step: bench.step }, false);
@@ -115,7 +126,11 @@ function follow(visit, seen) {
     choose(visit, here);
   }
 
-  /** Show a place of the bench. @param {Place} to @param {boolean} unsent it was chosen here */
+  /**
+   * Show a place of the bench.
+   * @param {Place} to
+   * @param {boolean} unsent it was chosen here
+   */
   function stand(to, unsent) {
     const moved = to.code !== place.code || to.step !== place.step;
     if (to.code !== place.code) card = null;
@@ -176,7 +191,8 @@ function follow(visit, seen) {
   /** @param {import("../app/view/bench_step.js").Frame} frame */
   function what(frame) {
     if (!place.code) return benchIdle(frame);
-    if (!card) return fault ? benchNoCard(place.code, fault, frame) : loading(`Opening ${displayCode(place.code)}…`);
+    if (!card)
+      return fault ? benchNoCard(place.code, fault, frame) : loading(`Opening ${displayCode(place.code)}…`);
     const steps = card.plan.steps;
     const step = steps[place.step - 1];
     if (step) return benchStep(card, step, frame, picture(card, step, look, draw, opening.signal));
@@ -190,7 +206,8 @@ function follow(visit, seen) {
     async (event) => {
       if (!card) return fault && /** @type {CustomEvent} */ (event).detail.reached ? open() : undefined;
       const kept = await keptCard(card.code).catch(() => undefined);
-      if (!kept || kept.code !== card?.code || kept.revision === card.revision || newer === kept.revision) return;
+      if (!kept || kept.code !== card?.code || kept.revision === card.revision || newer === kept.revision)
+        return;
       newer = kept.revision;
       draw();
     },

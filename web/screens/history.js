@@ -16,8 +16,14 @@ import { revisionView } from "../app/view/revision.js";
 import { trialLine } from "../app/view/trials.js";
 import { moment } from "../app/view/when.js";
 
-/** @typedef {{revision: number, at: string, by: string, reason: string, title: string, changes: string[], worst: string}} Revision */
-/** @typedef {{revisions: Revision[]|null, proposals: any[], silent: boolean, waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: any, busy: boolean}} State */
+/**
+ * @typedef {{revision: number, at: string, by: string, reason: string, title: string, changes: string[],
+ *   worst: string}} Revision
+ */
+/**
+ * @typedef {{revisions: Revision[]|null, proposals: any[], silent: boolean,
+ *   waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: any, busy: boolean}} State
+ */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -26,11 +32,20 @@ export async function show(visit) {
   /** @type {any} */
   let card;
   /** @type {State} */
-  const state = { revisions: null, proposals: [], silent: false, waiting: [], open: 0, snapshot: null, busy: false };
+  const state = {
+    revisions: null,
+    proposals: [],
+    silent: false,
+    waiting: [],
+    open: 0,
+    snapshot: null,
+    busy: false,
+  };
   const draw = () => visit.render(historyScreen(card, state, { look, bringBack }));
   const load = async () => {
     try {
-      const ask = (/** @type {string} */ what) => call("GET", `/cards/${code}/${what}`, { signal: visit.signal });
+      const ask = (/** @type {string} */ what) =>
+        call("GET", `/cards/${code}/${what}`, { signal: visit.signal });
       const [revisions, proposals] = await Promise.all([ask("revisions?limit=200"), ask("proposals")]);
       Object.assign(state, { revisions: revisions.body.revisions, proposals: proposals.body.proposals });
       state.silent = false;
@@ -65,19 +80,27 @@ export async function show(visit) {
       sync();
       await load();
     } catch (error) {
-      notice(error instanceof Problem && error.status === 412 ? "The card was changed meanwhile. Look at the history again." : String(error instanceof Error ? error.message : error));
+      notice(
+        error instanceof Problem && error.status === 412
+          ? "The card was changed meanwhile. Look at the history again."
+          : String(error instanceof Error ? error.message : error),
+      );
     }
     state.busy = false;
     draw();
   };
   onSettings(() => card && draw(), visit.signal);
   try {
-    await openCard(code, async (opened) => {
-      card = opened;
-      visit.title(`${card.title || displayCode(code)}: history`);
-      state.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
-      draw();
-    }, visit.signal);
+    await openCard(
+      code,
+      async (opened) => {
+        card = opened;
+        visit.title(`${card.title || displayCode(code)}: history`);
+        state.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
+        draw();
+      },
+      visit.signal,
+    );
     await load();
     draw();
     visit.ready();
@@ -86,14 +109,21 @@ export async function show(visit) {
   }
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {unknown} template
+ */
 function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);
   visit.ready();
 }
 
-/** @param {any} card @param {number} number @returns {Promise<any>} the card as it is then */
+/**
+ * @param {any} card
+ * @param {number} number
+ * @returns {Promise<any>} the card as it is then
+ */
 async function restore(card, number) {
   const now = await fetchCard(card.code);
   return changeCard(now, {
@@ -104,23 +134,43 @@ async function restore(card, number) {
   });
 }
 
-/** @param {any} card @param {State} state @param {{look: (number: number) => void, bringBack: (number: number) => void}} act */
+/**
+ * @param {any} card
+ * @param {State} state
+ * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act
+ */
 function historyScreen(card, state, act) {
   return html`<article class="history" data-test="history-screen">
-    <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
-      <h1>History of ${card.title || "this card"}</h1></header>
+    <header>
+      <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
+      <h1>History of ${card.title || "this card"}</h1>
+    </header>
     <div class="history-body">
-      <section class="panel"><h2>What changed</h2>${revisions(card, state, act)}</section>
+      <section class="panel">
+        <h2>What changed</h2>
+        ${revisions(card, state, act)}
+      </section>
       ${proposalList(state.proposals, card.code)}
-      <section class="panel"><h2>What came out</h2>${trials(card, state)}</section>
+      <section class="panel">
+        <h2>What came out</h2>
+        ${trials(card, state)}
+      </section>
     </div>
   </article>`;
 }
 
-/** @param {any} card @param {State} state @param {{look: (number: number) => void, bringBack: (number: number) => void}} act */
+/**
+ * @param {any} card
+ * @param {State} state
+ * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act
+ */
 function revisions(card, state, act) {
   if (state.silent) {
-    return html`<p data-test="silent">This device has revision ${card.revision}, of ${moment(card.updated_at)}${card.updated_by ? ` by ${card.updated_by}` : ""}. What was before it is kept in the shop, whose server does not answer.</p>`;
+    return html`<p data-test="silent">
+      This device has revision ${card.revision}, of
+      ${moment(card.updated_at)}${card.updated_by ? ` by ${card.updated_by}` : ""}. What was before it is kept
+      in the shop, whose server does not answer.
+    </p>`;
   }
   if (!state.revisions) return html`<p data-test="loading">Asking the shop…</p>`;
   return html`<ol class="rows revisions" data-test="revisions">
@@ -128,29 +178,70 @@ function revisions(card, state, act) {
   </ol>`;
 }
 
-/** @param {Revision} one @param {any} card @param {State} state @param {{look: (number: number) => void, bringBack: (number: number) => void}} act */
+/**
+ * @param {Revision} one
+ * @param {any} card
+ * @param {State} state
+ * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act
+ */
 function revisionLine(one, card, state, { look, bringBack }) {
   const newest = one.revision === card.revision;
   const open = state.open === one.revision;
   return html`<li class="row revision" data-test="revision" data-revision=${one.revision}>
-    <h3>Revision ${one.revision}${newest ? ", as it is now" : ""} ${one.worst === "stop" || one.worst === "caution" ? flag(one.worst) : nothing}</h3>
+    <h3>
+      Revision ${one.revision}${newest ? ", as it is now" : ""}
+      ${one.worst === "stop" || one.worst === "caution" ? flag(one.worst) : nothing}
+    </h3>
     <p class="more">${[moment(one.at), one.by].filter(Boolean).join(", by ")}</p>
     ${one.reason ? html`<p data-test="reason">${one.reason}</p>` : nothing}
-    ${one.changes.length ? html`<ul class="changes" data-test="changes">${one.changes.map((words) => html`<li>${words}</li>`)}</ul>` : nothing}
+    ${
+      one.changes.length
+        ? html`<ul class="changes" data-test="changes">
+            ${one.changes.map((words) => html`<li>${words}</li>`)}
+          </ul>`
+        : nothing
+    }
     <div class="buttons">
-      <button class="button" aria-expanded=${open ? "true" : "false"} data-test="look" @click=${() => look(one.revision)}>${open ? "Close" : "Look at it"}</button>
-      ${newest ? nothing : offer("cards.revise", html`<button class="button" data-test="bring-back" ?disabled=${state.busy} @click=${() => bringBack(one.revision)}>Bring this one back</button>`)}
+      <button
+        class="button"
+        aria-expanded=${open ? "true" : "false"}
+        data-test="look"
+        @click=${() => look(one.revision)}>
+        ${open ? "Close" : "Look at it"}
+      </button>
+      ${
+        newest
+          ? nothing
+          : offer(
+              "cards.revise",
+              html`<button
+                class="button"
+                data-test="bring-back"
+                ?disabled=${state.busy}
+                @click=${() => bringBack(one.revision)}>
+                Bring this one back
+              </button>`,
+            )
+      }
     </div>
     ${open ? (state.snapshot ? revisionView(state.snapshot) : html`<p>Fetching it…</p>`) : nothing}
   </li>`;
 }
 
-/** @param {any} card @param {State} state */
+/**
+ * @param {any} card
+ * @param {State} state
+ */
 function trials(card, state) {
-  if (!card.trials.length && !state.waiting.length) return html`<p data-test="no-trials">Nothing measured yet.</p>`;
+  if (!card.trials.length && !state.waiting.length)
+    return html`<p data-test="no-trials">Nothing measured yet.</p>`;
   return html`<ol class="rows trials" data-test="trials">
       ${[...state.waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
       ${[...card.trials].reverse().map((/** @type {any} */ trial) => trialLine(trial))}
     </ol>
-    ${card.trials_total > card.trials.length ? html`<p>The newest ${card.trials.length} of ${card.trials_total}.</p>` : nothing}`;
+    ${
+      card.trials_total > card.trials.length
+        ? html`<p>The newest ${card.trials.length} of ${card.trials_total}.</p>`
+        : nothing
+    }`;
 }

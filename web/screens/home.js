@@ -12,7 +12,10 @@ import { codeForm, nothingTyped } from "../app/view/code_form.js";
 const A_SCREENFUL = 40;
 
 /** A scribed frame with a label in it. */
-const framed = html`<svg viewBox="0 0 40 40" aria-hidden="true"><path d="M2 9H38M2 31H38M9 2V38M31 2V38" /><rect x="15" y="15" width="10" height="10" /></svg>`;
+const framed = html`<svg viewBox="0 0 40 40" aria-hidden="true">
+  <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
+  <rect x="15" y="15" width="10" height="10" />
+</svg>`;
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -22,18 +25,27 @@ export async function show(visit) {
   let started = false; // before the first round with the shop, an empty list says nothing yet
 
   const draw = () => {
-    visit.render(html`<div class="home">
-      <h1>Find a card</h1>
-      <div class="home-scan"><a class="button next wide" href="/scan" data-test="scan">${framed} Scan a label</a></div>
-      <div class="home-ways">
-        ${codeForm(state.typed, kept.list, draw, "Seven characters, capitals or not.")}
-        <nav class="home-new" aria-label="Start something">
-          ${way("/bend", html`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
-          ${way("/part", html`<a class="button" href="/part" data-test="new-part">${offer("cards.create", "New part", "Plan a part")}</a>`)}
-        </nav>
-      </div>
-      ${listing(state, kept, started, draw)}
-    </div>`);
+    visit.render(
+      html`<div class="home">
+        <h1>Find a card</h1>
+        <div class="home-scan">
+          <a class="button next wide" href="/scan" data-test="scan">${framed} Scan a label</a>
+        </div>
+        <div class="home-ways">
+          ${codeForm(state.typed, kept.list, draw, "Seven characters, capitals or not.")}
+          <nav class="home-new" aria-label="Start something">
+            ${way("/bend", html`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
+            ${way(
+              "/part",
+              html`<a class="button" href="/part" data-test="new-part"
+                >${offer("cards.create", "New part", "Plan a part")}</a
+              >`,
+            )}
+          </nav>
+        </div>
+        ${listing(state, kept, started, draw)}
+      </div>`,
+    );
   };
   draw();
 
@@ -66,43 +78,75 @@ async function everythingKept() {
 
 /** @typedef {{typed: import("../app/view/code_form.js").Typed, search: string, shown: number}} State */
 
-/** @param {State} state @param {Kept} kept @param {boolean} started @param {() => void} draw */
+/**
+ * @param {State} state
+ * @param {Kept} kept
+ * @param {boolean} started
+ * @param {() => void} draw
+ */
 function listing(state, kept, started, draw) {
-  if (kept.list.length === 0) return started ? nothingHere() : html`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+  if (kept.list.length === 0)
+    return started
+      ? nothingHere()
+      : html`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
   const found = search(kept, state.search);
   return html`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
-      <input id="search" data-test="search" type="search" autocomplete="off" .value=${live(state.search)}
+      <input
+        id="search"
+        data-test="search"
+        type="search"
+        autocomplete="off"
+        .value=${live(state.search)}
         @input=${(/** @type {{target: HTMLInputElement}} */ event) => {
           state.search = event.target.value;
           state.shown = A_SCREENFUL;
           draw();
-        }}>
+        }} />
     </div>
-    <p class="count" role="status" data-test="count">${countWords(found.length, kept.list.length, state.search)}</p>
+    <p class="count" role="status" data-test="count">
+      ${countWords(found.length, kept.list.length, state.search)}
+    </p>
     ${cardList(found.slice(0, state.shown), kept)}
-    ${found.length > state.shown
-      ? html`<div class="buttons"><button class="button" data-test="more" @click=${() => {
-          state.shown += A_SCREENFUL;
-          draw();
-        }}>Show more</button></div>`
-      : nothing}
+    ${
+      found.length > state.shown
+        ? html`<div class="buttons">
+            <button
+              class="button"
+              data-test="more"
+              @click=${() => {
+                state.shown += A_SCREENFUL;
+                draw();
+              }}>
+              Show more
+            </button>
+          </div>`
+        : nothing
+    }
   </section>`;
 }
 
-/** @param {Kept} kept @param {string} typed every word must be there */
+/**
+ * @param {Kept} kept
+ * @param {string} typed every word must be there
+ */
 function search({ list, metalName }, typed) {
   const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
   if (wanted.length === 0) return list.filter((card) => !card.archived);
   return list.filter((card) => {
     const { code } = card;
-    const all = `${code} ${displayCode(code)} ${card.title} ${card.note} ${card.metal} ${metalName(card.metal)}`.toLowerCase();
+    const all =
+      `${code} ${displayCode(code)} ${card.title} ${card.note} ${card.metal} ${metalName(card.metal)}`.toLowerCase();
     return wanted.every((word) => all.includes(word));
   });
 }
 
-/** @param {number} found @param {number} all @param {string} typed */
+/**
+ * @param {number} found
+ * @param {number} all
+ * @param {string} typed
+ */
 function countWords(found, all, typed) {
   if (typed.trim() === "") return found === 1 ? "1 card on this device" : `${found} cards on this device`;
   return found === 0 ? `None of the ${all} cards has that.` : `${found} of ${all} cards`;
@@ -110,6 +154,15 @@ function countWords(found, all, typed) {
 
 function nothingHere() {
   return syncStanding().reached === false
-    ? html`<div class="state" data-test="empty"><strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every card comes here and stays.</div>`
-    : html`<div class="state" data-test="empty"><strong>The shop has no cards yet</strong>${offer("cards.create", "Describe a part, and keep its plan as the first card.", "Once the owner has made one, it comes here.")}</div>`;
+    ? html`<div class="state" data-test="empty">
+        <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
+        card comes here and stays.
+      </div>`
+    : html`<div class="state" data-test="empty">
+        <strong>The shop has no cards yet</strong>${offer(
+          "cards.create",
+          "Describe a part, and keep its plan as the first card.",
+          "Once the owner has made one, it comes here.",
+        )}
+      </div>`;
 }

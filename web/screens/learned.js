@@ -14,8 +14,12 @@ import { empty } from "../app/view/states.js";
 import { moment } from "../app/view/when.js";
 
 /**
- * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number, v_opening_mm: number|null, die: string|null, measured_deg: number, set_angle_deg: number|null, made_at: string, by: string|null, note: string|null, forgotten: boolean, outlier: boolean, words: string}} Evidence
- * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, words: string[], figures: import("../app/test_bend.js").Taught[]}} Group
+ * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number,
+ *   v_opening_mm: number|null, die: string|null, measured_deg: number, set_angle_deg: number|null,
+ *   made_at: string, by: string|null, note: string|null, forgotten: boolean, outlier: boolean,
+ *   words: string}} Evidence
+ * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, words: string[],
+ *   figures: import("../app/test_bend.js").Taught[]}} Group
  */
 
 /** @param {import("../app/routes.js").Visit} visit */
@@ -35,7 +39,10 @@ export async function show(visit) {
   const state = { groups: [], evidence: [], busy: "" };
 
   async function load() {
-    const [learned, kept] = await Promise.all([call("GET", `/learned?${query}`, { signal: visit.signal }), call("GET", `/test-bends?${query}`, { signal: visit.signal })]);
+    const [learned, kept] = await Promise.all([
+      call("GET", `/learned?${query}`, { signal: visit.signal }),
+      call("GET", `/test-bends?${query}`, { signal: visit.signal }),
+    ]);
     state.groups = learned.body.groups;
     state.evidence = [...kept.body.evidence].sort((a, b) => (a.made_at < b.made_at ? 1 : -1));
   }
@@ -46,7 +53,11 @@ export async function show(visit) {
     state.busy = one.id;
     draw();
     try {
-      const { body } = await call("POST", `/evidence/${encodeURIComponent(one.id)}/${one.forgotten ? "remember" : "forget"}`, { body: settings().name ? { by: settings().name } : {}, timeout: 20_000 });
+      const { body } = await call(
+        "POST",
+        `/evidence/${encodeURIComponent(one.id)}/${one.forgotten ? "remember" : "forget"}`,
+        { body: settings().name ? { by: settings().name } : {}, timeout: 20_000 },
+      );
       await load();
       notice(turnedWords(one, body.cards));
       sync();
@@ -59,22 +70,48 @@ export async function show(visit) {
     draw();
   }
 
-  const draw = () => visit.render(html`
-    <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(metal)}">${found.name}</a></p>
-    <div class="head-line"><h1>What the metal taught <span class="soft">${found.name}</span></h1>${way("/shop/test-bend", html`<a class="button next" href="/shop/test-bend?${query}" data-test="to-test-bend">Test bend</a>`)}</div>
-    ${state.evidence.length
-      ? html`<div class="learned" data-test="learned" aria-busy=${state.busy ? "true" : "false"}>
-          <section class="learned-figures">${groups(state.groups)}</section>
-          <section class="learned-evidence"><h2>Trials</h2><ul class="rows" data-test="evidence">${state.evidence.map((one) => evidenceRow(one, state.busy, turn))}</ul></section>
-        </div>`
-      : empty("Nothing yet", html`Bend one strip and measure it: the figures become those of your metal. First pieces on cards count too.`)}`);
+  const draw = () =>
+    visit.render(
+      html`<p class="crumb">
+          <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(metal)}">${found.name}</a>
+        </p>
+        <div class="head-line">
+          <h1>What the metal taught <span class="soft">${found.name}</span></h1>
+          ${way(
+            "/shop/test-bend",
+            html`<a class="button next" href="/shop/test-bend?${query}" data-test="to-test-bend"
+              >Test bend</a
+            >`,
+          )}
+        </div>
+        ${
+          state.evidence.length
+            ? html`<div class="learned" data-test="learned" aria-busy=${state.busy ? "true" : "false"}>
+                <section class="learned-figures">${groups(state.groups)}</section>
+                <section class="learned-evidence">
+                  <h2>Trials</h2>
+                  <ul class="rows" data-test="evidence">
+                    ${state.evidence.map((one) => evidenceRow(one, state.busy, turn))}
+                  </ul>
+                </section>
+              </div>`
+            : empty(
+                "Nothing yet",
+                html`Bend one strip and measure it: the figures become those of your metal. First pieces on
+                cards count too.`,
+              )
+        }`,
+    );
   await load();
   onSettings(draw, visit.signal);
   draw();
   visit.ready();
 }
 
-/** @param {Evidence} before @param {{code: string, title: string}[]} cards that would now plan differently */
+/**
+ * @param {Evidence} before
+ * @param {{code: string, title: string}[]} cards that would now plan differently
+ */
 function turnedWords(before, cards) {
   const done = before.forgotten ? "Used again." : "Forgotten.";
   if (!cards.length) return done;
@@ -83,19 +120,34 @@ function turnedWords(before, cards) {
 
 /** @param {Group[]} all */
 function groups(all) {
-  if (!all.length) return html`<h2>Figures</h2><p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
+  if (!all.length)
+    return html`<h2>Figures</h2>
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
   return all.map(
-    ({ thickness_mm, v_opening_mm, lot, figures, words: together }) => html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
-      <h2>${words(length(thickness_mm, { digits: 2 }))} over V ${words(length(v_opening_mm))}${lot ? html` <small>lot ${lot}</small>` : nothing}</h2>
-      ${together.map((said) => html`<p class="together" data-test="together">${flag("caution")} ${said}</p>`)}
-      ${taughtFigures(figures)}
-    </section>`,
+    ({ thickness_mm, v_opening_mm, lot, figures, words: together }) =>
+      html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
+        <h2>
+          ${words(length(thickness_mm, { digits: 2 }))} over V
+          ${words(length(v_opening_mm))}${lot ? html` <small>lot ${lot}</small>` : nothing}
+        </h2>
+        ${together.map(
+          (said) => html`<p class="together" data-test="together">${flag("caution")} ${said}</p>`,
+        )}
+        ${taughtFigures(figures)}
+      </section>`,
   );
 }
 
-/** @param {Evidence} one @param {string} busy @param {(one: Evidence) => void} turn */
+/**
+ * @param {Evidence} one
+ * @param {string} busy
+ * @param {(one: Evidence) => void} turn
+ */
 function evidenceRow(one, busy, turn) {
-  const where = one.kind === "test bend" ? "Test bend" : html`First piece${one.code ? html` of <a href="/c/${one.code}">${one.code}</a>` : nothing}`;
+  const where =
+    one.kind === "test bend"
+      ? "Test bend"
+      : html`First piece${one.code ? html` of <a href="/c/${one.code}">${one.code}</a>` : nothing}`;
   const facts = [
     one.set_angle_deg === null ? "" : `set at ${words(angle(one.set_angle_deg))}`,
     words(length(one.thickness_mm, { digits: 2 })),
@@ -104,13 +156,38 @@ function evidenceRow(one, busy, turn) {
     moment(one.made_at),
     one.by ?? "",
   ];
-  return html`<li class="row evidence ${one.forgotten ? "forgotten" : ""}" data-test="evidence-row" data-id=${one.id} data-forgotten=${String(one.forgotten)}>
+  return html`<li
+    class="row evidence ${one.forgotten ? "forgotten" : ""}"
+    data-test="evidence-row"
+    data-id=${one.id}
+    data-forgotten=${String(one.forgotten)}>
     <div class="evidence-what">
-      <p><span class="lead">${words(angle(one.measured_deg))}</span> ${where} ${one.forgotten ? flag("unknown", "Forgotten") : one.outlier ? flag("caution", "Odd one out") : nothing}</p>
+      <p>
+        <span class="lead">${words(angle(one.measured_deg))}</span> ${where}
+        ${
+          one.forgotten
+            ? flag("unknown", "Forgotten")
+            : one.outlier
+              ? flag("caution", "Odd one out")
+              : nothing
+        }
+      </p>
       <p class="more">${facts.filter(Boolean).join(" · ")}</p>
       ${one.note ? html`<p>${one.note}</p>` : nothing}
       ${one.words ? html`<p class="more" data-test="evidence-words">${one.words}</p>` : nothing}
     </div>
-    ${offer("evidence.forget", html`<div><button type="button" class="button" data-test=${one.forgotten ? "remember" : "forget"} ?disabled=${busy !== ""} @click=${() => turn(one)}>${one.forgotten ? "Use it again" : "Forget this one"}</button></div>`)}
+    ${offer(
+      "evidence.forget",
+      html`<div>
+        <button
+          type="button"
+          class="button"
+          data-test=${one.forgotten ? "remember" : "forget"}
+          ?disabled=${busy !== ""}
+          @click=${() => turn(one)}>
+          ${one.forgotten ? "Use it again" : "Forget this one"}
+        </button>
+      </div>`,
+    )}
   </li>`;
 }

@@ -11,7 +11,11 @@ import { field, pick, textArea } from "../app/view/field.js";
 import { way } from "../app/view/offer.js";
 import { empty } from "../app/view/states.js";
 
-const PARTS = [["low", "Low"], ["nominal", "Nominal"], ["high", "High"]];
+const PARTS = [
+  ["low", "Low"],
+  ["nominal", "Nominal"],
+  ["high", "High"],
+];
 
 const BOXES = [
   { name: "code", label: "Code" },
@@ -19,11 +23,19 @@ const BOXES = [
   { name: "note", label: "Note" },
   { name: "gauge_family", label: "Gauge numbers" },
   ...NUMBERS,
-  ...FIGURES.flatMap(({ name, label }) => [...PARTS, ["source", "source"], ["standing", "standing"]].map(([part, word]) => ({ name: `${name}.${part}`, label: `${label}: ${word.toLowerCase()}` }))),
+  ...FIGURES.flatMap(({ name, label }) =>
+    [...PARTS, ["source", "source"], ["standing", "standing"]].map(([part, word]) => ({
+      name: `${name}.${part}`,
+      label: `${label}: ${word.toLowerCase()}`,
+    })),
+  ),
   ...FIGURES,
 ];
 
-/** @param {import("../app/routes.js").Visit} visit @param {import("../app/list_entry.js").ListEntry} job */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {import("../app/list_entry.js").ListEntry} job
+ */
 export async function showMetal(visit, job) {
   const edit = await startEditing(
     {
@@ -45,49 +57,136 @@ export async function showMetal(visit, job) {
 
   function draw() {
     const { state, change } = edit;
-    /** @param {string} name @param {string} label @param {{keys?: "text"|"decimal", hint?: string}} [more] */
+    /**
+     * @param {string} name
+     * @param {string} label
+     * @param {{keys?: "text"|"decimal", hint?: string}} [more]
+     */
     const box = (name, label, more = {}) =>
-      field({ name, label, value: state.draft[name] ?? "", change: (value) => change(name, value), wrong: state.wrong[name], ...more });
-    visit.render(html`
-      <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
-      <h1>${job.isNew ? "New metal" : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
-      ${job.isNew ? nothing : html`<div class="buttons">${way("/shop/learned/x", html`<a class="button" href="/shop/learned/${encodeURIComponent(job.code ?? "")}" data-test="to-learned">What the metal taught</a>`)} ${way("/shop/test-bend", html`<a class="button" href="/shop/test-bend?metal=${encodeURIComponent(job.code ?? "")}" data-test="to-test-bend">Test bend</a>`)}</div>`}
-      ${state.clash ? clashPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
-      <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
-        ${onlyRead(WRITES.metals, html`<section class="panel">
-          <h2>What it is</h2>
-          <div class="fields">
-            ${job.isNew ? codeBox(edit, job) : nothing}
-            ${box("name", "Name")}
-            ${pick({ name: "gauge_family", label: "Gauge numbers mean", value: state.draft.gauge_family, options: GAUGE_FAMILIES, change: (value) => change("gauge_family", value), wrong: state.wrong.gauge_family })}
-            ${NUMBERS.map(({ name, label }) => box(name, label, { keys: "decimal" }))}
-          </div>
-          ${textArea({ name: "note", label: "Note", value: state.draft.note, change: (value) => change("note", value), wrong: state.wrong.note, lines: 2 })}
-        </section>
-        <div class="figure-cards">${FIGURES.map((spec) => figureBox(spec, edit))}</div>`)}
-        ${saveButtons(edit, job, "metal")}
-      </form>`);
+      field({
+        name,
+        label,
+        value: state.draft[name] ?? "",
+        change: (value) => change(name, value),
+        wrong: state.wrong[name],
+        ...more,
+      });
+    visit.render(
+      html`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
+        <h1>${job.isNew ? "New metal" : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
+        ${
+          job.isNew
+            ? nothing
+            : html`<div class="buttons">
+                ${way(
+                  "/shop/learned/x",
+                  html`<a
+                    class="button"
+                    href="/shop/learned/${encodeURIComponent(job.code ?? "")}"
+                    data-test="to-learned"
+                    >What the metal taught</a
+                  >`,
+                )}
+                ${way(
+                  "/shop/test-bend",
+                  html`<a
+                    class="button"
+                    href="/shop/test-bend?metal=${encodeURIComponent(job.code ?? "")}"
+                    data-test="to-test-bend"
+                    >Test bend</a
+                  >`,
+                )}
+              </div>`
+        }
+        ${
+          state.clash
+            ? clashPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs })
+            : nothing
+        }
+        <form
+          novalidate
+          @submit=${(/** @type {Event} */ event) => {
+            event.preventDefault();
+            edit.save();
+          }}>
+          ${onlyRead(
+            WRITES.metals,
+            html`<section class="panel">
+                <h2>What it is</h2>
+                <div class="fields">
+                  ${job.isNew ? codeBox(edit, job) : nothing} ${box("name", "Name")}
+                  ${pick({
+                    name: "gauge_family",
+                    label: "Gauge numbers mean",
+                    value: state.draft.gauge_family,
+                    options: GAUGE_FAMILIES,
+                    change: (value) => change("gauge_family", value),
+                    wrong: state.wrong.gauge_family,
+                  })}
+                  ${NUMBERS.map(({ name, label }) => box(name, label, { keys: "decimal" }))}
+                </div>
+                ${textArea({
+                  name: "note",
+                  label: "Note",
+                  value: state.draft.note,
+                  change: (value) => change("note", value),
+                  wrong: state.wrong.note,
+                  lines: 2,
+                })}
+              </section>
+              <div class="figure-cards">${FIGURES.map((spec) => figureBox(spec, edit))}</div>`,
+          )}
+          ${saveButtons(edit, job, "metal")}
+        </form>`,
+    );
   }
   draw();
   visit.ready();
 }
 
-/** @param {import("../app/metal_fields.js").FigureSpec} spec @param {import("../app/editing.js").Edit} edit */
+/**
+ * @param {import("../app/metal_fields.js").FigureSpec} spec
+ * @param {import("../app/editing.js").Edit} edit
+ */
 function figureBox({ name, label, unit, needed }, { state, change }) {
   const value = (/** @type {string} */ part) => state.draft[`${name}.${part}`] ?? "";
   const wrong = (/** @type {string} */ part) => state.wrong[`${name}.${part}`] ?? [];
-  const set = (/** @type {string} */ part) => (/** @type {string} */ typed) => change(`${name}.${part}`, typed);
+  const set = (/** @type {string} */ part) => (/** @type {string} */ typed) =>
+    change(`${name}.${part}`, typed);
   const unknown = !needed && !PARTS.some(([part]) => value(part).trim());
   return html`<fieldset class="panel figure-card" data-test="figure-${name}">
     <legend>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</legend>
     ${(state.wrong[name] ?? []).map((said) => html`<p class="wrong-line">${said}</p>`)}
     <div class="fields three">
-      ${PARTS.map(([part, word]) => field({ name: `${name}.${part}`, label: word, value: value(part), change: set(part), wrong: wrong(part), keys: "decimal" }))}
+      ${PARTS.map(([part, word]) =>
+        field({
+          name: `${name}.${part}`,
+          label: word,
+          value: value(part),
+          change: set(part),
+          wrong: wrong(part),
+          keys: "decimal",
+        }),
+      )}
     </div>
     ${unknown ? flag("unknown", "Not known") : nothing}
     <div class="fields source-line">
-      ${textArea({ name: `${name}.source`, label: "Source", value: value("source"), change: set("source"), wrong: wrong("source"), lines: 3 })}
-      ${pick({ name: `${name}.standing`, label: "Standing", value: value("standing"), options: STANDINGS.map((word) => [word, word]), change: set("standing"), wrong: wrong("standing") })}
+      ${textArea({
+        name: `${name}.source`,
+        label: "Source",
+        value: value("source"),
+        change: set("source"),
+        wrong: wrong("source"),
+        lines: 3,
+      })}
+      ${pick({
+        name: `${name}.standing`,
+        label: "Standing",
+        value: value("standing"),
+        options: STANDINGS.map((word) => [word, word]),
+        change: set("standing"),
+        wrong: wrong("standing"),
+      })}
     </div>
   </fieldset>`;
 }

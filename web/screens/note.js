@@ -13,7 +13,10 @@ import { offer } from "../app/view/offer.js";
 import { choice, field, focusFirstWrong, textArea } from "../app/view/field.js";
 import { savedWords } from "../app/view/kept_where.js";
 
-/** @typedef {{title: string, note: string, archived: boolean, typed: boolean, sending: boolean, wrong: Record<string, string[]>, general: string}} State */
+/**
+ * @typedef {{title: string, note: string, archived: boolean, typed: boolean, sending: boolean,
+ *   wrong: Record<string, string[]>, general: string}} State
+ */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -22,33 +25,52 @@ export async function show(visit) {
   /** @type {any} the card as it was when the form was filled */
   let seen;
   /** @type {State} */
-  const state = { title: "", note: "", archived: false, typed: false, sending: false, wrong: {}, general: "" };
+  const state = {
+    title: "",
+    note: "",
+    archived: false,
+    typed: false,
+    sending: false,
+    wrong: {},
+    general: "",
+  };
   const draw = () => {
     visit.title(`${seen.title || displayCode(code)}: note`);
     visit.render(noteScreen(seen, state, { draw, save: () => save(seen, state, draw) }));
   };
   askBeforeLeaving(() => (state.typed ? "Leave without saving what you typed?" : null));
   try {
-    await openCard(code, (card) => {
-      if (state.typed || state.sending) return; // what is being typed was begun on the card as it was shown
-      seen = card;
-      Object.assign(state, { title: card.title, note: card.note, archived: card.archived });
-      draw();
-      visit.ready();
-    }, visit.signal);
+    await openCard(
+      code,
+      (card) => {
+        if (state.typed || state.sending) return; // what is being typed was begun on the card as it was shown
+        seen = card;
+        Object.assign(state, { title: card.title, note: card.note, archived: card.archived });
+        draw();
+        visit.ready();
+      },
+      visit.signal,
+    );
   } catch (error) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
   }
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {unknown} template
+ */
 function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);
   visit.ready();
 }
 
-/** @param {any} seen @param {State} state @param {() => void} draw */
+/**
+ * @param {any} seen
+ * @param {State} state
+ * @param {() => void} draw
+ */
 async function save(seen, state, draw) {
   if (state.sending) return;
   const [title, note] = [state.title.trim(), state.note.replace(/\r\n/g, "\n").trim()];
@@ -64,7 +86,9 @@ async function save(seen, state, draw) {
     state.typed = false;
     notice(savedWords(where));
     sync();
-    go(where === "settle" && mayOpen(`/c/${seen.code}/settle`) ? `/c/${seen.code}/settle` : `/c/${seen.code}`);
+    go(
+      where === "settle" && mayOpen(`/c/${seen.code}/settle`) ? `/c/${seen.code}/settle` : `/c/${seen.code}`,
+    );
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};
     state.general = error instanceof Error ? error.message : String(error);
@@ -74,32 +98,69 @@ async function save(seen, state, draw) {
   }
 }
 
-/** @param {any} card @param {State} state @param {{draw: () => void, save: () => void}} act */
+/**
+ * @param {any} card
+ * @param {State} state
+ * @param {{draw: () => void, save: () => void}} act
+ */
 function noteScreen(card, state, { draw, save }) {
   /** @param {Partial<State>} change */
   const type = (change) => Object.assign(state, change, { typed: true });
-  return html`<form class="note-screen" novalidate data-test="note-screen" @submit=${(/** @type {Event} */ event) => {
+  return html`<form
+    class="note-screen"
+    novalidate
+    data-test="note-screen"
+    @submit=${(/** @type {Event} */ event) => {
       event.preventDefault();
       save();
     }}>
-    <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
-      <h1>${offer("cards.revise", "Note and title", "Note")}</h1></header>
+    <header>
+      <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
+      <h1>${offer("cards.revise", "Note and title", "Note")}</h1>
+    </header>
     ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
-    ${textArea({ name: "note", label: "Note", value: state.note, lines: 5, wrong: state.wrong.note, change: (note) => type({ note }) })}
+    ${textArea({
+      name: "note",
+      label: "Note",
+      value: state.note,
+      lines: 5,
+      wrong: state.wrong.note,
+      change: (note) => type({ note }),
+    })}
     ${offer("cards.revise", [
-      field({ name: "title", label: "Title", value: state.title, wrong: state.wrong.title, change: (title) => type({ title }) }),
+      field({
+        name: "title",
+        label: "Title",
+        value: state.title,
+        wrong: state.wrong.title,
+        change: (title) => type({ title }),
+      }),
       choice({
         name: "archived",
         label: "This card",
         value: state.archived ? "away" : "use",
-        options: [["use", "In use"], ["away", "Put away"]],
+        options: [
+          ["use", "In use"],
+          ["away", "Put away"],
+        ],
         change: (value) => {
           type({ archived: value === "away" });
           draw();
         },
       }),
     ])}
-    <p class="hint">This works without the shop too: it is saved here and goes out by itself. ${offer("cards.revise", "To change the part itself, use Edit: that is planned by the shop, so the shop must answer.", "The owner changes the rest of the card.")}</p>
-    <div class="buttons"><button class="button next wide" data-test="save" ?disabled=${state.sending}>${state.sending ? "Saving…" : "Save"}</button></div>
+    <p class="hint">
+      This works without the shop too: it is saved here and goes out by itself.
+      ${offer(
+        "cards.revise",
+        "To change the part itself, use Edit: that is planned by the shop, so the shop must answer.",
+        "The owner changes the rest of the card.",
+      )}
+    </p>
+    <div class="buttons">
+      <button class="button next wide" data-test="save" ?disabled=${state.sending}>
+        ${state.sending ? "Saving…" : "Save"}
+      </button>
+    </div>
   </form>`;
 }

@@ -53,7 +53,8 @@ export async function show(visit) {
   };
 
   const asking = newestAnswer(
-    async (/** @type {PartForm} */ form, signal) => (await callInLines("/plan", partRequest(form), { signal, tell })).plan,
+    async (/** @type {PartForm} */ form, signal) =>
+      (await callInLines("/plan", partRequest(form), { signal, tell })).plan,
     ({ question, answer, error = null }) => {
       if (answer) Object.assign(state, { plan: answer, planned: question });
       Object.assign(state, { error, busy: false, progress: null, summary: state.summary && error !== null });
@@ -96,7 +97,10 @@ export async function show(visit) {
       Object.assign(state, { form: state.planned, key: planKey(state.planned), stopped: false });
       state.kept = keepDraft(from, { form: state.form, base: state.base, newCode: state.newCode });
       draw();
-      notice("The part of this plan is in the boxes again.", { label: "Put mine back", act: () => change(before) });
+      notice("The part of this plan is in the boxes again.", {
+        label: "Put mine back",
+        act: () => change(before),
+      });
     },
   };
 
@@ -110,12 +114,21 @@ export async function show(visit) {
     if (undo) notice(undo, { label: "Put it back", act: () => change(before) });
   }
 
-  /** An order of the list, or null for the planner's own. @param {number[]|null} order */
+  /**
+   * An order of the list, or null for the planner's own.
+   * @param {number[]|null} order
+   */
   function pin(order) {
-    change({ ...state.form, order }, { undo: order ? `Order ${order.join(", ")} is yours now.` : "The planner chooses the order." });
+    change(
+      { ...state.form, order },
+      { undo: order ? `Order ${order.join(", ")} is yours now.` : "The planner chooses the order." },
+    );
   }
 
-  /** The order a card's button asked for, once. @param {string} asked */
+  /**
+   * The order a card's button asked for, once.
+   * @param {string} asked
+   */
   function pinAsked(asked) {
     history.replaceState(history.state, "", from ? `/part?from=${from}` : "/part");
     pin(typedOrder(asked));
@@ -144,7 +157,9 @@ export async function show(visit) {
     state.saving = false;
     draw();
     const wrong = state.error instanceof Problem ? state.error.errors : {};
-    const name = fieldNames(state.form).find((one) => Object.keys(wrong).some((path) => path === one || path.startsWith(`${one}.`)));
+    const name = fieldNames(state.form).find((one) =>
+      Object.keys(wrong).some((path) => path === one || path.startsWith(`${one}.`)),
+    );
     if (name) focusField(name);
   }
 
@@ -152,11 +167,17 @@ export async function show(visit) {
   function saved(card) {
     clearDraft(from);
     const same = card.revision === state.base?.revision;
-    notice(same ? "Nothing was changed, so nothing was saved." : `Card ${displayCode(card.code)} saved${card.revision > 1 ? `, revision ${card.revision}` : ""}.`);
+    notice(
+      same
+        ? "Nothing was changed, so nothing was saved."
+        : `Card ${displayCode(card.code)} saved${card.revision > 1 ? `, revision ${card.revision}` : ""}.`,
+    );
     go(`/c/${card.code}`);
   }
 
-  const saveIt = () => may(right) && save(() => (state.base ? saveRevision(state.form, state.base) : saveNewCard(state.form, state.newCode)));
+  const saveIt = () =>
+    may(right) &&
+    save(() => (state.base ? saveRevision(state.form, state.base) : saveNewCard(state.form, state.newCode)));
   const saveAsNew = () => {
     state.newCode = newCode();
     return save(() => saveNewCard(state.form, state.newCode));
@@ -165,9 +186,18 @@ export async function show(visit) {
   function startOver() {
     clearDraft(from);
     const before = state.form;
-    Object.assign(state, { restored: false, plan: null, planned: null, clash: null, ...fresh(state.card, metals) });
+    Object.assign(state, {
+      restored: false,
+      plan: null,
+      planned: null,
+      clash: null,
+      ...fresh(state.card, metals),
+    });
     ask(true);
-    notice(from ? "The card as it is saved." : "An empty part.", { label: "Put mine back", act: () => change(before) });
+    notice(from ? "The card as it is saved." : "An empty part.", {
+      label: "Put mine back",
+      act: () => change(before),
+    });
   }
 
   /** @param {any} theirs */
@@ -181,7 +211,11 @@ export async function show(visit) {
   /** @param {"svg"|"dxf"} kind */
   async function saveBlank(kind) {
     try {
-      await download(`/blank.${kind}`, partRequest(state.form), `${state.form.title.trim() || "blank"}.${kind}`);
+      await download(
+        `/blank.${kind}`,
+        partRequest(state.form),
+        `${state.form.title.trim() || "blank"}.${kind}`,
+      );
     } catch (error) {
       notice(error instanceof Error ? error.message : String(error));
     }
@@ -192,37 +226,122 @@ export async function show(visit) {
     const open = gaps(state.form);
     const waits = waitingPanel(state, waiting);
     const settled = !state.busy && !state.stopped && !open.length && !state.error;
-    visit.render(html`
-      <h1>${from ? html`${offer(right, "Edit", "Plan")} ${state.card?.title || "card"} <small class="code">${displayCode(from)}</small>` : offer(right, "New part", "Plan a part")}</h1>
-      ${state.restored ? html`<p class="restored" data-test="restored">What you typed before is back. <button type="button" class="link" data-test="start-over" @click=${startOver}>${from ? "Back to the saved card" : "Start an empty part"}</button></p>` : nothing}
-      ${state.kept ? nothing : html`<p class="panel">This browser keeps nothing on this device: a reload loses what you type.</p>`}
-      ${state.clash
-        ? partClash(state.clash, state.form, {
-            saveMine: () => {
-              state.base = baseOf(state.clash);
-              saveIt();
-            },
-            takeTheirs: () => takeTheirs(state.clash),
-            saveAsNew,
-          })
-        : nothing}
-      ${state.taken ? html`<div class="panel" role="alert" data-test="taken">An earlier try did arrive: the shop has <a href="/c/${state.taken}">card ${displayCode(state.taken)}</a>, and you changed the part since. <button type="button" class="button" data-test="save-as-new" @click=${saveAsNew}>Save this as another card</button></div>` : nothing}
-      ${state.summary ? errorSummary(errors, calledOf, fieldNames(state.form)) : nothing}
-      ${state.summary && state.error instanceof Unreachable ? html`<p class="panel" role="alert" data-test="not-saved">Not saved: the shop's server does not answer. What you typed stays on this device. Save again when it is back.</p>` : nothing}
-      <div class="part-desk" data-test="part" data-busy=${String(state.busy)} aria-busy=${state.busy ? "true" : "false"}>
-        <div class="part-edit">
-          ${partPicture(state, { open, stale: !settled, waiting: waits })}
-          <form class="panel part-form" aria-label="The part" novalidate @keydown=${enterGoesOn} @submit=${(/** @type {Event} */ event) => { event.preventDefault(); saveIt(); }}>
-            ${partFields(state.form, { metals, plan: settled ? state.plan : null, editing: Boolean(from), errors, change })}
-            ${offer(right, html`<div class="save-bar">
-              <button type="submit" class="button next wide" data-test="save" ?disabled=${state.saving}>${state.saving ? "Saving…" : from ? "Save as the next revision" : "Save as a card"}</button>
-            </div>`, html`<p class="hint" data-test="owners">Try here what you like. The owner saves cards.</p>`)}
-          </form>
-        </div>
-        <div class="plan-side">${innerWidth < 1000 ? nothing : waits}<div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
-          ${state.plan && !settled && !state.busy ? html`<p class="stale-note">${state.stopped ? "The plan from before your last change:" : "The plan of the last section that was whole:"}</p>` : nothing}
-          ${state.plan ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) }) : howTo(Boolean(state.form.box))}</div></div>
-      </div>`);
+    visit.render(
+      html`<h1>
+          ${
+            from
+              ? html`${offer(right, "Edit", "Plan")} ${state.card?.title || "card"}
+                  <small class="code">${displayCode(from)}</small>`
+              : offer(right, "New part", "Plan a part")
+          }
+        </h1>
+        ${
+          state.restored
+            ? html`<p class="restored" data-test="restored">
+                What you typed before is back.
+                <button type="button" class="link" data-test="start-over" @click=${startOver}>
+                  ${from ? "Back to the saved card" : "Start an empty part"}
+                </button>
+              </p>`
+            : nothing
+        }
+        ${
+          state.kept
+            ? nothing
+            : html`<p class="panel">
+                This browser keeps nothing on this device: a reload loses what you type.
+              </p>`
+        }
+        ${
+          state.clash
+            ? partClash(state.clash, state.form, {
+                saveMine: () => {
+                  state.base = baseOf(state.clash);
+                  saveIt();
+                },
+                takeTheirs: () => takeTheirs(state.clash),
+                saveAsNew,
+              })
+            : nothing
+        }
+        ${
+          state.taken
+            ? html`<div class="panel" role="alert" data-test="taken">
+                An earlier try did arrive: the shop has
+                <a href="/c/${state.taken}">card ${displayCode(state.taken)}</a>, and you changed the part
+                since.
+                <button type="button" class="button" data-test="save-as-new" @click=${saveAsNew}>
+                  Save this as another card
+                </button>
+              </div>`
+            : nothing
+        }
+        ${state.summary ? errorSummary(errors, calledOf, fieldNames(state.form)) : nothing}
+        ${
+          state.summary && state.error instanceof Unreachable
+            ? html`<p class="panel" role="alert" data-test="not-saved">
+                Not saved: the shop's server does not answer. What you typed stays on this device. Save again
+                when it is back.
+              </p>`
+            : nothing
+        }
+        <div
+          class="part-desk"
+          data-test="part"
+          data-busy=${String(state.busy)}
+          aria-busy=${state.busy ? "true" : "false"}>
+          <div class="part-edit">
+            ${partPicture(state, { open, stale: !settled, waiting: waits })}
+            <form
+              class="panel part-form"
+              aria-label="The part"
+              novalidate
+              @keydown=${enterGoesOn}
+              @submit=${(/** @type {Event} */ event) => {
+                event.preventDefault();
+                saveIt();
+              }}>
+              ${partFields(state.form, {
+                metals,
+                plan: settled ? state.plan : null,
+                editing: Boolean(from),
+                errors,
+                change,
+              })}
+              ${offer(
+                right,
+                html`<div class="save-bar">
+                  <button type="submit" class="button next wide" data-test="save" ?disabled=${state.saving}>
+                    ${state.saving ? "Saving…" : from ? "Save as the next revision" : "Save as a card"}
+                  </button>
+                </div>`,
+                html`<p class="hint" data-test="owners">Try here what you like. The owner saves cards.</p>`,
+              )}
+            </form>
+          </div>
+          <div class="plan-side">
+            ${innerWidth < 1000 ? nothing : waits}
+            <div class="part-plan ${settled || !state.plan ? "" : "stale"}" data-test="plan">
+              ${
+                state.plan && !settled && !state.busy
+                  ? html`<p class="stale-note">
+                      ${
+                        state.stopped
+                          ? "The plan from before your last change:"
+                          : "The plan of the last section that was whole:"
+                      }
+                    </p>`
+                  : nothing
+              }
+              ${
+                state.plan
+                  ? partPlan(state.plan, { save: saveBlank, order: pressTo(pin) })
+                  : howTo(Boolean(state.form.box))
+              }
+            </div>
+          </div>
+        </div>`,
+    );
     if (!state.busy) visit.ready();
   }
 
@@ -231,15 +350,34 @@ export async function show(visit) {
   if (asked) pinAsked(asked);
 }
 
-/** @param {any} card @returns {Base} */
-const baseOf = (card) => ({ code: card.code, etag: card.etag, revision: card.revision, revision_id: card.revision_id });
+/**
+ * @param {any} card
+ * @returns {Base}
+ */
+const baseOf = (card) => ({
+  code: card.code,
+  etag: card.etag,
+  revision: card.revision,
+  revision_id: card.revision_id,
+});
 
-/** @param {any} card @param {any[]} metals @returns {{form: PartForm, base: Base|null}} */
+/**
+ * @param {any} card
+ * @param {any[]} metals
+ * @returns {{form: PartForm, base: Base|null}}
+ */
 function fresh(card, metals) {
-  return card ? { form: formFromPart(card.part, card.note), base: baseOf(card) } : { form: emptyPart(metals[0]?.code ?? ""), base: null };
+  return card
+    ? { form: formFromPart(card.part, card.note), base: baseOf(card) }
+    : { form: emptyPart(metals[0]?.code ?? ""), base: null };
 }
 
-/** A draft left on this device, the card, or an empty part. @param {string} from @param {any[]} metals @param {AbortSignal} signal */
+/**
+ * A draft left on this device, the card, or an empty part.
+ * @param {string} from
+ * @param {any[]} metals
+ * @param {AbortSignal} signal
+ */
 async function startingPoint(from, metals, signal) {
   const draft = keptDraft(from);
   let card = null;

@@ -33,10 +33,16 @@ export async function show(visit) {
       boxes: specsOf("press"),
       toDraft: (press) => toDraft("press", press),
       fromDraft: (draft, kept) => fromDraft("press", draft, kept),
-      preview: !writes ? undefined : outlinePreview("press", (fresh) => {
-        preview = fresh;
-        edit.show();
-      }, visit.signal),
+      preview: !writes
+        ? undefined
+        : outlinePreview(
+            "press",
+            (fresh) => {
+              preview = fresh;
+              edit.show();
+            },
+            visit.signal,
+          ),
       draw: () => edit && draw(),
       done() {
         notice("The press is saved.");
@@ -50,20 +56,59 @@ export async function show(visit) {
 
   function draw() {
     const { state, change, save } = edit;
-    visit.render(html`
-      <p class="crumb"><a href="/shop">Shop</a></p>
-      <h1>${state.kept?.name ?? "The press"}</h1>
-      ${writes ? html`<p>${state.kept ? "Take every figure from the press's own plate and manual." : "No press yet. Take every figure from its own plate and manual."}
-        What is not on the plate may stay empty where the box says unknown.</p>` : nothing}
-      ${state.clash ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs }) : nothing}
-      <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); save(); }}>
-        ${onlyRead(WRITES.press, toolForm({ kind: "press", draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, options: { holder: holderOptions } }))}
-        <div role="alert">${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}</div>
-        <div class="buttons">
-          ${writes ? html`<button class="button next" data-test="save" ?disabled=${state.busy}>${state.busy ? "Saving…" : "Save the press"}</button>` : nothing}
-          <a class="button" href="/shop">Back to the shop</a>
-        </div>
-      </form>`);
+    visit.render(
+      html`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${state.kept?.name ?? "The press"}</h1>
+        ${
+          writes
+            ? html`<p>
+                ${
+                  state.kept
+                    ? "Take every figure from the press's own plate and manual."
+                    : "No press yet. Take every figure from its own plate and manual."
+                }
+                What is not on the plate may stay empty where the box says unknown.
+              </p>`
+            : nothing
+        }
+        ${
+          state.clash
+            ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
+            : nothing
+        }
+        <form
+          novalidate
+          @submit=${(/** @type {Event} */ event) => {
+            event.preventDefault();
+            save();
+          }}>
+          ${onlyRead(
+            WRITES.press,
+            toolForm({
+              kind: "press",
+              draft: state.draft,
+              change,
+              wrong: state.wrong,
+              preview,
+              reader: edit.reader,
+              options: { holder: holderOptions },
+            }),
+          )}
+          <div role="alert">
+            ${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}
+          </div>
+          <div class="buttons">
+            ${
+              writes
+                ? html`<button class="button next" data-test="save" ?disabled=${state.busy}>
+                    ${state.busy ? "Saving…" : "Save the press"}
+                  </button>`
+                : nothing
+            }
+            <a class="button" href="/shop">Back to the shop</a>
+          </div>
+        </form>`,
+    );
   }
   draw();
   visit.ready();

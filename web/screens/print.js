@@ -23,23 +23,35 @@ export async function show(visit) {
   function draw() {
     const metal = metals.find(({ code: one }) => one === card.part.metal)?.name ?? card.part.metal;
     visit.title(`${card.title}, on paper`);
-    visit.render(html`
-      <p class="crumb screen-only"><a href="/c/${code}">${card.title}</a></p>
-      <h1 class="screen-only">On paper</h1>
-      <div class="paper-tools screen-only">${paperChoice(draw)}${printButton("Print the card")}</div>
-      ${sheet(cardSheet(card, metal), { about: "The card as it prints" })}`);
+    visit.render(
+      html`<p class="crumb screen-only"><a href="/c/${code}">${card.title}</a></p>
+        <h1 class="screen-only">On paper</h1>
+        <div class="paper-tools screen-only">${paperChoice(draw)}${printButton("Print the card")}</div>
+        ${sheet(cardSheet(card, metal), { about: "The card as it prints" })}`,
+    );
   }
   onSettings(() => card && draw(), visit.signal);
   document.addEventListener("sync", look, { signal: visit.signal });
   await look();
   try {
-    await openCard(code, (opened) => { card = opened; draw(); visit.ready(); }, visit.signal);
+    await openCard(
+      code,
+      (opened) => {
+        card = opened;
+        draw();
+        visit.ready();
+      },
+      visit.signal,
+    );
   } catch (error) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
   }
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {unknown} template
+ */
 function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);

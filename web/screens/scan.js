@@ -13,7 +13,10 @@ import { scanFault } from "../app/view/scan_faults.js";
 import { failed } from "../app/view/states.js";
 
 /** @typedef {{title: string, words: string, kind: "wait"|"look"|"wrong"|"found"}} Says */
-/** @typedef {{fault: import("../app/view/scan_faults.js").ScanFault|null, stream: MediaStream|null, lamp: boolean|null, says: Says}} State lamp: on, off, or there is none */
+/**
+ * @typedef {{fault: import("../app/view/scan_faults.js").ScanFault|null, stream: MediaStream|null,
+ *   lamp: boolean|null, says: Says}} State lamp: on, off, or there is none
+ */
 
 /** @type {Says} */
 const STARTING = { kind: "wait", title: "Starting the camera…", words: "If the browser asks, allow it." };
@@ -32,7 +35,12 @@ export async function show(visit) {
   const list = await keptList().catch(() => []);
   let running = new AbortController();
 
-  const draw = () => visit.render(scanScreen(state, { again: start, lamp: switchOver }, () => codeForm(typed, list, draw, "Seven characters, capitals or not.")));
+  const draw = () =>
+    visit.render(
+      scanScreen(state, { again: start, lamp: switchOver }, () =>
+        codeForm(typed, list, draw, "Seven characters, capitals or not."),
+      ),
+    );
   /** @param {Partial<State>} change */
   const become = (change) => {
     Object.assign(state, change);
@@ -55,7 +63,10 @@ export async function show(visit) {
     const { signal } = (running = new AbortController());
     become({ fault: null, says: STARTING });
     try {
-      const [stream, decoder] = await Promise.all([openCamera(signal, () => fail(new NoCamera("busy"))), openDecoder()]);
+      const [stream, decoder] = await Promise.all([
+        openCamera(signal, () => fail(new NoCamera("busy"))),
+        openDecoder(),
+      ]);
       if (signal.aborted) return;
       become({ stream, lamp: hasLamp(stream) ? false : null, says: LOOKING });
       const video = /** @type {HTMLVideoElement} */ (document.querySelector(".scan-view video"));
@@ -71,17 +82,23 @@ export async function show(visit) {
   async function switchOver() {
     if (!state.stream) return;
     const on = !state.lamp;
-    await switchLamp(state.stream, on).then(() => become({ lamp: on }), () => become({ lamp: null }));
+    await switchLamp(state.stream, on).then(
+      () => become({ lamp: on }),
+      () => become({ lamp: null }),
+    );
   }
 
   visit.signal.addEventListener("abort", stop);
-  document.addEventListener("visibilitychange", () => (document.hidden ? stop() : start()), { signal: visit.signal });
+  document.addEventListener("visibilitychange", () => (document.hidden ? stop() : start()), {
+    signal: visit.signal,
+  });
   start();
 }
 
 /**
  * Acts on what was read: opens the card, or says why not. The same square is told once.
- * @param {(says: Says) => void} say @param {AbortSignal} signal
+ * @param {(says: Says) => void} say
+ * @param {AbortSignal} signal
  */
 function reader(say, signal) {
   let last = "";
@@ -104,42 +121,88 @@ function reader(say, signal) {
   };
 }
 
-/** @param {import("../app/scanned.js").Scanned} found @returns {Says} */
+/**
+ * @param {import("../app/scanned.js").Scanned} found
+ * @returns {Says}
+ */
 function whyNot({ kind, words }) {
-  return { kind: "wrong", title: kind === "slip" ? "Not a right code" : "Not a card’s label", words: `${words} Still looking.` };
+  return {
+    kind: "wrong",
+    title: kind === "slip" ? "Not a right code" : "Not a card’s label",
+    words: `${words} Still looking.`,
+  };
 }
 
-/** @param {string} code @param {(says: Says) => void} say @param {AbortSignal} signal */
+/**
+ * @param {string} code
+ * @param {(says: Says) => void} say
+ * @param {AbortSignal} signal
+ */
 async function openIfThere(code, say, signal) {
   const shown = displayCode(code);
   say({ kind: "found", title: shown, words: "Opening it…" });
   navigator.vibrate?.(60); // felt through a glove
   const where = await whereIs(code, signal).catch((error) => String(error.message));
   if (signal.aborted) return;
-  if (where === "device" || where === "shop") go(`/c/${code}`, { replace: true }); // back leads home, not to the label still in view
-  else if (where === "nowhere") say({ kind: "wrong", title: `${shown} is not this shop’s`, words: "The code is a right one, but this shop has no such card: it is another shop’s label. Still looking." });
-  else if (where === "silent") say({ kind: "wrong", title: `${shown} is not on this device`, words: "The shop’s server does not answer, so nobody can tell if it is a new card or another shop’s label. Still looking." });
+  if (where === "device" || where === "shop")
+    go(`/c/${code}`, { replace: true }); // back leads home, not to the label still in view
+  else if (where === "nowhere")
+    say({
+      kind: "wrong",
+      title: `${shown} is not this shop’s`,
+      words:
+        "The code is a right one, but this shop has no such card: it is another shop’s label. Still looking.",
+    });
+  else if (where === "silent")
+    say({
+      kind: "wrong",
+      title: `${shown} is not on this device`,
+      words:
+        "The shop’s server does not answer, so nobody can tell if it is a new card or another shop’s label. Still looking.",
+    });
   else say({ kind: "wrong", title: `${shown} could not be opened`, words: where });
 }
 
 /**
- * @param {State} state @param {{again: () => void, lamp: () => void}} acts
+ * @param {State} state
+ * @param {{again: () => void, lamp: () => void}} acts
  * @param {() => unknown} form
  */
 function scanScreen({ fault, stream, lamp, says }, acts, form) {
   return html`<div class="scan" data-test="scan-screen" data-says=${fault ?? says.kind}>
     <h1>Scan a label</h1>
-    ${fault ? scanFault(fault, acts.again) : html`<div class="scan-view">
-        <video playsinline muted autoplay .srcObject=${stream} aria-label="What the camera sees"></video>
-        ${frame}
-      </div>`}
+    ${
+      fault
+        ? scanFault(fault, acts.again)
+        : html`<div class="scan-view">
+            <video playsinline muted autoplay .srcObject=${stream} aria-label="What the camera sees"></video>
+            ${frame}
+          </div>`
+    }
     <div class="scan-beside">
-      <p class="scan-says" data-kind=${fault ? "fault" : says.kind} role="status" data-test="says">${fault ? nothing : html`<b>${says.title}</b> <span>${says.words}</span>`}</p>
-      ${lamp === null ? nothing : html`<button class="button wide" type="button" data-test="lamp" aria-pressed=${lamp} @click=${acts.lamp}>Light ${lamp ? "is on" : "is off"}</button>`}
+      <p class="scan-says" data-kind=${fault ? "fault" : says.kind} role="status" data-test="says">
+        ${fault ? nothing : html`<b>${says.title}</b> <span>${says.words}</span>`}
+      </p>
+      ${
+        lamp === null
+          ? nothing
+          : html`<button
+              class="button wide"
+              type="button"
+              data-test="lamp"
+              aria-pressed=${lamp}
+              @click=${acts.lamp}>
+              Light ${lamp ? "is on" : "is off"}
+            </button>`
+      }
       ${form()}
     </div>
   </div>`;
 }
 
 /** Four scribed lines that run past the corners, as a scriber leaves them. */
-const frame = html`<div class="scan-frame" aria-hidden="true"><svg viewBox="0 0 100 100"><path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" /></svg></div>`;
+const frame = html`<div class="scan-frame" aria-hidden="true">
+  <svg viewBox="0 0 100 100">
+    <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
+  </svg>
+</div>`;

@@ -24,25 +24,45 @@ export async function show(visit) {
   /** @type {Here} */
   let here = { cards: 0, total: null, entries: [], lost: [] };
   async function look() {
-    const [list, entries, lost] = await Promise.all([keptList().catch(() => []), waiting().catch(() => []), lostCards().catch(() => [])]);
+    const [list, entries, lost] = await Promise.all([
+      keptList().catch(() => []),
+      waiting().catch(() => []),
+      lostCards().catch(() => []),
+    ]);
     here = { ...here, cards: list.length, entries, lost };
     draw();
   }
   async function ask() {
-    const answer = await call("GET", "/cards?limit=1", { signal: visit.signal, timeout: 4000 }).catch(() => null);
+    const answer = await call("GET", "/cards?limit=1", { signal: visit.signal, timeout: 4000 }).catch(
+      () => null,
+    );
     here = { ...here, total: answer?.body.total ?? null };
     draw();
   }
   function draw() {
-    visit.render(html`<h1>Settings of this device</h1>
-      <div class="settings-grid">
-        <section class="panel"><h2>How numbers are shown</h2>${numbers(draw)}</section>
-        <section class="panel"><h2>How it looks</h2>${looks(draw)}</section>
-        ${ownPlace()}
-        <section class="panel" data-test="waiting"><h2>Waiting to be sent</h2>${waitingList(here.entries)}</section>
-        ${lostList(here.lost)}
-        <section class="panel" data-test="complete"><h2>Is everything here?</h2>${complete(here)}</section>
-      </div>`);
+    visit.render(
+      html`<h1>Settings of this device</h1>
+        <div class="settings-grid">
+          <section class="panel">
+            <h2>How numbers are shown</h2>
+            ${numbers(draw)}
+          </section>
+          <section class="panel">
+            <h2>How it looks</h2>
+            ${looks(draw)}
+          </section>
+          ${ownPlace()}
+          <section class="panel" data-test="waiting">
+            <h2>Waiting to be sent</h2>
+            ${waitingList(here.entries)}
+          </section>
+          ${lostList(here.lost)}
+          <section class="panel" data-test="complete">
+            <h2>Is everything here?</h2>
+            ${complete(here)}
+          </section>
+        </div>`,
+    );
   }
   document.addEventListener("sync", look, { signal: visit.signal });
   await look();
@@ -54,9 +74,11 @@ export async function show(visit) {
 function ownPlace() {
   const role = ownRole();
   if (!role || role === "owner") return nothing;
-  return html`<section class="panel" data-test="own-role"><h2>What this device may do</h2>
+  return html`<section class="panel" data-test="own-role">
+    <h2>What this device may do</h2>
     <p><b>${ROLES[role].word}</b>: ${ROLES[role].does}. The owner may change that under Shop, Crew.</p>
-    <a class="button" href="/pair">Its pairing</a></section>`;
+    <a class="button" href="/pair">Its pairing</a>
+  </section>`;
 }
 
 /** @param {() => void} draw */
@@ -67,56 +89,123 @@ function numbers(draw) {
     changeSettings(change);
     draw();
   };
-  return html`
-    ${choice({ name: "units", label: "Units", value: units, options: [["mm", "mm and kN"], ["inch", "inch and tons"]], change: (value) => set({ units: value === "inch" ? "inch" : "mm" }) })}
-    ${units === "inch"
-      ? choice({ name: "inches", label: "Inches as", value: inches, options: [["decimal", "decimals"], ["fraction", "nearest 1/64"]], change: (value) => set({ inches: value === "fraction" ? "fraction" : "decimal" }) })
-      : nothing}
-    ${choice({ name: "paper", label: "Paper", value: settings().paper, options: [["A4", "A4"], ["Letter", "Letter"]], change: (value) => set({ paper: value === "Letter" ? "Letter" : "A4" }) })}
-    ${units === "inch" ? html`<p class="hint">Tons are short tons of 2000 lb.</p>` : nothing}`;
+  return html`${choice({
+    name: "units",
+    label: "Units",
+    value: units,
+    options: [
+      ["mm", "mm and kN"],
+      ["inch", "inch and tons"],
+    ],
+    change: (value) => set({ units: value === "inch" ? "inch" : "mm" }),
+  })}
+  ${
+    units === "inch"
+      ? choice({
+          name: "inches",
+          label: "Inches as",
+          value: inches,
+          options: [
+            ["decimal", "decimals"],
+            ["fraction", "nearest 1/64"],
+          ],
+          change: (value) => set({ inches: value === "fraction" ? "fraction" : "decimal" }),
+        })
+      : nothing
+  }
+  ${choice({
+    name: "paper",
+    label: "Paper",
+    value: settings().paper,
+    options: [
+      ["A4", "A4"],
+      ["Letter", "Letter"],
+    ],
+    change: (value) => set({ paper: value === "Letter" ? "Letter" : "A4" }),
+  })}
+  ${units === "inch" ? html`<p class="hint">Tons are short tons of 2000 lb.</p>` : nothing}`;
 }
 
 /** @param {() => void} draw */
 function looks(draw) {
   const { theme, name } = settings();
-  return html`
-    ${choice({
-      name: "theme",
-      label: "Theme",
-      value: theme,
-      options: [["day", "Day"], ["shop", "Shop, dark"]],
-      change: (value) => {
-        changeSettings({ theme: value === "shop" ? "shop" : "day" });
-        draw();
-      },
-    })}
-    ${field({ name: "name", label: "Your name", value: name, change: (value) => changeSettings({ name: value }), hint: "Written beside what you change, so that the history says who." })}`;
+  return html`${choice({
+    name: "theme",
+    label: "Theme",
+    value: theme,
+    options: [
+      ["day", "Day"],
+      ["shop", "Shop, dark"],
+    ],
+    change: (value) => {
+      changeSettings({ theme: value === "shop" ? "shop" : "day" });
+      draw();
+    },
+  })}
+  ${field({
+    name: "name",
+    label: "Your name",
+    value: name,
+    change: (value) => changeSettings({ name: value }),
+    hint: "Written beside what you change, so that the history says who.",
+  })}`;
 }
 
 /** @param {Waiting[]} entries */
 function waitingList(entries) {
-  if (!entries.length) return html`<p data-test="nothing-waits">Nothing. Every trial, note and edit typed here is saved in the shop.</p>`;
-  return html`<ul class="waiting-list">${entries.map(
-    (entry) => html`<li data-test="waits-${entry.id}">
-      <p><b>${what(entry)}</b> on <a href="/c/${entry.code}">${displayCode(entry.code)}</a>, ${moment(entry.queued_at)} by this device’s clock
-        ${entry.body.note ? html`<br><span class="soft">${entry.body.note}</span>` : nothing}</p>
-      ${entry.refused
-        ? html`<p data-test="refused">${flag("caution", "Refused")} ${entry.missing ? `${whereWords(entry)}.` : ""} ${entry.refused}</p>
-            <div class="buttons">
-              <button type="button" class="button" data-test="try-again" @click=${() => again(entry)}>Try again</button>
-              <button type="button" class="button" data-test="throw-away" @click=${() => throwAway(entry)}>Throw away…</button>
-            </div>`
-        : html`<p class="soft">${whereWords(entry)}. It goes by itself when the shop's server answers.</p>`}
-    </li>`,
-  )}</ul>
-  <div class="buttons"><button type="button" class="button" data-test="send-now" @click=${() => sync()}>Send now</button></div>`;
+  if (!entries.length)
+    return html`<p data-test="nothing-waits">
+      Nothing. Every trial, note and edit typed here is saved in the shop.
+    </p>`;
+  return html`<ul class="waiting-list">
+      ${entries.map(
+        (entry) =>
+          html`<li data-test="waits-${entry.id}">
+            <p>
+              <b>${what(entry)}</b> on <a href="/c/${entry.code}">${displayCode(entry.code)}</a>,
+              ${moment(entry.queued_at)} by this device’s clock
+              ${entry.body.note ? html`<br /><span class="soft">${entry.body.note}</span>` : nothing}
+            </p>
+            ${
+              entry.refused
+                ? html`<p data-test="refused">
+                      ${flag("caution", "Refused")} ${entry.missing ? `${whereWords(entry)}.` : ""}
+                      ${entry.refused}
+                    </p>
+                    <div class="buttons">
+                      <button type="button" class="button" data-test="try-again" @click=${() => again(entry)}>
+                        Try again
+                      </button>
+                      <button
+                        type="button"
+                        class="button"
+                        data-test="throw-away"
+                        @click=${() => throwAway(entry)}>
+                        Throw away…
+                      </button>
+                    </div>`
+                : html`<p class="soft">
+                    ${whereWords(entry)}. It goes by itself when the shop's server answers.
+                  </p>`
+            }
+          </li>`,
+      )}
+    </ul>
+    <div class="buttons">
+      <button type="button" class="button" data-test="send-now" @click=${() => sync()}>Send now</button>
+    </div>`;
 }
 
-/** @param {Waiting} entry @returns {string} */
+/**
+ * @param {Waiting} entry
+ * @returns {string}
+ */
 function what({ kind, body }) {
   if (kind === "trial") return `${measured(body)}, step ${body.step}`;
   if (kind === "note") return "Note";
-  const names = Object.keys(body).filter((name) => name in EDITED).map((name) => EDITED[name]);
+  const names = Object.keys(body)
+    .filter((name) => name in EDITED)
+    .map((name) => EDITED[name]);
   return names.length ? `Edit: ${names.join(", ")}` : "Edit: what was settled";
 }
 
@@ -142,11 +231,36 @@ function complete({ cards, total }) {
   const whole = total !== null && cards >= total;
   const app = document.documentElement.dataset.offlineReady === "true";
   return html`<dl class="plate">
-      <div><dt>Cards on this device</dt><dd data-test="kept-cards">${cards}${total === null ? nothing : ` of ${total}`}</dd></div>
-      <div><dt>Last heard from the shop</dt><dd data-test="last-contact">${at ? moment(at) : "not since this page was opened"}</dd></div>
+      <div>
+        <dt>Cards on this device</dt>
+        <dd data-test="kept-cards">${cards}${total === null ? nothing : ` of ${total}`}</dd>
+      </div>
+      <div>
+        <dt>Last heard from the shop</dt>
+        <dd data-test="last-contact">${at ? moment(at) : "not since this page was opened"}</dd>
+      </div>
     </dl>
-    <p>${whole ? flag("ok", "Every card is here") : total === null ? flag("unknown", "Not known: no answer from the shop") : flag("caution", "Still fetching")}</p>
-    <p data-test="app-kept">${app ? flag("ok", "The app opens without network") : html`${flag("caution", "The app needs the network")} ${"serviceWorker" in navigator ? "It is still being kept." : "This browser keeps apps only over https or on the shop's own computer."}`}</p>
+    <p>
+      ${
+        whole
+          ? flag("ok", "Every card is here")
+          : total === null
+            ? flag("unknown", "Not known: no answer from the shop")
+            : flag("caution", "Still fetching")
+      }
+    </p>
+    <p data-test="app-kept">
+      ${
+        app
+          ? flag("ok", "The app opens without network")
+          : html`${flag("caution", "The app needs the network")}
+            ${
+              "serviceWorker" in navigator
+                ? "It is still being kept."
+                : "This browser keeps apps only over https or on the shop's own computer."
+            }`
+      }
+    </p>
     ${reached === false ? html`<p>${flag("caution", "Not connected now")}</p>` : nothing}
     <button type="button" class="button" data-test="check-now" @click=${() => sync()}>Look again</button>`;
 }

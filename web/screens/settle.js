@@ -13,7 +13,10 @@ import { differences } from "../app/view/settle_rows.js";
 import { madeAt, moment } from "../app/view/when.js";
 
 /** @typedef {"shop"|"yours"} Side */
-/** @typedef {{proposal: any, rows: import("../app/card_fields.js").Row[], mine: boolean, chosen: Record<string, Side>, sending: boolean, fault: string}} State */
+/**
+ * @typedef {{proposal: any, rows: import("../app/card_fields.js").Row[], mine: boolean,
+ *   chosen: Record<string, Side>, sending: boolean, fault: string}} State
+ */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -45,7 +48,10 @@ export async function show(visit) {
     Object.assign(state, { sending: true, fault: "" });
     draw();
     try {
-      const done = await changeHere(card, merged(state.rows, state.chosen, card), { settles: [state.proposal.id], reason: "Settled" });
+      const done = await changeHere(card, merged(state.rows, state.chosen, card), {
+        settles: [state.proposal.id],
+        reason: "Settled",
+      });
       notice(savedWords(done.where));
       state.sending = false;
       await again();
@@ -68,47 +74,94 @@ export async function show(visit) {
   };
   document.addEventListener("sync", again, { signal: visit.signal });
   try {
-    await openCard(code, async (opened) => take((await cardToSettle(code).catch(() => undefined)) ?? opened), visit.signal);
+    await openCard(
+      code,
+      async (opened) => take((await cardToSettle(code).catch(() => undefined)) ?? opened),
+      visit.signal,
+    );
   } catch (error) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
   }
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {unknown} template
+ */
 function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);
   visit.ready();
 }
 
-/** @typedef {{keep: () => void, choose: (name: string, side: Side) => void, all: (side: Side) => void}} Act */
+/**
+ * @typedef {{keep: () => void, choose: (name: string, side: Side) => void, all: (side: Side) => void}} Act
+ */
 
-/** @param {any} card @param {State} state @param {Act} act */
+/**
+ * @param {any} card
+ * @param {State} state
+ * @param {Act} act
+ */
 function settleScreen(card, state, act) {
   return html`<article class="settle" data-test="settle-screen">
-    <header><p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
-      <h1>${state.proposal ? "Two changes met" : "Nothing to settle"} <small>${card.title}</small></h1></header>
-    ${state.proposal ? two(card, state, act) : html`<p data-test="settled">Every change of this card is settled. Both sides are in its <a href="/c/${card.code}/history">history</a>.</p>`}
+    <header>
+      <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
+      <h1>${state.proposal ? "Two changes met" : "Nothing to settle"} <small>${card.title}</small></h1>
+    </header>
+    ${
+      state.proposal
+        ? two(card, state, act)
+        : html`<p data-test="settled">
+            Every change of this card is settled. Both sides are in its
+            <a href="/c/${card.code}/history">history</a>.
+          </p>`
+    }
   </article>`;
 }
 
-/** @param {any} card @param {State} state @param {Act} act */
+/**
+ * @param {any} card
+ * @param {State} state
+ * @param {Act} act
+ */
 function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {
   const open = rows.filter(({ name }) => !chosen[name]).length;
   const whose = mine ? "Yours" : proposal.by ? `By ${proposal.by}` : "The other one";
-  return html`<p data-test="why">${mine ? "You changed" : proposal.by ? `${proposal.by} changed` : "Somebody changed"} this card (${madeAt(proposal)}) while it was changed in the shop
-      (revision ${card.revision}, ${moment(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}). Choose what holds. Both stay in the history.</p>
+  return html`<p data-test="why">
+      ${mine ? "You changed" : proposal.by ? `${proposal.by} changed` : "Somebody changed"} this card
+      (${madeAt(proposal)}) while it was changed in the shop (revision ${card.revision},
+      ${moment(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}). Choose what holds. Both
+      stay in the history.
+    </p>
     ${card.proposals.length > 1 ? html`<p><b>1 of ${card.proposals.length} to settle.</b></p>` : nothing}
-    ${rows.length
-      ? html`<div class="buttons">
-            <button type="button" class="button" data-test="all-shop" @click=${() => act.all("shop")}>All as in the shop</button>
-            <button type="button" class="button" data-test="all-yours" @click=${() => act.all("yours")}>${mine ? "All of yours" : proposal.by ? `All by ${proposal.by}` : "All of the other one"}</button>
-          </div>
-          ${differences(rows, chosen, whose, act.choose)}`
-      : html`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+    ${
+      rows.length
+        ? html`<div class="buttons">
+              <button type="button" class="button" data-test="all-shop" @click=${() => act.all("shop")}>
+                All as in the shop
+              </button>
+              <button type="button" class="button" data-test="all-yours" @click=${() => act.all("yours")}>
+                ${mine ? "All of yours" : proposal.by ? `All by ${proposal.by}` : "All of the other one"}
+              </button>
+            </div>
+            ${differences(rows, chosen, whose, act.choose)}`
+        : html`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`
+    }
     ${fault ? html`<p class="wrong" role="alert" data-test="wrong">${fault}</p>` : nothing}
     <div class="buttons settle-keep">
-      <button type="button" class="button next wide" data-test="keep" ?disabled=${sending || open > 0} @click=${act.keep}>
-        ${sending ? "Saving…" : "Keep this"} ${open ? html`<small>${open === 1 ? "1 still to choose" : `${open} still to choose`}</small>` : nothing}</button>
+      <button
+        type="button"
+        class="button next wide"
+        data-test="keep"
+        ?disabled=${sending || open > 0}
+        @click=${act.keep}>
+        ${sending ? "Saving…" : "Keep this"}
+        ${
+          open
+            ? html`<small>${open === 1 ? "1 still to choose" : `${open} still to choose`}</small>`
+            : nothing
+        }
+      </button>
     </div>`;
 }

@@ -11,7 +11,13 @@ import { NOTHING_MEASURED, somethingMeasured, testBend } from "../app/test_bend.
 import { lengthUnit } from "../app/units.js";
 import { focusFirstWrong } from "../app/view/field.js";
 import { loading } from "../app/view/states.js";
-import { bendStage, chooseStage, measureStage, stageList, taughtStage } from "../app/view/test_bend_stages.js";
+import {
+  bendStage,
+  chooseStage,
+  measureStage,
+  stageList,
+  taughtStage,
+} from "../app/view/test_bend_stages.js";
 
 /** @typedef {import("../app/test_bend.js").Stage} Stage */
 /**
@@ -40,21 +46,43 @@ export async function show(visit) {
   visit.title("Test bend");
   visit.render(loading("Looking into the crib…"));
   const [metals, dies, punches] = await Promise.all(
-    /** @type {const} */ (["metals", "dies", "punches"]).map(async (kind) => (await readList(kind, visit.signal)).items),
+    /** @type {const} */ (["metals", "dies", "punches"]).map(
+      async (kind) => (await readList(kind, visit.signal)).items,
+    ),
   );
   const form = formFromQuery(visit.query);
   form.metal ||= metals[0]?.code ?? "";
   form.bend_length_mm ||= lengthUnit() === "in" ? "4" : "100";
   /** @type {State} */
-  const state = { stage: "choose", form, typed: { ...NOTHING_MEASURED }, bend: null, answer: null, id: newId(), wrong: {}, general: "", busy: false };
-  askBeforeLeaving(() => (state.stage === "measure" && somethingMeasured(state.typed) ? "Leave without keeping what you measured?" : null));
+  const state = {
+    stage: "choose",
+    form,
+    typed: { ...NOTHING_MEASURED },
+    bend: null,
+    answer: null,
+    id: newId(),
+    wrong: {},
+    general: "",
+    busy: false,
+  };
+  askBeforeLeaving(() =>
+    state.stage === "measure" && somethingMeasured(state.typed)
+      ? "Leave without keeping what you measured?"
+      : null,
+  );
 
-  const draw = () => visit.render(html`<article class="test-bend" data-test="test-bend" data-stage=${state.stage} aria-busy=${state.busy ? "true" : "false"}>
-    <p class="crumb"><a href="/shop">Shop</a></p>
-    <h1>Test bend</h1>
-    ${stageList(state.stage)}
-    ${body()}
-  </article>`);
+  const draw = () =>
+    visit.render(
+      html`<article
+        class="test-bend"
+        data-test="test-bend"
+        data-stage=${state.stage}
+        aria-busy=${state.busy ? "true" : "false"}>
+        <p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>Test bend</h1>
+        ${stageList(state.stage)} ${body()}
+      </article>`,
+    );
 
   function body() {
     const act = { draw, go, choose, send, again };
@@ -94,11 +122,18 @@ export async function show(visit) {
 
   /** The same strip once more, measured afresh. */
   function again() {
-    Object.assign(state, { typed: { ...NOTHING_MEASURED, lot: state.typed.lot, places: state.typed.places }, answer: null, id: newId() });
+    Object.assign(state, {
+      typed: { ...NOTHING_MEASURED, lot: state.typed.lot, places: state.typed.places },
+      answer: null,
+      id: newId(),
+    });
     choose();
   }
 
-  /** @param {Record<string, string[]>} wrong @param {string} [general] */
+  /**
+   * @param {Record<string, string[]>} wrong
+   * @param {string} [general]
+   */
   function refuse(wrong, general = "") {
     Object.assign(state, { wrong, general });
     draw();
@@ -129,6 +164,7 @@ export async function show(visit) {
 /** @param {unknown} error */
 function saidOf(error) {
   if (error instanceof Problem) return error.message;
-  if (error instanceof Unreachable) return "The shop’s server does not answer. What you typed stays here: try again.";
+  if (error instanceof Unreachable)
+    return "The shop’s server does not answer. What you typed stays here: try again.";
   return String(error);
 }

@@ -13,7 +13,10 @@ import { empty } from "../app/view/states.js";
 import { toolForm } from "../app/view/tool_form.js";
 import { showMetal } from "./metal.js";
 
-/** What a new one starts from: nothing guessed that could be taken for a figure. @type {Record<string, Record<string, any>>} */
+/**
+ * What a new one starts from: nothing guessed that could be taken for a figure.
+ * @type {Record<string, Record<string, any>>}
+ */
 const BLANK = {
   punches: { shape: "straight", condition: "unknown", neck_relief_mm: null },
   dies: { shape: "single_v", condition: "unknown", up: 1 },
@@ -35,7 +38,10 @@ export async function show(visit) {
   return kind === "metals" ? showMetal(visit, listEntry(kind, visit)) : showTool(visit, kind);
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {"punches"|"dies"|"holders"} kind */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {"punches"|"dies"|"holders"} kind
+ */
 async function showTool(visit, kind) {
   const words = KINDS[kind];
   const job = listEntry(kind, visit);
@@ -49,17 +55,28 @@ async function showTool(visit, kind) {
       boxes: [{ name: "code", label: "Code" }, ...specsOf(kind)],
       toDraft: (tool) => ({ code: tool.code ?? "", ...toDraft(kind, tool) }),
       fromDraft: (draft, kept) => ({ ...fromDraft(kind, draft, kept), code: draft.code.trim() }),
-      preview: !writes ? undefined : outlinePreview(/** @type {"punch"|"die"|"holder"} */ (words.one), (fresh) => {
-        preview = fresh;
-        edit.show();
-      }, visit.signal),
+      preview: !writes
+        ? undefined
+        : outlinePreview(
+            /** @type {"punch"|"die"|"holder"} */ (words.one),
+            (fresh) => {
+              preview = fresh;
+              edit.show();
+            },
+            visit.signal,
+          ),
       draw: () => edit && draw(),
     },
     visit.signal,
   );
   if (!edit.state.kept && !job.isNew) {
     visit.title("Not in the crib");
-    visit.render(empty(`No ${words.one} ${job.code} in the crib`, html`It may have been taken out. <a href="/shop/${kind}">${words.title}</a>`));
+    visit.render(
+      empty(
+        `No ${words.one} ${job.code} in the crib`,
+        html`It may have been taken out. <a href="/shop/${kind}">${words.title}</a>`,
+      ),
+    );
     return visit.ready();
   }
   visit.title(job.isNew ? `New ${words.one}` : `${job.code}, ${words.one}`);
@@ -67,14 +84,37 @@ async function showTool(visit, kind) {
 
   function draw() {
     const { state, change } = edit;
-    visit.render(html`
-      <p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${kind}">${words.title}</a></p>
-      <h1>${job.isNew ? `New ${words.one}` : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}</h1>
-      ${state.clash ? clashPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs }) : nothing}
-      <form novalidate @submit=${(/** @type {Event} */ event) => { event.preventDefault(); edit.save(); }}>
-        ${onlyRead(WRITES[kind], toolForm({ kind, draft: state.draft, change, wrong: state.wrong, preview, reader: edit.reader, first: job.isNew ? codeBox(edit, job) : nothing }))}
-        ${saveButtons(edit, job, words.one)}
-      </form>`);
+    visit.render(
+      html`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${kind}">${words.title}</a></p>
+        <h1>
+          ${job.isNew ? `New ${words.one}` : html`${job.code}<span class="soft"> ${state.kept?.name}</span>`}
+        </h1>
+        ${
+          state.clash
+            ? clashPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs })
+            : nothing
+        }
+        <form
+          novalidate
+          @submit=${(/** @type {Event} */ event) => {
+            event.preventDefault();
+            edit.save();
+          }}>
+          ${onlyRead(
+            WRITES[kind],
+            toolForm({
+              kind,
+              draft: state.draft,
+              change,
+              wrong: state.wrong,
+              preview,
+              reader: edit.reader,
+              first: job.isNew ? codeBox(edit, job) : nothing,
+            }),
+          )}
+          ${saveButtons(edit, job, words.one)}
+        </form>`,
+    );
   }
   draw();
   visit.ready();

@@ -19,37 +19,92 @@ export async function show(visit) {
   visit.title(title);
   const { items, kept } = await readList(kind, visit.signal);
   const frame = sharedFrame(items.map((item) => item.outline_mm));
-  visit.render(html`
-    <p class="crumb"><a href="/shop">Shop</a></p>
-    <div class="head-line">
-      <h1>${title}</h1>
-      ${kept ? nothing : offer(WRITES[kind], html`<a class="button" href="/shop/${kind}/+" data-test="add">Add a ${one}</a>`)}
-    </div>
-    ${kept ? html`<p data-test="kept">As this device last saw them. ${offer(WRITES[kind], "Changing anything needs the shop's server.")}</p>` : nothing}
-    ${items.length
-      ? html`<ul class="rows tool-rows" data-test="list">${items.map((item) => (kind === "metals" ? metalRow(item) : toolRow(kind, item, frame)))}</ul>`
-      : empty(`No ${many} yet`, offer(WRITES[kind], "Add what lies in the rack: plans choose from it.", "The owner adds what lies in the rack."))}`);
+  visit.render(
+    html`<p class="crumb"><a href="/shop">Shop</a></p>
+      <div class="head-line">
+        <h1>${title}</h1>
+        ${
+          kept
+            ? nothing
+            : offer(
+                WRITES[kind],
+                html`<a class="button" href="/shop/${kind}/+" data-test="add">Add a ${one}</a>`,
+              )
+        }
+      </div>
+      ${
+        kept
+          ? html`<p data-test="kept">
+              As this device last saw them.
+              ${offer(WRITES[kind], "Changing anything needs the shop's server.")}
+            </p>`
+          : nothing
+      }
+      ${
+        items.length
+          ? html`<ul class="rows tool-rows" data-test="list">
+              ${items.map((item) => (kind === "metals" ? metalRow(item) : toolRow(kind, item, frame)))}
+            </ul>`
+          : empty(
+              `No ${many} yet`,
+              offer(
+                WRITES[kind],
+                "Add what lies in the rack: plans choose from it.",
+                "The owner adds what lies in the rack.",
+              ),
+            )
+      }`,
+  );
   visit.ready();
 }
 
-/** @param {"punches"|"dies"|"holders"} kind @param {import("../app/crib.js").Tool} tool @param {[number, number, number, number]} frame */
+/**
+ * @param {"punches"|"dies"|"holders"} kind
+ * @param {import("../app/crib.js").Tool} tool
+ * @param {[number, number, number, number]} frame
+ */
 function toolRow(kind, tool, frame) {
   return html`<li class="row" data-test="row-${tool.code}">
     <a href="/shop/${kind}/${encodeURIComponent(tool.code)}">
       <span class="thumb">${smallOutline(tool.outline_mm, frame)}</span>
       <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span>${vs(tool)}</span>
       <span class="fact"><span class="what">Place</span>${placeWords(tool)}</span>
-      <span class="fact"><span class="what">Rating</span>${tool.rating_kn_per_m === null ? flag("unknown") : words(forcePerLength(tool.rating_kn_per_m))}</span>
-      ${tool.segments_mm ? html`<span class="fact"><span class="what">Pieces</span>${tool.segments_mm.length ? html`${tool.segments_mm.length}, up to ${words(length(longest(tool.segments_mm), { digits: 0 }))}` : "none"}</span>` : nothing}
+      <span class="fact"
+        ><span class="what">Rating</span>${
+          tool.rating_kn_per_m === null ? flag("unknown") : words(forcePerLength(tool.rating_kn_per_m))
+        }</span
+      >
+      ${
+        tool.segments_mm
+          ? html`<span class="fact"
+              ><span class="what">Pieces</span>${
+                tool.segments_mm.length
+                  ? html`${tool.segments_mm.length}, up to
+                    ${words(length(longest(tool.segments_mm), { digits: 0 }))}`
+                  : "none"
+              }</span
+            >`
+          : nothing
+      }
       <span class="fact"><span class="what">Condition</span>${conditionMark(tool)}</span>
     </a>
   </li>`;
 }
 
-/** The V's of a block, each with its code to plan with. @param {import("../app/crib.js").Tool} tool */
+/**
+ * The V's of a block, each with its code to plan with.
+ * @param {import("../app/crib.js").Tool} tool
+ */
 function vs({ shape, openings }) {
   if (shape !== "multi_v") return nothing;
-  return html`<span class="soft" data-test="block-vs">${openings.map((/** @type {{code: string, v_opening_mm: number}} */ one) => `${one.code}: V ${words(length(one.v_opening_mm))}`).join(", ")}</span>`;
+  return html`<span class="soft" data-test="block-vs"
+    >${openings
+      .map(
+        (/** @type {{code: string, v_opening_mm: number}} */ one) =>
+          `${one.code}: V ${words(length(one.v_opening_mm))}`,
+      )
+      .join(", ")}</span
+  >`;
 }
 
 /** @param {number[]} pieces */
@@ -58,7 +113,12 @@ const longest = (pieces) => Math.max(...pieces);
 /** @param {import("../app/crib.js").Tool} tool */
 function conditionMark({ condition, condition_note: note }) {
   if (condition === "good") return flag("ok", "Good");
-  const mark = condition === "damaged" ? flag("stop", "Damaged") : condition === "worn" ? flag("caution", "Worn") : flag("unknown");
+  const mark =
+    condition === "damaged"
+      ? flag("stop", "Damaged")
+      : condition === "worn"
+        ? flag("caution", "Worn")
+        : flag("unknown");
   return html`${mark}${note ? html` <span class="soft">${note}</span>` : nothing}`;
 }
 

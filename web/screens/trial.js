@@ -20,11 +20,29 @@ import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
 /** @typedef {import("../app/measure.js").Setting} Setting */
-/** @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean, kept: "no"|"asking"|"kept", where?: string, words: string}} Result */
-/** @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string, sending: boolean, result: Result|null}} State */
+/**
+ * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
+ *   kept: "no"|"asking"|"kept", where?: string, words: string}} Result
+ */
+/**
+ * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string,
+ *   sending: boolean, result: Result|null}} State
+ */
 
 /** @type {Typed} */
-const BLANK = { one: "", left: "", middle: "", right: "", places: "one", flange: "", note: "", set: "", lot: "", radius: "", thickness: "" };
+const BLANK = {
+  one: "",
+  left: "",
+  middle: "",
+  right: "",
+  places: "one",
+  flange: "",
+  note: "",
+  set: "",
+  lot: "",
+  radius: "",
+  thickness: "",
+};
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -36,16 +54,27 @@ export async function show(visit) {
   let card;
   const draw = () => {
     const step = card.plan.steps[Number(typed) - 1];
-    if (!step) return refuse(visit, html`<p class="state" data-test="no-step">There is no step ${typed}. <a href="/c/${code}">Open the card</a></p>`);
+    if (!step)
+      return refuse(
+        visit,
+        html`<p class="state" data-test="no-step">
+          There is no step ${typed}. <a href="/c/${code}">Open the card</a>
+        </p>`,
+      );
     visit.title(`${card.title || code}: what came out`);
     visit.render(trialScreen(card, step, state, draw));
   };
-  askBeforeLeaving(() => (!state.result && state.typed.one + state.typed.left + state.typed.note ? "Leave without saving what you measured?" : null));
+  askBeforeLeaving(() =>
+    !state.result && state.typed.one + state.typed.left + state.typed.note
+      ? "Leave without saving what you measured?"
+      : null,
+  );
   try {
     await openCard(
       code,
       (opened) => {
-        if (state.sending || state.result) return; // the answer on the screen belongs to the card it was asked for
+        // the answer on the screen belongs to the card it was asked for
+        if (state.sending || state.result) return;
         card = opened;
         draw();
         visit.ready();
@@ -57,32 +86,55 @@ export async function show(visit) {
   }
 }
 
-/** @param {import("../app/routes.js").Visit} visit @param {unknown} template */
+/**
+ * @param {import("../app/routes.js").Visit} visit
+ * @param {unknown} template
+ */
 function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);
   visit.ready();
 }
 
-/** @param {any} card @param {any} step @param {State} state @param {() => void} draw */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {State} state
+ * @param {() => void} draw
+ */
 function trialScreen(card, step, state, draw) {
   const save = () => saveTrial(card, step, state, draw);
   const again = () => {
     const next = newSetting(state.result);
-    Object.assign(state, { typed: { ...BLANK, places: state.typed.places, lot: state.typed.lot, thickness: state.typed.thickness }, used: next ?? state.used, result: null });
+    Object.assign(state, {
+      typed: { ...BLANK, places: state.typed.places, lot: state.typed.lot, thickness: state.typed.thickness },
+      used: next ?? state.used,
+      result: null,
+    });
     draw();
   };
   const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
   return html`<article class="step trial-screen" data-test="trial-screen">
     ${stepTop(card, step)}
     <div class="trial-body">
-      ${state.result ? trialResult(card, step, state.result, { again, keep }) : trialForm(card, step, state, { save, draw })}
-      <aside class="trial-aside" aria-label="Which bend">${finishedDrawing(card.plan, { mark: step.bend })}</aside>
+      ${
+        state.result
+          ? trialResult(card, step, state.result, { again, keep })
+          : trialForm(card, step, state, { save, draw })
+      }
+      <aside class="trial-aside" aria-label="Which bend">
+        ${finishedDrawing(card.plan, { mark: step.bend })}
+      </aside>
     </div>
   </article>`;
 }
 
-/** @param {any} card @param {any} step @param {State} state @param {() => void} draw */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {State} state
+ * @param {() => void} draw
+ */
 async function saveTrial(card, step, state, draw) {
   if (state.sending) return;
   const { angles, wrong } = readMeasured(state.typed);
@@ -99,7 +151,14 @@ async function saveTrial(card, step, state, draw) {
   try {
     const { answer } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
     const correction = answer?.correction ?? null;
-    state.result = { trial, correction, table: answer ? null : fromTable(step, angles, used), waits: !answer, kept: "no", words: "" };
+    state.result = {
+      trial,
+      correction,
+      table: answer ? null : fromTable(step, angles, used),
+      waits: !answer,
+      kept: "no",
+      words: "",
+    };
     if (answer) sync();
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};
@@ -113,7 +172,10 @@ async function saveTrial(card, step, state, draw) {
 
 /**
  * What had been set for this piece: as typed, else what the last piece led to, else as the step shows it.
- * @param {any} card @param {any} step @param {State} state @returns {Setting | null} null when no angle was typed
+ * @param {any} card
+ * @param {any} step
+ * @param {State} state
+ * @returns {Setting | null} null when no angle was typed
  */
 function usedSetting(card, step, state) {
   const { set_angle_deg, punch_depth_mm } = state.used ?? settingOf(card, step);
@@ -122,10 +184,23 @@ function usedSetting(card, step, state) {
   return typed === null ? null : { set_angle_deg: typed, punch_depth_mm: null };
 }
 
-/** @param {any} card @param {any} step @param {Record<string, number>} angles @param {Setting} used @param {Typed} typed */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {Record<string, number>} angles
+ * @param {Setting} used
+ * @param {Typed} typed
+ */
 function trialOf(card, step, angles, used, typed) {
   /** @type {Record<string, any>} */
-  const trial = { id: newId(), revision: card.revision, step: step.number, bend: step.bend, ...angles, made_at: new Date().toISOString() };
+  const trial = {
+    id: newId(),
+    revision: card.revision,
+    step: step.number,
+    bend: step.bend,
+    ...angles,
+    made_at: new Date().toISOString(),
+  };
   if (used.set_angle_deg !== null) trial.set_angle_deg = used.set_angle_deg;
   if (used.punch_depth_mm !== null) trial.punch_depth_mm = used.punch_depth_mm;
   if (typed.flange.trim()) trial.flange_mm = typedLength(typed.flange);

@@ -6,22 +6,44 @@ import { offer } from "./offer.js";
 
 /** @typedef {import("../bench_link.js").Bench} Bench */
 
-/** @param {Bench[]} benches @param {{fault: string, takeOut: (bench: Bench) => void}} how */
+/**
+ * @param {Bench[]} benches
+ * @param {{fault: string, takeOut: (bench: Bench) => void}} how
+ */
 export function benchPanel(benches, { fault, takeOut }) {
   return html`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${benches.length}</span></h2>
     ${fault ? html`<p class="wrong" role="alert" data-test="bench-fault">${fault}</p>` : nothing}
-    ${benches.length
-      ? html`<ul class="plain-list bench-list">${benches.map(
-          (bench) => html`<li data-test="bench-row" data-name=${bench.name}>
-            <span><b>${benchTitle(bench.name)}</b> ${standsAt(bench)}</span>
-            ${offer("benches.remove", html`<button type="button" class="button" data-test="take-bench-out" aria-label="Take it out… ${benchTitle(bench.name)}" @click=${() => takeOut(bench)}>Take it out…</button>`)}
-          </li>`,
-        )}</ul>`
-      : html`<p>None yet.</p>`}
-    <p class="hint">A large screen at a press becomes one when it opens the shop's address with <a href="/bench">/bench</a> behind it.</p>
+    ${
+      benches.length
+        ? html`<ul class="plain-list bench-list">
+            ${benches.map(
+              (bench) =>
+                html`<li data-test="bench-row" data-name=${bench.name}>
+                  <span><b>${benchTitle(bench.name)}</b> ${standsAt(bench)}</span>
+                  ${offer(
+                    "benches.remove",
+                    html`<button
+                      type="button"
+                      class="button"
+                      data-test="take-bench-out"
+                      aria-label="Take it out… ${benchTitle(bench.name)}"
+                      @click=${() => takeOut(bench)}>
+                      Take it out…
+                    </button>`,
+                  )}
+                </li>`,
+            )}
+          </ul>`
+        : html`<p>None yet.</p>`
+    }
+    <p class="hint">
+      A large screen at a press becomes one when it opens the shop's address with
+      <a href="/bench">/bench</a> behind it.
+    </p>
   </section>`;
 }
 
 /** @param {Bench} bench */
-const standsAt = ({ code }) => (code ? html`<a href="/c/${code}">${displayCode(code)}</a>` : html`<span class="soft">empty</span>`);
+const standsAt = ({ code }) =>
+  code ? html`<a href="/c/${code}">${displayCode(code)}</a>` : html`<span class="soft">empty</span>`;

@@ -9,50 +9,113 @@ import { stepHead } from "./setting.js";
 import { wayWords } from "./step_moments.js";
 import { findingsOf, numbers } from "./step_parts.js";
 
-/** @typedef {{next: () => void, back: () => void, choose: () => void, clear: () => void, newer: () => void}} Acts */
+/**
+ * @typedef {{next: () => void, back: () => void, choose: () => void, clear: () => void,
+ *   newer: () => void}} Acts
+ */
 /** @typedef {{name: string, lines: unknown, acts: Acts}} Frame lines: what is to be told above the step */
 
-/** @param {any} card @param {any} step @param {Frame} frame @param {unknown} drawn */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {Frame} frame
+ * @param {unknown} drawn
+ */
 export function benchStep(card, step, { name, lines, acts }, drawn) {
   const { stops, watch } = findingsOf(card, step);
   const last = step.number === card.plan.steps.length;
-  return html`<article class="step bench-step" data-test="bench-step" data-code=${card.code} data-step=${step.number} data-revision=${card.revision}>
-    <header class="step-top">${benchName(name, acts)}<p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>${stepHead(card, step)}</header>
-    ${lines}
-    ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
+  return html`<article
+    class="step bench-step"
+    data-test="bench-step"
+    data-code=${card.code}
+    data-step=${step.number}
+    data-revision=${card.revision}>
+    <header class="step-top">
+      ${benchName(name, acts)}
+      <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
+      ${stepHead(card, step)}
+    </header>
+    ${lines} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
     <div class="step-body">
       <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn}</section>
-      <section class="step-watch" aria-label="What to watch">${watch.length ? checkList(watch) : nothing}${boxStep(card.plan, step)}</section>
+      <section class="step-watch" aria-label="What to watch">
+        ${watch.length ? checkList(watch) : nothing}${boxStep(card.plan, step)}
+      </section>
       <section class="step-with" aria-label="Tools">${toolsList(toolsOf(card, step), 0)}</section>
     </div>
-    ${turnButtons({ back: step.number > 1, label: last ? "Done" : "Next", more: last ? "" : `step ${step.number + 1}` }, acts)}
+    ${turnButtons(
+      { back: step.number > 1, label: last ? "Done" : "Next", more: last ? "" : `step ${step.number + 1}` },
+      acts,
+    )}
   </article>`;
 }
 
-/** What of the card's tools this step needs, with where it lies. @param {any} card @param {any} step */
-const toolsOf = (card, step) => card.plan.tools.filter((/** @type {any} */ tool) => tool.steps.includes(step.number)).map((/** @type {any} */ tool) => ({ ...tool, steps: [] }));
+/**
+ * What of the card's tools this step needs, with where it lies.
+ * @param {any} card
+ * @param {any} step
+ */
+const toolsOf = (card, step) =>
+  card.plan.tools
+    .filter((/** @type {any} */ tool) => tool.steps.includes(step.number))
+    .map((/** @type {any} */ tool) => ({ ...tool, steps: [] }));
 
-/** @param {any} card @param {Frame} frame */
+/**
+ * @param {any} card
+ * @param {Frame} frame
+ */
 export function benchDone(card, { name, lines, acts }) {
   const steps = card.plan.steps.length;
-  return html`<article class="step bench-step" data-test="bench-done" data-code=${card.code} data-step=${steps + 1}>
-    <header class="step-top">${benchName(name, acts)}<p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p></header>
+  return html`<article
+    class="step bench-step"
+    data-test="bench-done"
+    data-code=${card.code}
+    data-step=${steps + 1}>
+    <header class="step-top">
+      ${benchName(name, acts)}
+      <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
+    </header>
     ${lines}
-    <div class="bench-says"><h1>Done</h1><p>${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type what came out on the phone.</p>
-      <button type="button" class="button" data-test="clear-bench" @click=${acts.clear}>Take this card off</button></div>
+    <div class="bench-says">
+      <h1>Done</h1>
+      <p>
+        ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type what
+        came out on the phone.
+      </p>
+      <button type="button" class="button" data-test="clear-bench" @click=${acts.clear}>
+        Take this card off
+      </button>
+    </div>
     ${turnButtons({ back: true, label: "Next piece", more: "step 1" }, acts)}
   </article>`;
 }
 
-/** @param {{back: boolean, label: string, more: string}} how @param {Acts} acts */
+/**
+ * @param {{back: boolean, label: string, more: string}} how
+ * @param {Acts} acts
+ */
 function turnButtons({ back, label, more }, acts) {
   return html`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!back} @click=${acts.back}>Back</button>
-    <button type="button" class="button next" data-test="next" @click=${acts.next}>${label}${more ? html` <small>${more}</small>` : nothing}</button>
+    <button type="button" class="button next" data-test="next" @click=${acts.next}>
+      ${label}${more ? html` <small>${more}</small>` : nothing}
+    </button>
   </nav>`;
 }
 
-/** The display's own place; touching it asks for another. @param {string} name @param {Acts} acts */
-export const benchName = (name, acts) => html`<button type="button" class="button bench-name" data-test="bench-name" aria-label="${benchTitle(name)}, this display. Choose another" @click=${acts.choose}>${benchTitle(name)}</button>`;
+/**
+ * The display's own place; touching it asks for another.
+ * @param {string} name
+ * @param {Acts} acts
+ */
+export const benchName = (name, acts) =>
+  html`<button
+    type="button"
+    class="button bench-name"
+    data-test="bench-name"
+    aria-label="${benchTitle(name)}, this display. Choose another"
+    @click=${acts.choose}>
+    ${benchTitle(name)}
+  </button>`;

@@ -13,12 +13,21 @@ import { strokePanel } from "./stroke_panel.js";
 
 /** @typedef {import("../units.js").Shown} Shown */
 /** @typedef {{punches: any[], dies: any[]}} Crib */
-/** @typedef {{pose: "before"|"after", show: (pose: "before"|"after") => void, use: (die: string) => void, stroke: import("./stroke_panel.js").Shown}} Hands */
+/**
+ * @typedef {{pose: "before"|"after", show: (pose: "before"|"after") => void, use: (die: string) => void,
+ *   stroke: import("./stroke_panel.js").Shown}} Hands
+ */
 
 /** @param {number|null|undefined} mm */
 const mm2 = (mm) => length(mm, { digits: 2 });
 
-/** A predicted value with its band. @param {any} answer @param {string} name @param {string} what @param {(value: any) => Shown} show */
+/**
+ * A predicted value with its band.
+ * @param {any} answer
+ * @param {string} name
+ * @param {string} what
+ * @param {(value: any) => Shown} show
+ */
 function predicted(answer, name, what, show) {
   const [low, high] = [answer[`${name}_low`], answer[`${name}_high`]];
   const band = typeof low === "number" && typeof high === "number" && low !== high;
@@ -30,116 +39,244 @@ function predicted(answer, name, what, show) {
   });
 }
 
-/** The other witness, where it says something else. @param {any} answer @param {string} name @param {(value: any) => Shown} show */
+/**
+ * The other witness, where it says something else.
+ * @param {any} answer
+ * @param {string} name
+ * @param {(value: any) => Shown} show
+ */
 function handbookSays({ handbook, sources, ...answer }, name, show) {
   const said = handbook?.[name];
   if (typeof said !== "number" || originOf(sources?.[name]) === "handbook") return nothing;
   const shown = show(said);
   if (shown.text === show(answer[name]).text) return nothing;
   const outside = said < answer[`${name}_low`] || said > answer[`${name}_high`];
-  return html`<span class=${outside ? "handbook differs" : "handbook"} data-test="handbook-${name}">handbook says ${words(shown)}</span>`;
+  return html`<span class=${outside ? "handbook differs" : "handbook"} data-test="handbook-${name}"
+    >handbook says ${words(shown)}</span
+  >`;
 }
 
-/** @param {any} answer @param {Crib} crib @param {Hands} hands */
+/**
+ * @param {any} answer
+ * @param {Crib} crib
+ * @param {Hands} hands
+ */
 export function bendAnswer(answer, crib, hands) {
-  return html`
-    ${urgentFindings(answer.checks)}
+  return html`${urgentFindings(answer.checks)}
     <div class="columns bend-columns">
-      <div>${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)} ${otherFindings(answer.checks)} ${opinions(answer)}</div>
+      <div>
+        ${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)}
+        ${otherFindings(answer.checks)} ${opinions(answer)}
+      </div>
       <div>${drawing(answer, hands)} ${strokePanel(hands.stroke)} ${dies(answer, hands)}</div>
     </div>
     ${everyTimeCautions(answer.checks)}`;
 }
 
-/** @param {any} answer @param {Crib} crib */
+/**
+ * @param {any} answer
+ * @param {Crib} crib
+ */
 function tools(answer, { punches, dies }) {
   const die = dies.find(({ code }) => code === answer.die);
   const punch = punches.find(({ code }) => code === answer.punch);
-  if (!answer.die && !answer.punch) return html`<p class="panel" data-test="no-tools">No tools of the crib chosen: the figures are for a V of ${words(length(answer.v_opening_mm))}.</p>`;
+  if (!answer.die && !answer.punch)
+    return html`<p class="panel" data-test="no-tools">
+      No tools of the crib chosen: the figures are for a V of ${words(length(answer.v_opening_mm))}.
+    </p>`;
   return html`<ul class="tools" data-test="chosen">
-    ${[{ kind: "die", code: answer.die, tool: die }, { kind: "punch", code: answer.punch, tool: punch }].map(({ kind, code, tool }) =>
-      html`<li class="tool-row" data-kind=${kind}>
-        <span class="kind">${kind}</span><span class="name" data-test="chosen-${kind}"><b>${code ?? "none"}</b> ${tool?.name ?? ""}</span>
-        <span class="where">${tool ? placeWords(tool) : ""}</span>
-        ${tool && tool.condition !== "good" ? html`<span class="more">condition: ${tool.condition}${tool.condition_note ? `, ${tool.condition_note}` : ""}</span>` : nothing}
-      </li>`,
+    ${[
+      { kind: "die", code: answer.die, tool: die },
+      { kind: "punch", code: answer.punch, tool: punch },
+    ].map(
+      ({ kind, code, tool }) =>
+        html`<li class="tool-row" data-kind=${kind}>
+          <span class="kind">${kind}</span
+          ><span class="name" data-test="chosen-${kind}"><b>${code ?? "none"}</b> ${tool?.name ?? ""}</span>
+          <span class="where">${tool ? placeWords(tool) : ""}</span>
+          ${
+            tool && tool.condition !== "good"
+              ? html`<span class="more"
+                  >condition: ${tool.condition}${tool.condition_note ? `, ${tool.condition_note}` : ""}</span
+                >`
+              : nothing
+          }
+        </li>`,
     )}
   </ul>`;
 }
 
 /** @param {any} answer */
 function toSet(answer) {
-  return html`<section><h2>Set</h2><div class="figures">
-    ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
-    ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
-    ${predicted(answer, "springback_deg", "Springback", angle)}
-  </div></section>`;
+  return html`<section>
+    <h2>Set</h2>
+    <div class="figures">
+      ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
+      ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
+      ${predicted(answer, "springback_deg", "Springback", angle)}
+    </div>
+  </section>`;
 }
 
 /** @param {any} answer */
 function loads(answer) {
-  return html`<section><h2>Force</h2>
+  return html`<section>
+    <h2>Force</h2>
     <div class="figures">
       ${predicted(answer, "force_kn", "Whole bend", force)}
       ${figure("Per length", forcePerLength(answer.force_kn_per_m), { test: "force_kn_per_m" })}
     </div>
-    ${answer.ratings?.length ? html`<p class="hint">Loads are the upper end of the band; the mark is the rating.</p>${ratingBars(answer.ratings)}` : nothing}
+    ${
+      answer.ratings?.length
+        ? html`<p class="hint">Loads are the upper end of the band; the mark is the rating.</p>
+            ${ratingBars(answer.ratings)}`
+        : nothing
+    }
   </section>`;
 }
 
 /** @param {any} answer */
 function comesOut(answer) {
-  return html`<section><h2>Comes out</h2><div class="figures">
+  return html`<section>
+    <h2>Comes out</h2>
+    <div class="figures">
       ${predicted(answer, "inside_radius_mm", "Inside radius", mm2)}
       ${figure("Smallest flange", length(answer.min_flange_mm), { test: "min_flange_mm" })}
     </div>
-    <h2>For the blank</h2><div class="figures">
+    <h2>For the blank</h2>
+    <div class="figures">
       ${predicted(answer, "bend_allowance_mm", "Bend allowance", mm2)}
       ${predicted(answer, "bend_deduction_mm", "Bend deduction", mm2)}
       ${predicted(answer, "k_factor", "K-factor", plain)}
-    </div></section>`;
+    </div>
+  </section>`;
 }
 
-/** @param {number|null|undefined} value @returns {Shown} */
+/**
+ * @param {number|null|undefined} value
+ * @returns {Shown}
+ */
 const plain = (value) => ({ text: value === null || value === undefined ? "–" : fixed(value, 2), unit: "" });
 
-/** @param {any} answer @param {Hands} hands */
+/**
+ * @param {any} answer
+ * @param {Hands} hands
+ */
 function drawing(answer, { pose, show }) {
   if (!answer.drawing) return nothing;
   const set = words(angle(answer.set_angle_deg));
   return html`<section class="bend-drawing" aria-label="The bend in its tools">
-    ${choice({ name: "pose-shown", label: "Drawn to scale", value: pose, options: [["before", "Before"], ["after", "Bent"]], change: (value) => show(value === "before" ? "before" : "after") })}
-    ${poseDrawing(answer.drawing, { pose, close: true, opening: answer.v_opening_mm, gauge: "", angle: answer.set_angle_deg, words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}` })}
+    ${choice({
+      name: "pose-shown",
+      label: "Drawn to scale",
+      value: pose,
+      options: [
+        ["before", "Before"],
+        ["after", "Bent"],
+      ],
+      change: (value) => show(value === "before" ? "before" : "after"),
+    })}
+    ${poseDrawing(answer.drawing, {
+      pose,
+      close: true,
+      opening: answer.v_opening_mm,
+      gauge: "",
+      angle: answer.set_angle_deg,
+      words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}`,
+    })}
   </section>`;
 }
 
-/** @param {any} answer @param {Hands} hands */
+/**
+ * @param {any} answer
+ * @param {Hands} hands
+ */
 function dies(answer, { use }) {
   if (!answer.options?.length) return nothing;
-  return html`<section><h2>Dies of the crib</h2><p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>${dieOptions(answer.options, use)}</section>`;
+  return html`<section>
+    <h2>Dies of the crib</h2>
+    <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
+    ${dieOptions(answer.options, use)}
+  </section>`;
 }
 
 /** @param {any} answer */
 function opinions({ opinions: said, sources }) {
   if (!said) return nothing;
-  return html`<section class="opinions"><h2>Second opinions</h2>
-    ${said.force?.length ? opinionTable("Force by published relations", said.force, [["force_kn", "Force", force], ["force_kn_per_m", "Per length", forcePerLength]]) : nothing}
-    ${said.allowance?.length ? opinionTable("Bend allowance by published relations", said.allowance, [["bend_allowance_mm", "Allowance", mm2], ["k_factor", "K", plain]]) : nothing}
-    ${sources ? html`<details><summary>Where each figure comes from</summary><dl class="sources">${Object.entries(sources).map(([name, source]) => html`<dt>${NAMES[name] ?? name}</dt><dd>${source}</dd>`)}</dl></details>` : nothing}
+  return html`<section class="opinions">
+    <h2>Second opinions</h2>
+    ${
+      said.force?.length
+        ? opinionTable("Force by published relations", said.force, [
+            ["force_kn", "Force", force],
+            ["force_kn_per_m", "Per length", forcePerLength],
+          ])
+        : nothing
+    }
+    ${
+      said.allowance?.length
+        ? opinionTable("Bend allowance by published relations", said.allowance, [
+            ["bend_allowance_mm", "Allowance", mm2],
+            ["k_factor", "K", plain],
+          ])
+        : nothing
+    }
+    ${
+      sources
+        ? html`<details>
+            <summary>Where each figure comes from</summary>
+            <dl class="sources">
+              ${Object.entries(sources).map(
+                ([name, source]) =>
+                  html`<dt>${NAMES[name] ?? name}</dt>
+                    <dd>${source}</dd>`,
+              )}
+            </dl>
+          </details>`
+        : nothing
+    }
   </section>`;
 }
 
 /** @type {Record<string, string>} */
 const NAMES = {
-  force_kn: "Force", inside_radius_mm: "Inside radius", springback_deg: "Springback", set_angle_deg: "Set angle", punch_depth_mm: "Punch depth",
-  bend_allowance_mm: "Bend allowance", bend_deduction_mm: "Bend deduction", k_factor: "K-factor", min_flange_mm: "Smallest flange",
+  force_kn: "Force",
+  inside_radius_mm: "Inside radius",
+  springback_deg: "Springback",
+  set_angle_deg: "Set angle",
+  punch_depth_mm: "Punch depth",
+  bend_allowance_mm: "Bend allowance",
+  bend_deduction_mm: "Bend deduction",
+  k_factor: "K-factor",
+  min_flange_mm: "Smallest flange",
 };
 
-/** @param {string} title @param {any[]} rows @param {[string, string, (value: any) => Shown][]} columns */
+/**
+ * @param {string} title
+ * @param {any[]} rows
+ * @param {[string, string, (value: any) => Shown][]} columns
+ */
 function opinionTable(title, rows, columns) {
-  return html`<div class="table"><table>
-    <caption>${title}</caption>
-    <thead><tr><th scope="col">By</th>${columns.map(([, head]) => html`<th scope="col" class="number">${head}</th>`)}</tr></thead>
-    <tbody>${rows.map((row) => html`<tr><th scope="row">${row.name}<small>${row.source}</small></th>${columns.map(([name, , show]) => html`<td class="number">${words(show(row[name]))}</td>`)}</tr>`)}</tbody>
-  </table></div>`;
+  return html`<div class="table">
+    <table>
+      <caption>
+        ${title}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">By</th>
+          ${columns.map(([, head]) => html`<th scope="col" class="number">${head}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          (row) =>
+            html`<tr>
+              <th scope="row">${row.name}<small>${row.source}</small></th>
+              ${columns.map(([name, , show]) => html`<td class="number">${words(show(row[name]))}</td>`)}
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
 }

@@ -23,25 +23,43 @@ import { flag } from "./checks.js";
  * @property {string} slot
  */
 
-/** @param {Option[]} options @param {(die: string) => void} use */
+/**
+ * @param {Option[]} options
+ * @param {(die: string) => void} use
+ */
 export function dieOptions(options, use) {
   const ranked = [...options].sort((a, b) => a.rank - b.rank);
   return html`<ol class="rows options" data-test="options">
     ${ranked.map(
-      (option) => html`<li class="row option" data-die=${option.die} data-level=${option.level}>
-        <button type="button" aria-pressed=${option.chosen ? "true" : "false"} @click=${() => use(option.die)}>
-          <span class="lead">${option.chosen ? "✓ " : ""}${option.die} <small>V ${fixed(option.v_over_t, 1)} t</small></span>
-          ${option.level === "ok" ? nothing : flag(option.level)}
-          <span class="facts">
-            ${fact("force", words(forcePerLength(option.force_kn_per_m)))}${fact("radius", words(length(option.inside_radius_mm)))}
-            ${fact("flange from", words(length(option.min_flange_mm)))}${fact("set", words(angle(option.set_angle_deg)))}
-          </span>
-          <span class="more">${option.reason} ${placeWords(option)}.</span>
-        </button>
-      </li>`,
+      (option) =>
+        html`<li class="row option" data-die=${option.die} data-level=${option.level}>
+          <button
+            type="button"
+            aria-pressed=${option.chosen ? "true" : "false"}
+            @click=${() => use(option.die)}>
+            <span class="lead"
+              >${option.chosen ? "✓ " : ""}${option.die} <small>V ${fixed(option.v_over_t, 1)} t</small></span
+            >
+            ${option.level === "ok" ? nothing : flag(option.level)}
+            <span class="facts">
+              ${fact(
+                "force",
+                words(forcePerLength(option.force_kn_per_m)),
+              )}${fact("radius", words(length(option.inside_radius_mm)))}
+              ${fact(
+                "flange from",
+                words(length(option.min_flange_mm)),
+              )}${fact("set", words(angle(option.set_angle_deg)))}
+            </span>
+            <span class="more">${option.reason} ${placeWords(option)}.</span>
+          </button>
+        </li>`,
     )}
   </ol>`;
 }
 
-/** @param {string} what @param {string} value */
+/**
+ * @param {string} what
+ * @param {string} value
+ */
 const fact = (what, value) => html`<span class="fact"><small>${what}</small> ${value}</span>`;

@@ -14,48 +14,106 @@ import { wayWords } from "./step_moments.js";
 import { day } from "./when.js";
 
 /** @typedef {import("./checks.js").Check & {steps?: number[]}} Check */
-/** @typedef {{letter: string, level: Check["level"], checks: Check[], steps: number[]}} Remark one sentence, with the steps it is said of */
+/**
+ * @typedef {{letter: string, level: Check["level"], checks: Check[], steps: number[]}} Remark one sentence,
+ *   with the steps it is said of
+ */
 
-/** @param {any} card @param {string} metal its name */
+/**
+ * @param {any} card
+ * @param {string} metal its name
+ */
 export function cardSheet(card, metal) {
   const { plan } = card;
   const remarks = collect(plan.checks);
-  return html`<article class="card-sheet ${plan.steps.length < 4 ? "few" : plan.steps.length > 5 ? "many" : ""}" data-test="card-sheet">
+  return html`<article
+    class="card-sheet ${plan.steps.length < 4 ? "few" : plan.steps.length > 5 ? "many" : ""}"
+    data-test="card-sheet">
     ${head(card, metal)}
-    <figure class="strip ${isBox(plan) ? "of-box" : ""}"><figcaption>Blank ${size(plan.blank.length_mm)} × ${size(plan.blank.width_mm)}, ${words(mass(plan.blank.mass_kg))}. ${isBox(plan) ? linesWords(plan) : "Bend lines from the left end."}</figcaption>
-      ${flatDrawing(plan.blank, isBox(plan) ? { pixels: 520, tallest: 250, test: "sheet-blank" } : { pixels: 960, tallest: 40, test: "sheet-blank" })}</figure>
-    ${fetchTable(plan)}
-    ${stepTable(card, remarks)}
-    ${remarkList(remarks)}
-    <p class="last-line">Air bending only. Check the first piece before the rest. The press's and the tools' own plates and manuals come first.</p>
+    <figure class="strip ${isBox(plan) ? "of-box" : ""}">
+      <figcaption>
+        Blank ${size(plan.blank.length_mm)} × ${size(plan.blank.width_mm)},
+        ${words(mass(plan.blank.mass_kg))}.
+        ${isBox(plan) ? linesWords(plan) : "Bend lines from the left end."}
+      </figcaption>
+      ${flatDrawing(
+        plan.blank,
+        isBox(plan)
+          ? { pixels: 520, tallest: 250, test: "sheet-blank" }
+          : { pixels: 960, tallest: 40, test: "sheet-blank" },
+      )}
+    </figure>
+    ${fetchTable(plan)} ${stepTable(card, remarks)} ${remarkList(remarks)}
+    <p class="last-line">
+      Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
+      manuals come first.
+    </p>
   </article>`;
 }
 
-/** @param {number} mm @returns {string} */
+/**
+ * @param {number} mm
+ * @returns {string}
+ */
 const size = (mm) => words({ text: tidyLength(mm), unit: lengthUnit() });
 
-/** Where a box's bend lines lie. @param {any} plan @returns {string} */
+/**
+ * Where a box's bend lines lie.
+ * @param {any} plan
+ * @returns {string}
+ */
 function linesWords({ blank }) {
-  const at = (/** @type {any} */ line) => `${line.bend} ${tidyLength(blank.bend_lines.find((/** @type {any} */ one) => one.bend === line.bend).at_mm)}`;
-  const of = (/** @type {string[]} */ sides) => blank.lines.filter((/** @type {any} */ line) => sides.includes(line.side)).map(at).join(", ");
+  const at = (/** @type {any} */ line) =>
+    `${line.bend} ${tidyLength(blank.bend_lines.find((/** @type {any} */ one) => one.bend === line.bend).at_mm)}`;
+  const of = (/** @type {string[]} */ sides) =>
+    blank.lines
+      .filter((/** @type {any} */ line) => sides.includes(line.side))
+      .map(at)
+      .join(", ");
   const [across, along] = [of(["left", "right"]), of(["front", "back"])];
-  return [across && `Bends from the left end: ${across}.`, along && `From the front end: ${along}.`, reliefWords(blank), "Inside up."].filter(Boolean).join(" ");
+  return [
+    across && `Bends from the left end: ${across}.`,
+    along && `From the front end: ${along}.`,
+    reliefWords(blank),
+    "Inside up.",
+  ]
+    .filter(Boolean)
+    .join(" ");
 }
 
-/** @param {any} card @param {string} metal */
+/**
+ * @param {any} card
+ * @param {string} metal
+ */
 function head(card, metal) {
   const { part, plan } = card;
   return html`<header>
     <div>
       <h2>${card.title}</h2>
       <p class="big-code" data-test="sheet-code">${card.display_code}</p>
-      <p><b>${metal}, ${size(part.thickness_mm)}${plan.thickness_gauge ? html` (${plan.thickness_gauge})` : nothing}</b>, ${isBox(plan) ? `box ${boxSize(plan.folded)}` : html`bend length ${size(part.bend_length_mm)}`}.</p>
-      <p>Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.</p>
+      <p>
+        <b
+          >${metal},
+          ${size(part.thickness_mm)}${plan.thickness_gauge ? html` (${plan.thickness_gauge})` : nothing}</b
+        >, ${isBox(plan) ? `box ${boxSize(plan.folded)}` : html`bend length ${size(part.bend_length_mm)}`}.
+      </p>
+      <p>
+        Revision ${card.revision}, ${day(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}.
+      </p>
       ${card.note ? html`<p class="note">${card.note}</p>` : nothing}
     </div>
-    ${plan.section ? finishedDrawing({ ...plan, part }, { pixels: 440, tallest: 280, test: "sheet-section" }) : nothing}
-    <img class="qr" src="/api/v1/cards/${card.code}/qr.svg" alt="QR code that opens this card" data-test="sheet-qr"
-      @error=${(/** @type {Event} */ event) => /** @type {HTMLElement} */ (event.target).setAttribute("hidden", "")}>
+    ${
+      plan.section
+        ? finishedDrawing({ ...plan, part }, { pixels: 440, tallest: 280, test: "sheet-section" })
+        : nothing
+    }
+    <img
+      class="qr"
+      src="/api/v1/cards/${card.code}/qr.svg"
+      alt="QR code that opens this card"
+      data-test="sheet-qr"
+      @error=${(/** @type {Event} */ event) =>
+        /** @type {HTMLElement} */ (event.target).setAttribute("hidden", "")} />
   </header>`;
 }
 
@@ -68,76 +126,182 @@ function fetchTable(plan) {
   };
   if (!plan.tools.length) return html`<p><b>No tool in the crib does this.</b></p>`;
   return html`<table class="fetch">
-    <thead><tr><th scope="col">Fetch</th><th scope="col">Name</th><th scope="col">From</th><th scope="col">Lay together</th><th scope="col">Steps</th></tr></thead>
-    <tbody>${plan.tools.map((/** @type {any} */ tool) => html`<tr>
-      <th scope="row">${tool.kind} ${tool.code}</th><td>${tool.name}${turned(tool)}</td><td>${place(tool)}</td><td>${segments(tool) || "–"}</td>
-      <td>${tool.steps.length === plan.steps.length ? "all" : tool.steps.join(", ")}</td></tr>`)}</tbody>
+    <thead>
+      <tr>
+        <th scope="col">Fetch</th>
+        <th scope="col">Name</th>
+        <th scope="col">From</th>
+        <th scope="col">Lay together</th>
+        <th scope="col">Steps</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${plan.tools.map(
+        (/** @type {any} */ tool) =>
+          html`<tr>
+            <th scope="row">${tool.kind} ${tool.code}</th>
+            <td>${tool.name}${turned(tool)}</td>
+            <td>${place(tool)}</td>
+            <td>${segments(tool) || "–"}</td>
+            <td>${tool.steps.length === plan.steps.length ? "all" : tool.steps.join(", ")}</td>
+          </tr>`,
+      )}
+    </tbody>
   </table>`;
 }
 
-/** @param {any} card @param {Remark[]} remarks */
+/**
+ * @param {any} card
+ * @param {Remark[]} remarks
+ */
 function stepTable(card, remarks) {
   const flats = card.part.flats_mm.length;
   return html`<table class="paper-steps">
-    <thead><tr>
-      <th scope="col">Step</th><th scope="col">In the tools</th><th scope="col">Gauge</th><th scope="col">Set</th>
-      <th scope="col">Sheet</th><th scope="col">Watch</th><th scope="col">Came out</th>
-    </tr></thead>
-    <tbody>${card.plan.steps.map((/** @type {any} */ step) => stepRow(card, step, remarks.filter(({ steps }) => steps.includes(step.number)), flats))}</tbody>
+    <thead>
+      <tr>
+        <th scope="col">Step</th>
+        <th scope="col">In the tools</th>
+        <th scope="col">Gauge</th>
+        <th scope="col">Set</th>
+        <th scope="col">Sheet</th>
+        <th scope="col">Watch</th>
+        <th scope="col">Came out</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${card.plan.steps.map((/** @type {any} */ step) =>
+        stepRow(
+          card,
+          step,
+          remarks.filter(({ steps }) => steps.includes(step.number)),
+          flats,
+        ),
+      )}
+    </tbody>
   </table>`;
 }
 
-/** @param {any} card @param {any} step @param {Remark[]} remarks @param {number} flats */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {Remark[]} remarks
+ * @param {number} flats
+ */
 function stepRow(card, step, remarks, flats) {
   const setting = settingOf(card, step);
   return html`<tr data-test="sheet-step-${step.number}">
-    <th scope="row"><span class="number">${step.number}</span> bend ${step.bend} ${step.side ?? ""} ${step.direction}${step.operation && step.operation !== "bend" ? html`<br>${step.operation}` : nothing}</th>
-    <td class="picture">${where(card.plan, step)}${step.drawing ? smallPoses(step) : "no drawing"}${ownPieces(step, card.plan.tools)}</td>
-    <td class="figures-cell">X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br>R <b>${length(step.gauge_r_mm).text}</b>${hits(step)}</td>
-    <td class="figures-cell"><b>${words(angle(setting.set_angle_deg))}</b><br>depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br>
-      <span class="small">${words(force(step.force_kn))}${step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing}${setting.fromTrial ? html`<br>from a first piece` : nothing}</span></td>
-    <td class="move">${moveSign(step)} <span class="small">${step.inside_face === "up" ? "Top" : "Bottom"} face up${step.gauged_end ? `, ${gaugedWords(step, flats)} to the gauge` : ""}.</span>${wayWords(step, { short: true })}</td>
+    <th scope="row">
+      <span class="number">${step.number}</span> bend ${step.bend} ${step.side ?? ""}
+      ${step.direction}${
+        step.operation && step.operation !== "bend" ? html`<br />${step.operation}` : nothing
+      }
+    </th>
+    <td class="picture">
+      ${where(card.plan, step)}${
+        step.drawing ? smallPoses(step) : "no drawing"
+      }${ownPieces(step, card.plan.tools)}
+    </td>
+    <td class="figures-cell">
+      X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br />R
+      <b>${length(step.gauge_r_mm).text}</b>${hits(step)}
+    </td>
+    <td class="figures-cell">
+      <b>${words(angle(setting.set_angle_deg))}</b><br />depth
+      <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br />
+      <span class="small"
+        >${words(force(step.force_kn))}${
+          step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing
+        }${setting.fromTrial ? html`<br />from a first piece` : nothing}</span
+      >
+    </td>
+    <td class="move">
+      ${moveSign(step)}
+      <span class="small"
+        >${step.inside_face === "up" ? "Top" : "Bottom"} face
+        up${step.gauged_end ? `, ${gaugedWords(step, flats)} to the gauge` : ""}.</span
+      >${wayWords(step, { short: true })}
+    </td>
     <td>${byLevel(remarks)}</td>
-    <td class="pen"><span>${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"} wanted</span></td>
+    <td class="pen">
+      <span
+        >${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"}
+        wanted</span
+      >
+    </td>
   </tr>`;
 }
 
-/** At which of several stations. @param {any} plan @param {any} step */
+/**
+ * At which of several stations.
+ * @param {any} plan
+ * @param {any} step
+ */
 function where(plan, step) {
   const station = stationOf(plan, step);
-  return station ? html`<div class="pieces" data-test="sheet-station">${station}: ${step.punch}${step.punch_turned ? " turned round" : ""} over ${step.die}</div>` : nothing;
+  return station
+    ? html`<div class="pieces" data-test="sheet-station">
+        ${station}: ${step.punch}${step.punch_turned ? " turned round" : ""} over ${step.die}
+      </div>`
+    : nothing;
 }
 
-/** The pieces of a box's step, where it does not take all that is fetched. @param {any} step @param {import("./plan.js").Tool[]} tools */
+/**
+ * The pieces of a box's step, where it does not take all that is fetched.
+ * @param {any} step
+ * @param {import("./plan.js").Tool[]} tools
+ */
 function ownPieces({ segments_mm: own, punch, die }, tools) {
   if (!own) return nothing;
-  return [["punch", punch], ["die", die]].map(([kind, code]) => {
+  return [
+    ["punch", punch],
+    ["die", die],
+  ].map(([kind, code]) => {
     const fetched = tools.find((tool) => tool.kind === kind && tool.code === code)?.segments_mm ?? [];
     const pieces = own[kind] ?? [];
     if (!pieces.length || pieces.length === fetched.length) return nothing;
-    return html`<div class="pieces" data-test="own-pieces">${kind} ${pieces.map(tidyLength).join(" + ")} only</div>`;
+    return html`<div class="pieces" data-test="own-pieces">
+      ${kind} ${pieces.map(tidyLength).join(" + ")} only
+    </div>`;
   });
 }
 
 /** @param {any} step */
 function hits({ hits: many }) {
-  return many ? html`<br><span class="small">${many.count} hits, ${length(many.pitch_mm, { digits: 2 }).text} apart</span>` : nothing;
+  return many
+    ? html`<br /><span class="small"
+          >${many.count} hits, ${length(many.pitch_mm, { digits: 2 }).text} apart</span
+        >`
+    : nothing;
 }
 
-/** The marks of a step: each level once, with the letters of what it says below. @param {Remark[]} remarks */
+/**
+ * The marks of a step: each level once, with the letters of what it says below.
+ * @param {Remark[]} remarks
+ */
 function byLevel(remarks) {
   /** @type {Check["level"][]} */
   const levels = ["stop", "caution", "unknown"];
   return levels
-    .map((level) => ({ level, letters: remarks.filter((remark) => remark.level === level).map(({ letter }) => letter) }))
+    .map((level) => ({
+      level,
+      letters: remarks.filter((remark) => remark.level === level).map(({ letter }) => letter),
+    }))
     .filter(({ letters }) => letters.length)
     .map(({ level, letters }) => html`<div class="mark">${flag(level)} <b>${letters.join(" ")}</b></div>`);
 }
 
 /** @type {[Check["level"], string][]} */
-const GROUPS = [["stop", "Stop"], ["caution", "Caution"], ["unknown", "Unknown"]];
+const GROUPS = [
+  ["stop", "Stop"],
+  ["caution", "Caution"],
+  ["unknown", "Unknown"],
+];
 
-/** Every sentence once, worst first, with a letter and the steps it is said of. @param {Check[]} checks @returns {Remark[]} */
+/**
+ * Every sentence once, worst first, with a letter and the steps it is said of.
+ * @param {Check[]} checks
+ * @returns {Remark[]}
+ */
 function collect(checks) {
   /** @type {Map<string, Remark>} */
   const found = new Map();
@@ -153,22 +317,45 @@ function collect(checks) {
   return [...found.values()];
 }
 
-/** a, b, … z, a2, b2, … @param {number} index @returns {string} */
-const letterOf = (index) => String.fromCharCode(97 + (index % 26)) + (index < 26 ? "" : String(Math.floor(index / 26) + 1));
+/**
+ * a, b, … z, a2, b2, …
+ * @param {number} index
+ * @returns {string}
+ */
+const letterOf = (index) =>
+  String.fromCharCode(97 + (index % 26)) + (index < 26 ? "" : String(Math.floor(index / 26) + 1));
 
 /** @param {Remark[]} remarks */
 function remarkList(remarks) {
-  return html`<div class="remarks" data-test="sheet-remarks">${GROUPS.map(([level, word]) => {
-    const own = remarks.filter((remark) => remark.level === level);
-    if (!own.length) return nothing;
-    return html`<section data-level=${level}><h3>${flag(level, word)}</h3><ul>${own.map(
-      ({ letter, checks, steps }) => html`<li><b>${letter}</b> ${steps.length ? html`<b>Step ${steps.join(", ")}.</b> ` : nothing}${together(checks)}</li>`,
-    )}</ul></section>`;
-  })}</div>`;
+  return html`<div class="remarks" data-test="sheet-remarks">
+    ${GROUPS.map(([level, word]) => {
+      const own = remarks.filter((remark) => remark.level === level);
+      if (!own.length) return nothing;
+      return html`<section data-level=${level}>
+        <h3>${flag(level, word)}</h3>
+        <ul>
+          ${own.map(
+            ({ letter, checks, steps }) =>
+              html`<li>
+                <b>${letter}</b>
+                ${steps.length ? html`<b>Step ${steps.join(", ")}.</b> ` : nothing}${together(checks)}
+              </li>`,
+          )}
+        </ul>
+      </section>`;
+    })}
+  </div>`;
 }
 
-/** The sentence of findings that differ only in their numbers: the numbers side by side. @param {Check[]} checks */
+/**
+ * The sentence of findings that differ only in their numbers: the numbers side by side.
+ * @param {Check[]} checks
+ */
 function together(checks) {
   const { template, do_template: remedy = "" } = checks[0];
-  return `${template} ${remedy}`.replace(/\{(\w+)\}/g, (_, name) => [...new Set(checks.map(({ numbers }) => words(byName(name, numbers[name]))))].join(" / ")).trim();
+  return `${template} ${remedy}`
+    .replace(/\{(\w+)\}/g, (_, name) =>
+      [...new Set(checks.map(({ numbers }) => words(byName(name, numbers[name]))))].join(" / "),
+    )
+    .trim();
 }

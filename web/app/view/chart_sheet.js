@@ -5,55 +5,103 @@ import { force, forcePerLength, length, lengthUnit, words } from "../units.js";
 import { flag } from "./checks.js";
 import { day } from "./when.js";
 
-/** @typedef {{die: string, usable: boolean, why: string, force_kn_per_m: number|null, force_kn_per_m_high: number|null, inside_radius_mm: number|null, min_flange_mm: number|null, level: "ok"|"unknown"|"caution"|"stop", limit: string|null, share_percent: number|null}} Cell */
+/**
+ * @typedef {{die: string, usable: boolean, why: string, force_kn_per_m: number|null,
+ *   force_kn_per_m_high: number|null, inside_radius_mm: number|null, min_flange_mm: number|null,
+ *   level: "ok"|"unknown"|"caution"|"stop", limit: string|null, share_percent: number|null}} Cell
+ */
 
 /** @param {any} chart */
 export function chartSheet(chart) {
   return html`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${chart.metal.name}</h2>
-      <p>${chart.press?.name ?? "No press entered"}${chart.press ? html`, ${words(force(chart.press.force_kn))}` : nothing}. Held against ratings at a bend length of ${words(length(chart.bend_length_mm, { digits: 0 }))}.</p>
+      <p>
+        ${chart.press?.name ?? "No press entered"}${
+          chart.press ? html`, ${words(force(chart.press.force_kn))}` : nothing
+        }.
+        Held against ratings at a bend length of ${words(length(chart.bend_length_mm, { digits: 0 }))}.
+      </p>
       <p class="printed">Printed ${day(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
         <tr>
           <th scope="col" class="corner">Sheet<span class="sub">${lengthUnit()}</span></th>
-          ${chart.dies.map((/** @type {any} */ die) => html`<th scope="col" data-test="die-${die.code}">V ${tidyLength(die.v_opening_mm)}<span class="sub">${die.code}</span>
-            <span class="sub">${die.rating_kn_per_m === null ? "rating ?" : words(forcePerLength(die.rating_kn_per_m))}</span></th>`)}
+          ${chart.dies.map(
+            (/** @type {any} */ die) =>
+              html`<th scope="col" data-test="die-${die.code}">
+                V ${tidyLength(die.v_opening_mm)}<span class="sub">${die.code}</span>
+                <span class="sub"
+                  >${
+                    die.rating_kn_per_m === null ? "rating ?" : words(forcePerLength(die.rating_kn_per_m))
+                  }</span
+                >
+              </th>`,
+          )}
         </tr>
       </thead>
       <tbody>
-        ${chart.rows.map((/** @type {any} */ row) => html`<tr>
-          <th scope="row">${tidyLength(row.thickness_mm)}<span class="sub">${row.gauge ?? ""}</span></th>
-          ${row.cells.map(cell)}
-        </tr>`)}
+        ${chart.rows.map(
+          (/** @type {any} */ row) =>
+            html`<tr>
+              <th scope="row">${tidyLength(row.thickness_mm)}<span class="sub">${row.gauge ?? ""}</span></th>
+              ${row.cells.map(cell)}
+            </tr>`,
+        )}
       </tbody>
     </table>
     ${legend()}
-    <ul class="chart-words">${chart.words.map((/** @type {string} */ said) => html`<li>${said}</li>`)}</ul>
+    <ul class="chart-words">
+      ${chart.words.map((/** @type {string} */ said) => html`<li>${said}</li>`)}
+    </ul>
   </article>`;
 }
 
 /** @param {Cell} found */
 function cell(found) {
-  if (!found.usable) return html`<td class="unusable" data-level="none" data-die=${found.die} title=${found.why}><span aria-hidden="true">–</span><span class="unseen">${found.why}</span></td>`;
-  return html`<td class="cell ${found.level}" data-level=${found.level} data-die=${found.die} title=${found.why}>
-    <span class="first"><span class="force">${forcePerLength(found.force_kn_per_m).text}</span>${found.level === "ok" ? nothing : flag(found.level, mark(found))}</span>
-    ${found.level === "stop" ? nothing : html`<span class="rest">${length(found.min_flange_mm).text} · R ${length(found.inside_radius_mm).text}</span>`}
+  if (!found.usable)
+    return html`<td class="unusable" data-level="none" data-die=${found.die} title=${found.why}>
+      <span aria-hidden="true">–</span><span class="unseen">${found.why}</span>
+    </td>`;
+  return html`<td
+    class="cell ${found.level}"
+    data-level=${found.level}
+    data-die=${found.die}
+    title=${found.why}>
+    <span class="first"
+      ><span class="force">${forcePerLength(found.force_kn_per_m).text}</span
+      >${found.level === "ok" ? nothing : flag(found.level, mark(found))}</span
+    >
+    ${
+      found.level === "stop"
+        ? nothing
+        : html`<span class="rest"
+            >${length(found.min_flange_mm).text} · R ${length(found.inside_radius_mm).text}</span
+          >`
+    }
   </td>`;
 }
 
-/** The word in the shape: what is over, by how much. @param {Cell} found */
+/**
+ * The word in the shape: what is over, by how much.
+ * @param {Cell} found
+ */
 function mark({ level, limit, share_percent: share }) {
   if (level === "unknown") return "rating?";
-  return `${limit ?? ""}${share === null ? "" : ` ${Math.round(share)} %`}`.trim() || (level === "stop" ? "over" : "near");
+  return (
+    `${limit ?? ""}${share === null ? "" : ` ${Math.round(share)} %`}`.trim() ||
+    (level === "stop" ? "over" : "near")
+  );
 }
 
 function legend() {
   const unit = forcePerLength(0).unit;
   return html`<ul class="chart-legend">
-    <li><b>Large:</b> force per length, ${unit}. <b>Small:</b> smallest flange · inside radius, ${length(0).unit}.</li>
+    <li>
+      <b>Large:</b> force per length, ${unit}. <b>Small:</b> smallest flange · inside radius,
+      ${length(0).unit}.
+    </li>
     <li>${flag("stop", "die 120 %")} over a rating: do not bend this</li>
     <li>${flag("caution", "die 85 %")} over 80 % of a rating</li>
     <li>${flag("unknown", "rating?")} a rating is not known</li>

@@ -2,7 +2,11 @@
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { byName, words } from "../units.js";
 
-/** @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string, do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, steps?: number[], bend?: number|null}} Check */
+/**
+ * @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string,
+ *   do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, steps?: number[],
+ *   bend?: number|null}} Check
+ */
 
 /** @type {Record<string, string>} */
 const WORD = { stop: "Stop", caution: "Caution", unknown: "Unknown", ok: "OK" };
@@ -16,35 +20,60 @@ const MARK = {
   ok: svg`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`,
 };
 
-/** @param {"ok"|"unknown"|"caution"|"stop"} level @param {string} [word] */
+/**
+ * @param {"ok"|"unknown"|"caution"|"stop"} level
+ * @param {string} [word]
+ */
 export function flag(level, word = WORD[level]) {
-  return html`<span class="flag ${level}"><svg viewBox="0 0 24 24" aria-hidden="true">${MARK[level]}</svg>${word}</span>`;
+  return html`<span class="flag ${level}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${MARK[level]}</svg>${word}</span
+  >`;
 }
 
-/** The words of a check in this device's units. @param {string} template @param {Record<string, number>} numbers */
+/**
+ * The words of a check in this device's units.
+ * @param {string} template
+ * @param {Record<string, number>} numbers
+ */
 export function fill(template, numbers) {
-  return template.replace(/\{(\w+)\}/g, (whole, name) => (name in numbers ? words(byName(name, numbers[name])) : whole));
+  return template.replace(/\{(\w+)\}/g, (whole, name) =>
+    name in numbers ? words(byName(name, numbers[name])) : whole,
+  );
 }
 
-/** At which steps a finding was made. @param {Check} check */
+/**
+ * At which steps a finding was made.
+ * @param {Check} check
+ */
 function stepsOf({ step, steps = [] }) {
   if (steps.length > 1) return html`<b>Steps ${steps.join(", ")}.</b> `;
   return step ? html`<b>Step ${step}.</b> ` : nothing;
 }
 
-/** Worst first. @param {Check[]} checks @param {{quiet?: boolean}} [how] quiet leaves out what is ok */
+/**
+ * Worst first.
+ * @param {Check[]} checks
+ * @param {{quiet?: boolean}} [how] quiet leaves out what is ok
+ */
 export function checkList(checks, { quiet = false } = {}) {
-  const shown = checks.filter((check) => !quiet || check.level !== "ok").sort((a, b) => ORDER[a.level] - ORDER[b.level]);
+  const shown = checks
+    .filter((check) => !quiet || check.level !== "ok")
+    .sort((a, b) => ORDER[a.level] - ORDER[b.level]);
   if (shown.length === 0) return nothing;
   return html`<ul class="checks" data-test="checks">
     ${shown.map(
-      (check) => html`<li class="check" data-level=${check.level} data-code=${check.code}>
-        ${flag(check.level)}
-        <div class="say">
-          ${stepsOf(check)}${fill(check.template, check.numbers)}
-          ${check.do ? html`<div class="do">${fill(check.do_template ?? check.do, check.numbers)}</div>` : nothing}
-        </div>
-      </li>`,
+      (check) =>
+        html`<li class="check" data-level=${check.level} data-code=${check.code}>
+          ${flag(check.level)}
+          <div class="say">
+            ${stepsOf(check)}${fill(check.template, check.numbers)}
+            ${
+              check.do
+                ? html`<div class="do">${fill(check.do_template ?? check.do, check.numbers)}</div>`
+                : nothing
+            }
+          </div>
+        </li>`,
     )}
   </ul>`;
 }

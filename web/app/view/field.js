@@ -18,13 +18,36 @@ import { live } from "/vendor/lit-html/directives/live.js";
  */
 
 /** @param {FieldOptions} options */
-export function field({ name, label, value, change, hint = "", wrong = [], keys = "text", placeholder = "", unit = "", on = "input", next = false }) {
+export function field({
+  name,
+  label,
+  value,
+  change,
+  hint = "",
+  wrong = [],
+  keys = "text",
+  placeholder = "",
+  unit = "",
+  on = "input",
+  next = false,
+}) {
   const told = (/** @type {{target: HTMLInputElement}} */ event) => change(event.target.value);
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
-    <input id=${name} name=${name} data-test=${name} autocomplete="off" spellcheck="false" inputmode=${keys} enterkeyhint=${next ? "next" : nothing} placeholder=${placeholder}
-      .value=${live(String(value))} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
-      @input=${on === "input" ? told : nothing} @change=${on === "change" ? told : nothing}>
+    <input
+      id=${name}
+      name=${name}
+      data-test=${name}
+      autocomplete="off"
+      spellcheck="false"
+      inputmode=${keys}
+      enterkeyhint=${next ? "next" : nothing}
+      placeholder=${placeholder}
+      .value=${live(String(value))}
+      aria-invalid=${wrong.length ? "true" : "false"}
+      aria-describedby="${name}-more"
+      @input=${on === "input" ? told : nothing}
+      @change=${on === "change" ? told : nothing} />
     <span id="${name}-more">
       ${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}
       ${hint ? html`<span class="hint">${hint}</span>` : nothing}
@@ -32,12 +55,21 @@ export function field({ name, label, value, change, hint = "", wrong = [], keys 
   </div>`;
 }
 
-/** Several lines of text. @param {FieldOptions & {lines: number}} options */
+/**
+ * Several lines of text.
+ * @param {FieldOptions & {lines: number}} options
+ */
 export function textArea({ name, label, value, change, lines, hint = "", wrong = [], unit = "" }) {
   return html`<div class="field broad ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
-    <textarea id=${name} name=${name} data-test=${name} rows=${lines}
-      .value=${live(String(value))} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
+    <textarea
+      id=${name}
+      name=${name}
+      data-test=${name}
+      rows=${lines}
+      .value=${live(String(value))}
+      aria-invalid=${wrong.length ? "true" : "false"}
+      aria-describedby="${name}-more"
       @input=${(/** @type {{target: HTMLTextAreaElement}} */ event) => change(event.target.value)}></textarea>
     <span id="${name}-more">
       ${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}
@@ -47,39 +79,61 @@ export function textArea({ name, label, value, change, lines, hint = "", wrong =
 }
 
 /**
- * @param {{name: string, label: string, value: string, options: [string, string][], change: (value: string) => void, wrong?: string[]}} options
+ * @param {{name: string, label: string, value: string, options: [string, string][],
+ *   change: (value: string) => void, wrong?: string[]}} options
  */
 export function pick({ name, label, value, options, change, wrong = [] }) {
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}>${label}</label>
-    <select id=${name} name=${name} data-test=${name} aria-invalid=${wrong.length ? "true" : "false"} aria-describedby="${name}-more"
+    <select
+      id=${name}
+      name=${name}
+      data-test=${name}
+      aria-invalid=${wrong.length ? "true" : "false"}
+      aria-describedby="${name}-more"
       @change=${(/** @type {{target: HTMLSelectElement}} */ event) => change(event.target.value)}>
-      ${options.map(([key, words]) => html`<option value=${key} .selected=${live(key === value)}>${words}</option>`)}
+      ${options.map(
+        ([key, words]) => html`<option value=${key} .selected=${live(key === value)}>${words}</option>`,
+      )}
     </select>
-    <span id="${name}-more">${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}</span>
+    <span id="${name}-more"
+      >${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}</span
+    >
   </div>`;
 }
 
 /**
  * A few choices side by side, one chosen.
- * @param {{name: string, label: string, value: string, options: [string, string][], change: (value: string) => void}} options
+ * @param {{name: string, label: string, value: string, options: [string, string][],
+ *   change: (value: string) => void}} options
  */
 export function choice({ name, label, value, options, change }) {
   return html`<div class="field" role="radiogroup" aria-label=${label}>
     <span class="legend" aria-hidden="true">${label}</span>
     <div class="choice" data-test=${name}>
       ${options.map(
-        ([key, words]) => html`<label>
-          <input type="radio" name=${name} value=${key} .checked=${live(key === value)} @change=${() => change(key)}>
-          <span>${words}</span>
-        </label>`,
+        ([key, words]) =>
+          html`<label>
+            <input
+              type="radio"
+              name=${name}
+              value=${key}
+              .checked=${live(key === value)}
+              @change=${() => change(key)} />
+            <span>${words}</span>
+          </label>`,
       )}
     </div>
   </div>`;
 }
 
-/** Put the focus where the server found fault, after the screen is drawn. @param {Record<string, string[]>} errors */
+/**
+ * Put the focus where the server found fault, after the screen is drawn.
+ * @param {Record<string, string[]>} errors
+ */
 export function focusFirstWrong(errors) {
   if (Object.keys(errors).length === 0) return;
-  requestAnimationFrame(() => /** @type {HTMLElement|null} */ (document.querySelector('[aria-invalid="true"]'))?.focus());
+  requestAnimationFrame(() =>
+    /** @type {HTMLElement|null} */ (document.querySelector('[aria-invalid="true"]'))?.focus(),
+  );
 }

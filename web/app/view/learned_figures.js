@@ -11,7 +11,8 @@ export function taughtFigures(figures) {
   if (!figures.length) return html`<p data-test="no-figures">No figure changed.</p>`;
   const points = figures.flatMap((figure) => figure.points ?? []);
   const key = ["Thin: before. Thick: now. Rings: trials"];
-  if (points.some((point) => (point.weight ?? 1) < 0.25)) key.push("small ones, of other sheet or tools, count little");
+  if (points.some((point) => (point.weight ?? 1) < 0.25))
+    key.push("small ones, of other sheet or tools, count little");
   if (points.some((point) => point.outlier)) key.push("crosses: the odd ones out");
   return html`<div class="taught-figures" data-test="figures">${figures.map(taughtFigure)}</div>
     ${points.length ? html`<p class="hint">${key.join("; ")}.</p>` : nothing}`;
@@ -23,22 +24,48 @@ function taughtFigure(taught) {
   const show = (/** @type {number} */ value) => shownAs(taught.unit, value);
   const title = `${what[0].toUpperCase()}${what.slice(1)}`;
   return html`<section class="taught-figure" data-test="taught" data-what=${what}>
-    <h3>${title} <small>${trials === 0 ? "no trials" : trials === 1 ? "1 trial" : `${trials} trials`}</small></h3>
+    <h3>
+      ${title} <small>${trials === 0 ? "no trials" : trials === 1 ? "1 trial" : `${trials} trials`}</small>
+    </h3>
     <dl class="was-now">
-      <div class="was"><dt>Before</dt><dd data-test="before">${banded(before, show)}</dd></div>
-      <div class="now"><dt>Now</dt><dd data-test="after">${banded(after, show)}</dd></div>
+      <div class="was">
+        <dt>Before</dt>
+        <dd data-test="before">${banded(before, show)}</dd>
+      </div>
+      <div class="now">
+        <dt>Now</dt>
+        <dd data-test="after">${banded(after, show)}</dd>
+      </div>
     </dl>
-    ${bandPicture({ before, after, points, size: taught.unit === "mm" && lengthUnit() === "in" ? MM_PER_INCH : 1, words: `${title}: before ${range(before, show)}, now ${range(after, show)}, ${points.length} trials drawn.` })}
+    ${bandPicture({
+      before,
+      after,
+      points,
+      size: taught.unit === "mm" && lengthUnit() === "in" ? MM_PER_INCH : 1,
+      words: `${title}: before ${range(before, show)}, now ${range(after, show)}, ${points.length} trials drawn.`,
+    })}
   </section>`;
 }
 
-/** @param {Band} band @param {(value: number) => import("../units.js").Shown} show */
-const banded = (band, show) => html`<b>${words(show(band.nominal))}</b> <span class="band">${show(band.low).text} to ${show(band.high).text}</span>`;
+/**
+ * @param {Band} band
+ * @param {(value: number) => import("../units.js").Shown} show
+ */
+const banded = (band, show) =>
+  html`<b>${words(show(band.nominal))}</b>
+    <span class="band">${show(band.low).text} to ${show(band.high).text}</span>`;
 
-/** @param {Band} band @param {(value: number) => import("../units.js").Shown} show */
+/**
+ * @param {Band} band
+ * @param {(value: number) => import("../units.js").Shown} show
+ */
 const range = ({ low, high }, show) => `${show(low).text} to ${words(show(high))}`;
 
-/** @param {string} unit @param {number} value @returns {import("../units.js").Shown} */
+/**
+ * @param {string} unit
+ * @param {number} value
+ * @returns {import("../units.js").Shown}
+ */
 function shownAs(unit, value) {
   if (unit === "deg") return angle(value, 2);
   if (unit === "mm") return length(value, { digits: 2 });

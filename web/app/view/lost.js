@@ -11,15 +11,38 @@ import { offer } from "./offer.js";
 /** @param {any[]} cards */
 export function lostList(cards) {
   if (!cards.length) return nothing;
-  return html`<section class="panel" data-test="lost"><h2>Not in the shop any more</h2>
-    <p>The shop was put back to an earlier day and does not know these cards. This device still has them.${offer("cards.create", nothing, html` <span data-test="owners">The owner can put them back from here, once this is an owner's device.</span>`)}</p>
-    <ul class="waiting-list">${cards.map(
-      (card) => html`<li data-test="lost-${card.code}"><p><b>${card.title}</b> ${displayCode(card.code)}</p>
-        <div class="buttons">
-          ${offer("cards.create", html`<button type="button" class="button" data-test="put-back" @click=${() => act(card)}>Put it back</button>`)}
-          <button type="button" class="button" data-test="let-go" @click=${() => letGo(card)}>Throw away…</button>
-        </div></li>`,
-    )}</ul></section>`;
+  return html`<section class="panel" data-test="lost">
+    <h2>Not in the shop any more</h2>
+    <p>
+      The shop was put back to an earlier day and does not know these cards. This device still has
+      them.${offer(
+        "cards.create",
+        nothing,
+        html` <span data-test="owners"
+          >The owner can put them back from here, once this is an owner's device.</span
+        >`,
+      )}
+    </p>
+    <ul class="waiting-list">
+      ${cards.map(
+        (card) =>
+          html`<li data-test="lost-${card.code}">
+            <p><b>${card.title}</b> ${displayCode(card.code)}</p>
+            <div class="buttons">
+              ${offer(
+                "cards.create",
+                html`<button type="button" class="button" data-test="put-back" @click=${() => act(card)}>
+                  Put it back
+                </button>`,
+              )}
+              <button type="button" class="button" data-test="let-go" @click=${() => letGo(card)}>
+                Throw away…
+              </button>
+            </div>
+          </li>`,
+      )}
+    </ul>
+  </section>`;
 }
 
 /** @param {any} card */
@@ -34,7 +57,12 @@ async function act(card) {
 
 /** @param {any} card */
 async function letGo(card) {
-  if (!confirm(`Throw away the card ${displayCode(card.code)}, ${card.title}? This device may have the only copy.`)) return;
+  if (
+    !confirm(
+      `Throw away the card ${displayCode(card.code)}, ${card.title}? This device may have the only copy.`,
+    )
+  )
+    return;
   await forgetLost(card.code);
   await recount();
 }

@@ -7,7 +7,10 @@ import { stepName } from "./plan.js";
 import { momentsOf, momentWords, nearWords } from "./step_moments.js";
 
 /** @typedef {"before"|"during"|"after"|"between"} At */
-/** @typedef {{at: At, share: number, close: boolean, playing: boolean}} Look at: which picture; share: of the motion, for what lies between them */
+/**
+ * @typedef {{at: At, share: number, close: boolean, playing: boolean}} Look at: which picture; share: of the
+ *   motion, for what lies between them
+ */
 
 const WHOLE_MS = 7000;
 
@@ -15,8 +18,11 @@ const WHOLE_MS = 7000;
 export const firstLook = () => ({ at: "before", share: 0, close: false, playing: false });
 
 /**
- * @param {any} step @param {number|null} set the angle to set
- * @param {Look} look @param {() => void} draw @param {AbortSignal} signal stops the playing
+ * @param {any} step
+ * @param {number|null} set the angle to set
+ * @param {Look} look
+ * @param {() => void} draw
+ * @param {AbortSignal} signal stops the playing
  */
 export function motionPlayer(step, set, look, draw, signal) {
   const moments = momentsOf(step);
@@ -25,12 +31,24 @@ export function motionPlayer(step, set, look, draw, signal) {
   const moment = at === "between" ? momentAt(step.motion, share) : null;
   const during = moments && at === "during" ? moments.shown : null;
   const gauge = words(length(step.gauge_x_mm));
-  /** @param {string} label @param {Partial<Look>} change @param {boolean} on @param {string} test */
-  const toggle = (label, change, on, test) => html`<button type="button" class="button" aria-pressed=${on ? "true" : "false"} data-test=${test}
-    @click=${() => {
-      Object.assign(look, change, { playing: false });
-      draw();
-    }}>${label}</button>`;
+  /**
+   * @param {string} label
+   * @param {Partial<Look>} change
+   * @param {boolean} on
+   * @param {string} test
+   */
+  const toggle = (label, change, on, test) =>
+    html`<button
+      type="button"
+      class="button"
+      aria-pressed=${on ? "true" : "false"}
+      data-test=${test}
+      @click=${() => {
+        Object.assign(look, change, { playing: false });
+        draw();
+      }}>
+      ${label}
+    </button>`;
   return html`${poseDrawing(step.drawing, {
       pose: at === "between" ? "during" : at,
       close: look.close,
@@ -43,7 +61,13 @@ export function motionPlayer(step, set, look, draw, signal) {
       room: moment && handRoom(step.motion, moment),
       words: `${stepName(step)}, ${described(step, at)}. Gauge at ${gauge}.`,
     })}
-    ${moments ? html`<p class="moment ${moments.hit ? "hit" : ""}" data-test="moment">${caption(step, at, moment)}</p>` : nothing}
+    ${
+      moments
+        ? html`<p class="moment ${moments.hit ? "hit" : ""}" data-test="moment">
+            ${caption(step, at, moment)}
+          </p>`
+        : nothing
+    }
     <div class="toggles">
       ${toggle("Before", { at: "before" }, at === "before", "before")}
       ${moments ? toggle(moments.name, { at: "during" }, at === "during", "during") : nothing}
@@ -53,20 +77,35 @@ export function motionPlayer(step, set, look, draw, signal) {
     ${moments ? slider(step, share, look, draw, signal) : nothing}`;
 }
 
-/** @param {any} step @param {string} at @returns {string} */
+/**
+ * @param {any} step
+ * @param {string} at
+ * @returns {string}
+ */
 function described(step, at) {
   if (at === "before") return "the sheet on the die before the bend";
   if (at === "after") return "at the bottom of the stroke";
   return at === "during" ? nearWords(step) : "on its way";
 }
 
-/** @param {any} step @param {string} at @param {import("../../drawing/motion.js").Frame|null} moment @returns {string} */
+/**
+ * @param {any} step
+ * @param {string} at
+ * @param {import("../../drawing/motion.js").Frame|null} moment
+ * @returns {string}
+ */
 function caption(step, at, moment) {
   if (moment) return momentWords(step, moment);
   return nearWords(step);
 }
 
-/** @param {any} step @param {number} share @param {Look} look @param {() => void} draw @param {AbortSignal} signal */
+/**
+ * @param {any} step
+ * @param {number} share
+ * @param {Look} look
+ * @param {() => void} draw
+ * @param {AbortSignal} signal
+ */
 function slider(step, share, look, draw, signal) {
   const play = () => {
     look.playing = !look.playing;
@@ -74,19 +113,42 @@ function slider(step, share, look, draw, signal) {
     draw();
   };
   return html`<div class="motion">
-    <button type="button" class="button play" data-test="play" aria-label=${look.playing ? "Stop" : "Play the bend"} @click=${play}>
-      <svg viewBox="0 0 24 24" aria-hidden="true"><path fill="currentColor" d=${look.playing ? "M5 4h5v16H5zM14 4h5v16h-5z" : "M6 3l15 9-15 9z"} /></svg>
+    <button
+      type="button"
+      class="button play"
+      data-test="play"
+      aria-label=${look.playing ? "Stop" : "Play the bend"}
+      @click=${play}>
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <path fill="currentColor" d=${look.playing ? "M5 4h5v16H5zM14 4h5v16h-5z" : "M6 3l15 9-15 9z"} />
+      </svg>
     </button>
-    <input type="range" min="0" max="1" step="any" .value=${String(share)} aria-label="The bend from first to last"
-      aria-valuetext=${momentWords(step, momentAt(step.motion, share))} data-test="motion"
+    <input
+      type="range"
+      min="0"
+      max="1"
+      step="any"
+      .value=${String(share)}
+      aria-label="The bend from first to last"
+      aria-valuetext=${momentWords(step, momentAt(step.motion, share))}
+      data-test="motion"
       @input=${(/** @type {Event} */ event) => {
-        Object.assign(look, { playing: false, at: "between", share: Number(/** @type {HTMLInputElement} */ (event.target).value) });
+        Object.assign(look, {
+          playing: false,
+          at: "between",
+          share: Number(/** @type {HTMLInputElement} */ (event.target).value),
+        });
         draw();
-      }}>
+      }} />
   </div>`;
 }
 
-/** @param {number} from @param {Look} look @param {() => void} draw @param {AbortSignal} signal */
+/**
+ * @param {number} from
+ * @param {Look} look
+ * @param {() => void} draw
+ * @param {AbortSignal} signal
+ */
 function run(from, look, draw, signal) {
   const started = performance.now();
   /** @param {number} now */

@@ -19,10 +19,31 @@ export function openingsBox({ draft, change, wrong }) {
   const said = wrong.openings ?? [];
   return html`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
-    <p class="hint">Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with that face up.</p>
-    ${rows.map((row, index) => opening(row, index, { rows, said, up: draft.up || "1", set: (part) => change("openings", withChange(text, index, part)), raise: () => change("up", String(index + 1)), drop: () => dropped(index) }))}
-    ${said.filter((words) => !/^V \d+: /.test(words)).map((words) => html`<p class="wrong" data-test="wrong-openings">${words}</p>`)}
-    <button type="button" class="button" data-test="add-opening" @click=${() => change("openings", withOneMore(text))}>Add a V</button>
+    <p class="hint">
+      Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
+      its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
+      that face up.
+    </p>
+    ${rows.map((row, index) =>
+      opening(row, index, {
+        rows,
+        said,
+        up: draft.up || "1",
+        set: (part) => change("openings", withChange(text, index, part)),
+        raise: () => change("up", String(index + 1)),
+        drop: () => dropped(index),
+      }),
+    )}
+    ${said
+      .filter((words) => !/^V \d+: /.test(words))
+      .map((words) => html`<p class="wrong" data-test="wrong-openings">${words}</p>`)}
+    <button
+      type="button"
+      class="button"
+      data-test="add-opening"
+      @click=${() => change("openings", withOneMore(text))}>
+      Add a V
+    </button>
   </div>`;
 
   /** @param {number} index */
@@ -34,32 +55,77 @@ export function openingsBox({ draft, change, wrong }) {
 }
 
 /**
- * @param {import("../openings.js").OpeningRow} row @param {number} index
- * @param {{rows: unknown[], said: string[], up: string, set: (part: Partial<import("../openings.js").OpeningRow>) => void, raise: () => void, drop: () => void}} how
+ * @param {import("../openings.js").OpeningRow} row
+ * @param {number} index
+ * @param {{rows: unknown[], said: string[], up: string,
+ *   set: (part: Partial<import("../openings.js").OpeningRow>) => void, raise: () => void,
+ *   drop: () => void}} how
  */
 function opening(row, index, { rows, said, up, set, raise, drop }) {
   const number = index + 1;
-  const own = said.filter((words) => words.startsWith(`V ${number}: `)).map((words) => words.slice(`V ${number}: `.length));
+  const own = said
+    .filter((words) => words.startsWith(`V ${number}: `))
+    .map((words) => words.slice(`V ${number}: `.length));
   /** @param {keyof typeof BOX_OF} api */
-  const wrong = (api) => own.filter((words) => words.startsWith(`${api}: `)).map((words) => words.slice(api.length + 2));
+  const wrong = (api) =>
+    own.filter((words) => words.startsWith(`${api}: `)).map((words) => words.slice(api.length + 2));
   const others = own.filter((words) => !Object.keys(BOX_OF).some((api) => words.startsWith(`${api}: `)));
-  /** @param {keyof typeof BOX_OF} api @param {string} label @param {string} unit @param {string} [placeholder] */
+  /**
+   * @param {keyof typeof BOX_OF} api
+   * @param {string} label
+   * @param {string} unit
+   * @param {string} [placeholder]
+   */
   const cell = (api, label, unit, placeholder = "") =>
-    field({ name: `opening-${number}-${BOX_OF[api]}`, label, unit, placeholder, value: row[BOX_OF[api]], keys: api === "code" ? "text" : "decimal", change: (value) => set({ [BOX_OF[api]]: value }), wrong: wrong(api) });
+    field({
+      name: `opening-${number}-${BOX_OF[api]}`,
+      label,
+      unit,
+      placeholder,
+      value: row[BOX_OF[api]],
+      keys: api === "code" ? "text" : "decimal",
+      change: (value) => set({ [BOX_OF[api]]: value }),
+      wrong: wrong(api),
+    });
   return html`<fieldset class="opening" data-test="opening-${number}">
     <legend>V ${number}</legend>
     <div class="opening-head">
-      <label class="tick"><input type="radio" name="up" value=${number} data-test="up-${number}" .checked=${live(up === String(number))} @change=${raise}> drawn up</label>
-      ${rows.length > 1 ? html`<button type="button" class="button" data-test="drop-${number}" aria-label="Take out V ${number}" @click=${drop}>Take out</button>` : nothing}
+      <label class="tick"
+        ><input
+          type="radio"
+          name="up"
+          value=${number}
+          data-test="up-${number}"
+          .checked=${live(up === String(number))}
+          @change=${raise} />
+        drawn up</label
+      >
+      ${
+        rows.length > 1
+          ? html`<button
+              type="button"
+              class="button"
+              data-test="drop-${number}"
+              aria-label="Take out V ${number}"
+              @click=${drop}>
+              Take out
+            </button>`
+          : nothing
+      }
     </div>
     <div class="fields three">
-      ${cell("v_opening_mm", "V opening", lengthUnit())}
-      ${cell("angle_deg", "Angle", "°")}
+      ${cell("v_opening_mm", "V opening", lengthUnit())} ${cell("angle_deg", "Angle", "°")}
       ${cell("shoulder_radius_mm", "Shoulder radius", lengthUnit())}
-      ${pick({ name: `opening-${number}-face`, label: "Face", value: row.face || "top", options: FACES, change: (face) => set({ face }), wrong: wrong("face") })}
+      ${pick({
+        name: `opening-${number}-face`,
+        label: "Face",
+        value: row.face || "top",
+        options: FACES,
+        change: (face) => set({ face }),
+        wrong: wrong("face"),
+      })}
       ${cell("centre_mm", "Off the middle", lengthUnit(), "0")}
-      ${cell("rating_kn_per_m", "Rating", "kN/m", "as the block")}
-      ${cell("code", "Code", "", "by itself")}
+      ${cell("rating_kn_per_m", "Rating", "kN/m", "as the block")} ${cell("code", "Code", "", "by itself")}
     </div>
     ${others.map((words) => html`<p class="wrong">${words}</p>`)}
   </fieldset>`;

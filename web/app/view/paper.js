@@ -9,7 +9,10 @@ export function paperChoice(redraw) {
     name: "paper",
     label: "Paper",
     value: settings().paper,
-    options: [["A4", "A4"], ["Letter", "Letter"]],
+    options: [
+      ["A4", "A4"],
+      ["Letter", "Letter"],
+    ],
     change(value) {
       changeSettings({ paper: value === "Letter" ? "Letter" : "A4" });
       redraw();
@@ -19,15 +22,20 @@ export function paperChoice(redraw) {
 
 /** @param {string} [words] */
 export function printButton(words = "Print") {
-  return html`<button type="button" class="button next" data-test="print" @click=${() => window.print()}>${words}</button>`;
+  return html`<button type="button" class="button next" data-test="print" @click=${() => window.print()}>
+    ${words}
+  </button>`;
 }
 
 /**
  * The sheet on the screen. On a phone it is wider than the screen and moves within its frame.
- * @param {unknown} content @param {{lying?: boolean, about: string}} how lying: landscape
+ * @param {unknown} content
+ * @param {{lying?: boolean, about: string}} how lying: landscape
  */
 export function sheet(content, { lying = false, about }) {
   return html`<div class="sheet-frame" tabindex="0" role="region" aria-label=${about}>
-    <div class="paper ${settings().paper.toLowerCase()} ${lying ? "lying" : "upright"}" data-test="sheet">${content}</div>
+    <div class="paper ${settings().paper.toLowerCase()} ${lying ? "lying" : "upright"}" data-test="sheet">
+      ${content}
+    </div>
   </div>`;
 }

@@ -9,31 +9,79 @@ import { differencesBetween } from "./clash.js";
 
 /** @typedef {import("../part_form.js").PartForm} PartForm */
 
-/** @param {any} theirs the card as it is now @param {PartForm} mine @param {{saveMine: () => void, takeTheirs: () => void, saveAsNew: () => void}} act */
+/**
+ * @param {any} theirs the card as it is now
+ * @param {PartForm} mine
+ * @param {{saveMine: () => void, takeTheirs: () => void, saveAsNew: () => void}} act
+ */
 export function partClash(theirs, mine, { saveMine, takeTheirs, saveAsNew }) {
   const their = formFromPart(theirs.part, theirs.note);
-  const boxes = [...new Set([...boxesOf(mine), ...boxesOf(their)].map((box) => box.label))].map((label) => ({ name: label, label }));
+  const boxes = [...new Set([...boxesOf(mine), ...boxesOf(their)].map((box) => box.label))].map((label) => ({
+    name: label,
+    label,
+  }));
   const differences = differencesBetween(asText(mine), asText(their), boxes);
   return html`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${flag("caution")} Somebody else saved this card meanwhile</h2>
-    <p>${theirs.updated_by ? `${theirs.updated_by} saved` : "Somebody saved"} revision ${theirs.revision}. What you typed is still in the boxes, and both can be kept.</p>
-    <div class="columns"><div class="table"><table>
-      <thead><tr><th scope="col">Where</th><th scope="col">Saved now</th><th scope="col">You typed</th></tr></thead>
-      <tbody>${differences.length
-        ? differences.map(({ label, theirs: saved, mine: typed }) => html`<tr><td>${label}</td><td>${saved || "empty"}</td><td>${typed || "empty"}</td></tr>`)
-        : html`<tr><td colspan="3">The part is the same. Something else of the card changed: its trials, settings or whether it is put away.</td></tr>`}</tbody>
-    </table></div>
-    <figure class="theirs"><figcaption>As saved now</figcaption>${finishedDrawing(theirs.plan, { pixels: 330, tallest: 260, test: "theirs-section" })}</figure></div>
+    <p>
+      ${theirs.updated_by ? `${theirs.updated_by} saved` : "Somebody saved"} revision ${theirs.revision}. What
+      you typed is still in the boxes, and both can be kept.
+    </p>
+    <div class="columns">
+      <div class="table">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Where</th>
+              <th scope="col">Saved now</th>
+              <th scope="col">You typed</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${
+              differences.length
+                ? differences.map(
+                    ({ label, theirs: saved, mine: typed }) =>
+                      html`<tr>
+                        <td>${label}</td>
+                        <td>${saved || "empty"}</td>
+                        <td>${typed || "empty"}</td>
+                      </tr>`,
+                  )
+                : html`<tr>
+                    <td colspan="3">
+                      The part is the same. Something else of the card changed: its trials, settings or
+                      whether it is put away.
+                    </td>
+                  </tr>`
+            }
+          </tbody>
+        </table>
+      </div>
+      <figure class="theirs">
+        <figcaption>As saved now</figcaption>
+        ${finishedDrawing(theirs.plan, { pixels: 330, tallest: 260, test: "theirs-section" })}
+      </figure>
+    </div>
     <div class="buttons">
-      <button type="button" class="button next" data-test="save-mine" @click=${saveMine}>Save mine as the next revision</button>
-      <button type="button" class="button" data-test="take-theirs" @click=${takeTheirs}>Take what is saved</button>
-      <button type="button" class="button" data-test="save-as-new" @click=${saveAsNew}>Save mine as a new card</button>
+      <button type="button" class="button next" data-test="save-mine" @click=${saveMine}>
+        Save mine as the next revision
+      </button>
+      <button type="button" class="button" data-test="take-theirs" @click=${takeTheirs}>
+        Take what is saved
+      </button>
+      <button type="button" class="button" data-test="save-as-new" @click=${saveAsNew}>
+        Save mine as a new card
+      </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
   </section>`;
 }
 
-/** @param {PartForm} form @returns {{label: string, value: string}[]} */
+/**
+ * @param {PartForm} form
+ * @returns {{label: string, value: string}[]}
+ */
 function boxesOf(form) {
   return [
     { label: "Title", value: form.title },
@@ -45,12 +93,41 @@ function boxesOf(form) {
     { label: "Grain", value: form.grain },
     { label: "Order", value: form.order?.join(", ") ?? "" },
     { label: "Order keeps to", value: wishesWords(form.wishes) },
-    ...(form.box ? [...boxBoxes(form.box).map(([, label, value]) => ({ label: `${label[0].toUpperCase()}${label.slice(1)}`, value })), { label: "Corners", value: `${form.box.corner}, relief ${form.box.relief} ${form.box.reliefSize} ${form.box.gap}`.trim() }, { label: "Sides", value: form.box.there.join(", ") }] : []),
+    ...(form.box
+      ? [
+          ...boxBoxes(form.box).map(([, label, value]) => ({
+            label: `${label[0].toUpperCase()}${label.slice(1)}`,
+            value,
+          })),
+          {
+            label: "Corners",
+            value:
+              `${form.box.corner}, relief ${form.box.relief} ${form.box.reliefSize} ${form.box.gap}`.trim(),
+          },
+          { label: "Sides", value: form.box.there.join(", ") },
+        ]
+      : []),
     ...(form.box ? [] : form.flats).map((flat, i) => ({ label: `Flat ${i + 1}`, value: flat })),
-    ...(form.box ? [] : form.bends).map((bend, i) => ({ label: `Bend ${i + 1}`, value: [bend.kind === "bend" ? `${bend.angle}°` : bend.kind.replace("_", " "), bend.direction, bend.radius && `radius ${bend.radius}`, bend.gap && `gap ${bend.gap}`].filter(Boolean).join(", ") })),
-    ...form.holes.map((hole, i) => ({ label: `Hole ${i + 1}`, value: `flat ${hole.flat}, at ${hole.position}, size ${hole.diameter}` })),
+    ...(form.box ? [] : form.bends).map((bend, i) => ({
+      label: `Bend ${i + 1}`,
+      value: [
+        bend.kind === "bend" ? `${bend.angle}°` : bend.kind.replace("_", " "),
+        bend.direction,
+        bend.radius && `radius ${bend.radius}`,
+        bend.gap && `gap ${bend.gap}`,
+      ]
+        .filter(Boolean)
+        .join(", "),
+    })),
+    ...form.holes.map((hole, i) => ({
+      label: `Hole ${i + 1}`,
+      value: `flat ${hole.flat}, at ${hole.position}, size ${hole.diameter}`,
+    })),
   ];
 }
 
-/** @param {PartForm} form @returns {Record<string, string>} */
+/**
+ * @param {PartForm} form
+ * @returns {Record<string, string>}
+ */
 const asText = (form) => Object.fromEntries(boxesOf(form).map(({ label, value }) => [label, value]));

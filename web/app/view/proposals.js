@@ -5,20 +5,39 @@ import { way } from "./offer.js";
 import { valueWords } from "./settle_rows.js";
 import { madeAt } from "./when.js";
 
-/** @param {any[]} proposals newest first @param {string} code of their card */
+/**
+ * @param {any[]} proposals newest first
+ * @param {string} code of their card
+ */
 export function proposalList(proposals, code) {
   if (!proposals.length) return nothing;
-  return html`<section class="panel"><h2>Changes that met another one</h2>
-    <ol class="rows" data-test="proposals">${proposals.map((one) => proposalLine(one, code))}</ol>
+  return html`<section class="panel">
+    <h2>Changes that met another one</h2>
+    <ol class="rows" data-test="proposals">
+      ${proposals.map((one) => proposalLine(one, code))}
+    </ol>
   </section>`;
 }
 
-/** @param {any} one @param {string} code */
+/**
+ * @param {any} one
+ * @param {string} code
+ */
 function proposalLine(one, code) {
   const rows = differing(one.changes, one.before, { ...one.before, settings: one.before.settings ?? [] });
   return html`<li class="row revision" data-test="proposal">
-    <h3>${one.settled_by ? `Settled by revision ${one.settled_by}` : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To settle</a>`, "To settle")}</h3>
+    <h3>
+      ${
+        one.settled_by
+          ? `Settled by revision ${one.settled_by}`
+          : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To settle</a>`, "To settle")
+      }
+    </h3>
     <p class="more">${[madeAt(one), one.by ? `by ${one.by}` : ""].filter(Boolean).join(", ")}</p>
-    <ul class="changes">${rows.map((row) => html`<li>${row.label}: ${valueWords(row, row.before)} to ${valueWords(row, row.yours)}</li>`)}</ul>
+    <ul class="changes">
+      ${rows.map(
+        (row) => html`<li>${row.label}: ${valueWords(row, row.before)} to ${valueWords(row, row.yours)}</li>`,
+      )}
+    </ul>
   </li>`;
 }

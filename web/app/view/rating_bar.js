@@ -3,20 +3,28 @@ import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { fixed, force, forcePerLength, words } from "../units.js";
 import { flag } from "./checks.js";
 
-/** @typedef {{what: string, name: string, load_kn?: number, load_kn_per_m?: number, rating_kn?: number|null, rating_kn_per_m?: number|null, share_percent: number|null, level: "ok"|"unknown"|"caution"|"stop"}} Rating */
+/**
+ * @typedef {{what: string, name: string, load_kn?: number, load_kn_per_m?: number, rating_kn?: number|null,
+ *   rating_kn_per_m?: number|null, share_percent: number|null,
+ *   level: "ok"|"unknown"|"caution"|"stop"}} Rating
+ */
 
 const FULL = 200; // bar units at the rating; the bar ends at 125 %
 
 /** @param {Rating[]} ratings */
 export function ratingBars(ratings) {
-  return html`<ul class="ratings" data-test="ratings">${ratings.map(ratingBar)}</ul>`;
+  return html`<ul class="ratings" data-test="ratings">
+    ${ratings.map(ratingBar)}
+  </ul>`;
 }
 
 /** @param {Rating} rating */
 function ratingBar(rating) {
   const { what, name, share_percent: share, level } = rating;
   return html`<li class="rating" data-level=${level} data-what=${what}>
-    <span class="rating-of"><b>${TITLES[what] ?? what}</b>${what.startsWith("press") || !name ? nothing : ` ${name}`}</span>
+    <span class="rating-of"
+      ><b>${TITLES[what] ?? what}</b>${what.startsWith("press") || !name ? nothing : ` ${name}`}</span
+    >
     ${flag(level, share === null ? "Unknown" : `${fixed(share, 0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${share === null ? "open" : ""}" d="M0 9H250" />
@@ -27,9 +35,19 @@ function ratingBar(rating) {
 }
 
 /** @type {Record<string, string>} */
-const TITLES = { press: "Press", "press per metre": "Bed and ram, per length", punch: "Punch", die: "Die", holder: "Holder", "die holder": "Die holder" };
+const TITLES = {
+  press: "Press",
+  "press per metre": "Bed and ram, per length",
+  punch: "Punch",
+  die: "Die",
+  holder: "Holder",
+  "die holder": "Die holder",
+};
 
-/** @param {Rating} rating @returns {string} */
+/**
+ * @param {Rating} rating
+ * @returns {string}
+ */
 function saying({ load_kn, load_kn_per_m, rating_kn, rating_kn_per_m, share_percent }) {
   const load = load_kn_per_m === undefined ? words(force(load_kn)) : words(forcePerLength(load_kn_per_m));
   if (share_percent === null) return `${load}; rating unknown. Read it off the plate before you bend.`;

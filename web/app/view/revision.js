@@ -9,14 +9,26 @@ import { stepsTable } from "./plan.js";
 /** @param {any} snapshot */
 export function revisionView({ title, note, part, plan, settings }) {
   return html`<div class="revision-view" data-test="snapshot">
-    <p><b>${title}</b>, ${words(length(part.thickness_mm, { digits: 2 }))}, ${isBox(plan) ? boxSize(plan.folded) : `${words(length(part.bend_length_mm))} long`}${note ? html`. ${note}` : nothing}</p>
+    <p>
+      <b>${title}</b>, ${words(length(part.thickness_mm, { digits: 2 }))},
+      ${
+        isBox(plan) ? boxSize(plan.folded) : `${words(length(part.bend_length_mm))} long`
+      }${note ? html`. ${note}` : nothing}
+    </p>
     ${finishedDrawing(plan)}
-    ${settings.length
-      ? html`<ul class="changes">${settings.map(
-          (/** @type {any} */ one) => html`<li>Step ${one.step} set at ${words(angle(one.set_angle_deg))}, depth ${words(length(one.punch_depth_mm, { digits: 2 }))}: ${one.reason}</li>`,
-        )}</ul>`
-      : nothing}
-    ${stepsTable(plan)}
-    ${checkList(plan.checks, { quiet: true })}
+    ${
+      settings.length
+        ? html`<ul class="changes">
+            ${settings.map(
+              (/** @type {any} */ one) =>
+                html`<li>
+                  Step ${one.step} set at ${words(angle(one.set_angle_deg))}, depth
+                  ${words(length(one.punch_depth_mm, { digits: 2 }))}: ${one.reason}
+                </li>`,
+            )}
+          </ul>`
+        : nothing
+    }
+    ${stepsTable(plan)} ${checkList(plan.checks, { quiet: true })}
   </div>`;
 }

@@ -18,17 +18,35 @@ export function smallPoses(step) {
   const box = windowOf(drawing, step.v_opening_mm, moments ? near : null);
   return html`<div class="small-poses" data-test="small-poses">
     ${small("before", "before", still(drawing.before), drawing, box)}
-    ${moments ? small("during", near ? nearLabel(near).join(" ") : "half way", moments.shown, drawing, box, near) : nothing}
+    ${
+      moments
+        ? small("during", near ? nearLabel(near).join(" ") : "half way", moments.shown, drawing, box, near)
+        : nothing
+    }
     ${small("after", "after", still(drawing.after), drawing, box)}
   </div>`;
 }
 
-/** @param {import("../../drawing/pose.js").Pose} pose @returns {Shown} */
-const still = ({ sheet, ram, holder, punch, gauge }) => ({ sheet: closedPath(sheet), tools: [ram, holder, punch].map(closedPath).filter(Boolean), down: 0, gauge: closedPath(gauge), back: 0 });
+/**
+ * @param {import("../../drawing/pose.js").Pose} pose
+ * @returns {Shown}
+ */
+const still = ({ sheet, ram, holder, punch, gauge }) => ({
+  sheet: closedPath(sheet),
+  tools: [ram, holder, punch].map(closedPath).filter(Boolean),
+  down: 0,
+  gauge: closedPath(gauge),
+  back: 0,
+});
 
 /** @typedef {{from: number, to: number, low: number, high: number}} Box */
 
-/** @param {import("../../drawing/pose.js").StepDrawing} drawing @param {number|null} die @param {import("../../drawing/motion.js").Near|null} near @returns {Box} */
+/**
+ * @param {import("../../drawing/pose.js").StepDrawing} drawing
+ * @param {number|null} die
+ * @param {import("../../drawing/motion.js").Near|null} near
+ * @returns {Box}
+ */
 function windowOf(drawing, die, near) {
   const [left, bottom, right, top] = boundsOf([drawing.before.sheet, drawing.after.sheet]);
   const opening = die ?? (right - left) / 6;
@@ -42,23 +60,36 @@ function windowOf(drawing, die, near) {
 }
 
 /**
- * @param {string} name @param {string} said @param {Shown} now @param {import("../../drawing/pose.js").StepDrawing} drawing @param {Box} box
+ * @param {string} name
+ * @param {string} said
+ * @param {Shown} now
+ * @param {import("../../drawing/pose.js").StepDrawing} drawing
+ * @param {Box} box
  * @param {import("../../drawing/motion.js").Near|null} [near] marked with a ring
  */
 function small(name, said, now, drawing, { from, to, low, high }, near = null) {
   return html`<figure class="small" data-moment=${name}>
-    <svg class="small-pose" viewBox="${from} ${-high} ${to - from} ${high - low}" preserveAspectRatio="xMidYMid meet" aria-hidden="true">
-      <path class="tool" d=${closedPath(drawing.die)}/>
-      <g transform="translate(0 ${now.down})">${now.tools.map((path) => svg`<path class="tool" d=${path}/>`)}</g>
-      <path class="gauge" transform="translate(${now.back} 0)" d=${now.gauge}/>
-      <path class="sheet" d=${now.sheet}/>
+    <svg
+      class="small-pose"
+      viewBox="${from} ${-high} ${to - from} ${high - low}"
+      preserveAspectRatio="xMidYMid meet"
+      aria-hidden="true">
+      <path class="tool" d=${closedPath(drawing.die)} />
+      <g transform="translate(0 ${now.down})">
+        ${now.tools.map((path) => svg`<path class="tool" d=${path}/>`)}
+      </g>
+      <path class="gauge" transform="translate(${now.back} 0)" d=${now.gauge} />
+      <path class="sheet" d=${now.sheet} />
       ${near ? mark(near, to - from) : nothing}
     </svg>
     <figcaption data-test="small-${name}">${said}</figcaption>
   </figure>`;
 }
 
-/** @param {import("../../drawing/motion.js").Near} near @param {number} width of the picture, mm */
+/**
+ * @param {import("../../drawing/motion.js").Near} near
+ * @param {number} width of the picture, mm
+ */
 function mark(near, width) {
   if (!isSmall(near, width)) return svg`<path class="ring" d=${openPath([near.on_sheet, near.on_tool])}/>`;
   const [x, y] = nearMiddle(near);

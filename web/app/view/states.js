@@ -5,8 +5,15 @@ import { Problem, Unreachable } from "../api.js";
 /** @param {string} words */
 export const loading = (words) => html`<p class="state" data-test="loading">${words}</p>`;
 
-/** @param {string} title @param {unknown} [more] */
-export const empty = (title, more = nothing) => html`<div class="state" data-test="empty"><h1>${title}</h1>${more}</div>`;
+/**
+ * @param {string} title
+ * @param {unknown} [more]
+ */
+export const empty = (title, more = nothing) =>
+  html`<div class="state" data-test="empty">
+    <h1>${title}</h1>
+    ${more}
+  </div>`;
 
 /** @param {unknown} error */
 export function failed(error) {
@@ -18,5 +25,8 @@ export function failed(error) {
   }
   const words = error instanceof Problem ? error.message : String(error);
   if (!(error instanceof Problem)) console.error(error);
-  return html`<div class="state" data-test="failed"><h1>That did not work</h1>${words}</div>`;
+  return html`<div class="state" data-test="failed">
+    <h1>That did not work</h1>
+    ${words}
+  </div>`;
 }

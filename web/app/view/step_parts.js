@@ -9,13 +9,21 @@ import { stationOf } from "./stations.js";
 
 /** @typedef {import("./motion_player.js").Look} Look */
 
-/** Stops first, on their own; then what to watch at this step; hands always. @param {any} card @param {any} step */
+/**
+ * Stops first, on their own; then what to watch at this step; hands always.
+ * @param {any} card
+ * @param {any} step
+ */
 export function findingsOf(card, step) {
   const own = step.checks.filter((/** @type {any} */ check) => check.level !== "ok");
-  const wholeStops = card.plan.checks.filter((/** @type {any} */ check) => check.level === "stop" && !check.step);
+  const wholeStops = card.plan.checks.filter(
+    (/** @type {any} */ check) => check.level === "stop" && !check.step,
+  );
   const hands = card.plan.checks.filter((/** @type {any} */ check) => check.code === "general-hands");
   /** @type {Map<string, any>} */
-  const each = new Map([...wholeStops, ...own, ...hands].map((check) => [check.code + check.words, { ...check, step: null }]));
+  const each = new Map(
+    [...wholeStops, ...own, ...hands].map((check) => [check.code + check.words, { ...check, step: null }]),
+  );
   const all = [...each.values()];
   return {
     stops: all.filter((check) => check.level === "stop"),
@@ -23,13 +31,23 @@ export function findingsOf(card, step) {
   };
 }
 
-/** @param {any} card @param {any} step @param {Look} look @param {() => void} draw @param {AbortSignal} signal */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {Look} look
+ * @param {() => void} draw
+ * @param {AbortSignal} signal
+ */
 export function picture(card, step, look, draw, signal) {
-  if (!step.drawing) return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
+  if (!step.drawing)
+    return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
   return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
 }
 
-/** @param {any} card @param {any} step */
+/**
+ * @param {any} card
+ * @param {any} step
+ */
 export function numbers(card, step) {
   const setting = settingOf(card, step);
   if (setting.set_angle_deg === null && step.gauge_x_mm === null) {
@@ -41,28 +59,79 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
-    ${setting.fromTrial
-      ? html`<p class="from-trial" data-test="from-trial"><b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and ${words(length(step.punch_depth_mm, { digits: 2 }))}.</p>`
-      : nothing}
-    ${step.gauge_draw_back_mm ? html`<p class="draw-back" data-test="draw-back"><b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b> before the stroke: the rising flange would hit it.</p>` : nothing}
+    ${
+      setting.fromTrial
+        ? html`<p class="from-trial" data-test="from-trial">
+            <b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and
+            ${words(length(step.punch_depth_mm, { digits: 2 }))}.
+          </p>`
+        : nothing
+    }
+    ${
+      step.gauge_draw_back_mm
+        ? html`<p class="draw-back" data-test="draw-back">
+            <b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b> before the
+            stroke: the rising flange would hit it.
+          </p>`
+        : nothing
+    }
     ${hits(step)}`;
 }
 
-/** A large radius bent in many hits. @param {any} step */
+/**
+ * A large radius bent in many hits.
+ * @param {any} step
+ */
 function hits({ hits: many }) {
   if (!many) return nothing;
-  return html`<div class="hits" data-test="hits"><b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge ${words(length(many.pitch_mm, { digits: 2 }))} each time:
-    ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}</div>`;
+  return html`<div class="hits" data-test="hits">
+    <b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge
+    ${words(length(many.pitch_mm, { digits: 2 }))} each time:
+    ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}
+  </div>`;
 }
-/** @param {any} plan @param {any} step */
+/**
+ * @param {any} plan
+ * @param {any} step
+ */
 export function tools(plan, step) {
   if (!step.die) return nothing;
   const station = stationOf(plan, step);
   return html`<dl class="step-tools" data-test="step-tools">
-    <div><dt>Punch</dt><dd><b>${step.punch}</b> ${step.punch_name}${step.punch_turned ? html` <b class="punch-turned" data-test="tool-turned">turned round</b>` : nothing}</dd></div>
-    <div><dt>Die</dt><dd><b>${step.die}</b> ${step.die_name}</dd></div>
-    ${step.holder ? html`<div><dt>Holder</dt><dd><b>${step.holder}</b></dd></div>` : nothing}
-    ${station ? html`<div class="stands"><dt>Stands</dt><dd data-test="step-station"><b>${station}</b></dd></div>` : nothing}
-    <div><dt>Wanted</dt><dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd></div>
+    <div>
+      <dt>Punch</dt>
+      <dd>
+        <b>${step.punch}</b>
+        ${step.punch_name}${
+          step.punch_turned
+            ? html` <b class="punch-turned" data-test="tool-turned">turned round</b>`
+            : nothing
+        }
+      </dd>
+    </div>
+    <div>
+      <dt>Die</dt>
+      <dd><b>${step.die}</b> ${step.die_name}</dd>
+    </div>
+    ${
+      step.holder
+        ? html`<div>
+            <dt>Holder</dt>
+            <dd><b>${step.holder}</b></dd>
+          </div>`
+        : nothing
+    }
+    ${
+      station
+        ? html`<div class="stands">
+            <dt>Stands</dt>
+            <dd data-test="step-station"><b>${station}</b></dd>
+          </div>`
+        : nothing
+    }
+    <div>
+      <dt>Wanted</dt>
+      <dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd>
+    </div>
   </dl>`;
 }

@@ -13,7 +13,11 @@ import { field, pick, textArea } from "./field.js";
 import { openingsBox } from "./openings.js";
 
 /** @typedef {import("../tool_fields.js").FieldSpec} FieldSpec */
-/** @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[], checks: import("./checks.js").Check[], wrong: string[], fault: import("../../drawing/outline_fault.js").Fault|null}} Preview */
+/**
+ * @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[],
+ *   checks: import("./checks.js").Check[], wrong: string[],
+ *   fault: import("../../drawing/outline_fault.js").Fault|null}} Preview
+ */
 
 /** @typedef {(kind: import("../dxf.js").DxfKind, name: string) => import("../dxf.js").DxfReader} Reader */
 
@@ -31,19 +35,24 @@ import { openingsBox } from "./openings.js";
 export function toolForm({ kind, draft, change, wrong, preview, options = {}, first = nothing, reader }) {
   return html`<div class="workbench">
     ${GROUPS[kind].map(
-      (group, index) => html`<section class="panel ${group.part}">
-        <h2>${group.title}</h2>
-        ${index === 0 ? first : nothing}
-        ${group.part === "outline" ? outlineView(preview) : nothing}
-        <div class="fields">
-          ${group.fields
-            .filter(({ when, hidden }) => !hidden && (!when || when(draft)))
-            .map((spec) =>
-              spec.type === "openings"
-                ? openingsBox({ draft, change, wrong })
-                : box(spec, draft[spec.name] ?? "", (value) => change(spec.name, value), { wrong: wrong[spec.name], options: options[spec.name], reader }))}
-        </div>
-      </section>`,
+      (group, index) =>
+        html`<section class="panel ${group.part}">
+          <h2>${group.title}</h2>
+          ${index === 0 ? first : nothing} ${group.part === "outline" ? outlineView(preview) : nothing}
+          <div class="fields">
+            ${group.fields
+              .filter(({ when, hidden }) => !hidden && (!when || when(draft)))
+              .map((spec) =>
+                spec.type === "openings"
+                  ? openingsBox({ draft, change, wrong })
+                  : box(spec, draft[spec.name] ?? "", (value) => change(spec.name, value), {
+                      wrong: wrong[spec.name],
+                      options: options[spec.name],
+                      reader,
+                    }),
+              )}
+          </div>
+        </section>`,
     )}
   </div>`;
 }
@@ -51,24 +60,30 @@ export function toolForm({ kind, draft, change, wrong, preview, options = {}, fi
 /** @param {Preview|null} preview */
 function outlineView(preview) {
   return html`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${preview?.fault
-      ? faultDrawing(preview.fault)
-      : preview?.parts.length
-      ? html`<div class="outlines">${toolOutlines(preview.parts)}</div>`
-      : html`<p class="hint">The outline appears as you type.</p>`}
+    ${
+      preview?.fault
+        ? faultDrawing(preview.fault)
+        : preview?.parts.length
+          ? html`<div class="outlines">${toolOutlines(preview.parts)}</div>`
+          : html`<p class="hint">The outline appears as you type.</p>`
+    }
     ${preview?.wrong.map((said) => html`<p class="wrong" data-test="outline-wrong">${said}</p>`)}
     ${preview ? checkList(preview.checks, { quiet: true }) : nothing}
   </div>`;
 }
 
 /**
- * @param {FieldSpec} spec @param {string} value @param {(value: string) => void} change
+ * @param {FieldSpec} spec
+ * @param {string} value
+ * @param {(value: string) => void} change
  * @param {{wrong?: string[], options?: [string, string][], reader: Reader}} more
  */
 function box(spec, value, change, { wrong = [], options = spec.options, reader }) {
   const { name, label, type, hint = "" } = spec;
   if (type === "pick" || type === "yes") {
-    const all = spec.blank ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])] : options ?? [];
+    const all = spec.blank
+      ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])]
+      : (options ?? []);
     return wide(spec, pick({ name, label, value, options: all, change, wrong }));
   }
   if (type === "points" || type === "note") {
@@ -77,30 +92,75 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
   }
   const unit = unitOf(spec);
   const keys = type === "number" || type === "length" || type === "rating" ? "decimal" : "text";
-  const more = type === "rating" ? ratingHint(value, hint) : type === "lengths" ? piecesHint(value, hint) : hint;
-  const boxed = field({ name, label, value, change, wrong, unit, keys, hint: more, placeholder: spec.blank ?? "" });
-  if (type === "rating") return html`<div class="broad">${boxed}${value.trim() ? nothing : flag("unknown", `${label} unknown`)}</div>`;
+  const more =
+    type === "rating" ? ratingHint(value, hint) : type === "lengths" ? piecesHint(value, hint) : hint;
+  const boxed = field({
+    name,
+    label,
+    value,
+    change,
+    wrong,
+    unit,
+    keys,
+    hint: more,
+    placeholder: spec.blank ?? "",
+  });
+  if (type === "rating")
+    return html`<div class="broad">
+      ${boxed}${value.trim() ? nothing : flag("unknown", `${label} unknown`)}
+    </div>`;
   return wide(spec, boxed);
 }
 
-/** @param {FieldSpec} spec @param {unknown} boxed */
-const wide = ({ broad, type }, boxed) => (broad || type === "lengths" ? html`<div class="broad">${boxed}</div>` : boxed);
+/**
+ * @param {FieldSpec} spec
+ * @param {unknown} boxed
+ */
+const wide = ({ broad, type }, boxed) =>
+  broad || type === "lengths" ? html`<div class="broad">${boxed}</div>` : boxed;
 
-/** @param {FieldSpec} spec @param {string} value @param {unknown} boxed */
+/**
+ * @param {FieldSpec} spec
+ * @param {string} value
+ * @param {unknown} boxed
+ */
 function folded({ folded: fold, label }, value, boxed) {
-  return fold ? html`<details class="broad" ?open=${Boolean(value)}><summary>${label}</summary>${boxed}</details>` : boxed;
+  return fold
+    ? html`<details class="broad" ?open=${Boolean(value)}>
+        <summary>${label}</summary>
+        ${boxed}
+      </details>`
+    : boxed;
 }
 
 /** @param {FieldSpec} spec */
-const unitOf = ({ type, unit = "" }) => (["length", "lengths", "points"].includes(type) ? lengthUnit() : unit);
+const unitOf = ({ type, unit = "" }) =>
+  ["length", "lengths", "points"].includes(type) ? lengthUnit() : unit;
 
-/** @param {FieldSpec} spec @param {string} value @param {(value: string) => void} change @param {string[]} wrong */
+/**
+ * @param {FieldSpec} spec
+ * @param {string} value
+ * @param {(value: string) => void} change
+ * @param {string[]} wrong
+ */
 function area(spec, value, change, wrong) {
   const { name, label, hint, type } = spec;
-  return textArea({ name, label, value, change, wrong, hint, unit: unitOf(spec), lines: type === "points" ? 7 : 2 });
+  return textArea({
+    name,
+    label,
+    value,
+    change,
+    wrong,
+    hint,
+    unit: unitOf(spec),
+    lines: type === "points" ? 7 : 2,
+  });
 }
 
-/** @param {string} value @param {string} hint */
+/**
+ * @param {string} value
+ * @param {string} hint
+ */
 function ratingHint(value, hint) {
   const typed = typedNumber(value);
   if (typed === null) return `${hint} ${UNKNOWN_RATING}`;
@@ -108,7 +168,10 @@ function ratingHint(value, hint) {
   return `${typeof typed === "number" ? `That is ${words(forcePerLength(typed))}. ` : ""}May be typed with its unit: 25 short tons/ft.`;
 }
 
-/** @param {string} value @param {string} hint */
+/**
+ * @param {string} value
+ * @param {string} hint
+ */
 function piecesHint(value, hint) {
   const count = value.split(/[,;\n]/).filter((piece) => piece.trim()).length;
   return count ? `${hint} ${count === 1 ? "1 piece." : `${count} pieces.`}` : hint;

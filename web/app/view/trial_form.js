@@ -7,17 +7,35 @@ import { choice, field } from "./field.js";
 /** @typedef {import("../measure.js").Typed} Typed */
 
 /**
- * @param {any} card @param {any} step
- * @param {{typed: Typed, used: import("../measure.js").Setting|null, wrong: Record<string, string[]>, general: string, sending: boolean}} state
+ * @param {any} card
+ * @param {any} step
+ * @param {{typed: Typed, used: import("../measure.js").Setting|null, wrong: Record<string, string[]>,
+ *   general: string, sending: boolean}} state
  * @param {{save: () => void, draw: () => void}} act
  */
 export function trialForm(card, step, state, { save, draw }) {
   const { typed, wrong } = state;
-  /** @param {keyof Typed} key @param {string} name @param {string} label @param {Partial<import("./field.js").FieldOptions>} [more] */
+  /**
+   * @param {keyof Typed} key
+   * @param {string} name
+   * @param {string} label
+   * @param {Partial<import("./field.js").FieldOptions>} [more]
+   */
   const box = (key, name, label, more = {}) =>
-    field({ name, label, value: typed[key], wrong: wrong[name], change: (value) => Object.assign(typed, { [key]: value }), ...more });
+    field({
+      name,
+      label,
+      value: typed[key],
+      wrong: wrong[name],
+      change: (value) => Object.assign(typed, { [key]: value }),
+      ...more,
+    });
   const set = state.used?.set_angle_deg ?? settingOf(card, step).set_angle_deg;
-  return html`<form class="trial-form" novalidate data-test="trial-form" @submit=${(/** @type {Event} */ event) => {
+  return html`<form
+    class="trial-form"
+    novalidate
+    data-test="trial-form"
+    @submit=${(/** @type {Event} */ event) => {
       event.preventDefault();
       save();
     }}>
@@ -25,30 +43,43 @@ export function trialForm(card, step, state, { save, draw }) {
       <h2>What came out? <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
       <div class="trial-angles ${typed.places}">
-        ${typed.places === "one"
-          ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
-          : [
-              box("left", "left_deg", "Left", { keys: "decimal", unit: "°" }),
-              box("middle", "middle_deg", "Middle", { keys: "decimal", unit: "°" }),
-              box("right", "right_deg", "Right", { keys: "decimal", unit: "°" }),
-            ]}
+        ${
+          typed.places === "one"
+            ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
+            : [
+                box("left", "left_deg", "Left", { keys: "decimal", unit: "°" }),
+                box("middle", "middle_deg", "Middle", { keys: "decimal", unit: "°" }),
+                box("right", "right_deg", "Right", { keys: "decimal", unit: "°" }),
+              ]
+        }
       </div>
       ${choice({
         name: "places",
         label: "Measured at",
         value: typed.places,
-        options: [["one", "One place"], ["three", "Left, middle, right"]],
+        options: [
+          ["one", "One place"],
+          ["three", "Left, middle, right"],
+        ],
         change: (value) => {
           Object.assign(typed, { places: value });
           draw();
         },
       })}
       <div class="trial-more">
-        ${box("set", "set_angle_deg", "Angle that was set", { keys: "decimal", unit: "°", placeholder: set === null ? "" : angle(set).text, hint: "Leave it if it was set as shown." })}
+        ${box("set", "set_angle_deg", "Angle that was set", {
+          keys: "decimal",
+          unit: "°",
+          placeholder: set === null ? "" : angle(set).text,
+          hint: "Leave it if it was set as shown.",
+        })}
         ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
         ${box("note", "note", "Note", { hint: "Grain, anything odd." })}
       </div>
-      <details class="more-measured" data-test="more-measured" ?open=${["lot", "thickness_mm", "radius_mm"].some((name) => wrong[name]?.length)}>
+      <details
+        class="more-measured"
+        data-test="more-measured"
+        ?open=${["lot", "thickness_mm", "radius_mm"].some((name) => wrong[name]?.length)}>
         <summary>More measured</summary>
         <div class="trial-more">
           ${box("thickness", "thickness_mm", "Thickness measured", { unit: lengthUnit() })}
@@ -59,7 +90,9 @@ export function trialForm(card, step, state, { save, draw }) {
     </div>
     <div class="step-nav" role="group" aria-label="Trial">
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back</a>
-      <button class="button next" data-test="save" ?disabled=${state.sending}>${state.sending ? "Sending…" : "Save"}</button>
+      <button class="button next" data-test="save" ?disabled=${state.sending}>
+        ${state.sending ? "Sending…" : "Save"}
+      </button>
     </div>
   </form>`;
 }

@@ -8,36 +8,66 @@ import { measured } from "./trials.js";
 
 /** @typedef {import("../../screens/trial.js").Result} Result */
 
-/** @param {any} card @param {any} step @param {Result} result @param {{again: () => void, keep: () => void}} act */
+/**
+ * @param {any} card
+ * @param {any} step
+ * @param {Result} result
+ * @param {{again: () => void, keep: () => void}} act
+ */
 export function trialResult(card, step, result, { again, keep }) {
   const setting = newSetting(result);
   const last = step.number === card.plan.steps.length;
-  return html`<div class="trial-result" data-test="trial-result" data-waits=${result.waits ? "true" : "false"}>
+  return html`<div
+    class="trial-result"
+    data-test="trial-result"
+    data-waits=${result.waits ? "true" : "false"}>
     <div class="trial-main">
       <h2>${measured(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
-      ${result.waits
-        ? html`<p class="waits" data-test="waits"><b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by itself.</p>`
-        : html`<p data-test="sent">Saved in the shop, on the card.</p>`}
+      ${
+        result.waits
+          ? html`<p class="waits" data-test="waits">
+              <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
+              itself.
+            </p>`
+          : html`<p data-test="sent">Saved in the shop, on the card.</p>`
+      }
       ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
       ${tilt(result.correction)}
-      ${setting ? offer("cards.revise", keeping(result, keep), html`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`) : nothing}
+      ${
+        setting
+          ? offer(
+              "cards.revise",
+              keeping(result, keep),
+              html`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`,
+            )
+          : nothing
+      }
     </div>
     <nav class="step-nav" aria-label="Trial">
       <button class="button" data-test="again" @click=${again}>Measure again</button>
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Step ${step.number}</a>
-      ${last
-        ? html`<a class="button next" href="/c/${card.code}" data-test="next">Done: the card</a>`
-        : html`<a class="button next" href="/c/${card.code}/step/${step.number + 1}" data-test="next">Next: step ${step.number + 1}</a>`}
+      ${
+        last
+          ? html`<a class="button next" href="/c/${card.code}" data-test="next">Done: the card</a>`
+          : html`<a class="button next" href="/c/${card.code}/step/${step.number + 1}" data-test="next"
+              >Next: step ${step.number + 1}</a
+            >`
+      }
     </nav>
   </div>`;
 }
 
 /** @param {import("../measure.js").Setting} setting */
-const newNumbers = (setting) => html`<div class="set-figures" data-test="new-setting">
-  ${setFigure("Angle now", angle(setting.set_angle_deg), "new-angle")}
-  ${setting.punch_depth_mm === null ? nothing : setFigure("Depth now", length(setting.punch_depth_mm, { digits: 2 }), "new-depth")}
-</div>`;
+const newNumbers = (setting) =>
+  html`<div class="set-figures" data-test="new-setting">
+    ${setFigure("Angle now", angle(setting.set_angle_deg), "new-angle")}
+    ${
+      setting.punch_depth_mm === null
+        ? nothing
+        : setFigure("Depth now", length(setting.punch_depth_mm, { digits: 2 }), "new-depth")
+    }
+  </div>`;
 
 /** @param {Result} result */
 function basis({ correction, table }) {
@@ -58,14 +88,25 @@ function noSetting({ waits, correction }) {
 function tilt(correction) {
   const slope = correction?.tilt_mm_per_m;
   if (slope === null || slope === undefined) return nothing;
-  return html`<p data-test="tilt">Left and right differ: about ${fixed(Math.abs(slope), 2)} mm in each metre, ${slope > 0 ? "the right end deeper" : "the left end deeper"}.</p>`;
+  return html`<p data-test="tilt">
+    Left and right differ: about ${fixed(Math.abs(slope), 2)} mm in each metre,
+    ${slope > 0 ? "the right end deeper" : "the left end deeper"}.
+  </p>`;
 }
 
-/** @param {Result} result @param {() => void} keep */
+/**
+ * @param {Result} result
+ * @param {() => void} keep
+ */
 function keeping(result, keep) {
-  if (result.kept === "kept") return html`<p class="kept" data-test="kept" role="status"><b>${result.where === "here" ? "Saved here, not yet in the shop." : "Kept."}</b> ${result.words}</p>`;
+  if (result.kept === "kept")
+    return html`<p class="kept" data-test="kept" role="status">
+      <b>${result.where === "here" ? "Saved here, not yet in the shop." : "Kept."}</b> ${result.words}
+    </p>`;
   return html`<div class="buttons">
-      <button class="button" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>${result.kept === "asking" ? "Keeping…" : "Keep this setting"}</button>
+      <button class="button" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>
+        ${result.kept === "asking" ? "Keeping…" : "Keep this setting"}
+      </button>
     </div>
     <p class="wrong" role="alert" data-test="keep-fault">${result.words}</p>`;
 }

@@ -4,7 +4,10 @@ import { angle, length, words } from "../units.js";
 import { whereWords } from "./kept_where.js";
 import { madeAt } from "./when.js";
 
-/** @param {any} trial @param {{waiting?: import("../outbox.js").Waiting}} [how] */
+/**
+ * @param {any} trial
+ * @param {{waiting?: import("../outbox.js").Waiting}} [how]
+ */
 export function trialLine(trial, { waiting } = {}) {
   return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
     <div>
@@ -20,11 +23,16 @@ export function trialLine(trial, { waiting } = {}) {
   </li>`;
 }
 
-/** @param {any} trial @returns {string} */
+/**
+ * @param {any} trial
+ * @returns {string}
+ */
 export function measured(trial) {
   const angles = [trial.left_deg, trial.middle_deg, trial.right_deg];
   const all = angles.some((deg) => deg !== null && deg !== undefined);
-  const came = all ? angles.map((deg) => words(angle(deg ?? null))).join(" / ") : words(angle(trial.measured_deg));
+  const came = all
+    ? angles.map((deg) => words(angle(deg ?? null))).join(" / ")
+    : words(angle(trial.measured_deg));
   return trial.flange_mm ? `${came}, flange ${flange(trial.flange_mm)}` : came;
 }
 
@@ -32,7 +40,12 @@ export function measured(trial) {
 const settingWords = (trial) => (trial.set_angle_deg ? `set at ${words(angle(trial.set_angle_deg))}` : "");
 
 /** @param {any} correction */
-const ledTo = (correction) => (correction?.set_angle_deg ? `new setting ${words(angle(correction.set_angle_deg))}` : "");
+const ledTo = (correction) =>
+  correction?.set_angle_deg ? `new setting ${words(angle(correction.set_angle_deg))}` : "";
 
-/** A trial that still waits holds the flange as it was typed. @param {number|string} kept @returns {string} */
+/**
+ * A trial that still waits holds the flange as it was typed.
+ * @param {number|string} kept
+ * @returns {string}
+ */
 const flange = (kept) => (typeof kept === "string" ? kept : words(length(kept, { digits: 2 })));
