@@ -24,7 +24,7 @@ export default defineConfig([
     rules: {
       "habits/columns": ["error", COLUMNS],
       "habits/tags-on-lines": "error",
-      curly: ["error", "multi-line"],
+      curly: ["error", "multi-line", "consistent"],
       eqeqeq: "error",
       "no-else-return": "error",
       "no-implicit-coercion": "error",
@@ -34,7 +34,10 @@ export default defineConfig([
       "no-useless-rename": "error",
       "no-useless-return": "error",
       // What is taken out of an object to leave the rest of it is used by that; _ says "not this one".
-      "no-unused-vars": ["error", { ignoreRestSiblings: true, destructuredArrayIgnorePattern: "^_$" }],
+      "no-unused-vars": [
+        "error",
+        { ignoreRestSiblings: true, destructuredArrayIgnorePattern: "^_$", varsIgnorePattern: "^_$" },
+      ],
       "no-var": "error",
       "object-shorthand": "error",
       "prefer-arrow-callback": "error",

@@ -132,8 +132,9 @@ async function problemOf(response, asked = Infinity) {
  * @param {number} asked
  */
 function tellIfTurnedAway({ status, errors }, asked) {
-  if (status === 401 && errors.pairing)
+  if (status === 401 && errors.pairing) {
     document.dispatchEvent(new CustomEvent("not-paired", { detail: { why: errors.pairing[0], asked } }));
+  }
   if (status === 403 && errors.role) document.dispatchEvent(new CustomEvent("other-role"));
 }
 

@@ -68,8 +68,9 @@ export function benchLink(name, known, hands, signal) {
     }
     running = false;
     const soon = pending !== null && failures === 0;
-    if (!signal.aborted)
+    if (!signal.aborted) {
       timer = setTimeout(round, soon ? 0 : Math.min(SLOWEST_MS, EVERY_MS * 1.5 ** failures));
+    }
   }
 
   function tooOld() {

@@ -39,8 +39,9 @@ export function emptyBox(kind = "tray") {
   /** @returns {Chain} */
   const chain = () => {
     if (kind === "lips-in") return { flats: ["", ""], bends: [newBend(), newBend()] };
-    if (kind === "lips-out")
+    if (kind === "lips-out") {
       return { flats: ["", ""], bends: [newBend(), { ...newBend(), direction: "down" }] };
+    }
     return { flats: [""], bends: [newBend()] };
   };
   return {
@@ -88,8 +89,9 @@ export function kindOf({ there, sides, alike }) {
       bends[1].kind === "bend" &&
       bends[0].direction === "up" &&
       bends[1].direction === way;
-  if (there.length === 2 && there.includes("left") && there.includes("right") && chains.every(plain))
+  if (there.length === 2 && there.includes("left") && there.includes("right") && chains.every(plain)) {
     return "channel";
+  }
   if (there.length !== 4) return "";
   if (chains.every(plain)) return "tray";
   if (chains.every(lip("up"))) return "lips-in";
@@ -276,7 +278,7 @@ export function errorsShown(form, errors) {
  */
 export function boxCalled(name) {
   const [, what, side, list, index, leaf] = name.split(".");
-  if (what !== "sides")
+  if (what !== "sides") {
     return (
       {
         length_mm: "Length of the base",
@@ -288,8 +290,10 @@ export function boxCalled(name) {
         first_pair: "Bent first",
       }[what] ?? "Box"
     );
+  }
   if (!list) return side ? `${side} side` : "Sides";
-  return `${side} ${flatWord(Number(index ?? 0))}${list === "bends" ? `, ${{ inside_radius_mm: "radius", hem_gap_mm: "gap" }[leaf] ?? "angle"}` : ""}`;
+  const figure = { inside_radius_mm: "radius", hem_gap_mm: "gap" }[leaf] ?? "angle";
+  return `${side} ${flatWord(Number(index ?? 0))}${list === "bends" ? `, ${figure}` : ""}`;
 }
 
 /**

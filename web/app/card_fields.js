@@ -75,8 +75,9 @@ export function differing(changes, before, card) {
     ["archived", "In use"],
   ]) {
     const [yours, was] = [/** @type {any} */ (changes)[name], /** @type {any} */ (before)[name]];
-    if (yours !== undefined && !same(yours, card[name]))
+    if (yours !== undefined && !same(yours, card[name])) {
       rows.push({ name, label, shop: card[name], yours, before: was });
+    }
   }
   if (!changes.settings) return rows;
   const [yours, was, shop] = [changes.settings, before.settings ?? [], card.settings].map(byStep);

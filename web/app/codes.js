@@ -39,8 +39,9 @@ export function readCode(typed) {
       strange[0] === "U" ? "There is no U in a card code." : `“${strange[0]}” is not in any card code.`;
     return { code, whole: false, fault: `${which} Codes have digits and letters without I, L, O and U.` };
   }
-  if (code.length > LENGTH)
+  if (code.length > LENGTH) {
     return { code, whole: false, fault: `A card code has seven characters. This one has ${code.length}.` };
+  }
   if (code.length < LENGTH) return { code, whole: false, fault: "" };
   if (checkCharacter(code.slice(0, -1)) !== code.at(-1)) {
     return {

@@ -67,7 +67,8 @@ export class NotKept extends Error {
   /** @param {unknown} cause */
   constructor(cause) {
     super(
-      `${whyNot(cause)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`,
+      `${whyNot(cause)} What you typed is still on this screen and nowhere else: leave it open, or ` +
+        "write it on paper.",
     );
   }
 }
@@ -75,7 +76,11 @@ export class NotKept extends Error {
 /** @param {unknown} cause */
 function whyNot(cause) {
   const name = cause instanceof DOMException ? cause.name : "";
-  if (name === "QuotaExceededError")
+  if (name === "QuotaExceededError") {
     return "Not saved: this device is full. Free some room on it, then save again.";
-  return "Not saved: this browser lets nothing be kept here, and the shop does not answer. Private windows do that.";
+  }
+  return (
+    "Not saved: this browser lets nothing be kept here, and the shop does not answer. Private " +
+    "windows do that."
+  );
 }

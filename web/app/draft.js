@@ -36,8 +36,8 @@ const lines = (text = "") =>
     .filter(Boolean);
 
 /**
- * @type
- *   {Record<import("./tool_fields.js").FieldType, {show: (value: any) => string, take: (text: string|undefined) => unknown}>}
+ * @type {Record<import("./tool_fields.js").FieldType,
+ *   {show: (value: any) => string, take: (text: string|undefined) => unknown}>}
  */
 const TYPES = {
   text: { show: (value) => value ?? "", take: (text = "") => text.trim() },
@@ -141,10 +141,10 @@ export function toDraft(kind, tool) {
  */
 export function fromDraft(kind, draft, kept = {}) {
   /** @param {FieldSpec} spec */
-  const value = ({ name, type }) =>
+  const valueOf = ({ name, type }) =>
     name in kept && TYPES[type].show(kept[name]) === draft[name] ? kept[name] : TYPES[type].take(draft[name]);
   const shown = specsOf(kind).filter(({ when }) => !when || when(draft));
-  const taken = shown.map((spec) => ({ spec, value: value(spec) }));
+  const taken = shown.map((spec) => ({ spec, value: valueOf(spec) }));
   return Object.fromEntries(
     taken
       .filter(({ spec, value }) => value !== null || mayBeEmpty(spec))
@@ -184,8 +184,9 @@ export function metalFromDraft(draft) {
     note: draft.note.trim(),
     gauge_family: draft.gauge_family || null,
   };
-  for (const { name, needed } of NUMBERS)
+  for (const { name, needed } of NUMBERS) {
     if (draft[name]?.trim() || !needed) metal[name] = typedNumber(draft[name]);
+  }
   for (const { name, needed } of FIGURES) {
     const typed = ["low", "nominal", "high", "source"].some((part) => draft[`${name}.${part}`]?.trim());
     metal[name] = typed || needed ? figureFrom(draft, name) : null;
@@ -224,14 +225,17 @@ export function sortErrors(errors, names) {
       .filter((name) => inPath.includes(`.${name}.`))
       .sort((a, b) => b.length - a.length)[0];
     const piece = /\.(\d+)$/.exec(path)?.[1];
-    if (box === "openings") (byName.openings ??= []).push(...words.map((said) => aboutOpening(path, said)));
-    else if (box)
+    if (box === "openings") {
+      (byName.openings ??= []).push(...words.map((said) => aboutOpening(path, said)));
+    } else if (box) {
       (byName[box] ??= []).push(
         ...(piece && inPath.endsWith(`.${box}.${piece}.`)
           ? words.map((said) => `Number ${Number(piece) + 1}: ${said}`)
           : words),
       );
-    else others.push(...words.map((said) => `${path}: ${said}`));
+    } else {
+      others.push(...words.map((said) => `${path}: ${said}`));
+    }
   }
   return { byName, others };
 }

@@ -64,8 +64,9 @@ export function dxfReader(kind, { took, show, signal }) {
     Object.assign(state, { busy: true, answer: null, wrong: "", fault: null, code: "" });
     show();
     try {
-      if (file.size > MOST_BYTES)
+      if (file.size > MOST_BYTES) {
         throw new Error("The file is over 2 MB. Save the tool's outline by itself.");
+      }
       const { body } = await upload(
         `/outlines/dxf?${query(state.choices, kind)}`,
         file,

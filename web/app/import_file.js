@@ -47,8 +47,9 @@ export function importFile({ show, done, signal }) {
     Object.assign(state, { busy, told: null, wrong: [] });
     show();
     try {
-      if (file.size > MOST_BYTES)
+      if (file.size > MOST_BYTES) {
         throw new Error("The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");
+      }
       state.told = (await upload(`/import?${query}`, file, "application/json", signal, LONGEST_MS)).body;
     } catch (error) {
       if (signal.aborted) return;

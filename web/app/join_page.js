@@ -69,7 +69,8 @@ async function look(addresses) {
     return;
   }
   at("trusted").textContent =
-    "Not yet trusted on this device, or the name is not found from here. When the certificate is in, one of these opens without a warning:";
+    "Not yet trusted on this device, or the name is not found from here. When the certificate is in, " +
+    "one of these opens without a warning:";
   document.documentElement.dataset.trusted = "";
   setTimeout(() => look(addresses), LOOK_AGAIN_MS);
 }

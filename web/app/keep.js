@@ -39,8 +39,9 @@ export async function keepSetting(card, step, result, draw) {
 /** @param {Awaited<ReturnType<typeof changeHere>>} done */
 function keptWords({ where, card }) {
   if (where === "shop") return `Revision ${card.revision} of the card has it. Steps show it from now on.`;
-  if (where === "settle")
+  if (where === "settle") {
     return "The card was changed meanwhile. Both are kept: settle on the card which holds.";
+  }
   return "Steps show it on this device from now on; it goes to the shop by itself.";
 }
 

@@ -107,9 +107,11 @@ const tell = () => document.dispatchEvent(new CustomEvent("bench"));
 
 function remember() {
   try {
-    if (on)
+    if (on) {
       sessionStorage.setItem(KEY, JSON.stringify({ name: on.at.name, code: on.at.code, step: on.at.step }));
-    else sessionStorage.removeItem(KEY);
+    } else {
+      sessionStorage.removeItem(KEY);
+    }
   } catch {
     // Not kept: a reload ends it.
   }

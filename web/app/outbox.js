@@ -149,8 +149,9 @@ export async function forget(id) {
  * @param {(entry: Waiting) => boolean} [which] the others meet what is there
  */
 export async function follow(id, after, which = () => true) {
-  for (const entry of await waiting())
+  for (const entry of await waiting()) {
     if (entry.after === id && which(entry)) await mark(entry.id, { after });
+  }
 }
 
 /**
@@ -178,8 +179,9 @@ export async function arrived(entry, at, proposed = false) {
 export async function tidy(now) {
   const limit = Date.parse(now) - DAYS_KEPT * DAY_MS;
   const transaction = (await database()).transaction("sent", "readwrite");
-  for (const entry of await transaction.store.getAll())
+  for (const entry of await transaction.store.getAll()) {
     if (Date.parse(entry.sent_at) < limit) transaction.store.delete(entry.id);
+  }
   await transaction.done;
 }
 
@@ -195,8 +197,9 @@ export async function sendAllAgain(transaction) {
   const known = new Set(still.map((/** @type {Waiting} */ entry) => entry.id));
   all.forEach((/** @type {Waiting} */ entry, /** @type {number} */ place) => {
     const { proposed, ...rest } = entry;
-    if (!known.has(entry.id))
+    if (!known.has(entry.id)) {
       outbox.put({ ...rest, parked: proposed, again: true, number: place - all.length });
+    }
   });
   sent.clear();
 }

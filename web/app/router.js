@@ -63,7 +63,10 @@ export async function showCurrent(moveFocus = false) {
   render(html``, page()); // a new screen starts from an empty page
   if (!found) {
     draw(
-      html`<p class="state"><h1>No such page</h1>The address ${location.pathname} leads nowhere. <a href="/">Find a card</a></p>`,
+      html`<div class="state">
+        <h1>No such page</h1>
+        The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
+      </div>`,
     );
     root.dataset.ready = "nowhere";
     return;
@@ -110,8 +113,9 @@ export function startRouter() {
   document.addEventListener("click", (event) => {
     const link = /** @type {Element} */ (event.target).closest("a");
     if (!link || event.defaultPrevented || event.button !== 0) return;
-    if (event.ctrlKey || event.metaKey || event.shiftKey || link.target || link.hasAttribute("download"))
+    if (event.ctrlKey || event.metaKey || event.shiftKey || link.target || link.hasAttribute("download")) {
       return;
+    }
     if (link.origin !== location.origin || !match(link.pathname)) return;
     if (link.hash && link.pathname === location.pathname) return;
     event.preventDefault();

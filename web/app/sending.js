@@ -181,11 +181,12 @@ async function accepted(entry, { body, at }) {
  * @returns {Promise<Answer>}
  */
 function post({ kind, code, id, body, after, etag, missing }, timeout) {
-  if (kind === "trial")
+  if (kind === "trial") {
     return call("POST", `/cards/${code}/trials`, {
       body: missing ? { ...body, again: true } : body,
       timeout,
     });
+  }
   return call("PUT", `/cards/${code}`, {
     body: { ...body, id, ...(after ? { after } : {}) },
     etag: after ? "*" : etag,
@@ -210,7 +211,8 @@ const PART_MET = {
   title: "Changed meanwhile",
   status: 412,
   detail:
-    "The part was changed here, the shop was put back to an earlier day, and the card was changed again since. Open the card and make the change anew.",
+    "The part was changed here, the shop was put back to an earlier day, and the card was changed " +
+    "again since. Open the card and make the change anew.",
 };
 
 /**

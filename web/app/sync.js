@@ -66,8 +66,9 @@ export function kindsInWords(entries) {
 async function unsettled(entries) {
   const codes = (await toSettle()).flatMap(({ code, settle }) => Array(settle).fill(code));
   for (const entry of entries) {
-    for (const _ of entry.body.settles ?? [])
+    for (const _ of entry.body.settles ?? []) {
       if (codes.includes(entry.code)) codes.splice(codes.indexOf(entry.code), 1);
+    }
   }
   return codes;
 }

@@ -92,7 +92,8 @@ export function testBend(id, form, bend, typed) {
  */
 function setAngle(typed, wrong) {
   const { angles } = readMeasured({ ...NOTHING_MEASURED, one: typed });
-  if (angles.measured_deg === undefined)
+  if (angles.measured_deg === undefined) {
     wrong.set_angle_deg = ["Type the angle that was set in degrees, such as 88.5."];
+  }
   return angles.measured_deg;
 }

@@ -30,7 +30,9 @@ export function bandPicture({ before, after, points = [], size = 1, words }) {
     data-test="band-picture">
     ${across.marks.map(
       (mark) =>
-        svg`<path class="faint" d="M${mark.at} 8V84"/><text class="quiet" x=${mark.at} y="104" text-anchor="middle" font-size=${FONT}>${mark.text}</text>`,
+        svg`<path class="faint" d="M${mark.at} 8V84"/>
+          <text class="quiet" x=${mark.at} y="104" text-anchor="middle"
+            font-size=${FONT}>${mark.text}</text>`,
     )}
     <path
       class="was"
@@ -52,6 +54,8 @@ export function bandPicture({ before, after, points = [], size = 1, words }) {
  */
 function pointMark(x, y, { id, outlier, weight = 1 }) {
   return outlier
-    ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12" data-test="band-point" data-id=${id} data-odd="true"/>`
-    : svg`<circle class="trial-point" cx=${x} cy=${y} r=${weight < 0.25 ? 3 : 6} data-test="band-point" data-id=${id}/>`;
+    ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12" data-test="band-point"
+        data-id=${id} data-odd="true"/>`
+    : svg`<circle class="trial-point" cx=${x} cy=${y} r=${weight < 0.25 ? 3 : 6} data-test="band-point"
+        data-id=${id}/>`;
 }

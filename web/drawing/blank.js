@@ -116,10 +116,13 @@ function bendLine(line, x, top, bottom, over, foot) {
     <path class="leader" d="M${x} ${over}V${y + SIZE * 0.8}M${x} ${foot}V${low - SIZE * 0.8}"/>
     <rect class="ground" x=${left} y=${y - SIZE * 0.75} width=${top.width} height=${SIZE * 1.5}/>
     <circle class="badge" cx=${left + SIZE * 0.75} cy=${y} r=${SIZE * 0.68}/>
-    <text class="badge-number" x=${left + SIZE * 0.75} y=${y} font-size=${SIZE * 0.95} text-anchor="middle" dominant-baseline="central">${line.bend}</text>
+    <text class="badge-number" x=${left + SIZE * 0.75} y=${y} font-size=${SIZE * 0.95} text-anchor="middle"
+      dominant-baseline="central">${line.bend}</text>
     <text x=${left + SIZE * 1.7} y=${y} font-size=${SIZE} dominant-baseline="central">${turn(line)}</text>
-    <rect class="ground" x=${bottom.at - bottom.width / 2} y=${low - SIZE * 0.7} width=${bottom.width} height=${SIZE * 1.4}/>
-    <text x=${bottom.at} y=${low} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${tidyLength(line.at_mm)}</text>`;
+    <rect class="ground" x=${bottom.at - bottom.width / 2} y=${low - SIZE * 0.7} width=${bottom.width}
+      height=${SIZE * 1.4}/>
+    <text x=${bottom.at} y=${low} font-size=${SIZE} text-anchor="middle"
+      dominant-baseline="central">${tidyLength(line.at_mm)}</text>`;
 }
 
 /**
@@ -129,8 +132,12 @@ function bendLine(line, x, top, bottom, over, foot) {
  */
 function brokenSheet(across, over, foot) {
   const middle = (over + foot) / 2;
-  const zig = `L${across * 0.52} ${middle + 3}L${across * 0.54} ${middle - 14}L${across * 0.58} ${middle + 8}L${across * 0.6} ${middle - 9}`;
-  const zag = `L${across * 0.6} ${middle - 1}L${across * 0.58} ${middle + 16}L${across * 0.54} ${middle - 6}L${across * 0.52} ${middle + 11}`;
+  const zig =
+    `L${across * 0.52} ${middle + 3}L${across * 0.54} ${middle - 14}` +
+    `L${across * 0.58} ${middle + 8}L${across * 0.6} ${middle - 9}`;
+  const zag =
+    `L${across * 0.6} ${middle - 1}L${across * 0.58} ${middle + 16}` +
+    `L${across * 0.54} ${middle - 6}L${across * 0.52} ${middle + 11}`;
   return svg`<path class="sheet" d="M0 ${over}V${middle + 3}${zig}L${across} ${middle - 9}V${over}Z"/>
     <path class="sheet" d="M0 ${foot}V${middle + 11}L${across * 0.52} ${middle + 11}${zag
       .split("L")
@@ -147,9 +154,11 @@ function brokenSheet(across, over, foot) {
  */
 function overall(across, y, text) {
   const width = textWidth(text, SIZE);
-  return svg`<path class="dimension" d="M0 ${y}H${across}M-4 ${y + 4}L4 ${y - 4}M${across - 4} ${y + 4}L${across + 4} ${y - 4}"/>
+  return svg`<path class="dimension"
+      d="M0 ${y}H${across}M-4 ${y + 4}L4 ${y - 4}M${across - 4} ${y + 4}L${across + 4} ${y - 4}"/>
     <rect class="ground" x=${across / 2 - width / 2} y=${y - SIZE * 0.7} width=${width} height=${SIZE * 1.4}/>
-    <text x=${across / 2} y=${y} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${text}</text>`;
+    <text x=${across / 2} y=${y} font-size=${SIZE} text-anchor="middle"
+      dominant-baseline="central">${text}</text>`;
 }
 
 /**
@@ -159,6 +168,8 @@ function overall(across, y, text) {
  * @param {string} text
  */
 function beside(x, over, foot, text) {
-  return svg`<path class="dimension" d="M${x} ${over}V${foot}M${x - 4} ${over + 4}L${x + 4} ${over - 4}M${x - 4} ${foot + 4}L${x + 4} ${foot - 4}"/>
-    <text x=${x + SIZE * 0.6} y=${(over + foot) / 2} font-size=${SIZE} dominant-baseline="central">${text}</text>`;
+  const tick = (/** @type {number} */ at) => `M${x - 4} ${at + 4}L${x + 4} ${at - 4}`;
+  return svg`<path class="dimension" d="M${x} ${over}V${foot}${tick(over)}${tick(foot)}"/>
+    <text x=${x + SIZE * 0.6} y=${(over + foot) / 2} font-size=${SIZE}
+      dominant-baseline="central">${text}</text>`;
 }

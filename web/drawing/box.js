@@ -78,7 +78,8 @@ function dimension(from, to, name, text) {
   const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   const width = textWidth(text, SIZE);
   return svg`<path class="dimension" d="M${a}L${b}"/>
-    <path class="dimension tick" d="M${a[0] - 4} ${a[1] + 4}L${a[0] + 4} ${a[1] - 4}M${b[0] - 4} ${b[1] + 4}L${b[0] + 4} ${b[1] - 4}"/>
+    <path class="dimension tick"
+      d="M${a[0] - 4} ${a[1] + 4}L${a[0] + 4} ${a[1] - 4}M${b[0] - 4} ${b[1] + 4}L${b[0] + 4} ${b[1] - 4}"/>
     <rect class="ground" x=${x - width / 2} y=${y - SIZE * 0.65} width=${width} height=${SIZE * 1.3}/>
     <text x=${x} y=${y} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${text}</text>`;
 }
@@ -92,8 +93,10 @@ function sideName(side, outline, marked) {
   const x = outline.reduce((sum, p) => sum + p[0], 0) / outline.length;
   const y = outline.reduce((sum, p) => sum + p[1], 0) / outline.length;
   const width = textWidth(side, SIZE);
-  return svg`<rect class="ground ${marked ? "marked-word" : ""}" x=${x - width / 2} y=${y - SIZE * 0.65} width=${width} height=${SIZE * 1.3}/>
-    <text class="side-name ${marked ? "marked-word" : ""}" x=${x} y=${y} font-size=${SIZE} text-anchor="middle" dominant-baseline="central">${side}</text>`;
+  return svg`<rect class="ground ${marked ? "marked-word" : ""}" x=${x - width / 2} y=${y - SIZE * 0.65}
+      width=${width} height=${SIZE * 1.3}/>
+    <text class="side-name ${marked ? "marked-word" : ""}" x=${x} y=${y} font-size=${SIZE}
+      text-anchor="middle" dominant-baseline="central">${side}</text>`;
 }
 
 /**
@@ -102,7 +105,10 @@ function sideName(side, outline, marked) {
  */
 export function describeFolded({ length_mm: long, width_mm: wide, height_mm: tall, faces }) {
   const sides = faces.filter(({ flat }) => flat === 1).map(({ side }) => side);
-  return `Box ${boxSize({ length_mm: long, width_mm: wide, height_mm: tall })}, folded, seen from the right front corner. Sides: ${sides.join(", ")}.`;
+  return (
+    `Box ${boxSize({ length_mm: long, width_mm: wide, height_mm: tall })}, folded, seen from the ` +
+    `right front corner. Sides: ${sides.join(", ")}.`
+  );
 }
 
 /**
@@ -174,7 +180,8 @@ function bendLine({ bend, place, x1_mm: x1, y1_mm: y1, x2_mm: x2, y2_mm: y2, dir
   const [x, y] = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
   return svg`<path class="fold ${direction}" d="M${a}L${b}"/>
     <circle class="badge" cx=${x} cy=${y} r=${SIZE * 0.68}/>
-    <text class="badge-number" x=${x} y=${y} font-size=${SIZE * 0.95} text-anchor="middle" dominant-baseline="central">${bend}</text>`;
+    <text class="badge-number" x=${x} y=${y} font-size=${SIZE * 0.95} text-anchor="middle"
+      dominant-baseline="central">${bend}</text>`;
 }
 
 /**
@@ -183,7 +190,10 @@ function bendLine({ bend, place, x1_mm: x1, y1_mm: y1, x2_mm: x2, y2_mm: y2, dir
  */
 function describeBlank(blank) {
   const lines = blank.lines.map((line) => `bend ${line.bend} ${line.side} ${line.direction}`);
-  return `Blank ${tidyLength(blank.length_mm)} by ${tidyLength(blank.width_mm)}, inside of the box up. ${lines.join("; ")}.`;
+  return (
+    `Blank ${tidyLength(blank.length_mm)} by ${tidyLength(blank.width_mm)}, inside of the box up. ` +
+    `${lines.join("; ")}.`
+  );
 }
 
 /**

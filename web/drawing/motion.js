@@ -116,8 +116,9 @@ function stretch(frames, phase) {
 function along(frames, measure, value) {
   for (let i = 1; i < frames.length; i += 1) {
     const [high, low] = [measure(frames[i - 1]), measure(frames[i])];
-    if (value <= high && value >= low && high > low)
+    if (value <= high && value >= low && high > low) {
       return between(frames[i - 1], frames[i], (high - value) / (high - low));
+    }
   }
   if (value > measure(frames[0])) return frames[0];
   const [before, last] = frames.slice(-2);
@@ -153,7 +154,10 @@ export function sheetPath(
   );
   const to = (/** @type {Point} */ [x, y]) => `${x} ${-y}`;
   const line = (/** @type {Point[]} */ points) => points.map((point) => `L${to(point)}`).join("");
-  return `M${to(startBelow)}A${r + t} ${r + t} 0 0 0 ${to(endBelow)}${line(placedAll(right, toRight))}L${to(endAbove)}A${r} ${r} 0 0 1 ${to(startAbove)}${line(placedAll(left, toLeft))}Z`;
+  return (
+    `M${to(startBelow)}A${r + t} ${r + t} 0 0 0 ${to(endBelow)}${line(placedAll(right, toRight))}` +
+    `L${to(endAbove)}A${r} ${r} 0 0 1 ${to(startAbove)}${line(placedAll(left, toLeft))}Z`
+  );
 }
 
 /**

@@ -27,6 +27,9 @@ export function nearLabel({ distance_mm: distance, tool }) {
  */
 export const isSmall = (near, width) => Math.abs(near.distance_mm) < 0.1 * width;
 
+/** @param {[number, number]} point */
+const dot = ([x, y]) => svg`<g transform="translate(${x} ${-y})"><circle class="px near-dot" r="4" /></g>`;
+
 /**
  * The label stands on the side where the picture has more room.
  * @param {Near} near
@@ -40,11 +43,13 @@ export function nearMark(near, { left, right, bottom, top }) {
   const [first, second] = nearLabel(near);
   return svg`<g class="near ${near.distance_mm <= 0 ? "hit" : ""}" data-test="near" data-tool=${near.tool}>
     <path class="near-line" d="M${x1} ${-y1}L${x2} ${-y2}" />
-    ${isSmall(near, right - left) ? nothing : [near.on_sheet, near.on_tool].map(([px, py]) => svg`<g transform="translate(${px} ${-py})"><circle class="px near-dot" r="4" /></g>`)}
+    ${isSmall(near, right - left) ? nothing : [near.on_sheet, near.on_tool].map(dot)}
     <g transform="translate(${x} ${-y})">
       ${isSmall(near, right - left) ? svg`<circle class="px near-ring" r="17" />` : nothing}
       <path class="px near-leader" d="M${side * 12} ${rise * 12}L${side * 34} ${rise * 30}H${side * 44}" />
-      <text class="px label near-label" x=${side * 50} y=${rise * 30 - 2} text-anchor=${side > 0 ? "start" : "end"}>${first}<tspan x=${side * 50} dy="1.1em">${second}</tspan></text>
+      <text class="px label near-label" x=${side * 50} y=${rise * 30 - 2}
+        text-anchor=${side > 0 ? "start" : "end"}>${first}<tspan x=${side * 50}
+          dy="1.1em">${second}</tspan></text>
     </g>
   </g>`;
 }

@@ -61,4 +61,5 @@ const pointNumber = ([x, y], number) =>
 
 /** @param {[number, number]} point */
 const faultMark = ([x, y]) =>
-  svg`<g class="fault-mark" data-test="fault-mark"><circle cx=${x} cy=${-y} r="10"/><path d="M${x - 14} ${-y}h28M${x} ${-y - 14}v28"/></g>`;
+  svg`<g class="fault-mark" data-test="fault-mark"><circle cx=${x} cy=${-y} r="10"/>
+    <path d="M${x - 14} ${-y}h28M${x} ${-y - 14}v28"/></g>`;

@@ -203,7 +203,8 @@ function angleArc(sheet, included, opening, { left, right }) {
  * @param {number} degrees
  */
 const arrow = (x, y, degrees) =>
-  svg`<g transform="translate(${x} ${-y})"><path class="px arrow ${degrees ? "back" : ""}" d="M0 0L-12 -5V5Z" /></g>`;
+  svg`<g transform="translate(${x} ${-y})">
+    <path class="px arrow ${degrees ? "back" : ""}" d="M0 0L-12 -5V5Z" /></g>`;
 
 /**
  * @param {number} x
@@ -212,4 +213,6 @@ const arrow = (x, y, degrees) =>
  * @param {number} [down] in pixels
  */
 const label = (x, y, text, down = 0) =>
-  svg`<g transform="translate(${x} ${-y})"><text class="px label" y=${down} text-anchor="middle" dominant-baseline="central">${text}</text></g>`;
+  svg`<g transform="translate(${x} ${-y})">
+    <text class="px label" y=${down} text-anchor="middle"
+      dominant-baseline="central">${text}</text></g>`;

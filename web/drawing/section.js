@@ -71,9 +71,12 @@ export function sectionDrawing(
         text,
         number,
         badge,
-      }) => svg`<circle class="badge ${number === mark ? "marked" : ""}" cx=${badge[0]} cy=${badge[1]} r=${size * 0.68}/>
-      <text class="badge-number" x=${badge[0]} y=${badge[1]} font-size=${size * 0.95} text-anchor="middle" dominant-baseline="central">${number}</text>
-      <text x=${badge[0] + size * 0.95} y=${box.y} font-size=${size} dominant-baseline="central">${text}</text>`,
+      }) => svg`<circle class="badge ${number === mark ? "marked" : ""}" cx=${badge[0]} cy=${badge[1]}
+          r=${size * 0.68}/>
+      <text class="badge-number" x=${badge[0]} y=${badge[1]} font-size=${size * 0.95} text-anchor="middle"
+        dominant-baseline="central">${number}</text>
+      <text x=${badge[0] + size * 0.95} y=${box.y} font-size=${size}
+        dominant-baseline="central">${text}</text>`,
     )}
   </svg>`;
 }
@@ -94,7 +97,8 @@ export function shownWidth() {
 export function describe(part) {
   const pieces = part.flats_mm.map((mm, i) => {
     const bend = part.bends[i];
-    return `flat ${i + 1}: ${words(length(mm))}${bend ? `, bend ${i + 1}: ${bendWords(bend)} ${bend.direction}` : ""}`;
+    const then = bend ? `, bend ${i + 1}: ${bendWords(bend)} ${bend.direction}` : "";
+    return `flat ${i + 1}: ${words(length(mm))}${then}`;
   });
   return `Section. ${pieces.join("; ")}.`;
 }

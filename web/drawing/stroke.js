@@ -46,7 +46,9 @@ export function forceOverStroke({ curve, set, peak, limits }) {
     ...curve.map((point) => at(point, "force_kn_high")),
     ...curve.map((point) => at(point, "force_kn_low")).reverse(),
   ];
-  const said = `Force over punch depth. The peak is ${words(force(peak.force_kn))} at a depth of ${words(mm2(peak.punch_depth_mm))}.`;
+  const said =
+    `Force over punch depth. The peak is ${words(force(peak.force_kn))} at a depth of ` +
+    `${words(mm2(peak.punch_depth_mm))}.`;
   return html`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${WIDTH} ${HEIGHT}"
@@ -81,7 +83,9 @@ export function angleOverStroke({ curve, set, trials }) {
   const up = axis(Math.min(...all), 180, { from: FRAME.bottom, to: FRAME.top, steps: [5, 10, 15, 30, 45] });
   const over = (/** @type {"loaded_angle_deg"|"released_angle_deg"} */ name) =>
     line(curve.map((point) => [across.at(point.punch_depth_mm), up.at(point[name])]));
-  const said = `Angle over punch depth. ${words(angle(set.set_angle_deg))} under load at a depth of ${words(mm2(set.punch_depth_mm))}. ${drawn.length} trials drawn.`;
+  const said =
+    `Angle over punch depth. ${words(angle(set.set_angle_deg))} under load at a depth of ` +
+    `${words(mm2(set.punch_depth_mm))}. ${drawn.length} trials drawn.`;
   return html`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${WIDTH} ${HEIGHT}"
@@ -122,12 +126,26 @@ function depthAxis(curve, more = []) {
  */
 function grid(across, up, unit) {
   const { left, right, top, bottom } = FRAME;
+  const degrees = unit === "°";
+  const levels = up.marks.map(
+    ({ at, text }) => svg`<path class="faint" d="M${left} ${at}H${right}"/>
+      <text x=${left - 6} y=${at + 6} text-anchor="end"
+        font-size=${FONT}>${text}${degrees ? "°" : ""}</text>`,
+  );
+  const depths = across.marks.map(
+    ({ at, text }) => svg`<path class="faint" d="M${at} ${bottom}v6"/>
+      <text x=${Math.min(at, right - 4)} y=${bottom + 24} text-anchor="middle"
+        font-size=${FONT}>${text}</text>`,
+  );
+  const called = svg`<text class="quiet" x=${left - 6} y="18" text-anchor="end"
+    font-size=${FONT}>${unit}</text>`;
   return svg`
-    ${up.marks.map(({ at, text }) => svg`<path class="faint" d="M${left} ${at}H${right}"/><text x=${left - 6} y=${at + 6} text-anchor="end" font-size=${FONT}>${text}${unit === "°" ? "°" : ""}</text>`)}
-    ${across.marks.map(({ at, text }) => svg`<path class="faint" d="M${at} ${bottom}v6"/><text x=${Math.min(at, right - 4)} y=${bottom + 24} text-anchor="middle" font-size=${FONT}>${text}</text>`)}
+    ${levels}
+    ${depths}
     <path class="edge" d="M${left} ${top}V${bottom}H${right}"/>
-    <text class="quiet" x=${right} y=${HEIGHT - 8} text-anchor="end" font-size=${FONT}>punch depth, ${lengthUnit()}</text>
-    ${unit === "°" ? nothing : svg`<text class="quiet" x=${left - 6} y="18" text-anchor="end" font-size=${FONT}>${unit}</text>`}`;
+    <text class="quiet" x=${right} y=${HEIGHT - 8} text-anchor="end"
+      font-size=${FONT}>punch depth, ${lengthUnit()}</text>
+    ${degrees ? nothing : called}`;
 }
 
 /** @param {number} x */
@@ -144,8 +162,10 @@ function limitLines(limits, up) {
   return sameLimits(limits).map(({ limit_kn: kn, names }) => {
     const y = up.at(kn);
     last = Math.max(y - 6, last + FONT + 2);
-    return svg`<path class="limit" d="M${FRAME.left} ${y}H${FRAME.right}" data-test="limit-line" data-kn=${kn}/>
-      <text class="limit-word" x=${FRAME.left + 6} y=${last} font-size=${FONT}>${names.join(", ")} ${words(force(kn))}</text>`;
+    return svg`<path class="limit" d="M${FRAME.left} ${y}H${FRAME.right}" data-test="limit-line"
+        data-kn=${kn}/>
+      <text class="limit-word" x=${FRAME.left + 6} y=${last}
+        font-size=${FONT}>${names.join(", ")} ${words(force(kn))}</text>`;
   });
 }
 
@@ -156,15 +176,18 @@ function limitLines(limits, up) {
 function sameLimits(limits) {
   /** @type {Map<number, string[]>} */
   const by = new Map();
-  for (const limit of limits)
+  for (const limit of limits) {
     by.set(Number(limit.limit_kn), [...(by.get(Number(limit.limit_kn)) ?? []), limitName(limit)]);
+  }
   return [...by].map(([limit_kn, names]) => ({ limit_kn, names }));
 }
 
 /** @param {Limit[]} limits highest first */
 function farLimits(limits) {
   if (!limits.length) return nothing;
-  return svg`<text class="limit-word" x=${FRAME.right} y="18" text-anchor="end" font-size=${FONT} data-test="limit-far">↑ ${limitWords(limits[limits.length - 1])}${limits.length > 1 ? `, ${limits.length - 1} more` : ""}</text>`;
+  const more = limits.length > 1 ? `, ${limits.length - 1} more` : "";
+  return svg`<text class="limit-word" x=${FRAME.right} y="18" text-anchor="end" font-size=${FONT}
+      data-test="limit-far">↑ ${limitWords(limits[limits.length - 1])}${more}</text>`;
 }
 
 /** @param {Limit} limit */
@@ -186,6 +209,7 @@ export function limitName({ what, name }) {
  */
 function trialPoint(x, y, { id, outlier }) {
   return outlier
-    ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12" data-test="trial-point" data-id=${id} data-odd="true"/>`
+    ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"
+        data-test="trial-point" data-id=${id} data-odd="true"/>`
     : svg`<circle class="trial-point" cx=${x} cy=${y} r="6" data-test="trial-point" data-id=${id}/>`;
 }

@@ -92,7 +92,8 @@ function measureAcross(x1, x2, y, text) {
 function measureUp(y1, y2, x, text) {
   const middle = (y1 + y2) / 2;
   return svg`<path class="dimension" d="M${x} ${y1}V${y2}M${x - 5} ${y1}h10M${x - 5} ${y2}h10"/>
-    <text class="measure" x=${x + 22} y=${middle} text-anchor="middle" font-size="20" transform="rotate(-90 ${x + 22} ${middle})">${text}</text>`;
+    <text class="measure" x=${x + 22} y=${middle} text-anchor="middle" font-size="20"
+      transform="rotate(-90 ${x + 22} ${middle})">${text}</text>`;
 }
 
 /**

@@ -78,8 +78,9 @@ export async function show(visit) {
   function ask(how) {
     history.replaceState(null, "", `/bend?${queryFromForm(form)}`);
     state.busy = missing(form).length === 0;
-    if (state.busy) asking.ask(bendRequest(form), how);
-    else {
+    if (state.busy) {
+      asking.ask(bendRequest(form), how);
+    } else {
       asking.stop();
       Object.assign(state, { answer: null, error: null });
     }
@@ -87,11 +88,11 @@ export async function show(visit) {
   }
 
   /**
-   * @param {Partial<BendForm>} change
+   * @param {Partial<BendForm>} part
    * @param {{now?: boolean}} [how]
    */
-  function change(change, how) {
-    Object.assign(form, change);
+  function change(part, how) {
+    Object.assign(form, part);
     ask(how);
   }
 
@@ -122,17 +123,21 @@ export async function show(visit) {
     const { answer } = state;
     if (!answer || state.busy) return "";
     const worst = answer.worst === "ok" ? "" : `${answer.worst}. `;
-    return `${worst}Die ${answer.die ?? "none"}, ${words(force(answer.force_kn))}, set ${words(angle(answer.set_angle_deg))}.`;
+    return (
+      `${worst}Die ${answer.die ?? "none"}, ${words(force(answer.force_kn))}, set ` +
+      `${words(angle(answer.set_angle_deg))}.`
+    );
   }
 
   /** @param {Record<string, string[]>} errors */
   function outcome(errors) {
     const gaps = missing(form);
-    if (gaps.length)
+    if (gaps.length) {
       return empty(
         "One bend, all its figures",
         html`Still to type: ${gaps.map((name) => CALLED[name]).join(", ")}.`,
       );
+    }
     if (state.error) return refusal(errors);
     if (!state.answer) return loading("Working it out…");
     return bendAnswer(state.answer, crib, {

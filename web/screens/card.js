@@ -260,10 +260,11 @@ function stepList(card) {
  */
 function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
-  if (!newest.length && !waiting.length)
+  if (!newest.length && !waiting.length) {
     return html`<p data-test="no-trials">
       Nothing measured yet.${offer("trials.keep", " After a bend, type what came out.")}
     </p>`;
+  }
   return html`<ul class="rows trials" data-test="trials">
     ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
     ${newest.map((trial) => trialLine(trial))}

@@ -104,10 +104,12 @@ function actions(state, draw, signal) {
       tried(async () => {
         if (
           !confirm(
-            `Turn out ${device.name}? It can read nothing any more, and its cards go from it when it next asks.`,
+            `Turn out ${device.name}? It can read nothing any more, and its cards go from it when it ` +
+              "next asks.",
           )
-        )
+        ) {
           return;
+        }
         await call("DELETE", `/devices/${device.id}`, { signal });
         await look();
       }),

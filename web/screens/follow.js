@@ -191,8 +191,9 @@ function follow(visit, seen) {
   /** @param {import("../app/view/bench_step.js").Frame} frame */
   function what(frame) {
     if (!place.code) return benchIdle(frame);
-    if (!card)
+    if (!card) {
       return fault ? benchNoCard(place.code, fault, frame) : loading(`Opening ${displayCode(place.code)}…`);
+    }
     const steps = card.plan.steps;
     const step = steps[place.step - 1];
     if (step) return benchStep(card, step, frame, picture(card, step, look, draw, opening.signal));
@@ -206,8 +207,9 @@ function follow(visit, seen) {
     async (event) => {
       if (!card) return fault && /** @type {CustomEvent} */ (event).detail.reached ? open() : undefined;
       const kept = await keptCard(card.code).catch(() => undefined);
-      if (!kept || kept.code !== card?.code || kept.revision === card.revision || newer === kept.revision)
+      if (!kept || kept.code !== card?.code || kept.revision === card.revision || newer === kept.revision) {
         return;
+      }
       newer = kept.revision;
       draw();
     },

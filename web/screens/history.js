@@ -46,8 +46,8 @@ export async function show(visit) {
     try {
       const ask = (/** @type {string} */ what) =>
         call("GET", `/cards/${code}/${what}`, { signal: visit.signal });
-      const [revisions, proposals] = await Promise.all([ask("revisions?limit=200"), ask("proposals")]);
-      Object.assign(state, { revisions: revisions.body.revisions, proposals: proposals.body.proposals });
+      const [past, proposed] = await Promise.all([ask("revisions?limit=200"), ask("proposals")]);
+      Object.assign(state, { revisions: past.body.revisions, proposals: proposed.body.proposals });
       state.silent = false;
     } catch (error) {
       if (!(error instanceof Unreachable)) throw error;
@@ -233,8 +233,9 @@ function revisionLine(one, card, state, { look, bringBack }) {
  * @param {State} state
  */
 function trials(card, state) {
-  if (!card.trials.length && !state.waiting.length)
+  if (!card.trials.length && !state.waiting.length) {
     return html`<p data-test="no-trials">Nothing measured yet.</p>`;
+  }
   return html`<ol class="rows trials" data-test="trials">
       ${[...state.waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
       ${[...card.trials].reverse().map((/** @type {any} */ trial) => trialLine(trial))}

@@ -85,10 +85,11 @@ async function everythingKept() {
  * @param {() => void} draw
  */
 function listing(state, kept, started, draw) {
-  if (kept.list.length === 0)
+  if (kept.list.length === 0) {
     return started
       ? nothingHere()
       : html`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+  }
   const found = search(kept, state.search);
   return html`<section class="home-list" aria-label="Cards">
     <div class="field search">
@@ -135,9 +136,8 @@ function search({ list, metalName }, typed) {
   const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
   if (wanted.length === 0) return list.filter((card) => !card.archived);
   return list.filter((card) => {
-    const { code } = card;
-    const all =
-      `${code} ${displayCode(code)} ${card.title} ${card.note} ${card.metal} ${metalName(card.metal)}`.toLowerCase();
+    const { code, title, note, metal } = card;
+    const all = `${code} ${displayCode(code)} ${title} ${note} ${metal} ${metalName(metal)}`.toLowerCase();
     return wanted.every((word) => all.includes(word));
   });
 }

@@ -52,8 +52,9 @@ export async function show(visit) {
   /** The server says how many sheets there are. */
   async function count() {
     const key = String(query(1));
-    if (!picked.size) sheets = { key, pages: [], wrong: "" };
-    else {
+    if (!picked.size) {
+      sheets = { key, pages: [], wrong: "" };
+    } else {
       try {
         const { body } = await call("GET", `/labels/sheet.json?${query(1)}`, { signal: visit.signal });
         sheets = { key, pages: Array.from({ length: body.pages }, (_, index) => index + 1), wrong: "" };

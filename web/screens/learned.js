@@ -115,14 +115,18 @@ export async function show(visit) {
 function turnedWords(before, cards) {
   const done = before.forgotten ? "Used again." : "Forgotten.";
   if (!cards.length) return done;
-  return `${done} ${cards.length === 1 ? "One card" : `${cards.length} cards`} would now plan differently: ${cards.map(({ title, code }) => title || code).join(", ")}.`;
+  return (
+    `${done} ${cards.length === 1 ? "One card" : `${cards.length} cards`} would now plan ` +
+    `differently: ${cards.map(({ title, code }) => title || code).join(", ")}.`
+  );
 }
 
 /** @param {Group[]} all */
 function groups(all) {
-  if (!all.length)
+  if (!all.length) {
     return html`<h2>Figures</h2>
       <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
+  }
   return all.map(
     ({ thickness_mm, v_opening_mm, lot, figures, words: together }) =>
       html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>

@@ -36,7 +36,7 @@ export async function show(visit) {
   };
   const draw = () => {
     visit.title(`${seen.title || displayCode(code)}: note`);
-    visit.render(noteScreen(seen, state, { draw, save: () => save(seen, state, draw) }));
+    visit.render(noteScreen(seen, state, { draw, save: () => saveNote(seen, state, draw) }));
   };
   askBeforeLeaving(() => (state.typed ? "Leave without saving what you typed?" : null));
   try {
@@ -71,7 +71,7 @@ function refuse(visit, template) {
  * @param {State} state
  * @param {() => void} draw
  */
-async function save(seen, state, draw) {
+async function saveNote(seen, state, draw) {
   if (state.sending) return;
   const [title, note] = [state.title.trim(), state.note.replace(/\r\n/g, "\n").trim()];
   Object.assign(state, { wrong: title ? {} : { title: ["A card needs a title."] }, general: "" });

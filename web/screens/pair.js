@@ -144,8 +144,9 @@ function paired(me) {
 }
 
 async function ask() {
-  if (confirm("Unpair this device? Its cards go; what waits to be sent stays until it is paired again."))
+  if (confirm("Unpair this device? Its cards go; what waits to be sent stays until it is paired again.")) {
     await leave();
+  }
 }
 
 /**

@@ -75,8 +75,9 @@ export async function show(visit) {
     const key = planKey(state.form);
     if (!now && key === state.key && !state.error) return draw(); // name and note need no new plan
     Object.assign(state, { key, busy: gaps(state.form).length === 0, progress: null, stopped: false });
-    if (state.busy) asking.ask(state.form, { now });
-    else {
+    if (state.busy) {
+      asking.ask(state.form, { now });
+    } else {
       asking.stop();
       state.error = null;
     }

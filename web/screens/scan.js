@@ -144,23 +144,26 @@ async function openIfThere(code, say, signal) {
   navigator.vibrate?.(60); // felt through a glove
   const where = await whereIs(code, signal).catch((error) => String(error.message));
   if (signal.aborted) return;
-  if (where === "device" || where === "shop")
+  if (where === "device" || where === "shop") {
     go(`/c/${code}`, { replace: true }); // back leads home, not to the label still in view
-  else if (where === "nowhere")
+  } else if (where === "nowhere") {
     say({
       kind: "wrong",
       title: `${shown} is not this shop’s`,
       words:
         "The code is a right one, but this shop has no such card: it is another shop’s label. Still looking.",
     });
-  else if (where === "silent")
+  } else if (where === "silent") {
     say({
       kind: "wrong",
       title: `${shown} is not on this device`,
       words:
-        "The shop’s server does not answer, so nobody can tell if it is a new card or another shop’s label. Still looking.",
+        "The shop’s server does not answer, so nobody can tell if it is a new card or another shop’s " +
+        "label. Still looking.",
     });
-  else say({ kind: "wrong", title: `${shown} could not be opened`, words: where });
+  } else {
+    say({ kind: "wrong", title: `${shown} could not be opened`, words: where });
+  }
 }
 
 /**

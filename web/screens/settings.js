@@ -153,10 +153,11 @@ function looks(draw) {
 
 /** @param {Waiting[]} entries */
 function waitingList(entries) {
-  if (!entries.length)
+  if (!entries.length) {
     return html`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
     </p>`;
+  }
   return html`<ul class="waiting-list">
       ${entries.map(
         (entry) =>

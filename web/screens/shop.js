@@ -25,10 +25,12 @@ export async function show(visit) {
     const name = benchWords(bench.name);
     if (
       !confirm(
-        `Take ${name} out of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`,
+        `Take ${name} out of the shop? Its card stays as it is. A screen that stands there asks which ` +
+          "bench it is.",
       )
-    )
+    ) {
       return;
+    }
     floor.fault = "";
     try {
       await removeBench(bench.name);

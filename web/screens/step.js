@@ -128,10 +128,12 @@ function followKey(event, card, number) {
  */
 function nextOf(card, number) {
   const last = card.plan.steps.at(-1);
-  if (number < card.plan.steps.length)
+  if (number < card.plan.steps.length) {
     return { href: `/c/${card.code}/step/${number + 1}`, label: "Next", more: `step ${number + 1}` };
-  if (last.set_angle_deg === null || !mayOpen(`/c/${card.code}/trial/${number}`))
+  }
+  if (last.set_angle_deg === null || !mayOpen(`/c/${card.code}/trial/${number}`)) {
     return { href: `/c/${card.code}`, label: "Done: the card", more: "" };
+  }
   return { href: `/c/${card.code}/trial/${number}`, label: "What came out?", more: "" };
 }
 

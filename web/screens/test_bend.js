@@ -111,10 +111,10 @@ export async function show(visit) {
   }
 
   async function send() {
-    const { body, wrong } = testBend(state.id, form, state.bend, state.typed);
+    const { body: sent, wrong } = testBend(state.id, form, state.bend, state.typed);
     if (Object.keys(wrong).length) return refuse(wrong);
     await asking(async () => {
-      state.answer = (await call("POST", "/test-bends", { body, timeout: 20_000 })).body;
+      state.answer = (await call("POST", "/test-bends", { body: sent, timeout: 20_000 })).body;
       go("taught");
       sync();
     });
@@ -164,7 +164,8 @@ export async function show(visit) {
 /** @param {unknown} error */
 function saidOf(error) {
   if (error instanceof Problem) return error.message;
-  if (error instanceof Unreachable)
+  if (error instanceof Unreachable) {
     return "The shop’s server does not answer. What you typed stays here: try again.";
+  }
   return String(error);
 }

@@ -54,13 +54,14 @@ export async function show(visit) {
   let card;
   const draw = () => {
     const step = card.plan.steps[Number(typed) - 1];
-    if (!step)
+    if (!step) {
       return refuse(
         visit,
         html`<p class="state" data-test="no-step">
           There is no step ${typed}. <a href="/c/${code}">Open the card</a>
         </p>`,
       );
+    }
     visit.title(`${card.title || code}: what came out`);
     visit.render(trialScreen(card, step, state, draw));
   };

@@ -68,7 +68,7 @@ export function bendAnswer(answer, crib, hands) {
         ${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)}
         ${otherFindings(answer.checks)} ${opinions(answer)}
       </div>
-      <div>${drawing(answer, hands)} ${strokePanel(hands.stroke)} ${dies(answer, hands)}</div>
+      <div>${drawing(answer, hands)} ${strokePanel(hands.stroke)} ${diesOfCrib(answer, hands)}</div>
     </div>
     ${everyTimeCautions(answer.checks)}`;
 }
@@ -80,10 +80,11 @@ export function bendAnswer(answer, crib, hands) {
 function tools(answer, { punches, dies }) {
   const die = dies.find(({ code }) => code === answer.die);
   const punch = punches.find(({ code }) => code === answer.punch);
-  if (!answer.die && !answer.punch)
+  if (!answer.die && !answer.punch) {
     return html`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${words(length(answer.v_opening_mm))}.
     </p>`;
+  }
   return html`<ul class="tools" data-test="chosen">
     ${[
       { kind: "die", code: answer.die, tool: die },
@@ -165,6 +166,7 @@ const plain = (value) => ({ text: value === null || value === undefined ? "–" 
 function drawing(answer, { pose, show }) {
   if (!answer.drawing) return nothing;
   const set = words(angle(answer.set_angle_deg));
+  const when = pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`;
   return html`<section class="bend-drawing" aria-label="The bend in its tools">
     ${choice({
       name: "pose-shown",
@@ -182,7 +184,7 @@ function drawing(answer, { pose, show }) {
       opening: answer.v_opening_mm,
       gauge: "",
       angle: answer.set_angle_deg,
-      words: `The sheet in die and punch, ${pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`}`,
+      words: `The sheet in die and punch, ${when}`,
     })}
   </section>`;
 }
@@ -191,7 +193,7 @@ function drawing(answer, { pose, show }) {
  * @param {any} answer
  * @param {Hands} hands
  */
-function dies(answer, { use }) {
+function diesOfCrib(answer, { use }) {
   if (!answer.options?.length) return nothing;
   return html`<section>
     <h2>Dies of the crib</h2>

@@ -348,12 +348,12 @@ function chainSketch(bends) {
   return html`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${points.map((p) => p.join(" ")).join("L")}" />
     <text x="28" y="46" text-anchor="middle">base</text>
-    ${points
-      .slice(2)
-      .map(
-        ([x, y], i) =>
-          svg`<circle class="badge" cx=${(x + points[i + 1][0]) / 2} cy=${(y + points[i + 1][1]) / 2} r="9.5"/><text class="badge-number" x=${(x + points[i + 1][0]) / 2} y=${(y + points[i + 1][1]) / 2} text-anchor="middle" dominant-baseline="central">${i + 1}</text>`,
-      )}
+    ${points.slice(2).map(
+      ([x, y], i) =>
+        svg`<circle class="badge" cx=${(x + points[i + 1][0]) / 2} cy=${(y + points[i + 1][1]) / 2} r="9.5"/>
+          <text class="badge-number" x=${(x + points[i + 1][0]) / 2} y=${(y + points[i + 1][1]) / 2}
+            text-anchor="middle" dominant-baseline="central">${i + 1}</text>`,
+    )}
   </svg>`;
 }
 

@@ -63,8 +63,10 @@ const size = (mm) => words({ text: tidyLength(mm), unit: lengthUnit() });
  * @returns {string}
  */
 function linesWords({ blank }) {
-  const at = (/** @type {any} */ line) =>
-    `${line.bend} ${tidyLength(blank.bend_lines.find((/** @type {any} */ one) => one.bend === line.bend).at_mm)}`;
+  const at = (/** @type {any} */ { bend }) => {
+    const line = blank.bend_lines.find((/** @type {any} */ one) => one.bend === bend);
+    return `${bend} ${tidyLength(line.at_mm)}`;
+  };
   const of = (/** @type {string[]} */ sides) =>
     blank.lines
       .filter((/** @type {any} */ line) => sides.includes(line.side))

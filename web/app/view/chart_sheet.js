@@ -60,10 +60,11 @@ export function chartSheet(chart) {
 
 /** @param {Cell} found */
 function cell(found) {
-  if (!found.usable)
+  if (!found.usable) {
     return html`<td class="unusable" data-level="none" data-die=${found.die} title=${found.why}>
       <span aria-hidden="true">–</span><span class="unseen">${found.why}</span>
     </td>`;
+  }
   return html`<td
     class="cell ${found.level}"
     data-level=${found.level}

@@ -16,7 +16,9 @@ const ORDER = { stop: 0, caution: 1, unknown: 2, ok: 3 };
 const MARK = {
   stop: svg`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
   caution: svg`<path d="M2 4h14l6 8-6 8H2z" fill="none" stroke="currentColor" stroke-width="3"/>`,
-  unknown: svg`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/><path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
+  unknown: svg`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
+    <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
+      stroke-width="2.5"/>`,
   ok: svg`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`,
 };
 

@@ -38,10 +38,13 @@ export const onlyRead = (right, boxes) =>
  * @param {import("../list_entry.js").ListEntry} job
  * @param {string} one
  */
-export function saveButtons({ state, save, takeOut }, job, one) {
-  const question = `Take ${job.code} out of the shop? Saved cards keep their set-up, new plans no longer use this ${one}.`;
-  if (!may(WRITES[job.kind]))
+export function saveButtons({ state, takeOut }, job, one) {
+  const question =
+    `Take ${job.code} out of the shop? ` +
+    `Saved cards keep their set-up, new plans no longer use this ${one}.`;
+  if (!may(WRITES[job.kind])) {
     return html`<div class="buttons"><a class="button" href="/shop/${job.kind}">Back to the list</a></div>`;
+  }
   return html`<div role="alert">
       ${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}
     </div>

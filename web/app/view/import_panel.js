@@ -121,7 +121,8 @@ const shown = (value) => (value === "" ? "none" : value);
 /** @param {Told} told */
 const agreed = ({ here, holds }) =>
   confirm(
-    `Replace the shop? Its ${here.cards} cards and ${here.trials} trials go, the file's ${holds.cards} cards and ${holds.trials} trials come. A copy is kept first.`,
+    `Replace the shop? Its ${here.cards} cards and ${here.trials} trials go, the file's ` +
+      `${holds.cards} cards and ${holds.trials} trials come. A copy is kept first.`,
   );
 
 /** @param {Told} told */

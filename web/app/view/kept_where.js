@@ -11,8 +11,9 @@ import { offer } from "./offer.js";
  * @returns {string}
  */
 export function whereWords(entry) {
-  if (entry.refused)
+  if (entry.refused) {
     return entry.missing ? "The shop was put back and does not know its card" : `Refused: ${entry.refused}`;
+  }
   if (entry.parked) return "Saved here. The card was changed meanwhile: to settle";
   return "Saved here, not yet in the shop. Waiting to be sent";
 }
@@ -65,7 +66,10 @@ export function changesAside(card) {
 export function savedWords(where) {
   if (where === "shop") return "Saved in the shop.";
   if (where === "here") return "Saved here, not yet in the shop. It goes out by itself.";
-  if (where === "settle")
-    return `The card was changed meanwhile. Both are kept: ${may("cards.revise") ? "settle which holds" : "the owner settles which holds"}.`;
+  if (where === "settle") {
+    return `The card was changed meanwhile. Both are kept: ${
+      may("cards.revise") ? "settle which holds." : "the owner settles which holds."
+    }`;
+  }
   return "Nothing was changed.";
 }

@@ -11,8 +11,9 @@ export function taughtFigures(figures) {
   if (!figures.length) return html`<p data-test="no-figures">No figure changed.</p>`;
   const points = figures.flatMap((figure) => figure.points ?? []);
   const key = ["Thin: before. Thick: now. Rings: trials"];
-  if (points.some((point) => (point.weight ?? 1) < 0.25))
+  if (points.some((point) => (point.weight ?? 1) < 0.25)) {
     key.push("small ones, of other sheet or tools, count little");
+  }
   if (points.some((point) => point.outlier)) key.push("crosses: the odd ones out");
   return html`<div class="taught-figures" data-test="figures">${figures.map(taughtFigure)}</div>
     ${points.length ? html`<p class="hint">${key.join("; ")}.</p>` : nothing}`;
@@ -42,7 +43,9 @@ function taughtFigure(taught) {
       after,
       points,
       size: taught.unit === "mm" && lengthUnit() === "in" ? MM_PER_INCH : 1,
-      words: `${title}: before ${range(before, show)}, now ${range(after, show)}, ${points.length} trials drawn.`,
+      words:
+        `${title}: before ${range(before, show)}, now ${range(after, show)}, ` +
+        `${points.length} trials drawn.`,
     })}
   </section>`;
 }

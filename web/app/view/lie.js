@@ -88,10 +88,12 @@ export function gaugedWords({ gauged_end: end, gauged_side: side }, flats) {
  */
 function endWords(step, flats) {
   const { gauged_end: end, gauged_against: against, gauge_x_mm: x, operation } = step;
-  if (operation === "hem flatten")
+  if (operation === "hem flatten") {
     return html`<span data-test="end">The hem at the ${end} end goes under the flattening tool.</span>`;
-  if (!end || x === null)
+  }
+  if (!end || x === null) {
     return html`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;
+  }
   const which = gaugedWords(step, flats);
   return html`<span data-test="end"
     >${which[0].toUpperCase()}${which.slice(1)} to the

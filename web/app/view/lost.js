@@ -61,8 +61,9 @@ async function letGo(card) {
     !confirm(
       `Throw away the card ${displayCode(card.code)}, ${card.title}? This device may have the only copy.`,
     )
-  )
+  ) {
     return;
+  }
   await forgetLost(card.code);
   await recount();
 }

@@ -56,8 +56,9 @@ function standing({ order, checks }) {
     checks.some((/** @type {any} */ check) => check.code === code);
   if (order.proven) return ["ok", "Proven"];
   if (found("no-order")) return ["stop", "No order"];
-  if (checks.some((/** @type {any} */ { level, code }) => level === "stop" && code.startsWith("box-")))
+  if (checks.some((/** @type {any} */ { level, code }) => level === "stop" && code.startsWith("box-"))) {
     return ["stop", "In the way"];
+  }
   if (found("order-not-found")) return ["caution", "None found"];
   return found("clearance-not-checked") ? ["caution", "Not checked"] : ["caution", "Not proven"];
 }

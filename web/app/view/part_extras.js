@@ -15,7 +15,8 @@ const CONVENTIONS = {
   din6935: {
     title: "Outside",
     words:
-      "To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend (DIN 6935).",
+      "To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend " +
+      "(DIN 6935).",
     mark: svg`<path d="M14 30H58M14 26v8M58 26v8"/>`,
   },
   mould_line: {

@@ -81,7 +81,7 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
               unit: form.unit,
               value: form.length,
               wrong: wrongAt(errors, "bend_length_mm"),
-              change: (length) => change({ ...form, length }),
+              change: (typed) => change({ ...form, length: typed }),
             })
       }
     </div>
@@ -142,7 +142,7 @@ function understood({ part, thickness_gauge: gauge }, typed) {
  * @returns {string[]}
  */
 export function fieldNames(form) {
-  if (form.box)
+  if (form.box) {
     return [
       "title",
       "metal",
@@ -155,6 +155,7 @@ export function fieldNames(form) {
       "note",
       "reason",
     ];
+  }
   return [
     "title",
     "metal",

@@ -60,13 +60,15 @@ function said(plan, error, busy, open) {
       .join(", ");
     return `Still to type: ${named}${open.length > 4 ? ` and ${open.length - 4} more` : ""}.`;
   }
-  if (error instanceof Unreachable)
+  if (error instanceof Unreachable) {
     return "The shop's server does not answer. What you type stays on this device.";
+  }
   if (error instanceof Problem) return `Not right yet. ${firstFault(error)}`;
   if (error) return String(error);
   if (!plan) return busy ? "Working it out…" : "";
   const blank = plan.blank.outline
-    ? `Blank ${length(plan.blank.length_mm, { digits: 2 }).text} × ${words(length(plan.blank.width_mm, { digits: 2 }))}`
+    ? `Blank ${length(plan.blank.length_mm, { digits: 2 }).text} × ` +
+      `${words(length(plan.blank.width_mm, { digits: 2 }))}`
     : `Blank ${words(length(plan.blank.length_mm, { digits: 2 }))}`;
   return html`${blank} ${plan.worst === "ok" ? nothing : flag(plan.worst)}`;
 }

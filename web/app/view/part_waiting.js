@@ -100,10 +100,14 @@ function stoppedLooking({ again, back }) {
   </section>`;
 }
 
-const HOW_TO = `Type the flats from the left end to the right, and between them how far each bend is open: 90° is square, 180° flat.
-  Up turns what follows upwards. Blank, bend lines, tools and steps stand here as soon as the section is whole.`;
-const HOW_TO_BOX = `Choose what it is like, type the base and the walls, outside measures. Blank with reliefs, bend lines, tools, pieces and
-  steps stand here as soon as the box is whole; left and right are bent first, then front and back between them.`;
+const HOW_TO =
+  "Type the flats from the left end to the right, and between them how far each bend is open: " +
+  "90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps stand " +
+  "here as soon as the section is whole.";
+const HOW_TO_BOX =
+  "Choose what it is like, type the base and the walls, outside measures. Blank with reliefs, bend " +
+  "lines, tools, pieces and steps stand here as soon as the box is whole; left and right are bent " +
+  "first, then front and back between them.";
 
 /** @param {boolean} box */
 export const howTo = (box) =>

@@ -35,8 +35,9 @@ export function segments({ segments_mm: pieces, segments_total_mm: total }) {
  * @param {any[]} [steps] that tell which punch is turned round
  */
 export function toolsList(tools, stepCount = 0, steps = []) {
-  if (!tools?.length)
+  if (!tools?.length) {
     return html`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`;
+  }
   return html`<ul class="tools" data-test="tools">
     ${tools.map(
       (tool) =>
@@ -135,7 +136,9 @@ export function reliefWords({ relief, lines = [] }) {
   if (!corner || !relief) return "";
   return relief.shape === "none"
     ? "Corners without relief."
-    : `Corner reliefs ${relief.shape}, ${words(length(relief.size_mm, { digits: 1 }))} ${relief.shape === "round" ? "across" : "a side"}.`;
+    : `Corner reliefs ${relief.shape}, ${words(length(relief.size_mm, { digits: 1 }))} ${
+        relief.shape === "round" ? "across." : "a side."
+      }`;
 }
 
 /**

@@ -49,5 +49,6 @@ export function stationOf({ stations: list = [] }, step) {
  */
 function standsAt(mm) {
   if (Math.abs(mm) < 0.5) return "in the middle";
-  return `its middle ${words(length(Math.abs(mm), { digits: 0 }))} to the ${mm > 0 ? "right" : "left"} of the press's middle`;
+  const far = words(length(Math.abs(mm), { digits: 0 }));
+  return `its middle ${far} to the ${mm > 0 ? "right" : "left"} of the press's middle`;
 }

@@ -65,7 +65,10 @@ export function nearWords(step) {
       ? `Flat ${near.flat}`
       : "The part";
   if (near.distance_mm <= 0) return `${flat} runs ${size} into the ${thing(near.tool)}, ${when(near)}.`;
-  return `Closest: ${flat.toLowerCase()} is ${size} from the ${thing(near.tool)}, ${when(near)}${clearance.hits?.length ? wanted : ""}.`;
+  return (
+    `Closest: ${flat.toLowerCase()} is ${size} from the ${thing(near.tool)}, ` +
+    `${when(near)}${clearance.hits?.length ? wanted : ""}.`
+  );
 }
 
 /**
@@ -81,8 +84,9 @@ const thing = (tool) => ({ gauge: "gauge finger", sheet: "part itself" })[tool] 
 function when({ phase, included_angle_deg: included, punch_travel_mm: travel }) {
   const above = words(length(Math.max(0, -travel), { digits: 0 }));
   if (phase === "approach") return `as the punch comes down, ${above} above the sheet`;
-  if (phase === "withdrawal")
+  if (phase === "withdrawal") {
     return travel < 0 ? `as the punch rises, ${above} above where it touched` : "as the punch starts to rise";
+  }
   return `at ${words(angle(included))}`;
 }
 
@@ -94,8 +98,9 @@ function when({ phase, included_angle_deg: included, punch_travel_mm: travel }) 
  */
 export function momentWords({ motion }, moment) {
   const included = words(angle(moment.included_angle_deg));
-  if (moment.phase === "bend")
+  if (moment.phase === "bend") {
     return motion.frames[0].phase === "bend" ? `Hem closing, ${included}` : `Bending, ${included}`;
+  }
   if (moment.phase === "release") return `Letting go, ${included}`;
   if (moment.phase === "taking out") return `Taking it out${tilted(motion, moment)}`;
   if (moment.phase === "putting in") return `Putting it in${tilted(motion, moment)}`;
@@ -130,39 +135,44 @@ const HANDS = "Punch still, at its top. Fingers never between.";
  */
 function wayOf({ clearance }) {
   const { way_in: into, way_out: out, rides_up: ridesUp, clear } = clearance ?? {};
-  if (out === "trapped")
+  if (out === "trapped") {
     return {
       kind: "trapped",
       what: "Trapped",
       how: "After this bend it can be neither lifted away nor slid off the tools.",
     };
+  }
   if (clear === false) return null;
-  if (into === "unknown" || out === "unknown")
+  if (into === "unknown" || out === "unknown") {
     return {
       kind: "unknown",
       what: `No way ${out === "unknown" ? "out" : "in"} found`,
       how: "Try it with a scrap piece, the press off, before you bend.",
     };
+  }
   const [slid, swung] = [sides(into, out, "slide"), sides(into, out, "swing")];
   const hung = ridesUp ? "It rides up with it. " : "";
-  if (slid && swung)
+  if (slid && swung) {
     return {
       kind: "slide",
       what: `Slide it ${slid}, tilt it ${swung}`,
       how: `Slide along the tools. ${hung}${HANDS}`,
     };
-  if (slid)
+  }
+  if (slid) {
     return {
       kind: "slide",
       what: `Slide it ${slid}`,
       how: `Along the tools: no way past the punch was found.`,
     };
-  if (swung)
+  }
+  if (swung) {
     return {
       kind: "swing",
       what: hung ? `Unhook it from the punch${into === "swing" ? ", tilt it in" : ""}` : `Tilt it ${swung}`,
       how: `${hung}${HANDS}`,
     };
+  }
   return null;
 }
 
@@ -184,10 +194,11 @@ const sides = (into, out, kind) =>
 export function wayWords(step, { short = false } = {}) {
   const way = wayOf(step);
   if (!way) return nothing;
-  if (short)
+  if (short) {
     return html`<span class="turn" data-test="way" data-way=${way.kind}
       >${waySign(way.kind)}<b>${way.what}.</b></span
     >`;
+  }
   return html`<div class="lie way ${way.kind}" data-test="way" data-way=${way.kind}>
     ${waySign(way.kind)}
     <p><b>${way.what}.</b> ${way.how}</p>

@@ -39,8 +39,9 @@ export function findingsOf(card, step) {
  * @param {AbortSignal} signal
  */
 export function picture(card, step, look, draw, signal) {
-  if (!step.drawing)
+  if (!step.drawing) {
     return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
+  }
   return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
 }
 

@@ -30,13 +30,15 @@ export function strokePanel({ stroke, error, open, toggled }) {
  * @param {unknown} error
  */
 function inside(stroke, error) {
-  if (error)
+  if (error) {
     return html`<p class="hint" data-test="stroke-missing">
       ${error instanceof Problem ? error.message : "The stroke could not be fetched."}
     </p>`;
+  }
   if (!stroke) return html`<p class="hint">Working it out…</p>`;
-  if (!stroke.curve.length)
+  if (!stroke.curve.length) {
     return html`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`;
+  }
   return html`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>

@@ -105,10 +105,11 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
     hint: more,
     placeholder: spec.blank ?? "",
   });
-  if (type === "rating")
+  if (type === "rating") {
     return html`<div class="broad">
       ${boxed}${value.trim() ? nothing : flag("unknown", `${label} unknown`)}
     </div>`;
+  }
   return wide(spec, boxed);
 }
 
@@ -165,7 +166,9 @@ function ratingHint(value, hint) {
   const typed = typedNumber(value);
   if (typed === null) return `${hint} ${UNKNOWN_RATING}`;
   if (settings().units !== "inch") return hint;
-  return `${typeof typed === "number" ? `That is ${words(forcePerLength(typed))}. ` : ""}May be typed with its unit: 25 short tons/ft.`;
+  return `${
+    typeof typed === "number" ? `That is ${words(forcePerLength(typed))}. ` : ""
+  }May be typed with its unit: 25 short tons/ft.`;
 }
 
 /**

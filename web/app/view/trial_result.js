@@ -73,14 +73,18 @@ const newNumbers = (setting) =>
 function basis({ correction, table }) {
   // What to set stands above, huge, in this device's units; the shop's words say it once more in mm.
   if (correction) return correction.words.replace(/ Set [\d.]+°(, punch depth [\d.−-]+ mm)?\./, "");
-  return `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. The shop works it out again when the trial arrives.`;
+  return (
+    `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. ` +
+    "The shop works it out again when the trial arrives."
+  );
 }
 
 /** @param {Result} result */
 function noSetting({ waits, correction }) {
   if (correction?.words) return correction.words;
   return waits
-    ? "That is further off than the card’s table reaches. Look at tools, metal and thickness before the next piece."
+    ? "That is further off than the card’s table reaches. Look at tools, metal and thickness before " +
+        "the next piece."
     : "No new setting comes from this one.";
 }
 
@@ -99,10 +103,11 @@ function tilt(correction) {
  * @param {() => void} keep
  */
 function keeping(result, keep) {
-  if (result.kept === "kept")
+  if (result.kept === "kept") {
     return html`<p class="kept" data-test="kept" role="status">
       <b>${result.where === "here" ? "Saved here, not yet in the shop." : "Kept."}</b> ${result.words}
     </p>`;
+  }
   return html`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>
         ${result.kept === "asking" ? "Keeping…" : "Keep this setting"}

@@ -31,7 +31,8 @@ const NEAR_MS = 5 * 60_000;
  */
 export function madeAt({ made_at, received_at }) {
   if (!received_at) return moment(made_at ?? "");
-  if (!made_at || Math.abs(Date.parse(made_at) - Date.parse(received_at)) < NEAR_MS)
+  if (!made_at || Math.abs(Date.parse(made_at) - Date.parse(received_at)) < NEAR_MS) {
     return moment(received_at);
+  }
   return `in the shop ${moment(received_at)}, made ${moment(made_at)} by the device’s clock`;
 }
