@@ -6,7 +6,7 @@ import warnings
 
 import numpy as np
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from flangebook.bending.errors import InputError, RangeError
@@ -61,7 +61,12 @@ def test_stroke_is_finite_monotone_and_without_jumps(bend):
     assert np.all(np.diff(found.work_n) > 0.0)
 
 
+# Nearly elastic strip on a blunt tip: it wraps the tip and springs back by 67 degrees of 78.
+SPRINGY = sheet_law(40_000, 703, 703, 0.0, 1.0, 0.0), tools(34, 80, 17, 14.3)
+
+
 @EXAMPLES
+@example(SPRINGY, 0.59)
 @given(bends(), st.floats(0.1, 0.9))
 def test_small_step_of_the_angle_is_a_small_step_of_all(bend, share):
     """Continuity: a hundredth of a degree changes nothing by more than a part in a hundred."""
@@ -76,7 +81,15 @@ def test_small_step_of_the_angle_is_a_small_step_of_all(bend, share):
     assert one.depth_mm == pytest.approx(other.depth_mm, rel=0.01, abs=1e-4 * die.v_opening_mm)
     assert one.peak_force_n_per_mm == pytest.approx(other.peak_force_n_per_mm, rel=0.01)
     assert one.springback_deg == pytest.approx(other.springback_deg, rel=0.01, abs=0.02)
+    assert one.released_radius_mm > 0.0
     assert one.released_radius_mm == pytest.approx(other.released_radius_mm, rel=0.02)
+
+
+def test_a_springy_strip_is_rounder_after_release_than_under_load():
+    """What it came off a blunt tip under load goes back with the curvature of its nose."""
+    found = stroke(*SPRINGY)
+    assert found.wrap_deg[-1] > 90.0
+    assert np.all(found.released_radius_mm > found.loaded_radius_mm)
 
 
 @EXAMPLES
