@@ -37,3 +37,14 @@ def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
 def root() -> Path:
     """The repository."""
     return ROOT
+
+
+@pytest.fixture(scope="session")
+def demo_data(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Path:
+    """A folder with the demo shop; to be copied, not written to."""
+    from flangebook.api.app import close_app, create_app
+    from flangebook.api.config import Config
+
+    folder = tmp_path_factory.mktemp("demo")
+    close_app(create_app(Config(folder, demo=root / "demo_data")))
+    return folder

@@ -25,14 +25,6 @@ ANGLE: dict[str, Any] = {
 }
 
 
-@pytest.fixture(scope="session")
-def demo_data(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Path:
-    """A folder with the demo shop; to be copied, not written to."""
-    folder = tmp_path_factory.mktemp("demo")
-    close_app(create_app(Config(folder, demo=root / "demo_data")))
-    return folder
-
-
 @pytest.fixture
 def make_app(demo_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
     """Makes an app on a shop of its own: a copy of the demo shop, or an empty one."""

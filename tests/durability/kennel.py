@@ -5,7 +5,7 @@
 A line on standard input starts a server on the shop in DATA; the answer is the child's process
 id and, from the child itself, the line that says it is ready. The child is the real server,
 with its threads, sockets and its own connections to the shop's file; only the loading of
-modules is shared, which is what makes two hundred starts affordable.
+modules and of the compiled search is shared, which is what makes two hundred starts affordable.
 """
 
 from __future__ import annotations
@@ -16,11 +16,13 @@ import sys
 import traceback
 from pathlib import Path
 
+from flangebook.bending.ordering.warm_up import warm_up
 from flangebook.serving import shop_server
 
 
 def main(data: Path) -> None:
     """Start a server for each line, until there are no more."""
+    warm_up()
     signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # killed children leave nothing behind
     for _ in sys.stdin:
         child = os.fork()

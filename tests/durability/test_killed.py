@@ -212,18 +212,20 @@ def kennel(data: Path) -> Iterator[Kennel]:
         kept.close()
 
 
-def first_cards(data: Path, count: int) -> list[str]:
-    """A shop with the demo crib, and its first cards."""
-    with serving(data) as server:
-        cards = server.get(f"/api/v1/cards?limit={count}").json()["cards"]
-        server.stop()
-    return [card["code"] for card in cards]
+def first_cards(demo_data: Path, data: Path, count: int) -> list[str]:
+    """Put a copy of the demo shop into ``data``; its first cards."""
+    shutil.copytree(demo_data, data)
+    with closing(sqlite3.connect(data / FILE_NAME)) as file:
+        rows = file.execute(
+            "SELECT code FROM cards ORDER BY updated_at DESC, code LIMIT ?", (count,)
+        )
+        return [code for (code,) in rows]
 
 
 @posix
-def test_two_hundred_kills_lose_nothing_acknowledged(tmp_path: Path) -> None:
+def test_two_hundred_kills_lose_nothing_acknowledged(demo_data: Path, tmp_path: Path) -> None:
     data = tmp_path / "shop"
-    codes = first_cards(data, WRITERS)
+    codes = first_cards(demo_data, data, WRITERS)
     ledger, dice = Ledger(), random.Random(8417)
     again: list[int] = []
     with kennel(data) as kept:
@@ -259,12 +261,12 @@ def test_two_hundred_kills_lose_nothing_acknowledged(tmp_path: Path) -> None:
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="counted with strace")
-def test_every_acknowledged_write_was_synced_to_the_disk(tmp_path: Path) -> None:
+def test_every_acknowledged_write_was_synced_to_the_disk(demo_data: Path, tmp_path: Path) -> None:
     """One sync a commit at least, before the answer goes out: what a power cut would need."""
     tracer = shutil.which("strace")
     assert tracer, "strace is not there: `apt-get install strace`"
     data = tmp_path / "shop"
-    (code, *_) = first_cards(data, 1)
+    (code, *_) = first_cards(demo_data, data, 1)
     log = tmp_path / "syncs"
     trace = [tracer, "-f", "-qq", "-e", "trace=fsync,fdatasync", "-o", str(log)]
     server = subprocess.Popen(

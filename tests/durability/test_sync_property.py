@@ -121,9 +121,9 @@ class Shop:
 
 
 @pytest.fixture
-def make_shop(tmp_path: Path) -> Iterator[Any]:
+def make_shop(demo_data: Path, tmp_path: Path) -> Iterator[Any]:
     data = tmp_path / "shop"
-    codes = first_cards(data, CARDS)
+    codes = first_cards(demo_data, data, CARDS)
     with kennel(data) as kept:
         made: list[Shop] = []
 

@@ -51,19 +51,10 @@ def refused(*arguments: str | Path) -> str:
     return ended.stderr
 
 
-@pytest.fixture(scope="module")
-def filled(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A folder with the demo shop; to be copied, not written to."""
-    folder = tmp_path_factory.mktemp("filled")
-    with serving(folder) as server:
-        server.stop()
-    return folder
-
-
 @pytest.fixture
-def data(filled: Path, tmp_path: Path) -> Path:
+def data(demo_data: Path, tmp_path: Path) -> Path:
     """A demo shop of the test's own, without copies."""
-    shutil.copytree(filled, tmp_path / "shop", ignore=shutil.ignore_patterns(FOLDER))
+    shutil.copytree(demo_data, tmp_path / "shop")
     return tmp_path / "shop"
 
 
