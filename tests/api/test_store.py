@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import json
 import sqlite3
 import threading
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
+from typing import Any
 
 import pytest
 import sqlalchemy as sa
@@ -19,6 +21,7 @@ from alembic.script import ScriptDirectory
 from flangebook.shop import (
     benches,
     cards,
+    demo,
     documents,
     evidence,
     migrate,
@@ -32,7 +35,7 @@ from flangebook.shop.database import PRAGMAS, reading, settings_of, writing
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
 from flangebook.shop.memory import Memory
 from flangebook.shop.revisions import Author
-from flangebook.shop.store import FILE_NAME, Store, open_store
+from flangebook.shop.store import FILE_NAME, Store, last_change, open_store
 from flangebook.shop.tables import APPEND_ONLY, ASIDE, metadata
 
 PLAN = {"steps": [], "worst": "ok", "title": "x"}
@@ -135,6 +138,57 @@ def test_a_file_of_the_first_release_is_brought_up_to_date(
         assert [p.trial["id"] for p in trials.pieces(new, code, 1, 1)] == ["trial-1"]
     finally:
         new.close()
+
+
+def test_an_upgrade_gives_new_k_and_n_to_metals_nobody_edited(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+):
+    """As shipped up to 0.3: renewed. Edited in a strength, K or n: the user's, left alone."""
+
+    def form_of_0_3(connection: sa.Connection) -> None:
+        config = Config()
+        config.set_main_option("script_location", str(Path(migrate.__file__).parent / "migrations"))
+        config.attributes["connection"] = connection
+        command.upgrade(config, "0006")
+
+    now = {m["code"]: m for m in json.loads(demo.STARTER_METALS.read_text("utf-8"))["metals"]}
+
+    def shipped(code: str, k: tuple[float, ...], n: tuple[float, ...]) -> dict[str, Any]:
+        ends = ("low", "nominal", "high")
+        old = {"source": "Groover", "standing": "typical"}
+        return now[code] | {
+            "hardening_k_mpa": dict(zip(ends, k, strict=True)) | old,
+            "hardening_n": dict(zip(ends, n, strict=True)) | old,
+        }
+
+    untouched = shipped("mild-steel-cr", (500, 530, 600), (0.21, 0.25, 0.26)) | {"note": "Rack 3"}
+    edited = shipped("galvanised", (500, 530, 600), (0.21, 0.25, 0.26))
+    edited["tensile_mpa"] = edited["tensile_mpa"] | {"nominal": 390, "standing": "measured"}
+    copper = shipped("copper-annealed", (300, 315, 530), (0.44, 0.5, 0.54))
+    own = copper | {"code": "copper-of-ours"}
+    kept = [untouched, edited, copper, own]
+    with monkeypatch.context() as patched:
+        patched.setattr(migrate, "_run", form_of_0_3)
+        old = open_store(tmp_path)
+    documents.write(old, "metals", kept, if_match="*")
+    with reading(old.engine) as connection:
+        before = last_change(connection)
+    old.close()
+    for _ in range(2):  # the second start finds nothing left to do
+        new = open_store(tmp_path)
+        try:
+            newest = documents.read(new, "metals")
+            with reading(new.engine) as connection:
+                assert last_change(connection) == before + 1
+        finally:
+            new.close()
+        assert newest.version == 2
+        first, second, third, fourth = json.loads(newest.body)
+        assert (second, fourth) == (edited, own)
+        for row, was in ((first, untouched), (third, copper)):
+            for name in ("hardening_k_mpa", "hardening_n"):
+                assert row[name] == now[row["code"]][name] != was[name]
+            assert row["note"] == was["note"]
 
 
 def test_a_file_of_a_newer_release_is_left_alone(tmp_path: Path):
