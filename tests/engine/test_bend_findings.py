@@ -16,6 +16,7 @@ from flangebook.bending.bend_checks import (
     sharper_than_tools,
     smallest_radius,
 )
+from flangebook.bending.checks import fill, tidy
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.metals import Figure
 
@@ -63,7 +64,7 @@ def test_an_angle_the_tools_reach_is_no_finding(nominal, spread, tool_angle):
 @given(st.floats(0.5, 10.0), st.floats(0.0, 2.0))
 def test_crease(t, tip_over_t):
     found = crease(t, tip_over_t * t)
-    assert (found is None) == (tip_over_t * t >= 0.63 * t)
+    assert (found is None) == (tip_over_t * t >= 0.63 * t or tidy(tip_over_t * t) == tidy(0.63 * t))
     if found:
         assert found.level == "caution"
         assert found.numbers["least_mm"] == pytest.approx(0.63 * t)
@@ -79,23 +80,85 @@ def bears(across=None, along=None):
     return metal(min_radius_over_t_across=across, min_radius_over_t_with=along)
 
 
+def test_a_rounding_that_contradicts_itself_is_no_finding():
+    """0.63 of 6.35 mm is 4.0005 mm: "the tip of 4 mm is sharp, use 4 mm or more" is never said."""
+    assert crease(6.35, 4.0) is None
+    assert crease(6.35, 3.99) is not None
+    assert flange_length(10.999, 11.0).code == "flange-close"
+    assert smallest_radius(bears(about(1.28)), 2.0, RADIUS).level == "ok"  # 2.56 against 2.56
+
+
 @pytest.mark.parametrize(
     ("across", "along", "grain", "level"),
     [
         (None, None, None, "unknown"),
         (about(1.0), None, None, "ok"),
         (about(1.5), None, None, "caution"),
-        (about(1.0), about(2.0), None, "caution"),  # grain not known: the worse one counts
+        (about(1.0), about(1.5), None, "caution"),  # grain not known: the worse one counts
+        (about(1.0), about(2.0), None, "stop"),
         (about(1.0), about(2.0), "across", "ok"),
-        (about(1.0), about(2.0), "with", "caution"),
-        (about(1.0), None, "with", "unknown"),  # a figure across says nothing of along
-        (None, about(1.0), "across", "unknown"),
+        (about(1.0), about(1.5), "with", "caution"),
+        (about(1.0), about(2.0), "with", "stop"),
+        (about(1.0), None, "with", "unknown"),  # over the figure across, but along needs more
+        (about(1.5), None, "with", "caution"),  # under it, along is worse still
+        (about(3.0), None, "with", "stop"),
+        (None, about(1.0), "across", "ok"),  # what does along does across
     ],
 )
 def test_smallest_radius(across, along, grain, level):
     found = smallest_radius(bears(across, along), 2.0, RADIUS, grain)
     assert found.level == level
     assert (found.do == "") == (level == "ok")
+
+
+@given(st.floats(0.0, 4.0), st.none() | st.floats(0.0, 4.0), st.floats(0.1, 8.0))
+def test_the_worse_direction_never_gets_fewer_warnings(across, along, radius):
+    """With the grain, and with an unknown grain where along is on record."""
+    m = bears(about(across), None if along is None else about(along))
+    band = Estimate(radius, radius, radius)
+    severity = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
+    level = {g: severity[smallest_radius(m, 2.0, band, g).level] for g in ("across", "with", None)}
+    assert level["with"] >= level["across"]
+    assert level[None] >= level["across"]
+
+
+SIX = metal(
+    min_radius_over_t_across=Figure(1.5, 3.0, 4.0, "a hard aluminium", "typical"),
+)
+
+
+@pytest.mark.parametrize(
+    ("radius", "level"), [(0.86, "stop"), (2.3, "stop"), (2.5, "caution"), (4.7, "caution")]
+)
+def test_far_under_the_smallest_radius_is_a_stop_a_little_under_a_caution(radius, level):
+    """6061-T6 of 1.6 mm: usually 3 t, 1.5 t where necessary (bjg-design.com, designbook)."""
+    found = smallest_radius(SIX, 1.6, Estimate(radius, radius, radius), "across")
+    assert found.level == level
+    assert f"{tidy(radius)} mm" in found.words
+    assert "4.8 mm" in found.words
+
+
+def test_a_radius_some_source_allows_is_no_stop():
+    """Soft steel bends flat on itself by some tables (lowest figure 0 t)."""
+    soft = bears(Figure(0.0, 1.0, 1.5, "two tables", "typical"))
+    assert smallest_radius(soft, 2.0, Estimate(0.5, 0.5, 0.5)).level == "caution"
+
+
+def test_names_the_smallest_v_and_tip_that_would_do_and_who_of_the_crib_does():
+    small = Estimate(0.86, 0.86, 0.86)
+    none = smallest_radius(SIX, 1.6, small, None, [die(25.0)], [punch(tip_mm=4.0)])
+    do = fill(none.do, none.numbers)
+    assert do.startswith(
+        "Use a V of 30 mm or more, or a punch with a tip of 4.8 mm or more in a V of 19.2 mm or "
+        "more. No tool in the crib does it."
+    )
+    owned = [die(25.0, code="V25"), die(32.0, code="V32")]
+    some = smallest_radius(SIX, 1.6, small, None, owned, [punch(tip_mm=5.0, code="P5")])
+    assert "die V32 or punch P5." in some.do
+    assert "V25" not in some.do
+    narrow = smallest_radius(SIX, 1.6, small, None, [die(12.0)], [punch(tip_mm=5.0, code="P5")])
+    assert "No tool in the crib" in narrow.do  # a tip over a quarter of the V does not bend it
+    assert "crib" not in smallest_radius(SIX, 1.6, small).do
 
 
 def test_tables_that_disagree_are_both_told():

@@ -9,16 +9,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Literal
 
-from flangebook.bending.checks import Check, Level
+from flangebook.bending.checks import Check, Level, shown_less
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
-from flangebook.bending.metals import Metal
+from flangebook.bending.metals import Figure, Metal
 from flangebook.bending.tooling import Die, Punch
 
 LARGE_TIP_OVER_V = 0.25  # Vorkov et al., Int. J. Material Forming, doi 10.1007/s12289-018-1422-7
 RADIUS_TOLERANCE = 0.2  # a radius nobody asked to be exact may be this far off; common practice
 FLANGE_IN_HAND = 1.1  # over the shortest flange, before the edge may slip in; common practice
+FAR_UNDER = 2.0 / 3.0  # of the smallest radius a metal usually bears; common practice
+RADIUS_CODE = "smallest-radius"
 MOST_NAMED = 3
+
+Grain = Literal["with", "across"]
+"""Which way the bend line runs against the rolling direction."""
 
 
 def sharper_than_tools(
@@ -87,7 +92,7 @@ def crease(thickness_mm: float, punch_radius_mm: float) -> Check | None:
     usual radius (The Fabricator, column on air-formed inside radius).
     """
     least_mm = SHARP_TIP_OVER_T * thickness_mm
-    if punch_radius_mm >= least_mm:
+    if not shown_less(punch_radius_mm, least_mm):
         return None
     return Check(
         "caution",
@@ -118,25 +123,31 @@ def smallest_radius(
     metal: Metal,
     thickness_mm: float,
     radius_mm: Estimate,
-    grain: Literal["with", "across"] | None = None,
+    grain: Grain | None = None,
+    dies: Sequence[Die] = (),
+    punches: Sequence[Punch] = (),
 ) -> Check:
     """The predicted radius against the smallest the metal bears.
 
-    Without a known grain direction the figure for a bend along it counts, if there is one.
+    A stop when it is under two thirds of the usual smallest (common practice, no source) and
+    under the lowest figure on record; a caution when it is only a little under. Along the grain
+    a metal bears less than across it: where only one figure is on record, the one across counts
+    as the least that a bend along the grain needs.
 
     Args:
         metal: gives the smallest radius over thickness [-].
         thickness_mm: sheet thickness [mm].
         radius_mm: predicted inside radius with its band [mm].
-        grain: rolling direction against the bend line.
+        grain: rolling direction against the bend line; None counts as along it.
+        dies: all dies owned, to name what would do.
+        punches: all punches owned, likewise.
     """
-    across, along = metal.min_radius_over_t_across, metal.min_radius_over_t_with
-    figure = across if grain == "across" else along or (across if grain is None else None)
+    figure = _smallest_over_t(metal, grain)
     numbers = {"radius_mm": radius_mm.nominal}
     if figure is None:
         return Check(
             "unknown",
-            "smallest-radius",
+            RADIUS_CODE,
             "The smallest radius this metal bears is not on record; the bend comes out at about "
             "{radius_mm}.",
             "Bend a test piece and look for cracks on the outside.",
@@ -144,26 +155,74 @@ def smallest_radius(
         )
     numbers["least_mm"] = figure.nominal * thickness_mm
     numbers["surely_mm"] = figure.high * thickness_mm
-    if radius_mm.nominal < numbers["least_mm"]:
+    only_across = grain == "with" and metal.min_radius_over_t_with is None
+    if shown_less(radius_mm.nominal, numbers["least_mm"]):
+        far = radius_mm.nominal < min(figure.low, FAR_UNDER * figure.nominal) * thickness_mm
+        words = _may_crack(far=far, only_across=only_across)
+        do, more = _larger_radius(metal, numbers["least_mm"], dies, punches)
+        return Check("stop" if far else "caution", RADIUS_CODE, words, do, numbers | more)
+    if only_across:
         return Check(
-            "caution",
-            "smallest-radius",
-            "The inside radius of about {radius_mm} is under the {least_mm} this metal usually "
-            "bears: it may crack.",
-            "Use a wider V or a rounder punch, bend across the grain, and try a test piece.",
+            "unknown",
+            RADIUS_CODE,
+            "The inside radius of about {radius_mm} is over the {least_mm} this metal bears across "
+            "the grain. Along the grain it needs more; how much is not on record.",
+            "Turn the blank so that the bend runs across the grain, or bend a test piece along it "
+            "and look for cracks.",
             numbers,
         )
-    if radius_mm.nominal < numbers["surely_mm"] and grain != "across":
+    if grain != "across" and shown_less(radius_mm.nominal, numbers["surely_mm"]):
         return Check(
             "ok",
-            "smallest-radius",
+            RADIUS_CODE,
             "The inside radius of about {radius_mm} is over the usual smallest of {least_mm}, "
             "though some tables ask for {surely_mm}.",
             "If the outside shows cracks, turn the blank so that the bend runs across the grain.",
             numbers,
         )
     words = "The inside radius of about {radius_mm} is over the smallest of {least_mm}."
-    return Check("ok", "smallest-radius", words, "", numbers)
+    return Check("ok", RADIUS_CODE, words, "", numbers)
+
+
+def _smallest_over_t(metal: Metal, grain: Grain | None) -> Figure | None:
+    """The figure that counts: the larger of the two, but across the grain its own if known."""
+    across, along = metal.min_radius_over_t_across, metal.min_radius_over_t_with
+    if grain == "across":
+        return across or along
+    known = [figure for figure in (along, across) if figure is not None]
+    return max(known, key=lambda figure: figure.nominal, default=None)
+
+
+def _may_crack(*, far: bool, only_across: bool) -> str:
+    words = "The inside radius of about {radius_mm} is "
+    words += (
+        "far under the {least_mm} this metal usually bears: expect cracks."
+        if far
+        else "under the {least_mm} this metal usually bears: it may crack."
+    )
+    if only_across:
+        words += " That figure is for across the grain; along the grain it needs more."
+    return words
+
+
+def _larger_radius(
+    metal: Metal, least_mm: float, dies: Sequence[Die], punches: Sequence[Punch]
+) -> tuple[str, dict[str, float]]:
+    """The smallest V and punch tip that make this inside radius, and who of the crib does."""
+    v_mm, v_for_tip_mm = least_mm / metal.radius_over_v.nominal, least_mm / LARGE_TIP_OVER_V
+    would = [f"die {d.code}" for d in dies if d.v_opening_mm >= v_mm]
+    if any(d.v_opening_mm >= v_for_tip_mm for d in dies):
+        would += [f"punch {p.code}" for p in punches if p.tip_radius_mm >= least_mm]
+    do = (
+        "Use a V of {wanted_v_mm} or more, or a punch with a tip of {least_mm} or more in a V of "
+        "{v_for_tip_mm} or more"
+    )
+    if would:
+        do += f": {_plain(' or '.join(would[:MOST_NAMED]))}."
+    else:
+        do += ". No tool in the crib does it." if dies or punches else "."
+    do += " Bend across the grain, and try a test piece."
+    return do, {"wanted_v_mm": v_mm, "v_for_tip_mm": v_for_tip_mm}
 
 
 def radius_asked(asked_mm: float | None, radius_mm: Estimate, metal: Metal) -> Check | None:
@@ -195,7 +254,7 @@ def radius_asked(asked_mm: float | None, radius_mm: Estimate, metal: Metal) -> C
 def flange_length(flange_mm: float, min_flange_mm: float) -> Check:
     """A flange [mm] against the shortest the die can bend [mm], both in the part's dimension."""
     numbers = {"flange_mm": flange_mm, "min_flange_mm": min_flange_mm}
-    if flange_mm < min_flange_mm:
+    if shown_less(flange_mm, min_flange_mm):
         return Check(
             "stop",
             "flange-too-short",

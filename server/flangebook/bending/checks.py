@@ -61,6 +61,17 @@ def tidy(value: float) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
+def shown_less(value: float, limit: float) -> bool:
+    """Whether a number is below a limit, and still is when both are written on the screen.
+
+    A finding that says "4 mm is too small: use 4 mm or more" contradicts itself.
+
+    >>> shown_less(4.0, 4.0005), shown_less(3.9, 4.0)
+    (False, True)
+    """
+    return value < limit and tidy(value) != tidy(limit)
+
+
 def worst(checks: Iterable[Check]) -> Level:
     """The most serious level among the checks; "ok" when there is none."""
     return max((c.level for c in checks), key=_SEVERITY.__getitem__, default="ok")

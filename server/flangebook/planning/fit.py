@@ -168,7 +168,7 @@ def fit(
         *_opening(wanted, die),
         *_owned_length(wanted, die, punch),
         *(row.check() for row in rows if row.level != "ok"),
-        *_metal(wanted, bend, punch),
+        *_metal(wanted, bend, punch, equipment.crib),
         *(c for c in said_by_both(wanted, expected) if c.level != "ok"),
         *_condition("die", die.code, die.condition, die.condition_note),
         *_condition("punch", punch.code, punch.condition, punch.condition_note),
@@ -225,14 +225,16 @@ def said_by_both(wanted: Wanted, bend: AirBend) -> tuple[Check, ...]:
     )
 
 
-def _metal(wanted: Wanted, bend: AirBend, punch: Punch) -> Iterable[Check]:
+def _metal(wanted: Wanted, bend: AirBend, punch: Punch, crib: Crib) -> Iterable[Check]:
     """What the bend does to the metal."""
     t = wanted.thickness_mm
     found = (
         bend_checks.radius_asked(wanted.radius_mm, bend.inside_radius_mm, wanted.metal),
         bend_checks.crease(t, punch.tip_radius_mm) if punch.code else None,
         bend_checks.large_tip(bend.v_opening_mm, punch.tip_radius_mm),
-        bend_checks.smallest_radius(wanted.metal, t, bend.inside_radius_mm, wanted.grain),
+        bend_checks.smallest_radius(
+            wanted.metal, t, bend.inside_radius_mm, wanted.grain, crib.dies, crib.punches
+        ),
     )
     return (check for check in found if check is not None)
 
