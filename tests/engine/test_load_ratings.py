@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from sheet_metals import die, holder, press, punch
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.ratings import Rating, bend_length_fits, off_centre, ratings
+from flangebook.bending.ratings import Rating, off_centre, ratings
 
 
 @pytest.mark.parametrize(
@@ -106,12 +106,3 @@ def test_off_centre(allowed, offset, force_kn, level):
 def test_off_centre_refuses_what_is_no_distance():
     with pytest.raises(InputError):
         off_centre(press(), 1000.0, float("nan"))
-
-
-@pytest.mark.parametrize(
-    ("length", "level"),
-    [(1300.0, None), (1301.0, "caution"), (1600.0, "caution"), (1601.0, "stop")],
-)
-def test_length_against_bed_and_frames(length, level):
-    found = bend_length_fits(press(), length)
-    assert (found.level if found else None) == level

@@ -185,31 +185,3 @@ def off_centre(press: Press, force_n: float, off_centre_mm: float) -> Check | No
         "Move the tools nearer the middle, or keep to the load diagram in the press's manual.",
         numbers,
     )
-
-
-def bend_length_fits(press: Press, bend_length_mm: float) -> Check | None:
-    """A finding when the bend is longer than the bed or than the space between the frames.
-
-    Raises:
-        InputError: the length is not above zero.
-    """
-    need_positive(bend_length_mm=bend_length_mm)
-    numbers = {"bend_length_mm": bend_length_mm}
-    if bend_length_mm > press.bed_length_mm:
-        return Check(
-            "stop",
-            "longer-than-bed",
-            "The bend is {bend_length_mm} long, the bed {bed_mm}.",
-            "Use a longer press.",
-            numbers | {"bed_mm": press.bed_length_mm},
-        )
-    if bend_length_mm > press.between_frames_mm:
-        return Check(
-            "caution",
-            "longer-than-frames",
-            "The bend is {bend_length_mm} long, the frames stand {between_frames_mm} apart: "
-            "only what lies within the throat of {throat_mm} goes in.",
-            "Check that the part clears the frames on both sides.",
-            numbers | {"between_frames_mm": press.between_frames_mm, "throat_mm": press.throat_mm},
-        )
-    return None

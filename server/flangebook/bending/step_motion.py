@@ -26,7 +26,7 @@ from flangebook.bending.clearance.taking_out import Place
 from flangebook.bending.pose import Closing, Pressing
 from flangebook.bending.ring import mirrored
 from flangebook.bending.strip import CHORD_ERROR_MM, Fold, Strip, outline, trace
-from flangebook.bending.tooling import Ring
+from flangebook.bending.tooling import Point, Ring
 
 Phase = Literal["putting in", "approach", "bend", "release", "withdrawal", "taking out"]
 
@@ -162,6 +162,23 @@ def _moved(frame: Frame, place: Place) -> Frame:
         )
 
     return replace(frame, left=to(frame.left), right=to(frame.right))
+
+
+def pressed_outline(pressing: Pressing, theta: float) -> list[Point]:
+    """Points of the sheet when half the bend angle has come to theta [rad]; the arc's left out.
+
+    Flats and finished bends of both wings, in the press frame [mm].
+    """
+    strip, number = pressing.strip, pressing.number
+    frame = _at(pressing, theta, 0.0)
+    left = mirrored(_wing(_beyond(strip.reversed(), len(strip.folds) + 1 - number), CHORD_ERROR_MM))
+    right = _wing(_beyond(strip, number), CHORD_ERROR_MM)
+    return [*_put(left, frame.left), *_put(right, frame.right)]
+
+
+def _put(ring: Ring, place: Placed) -> list[Point]:
+    cos, sin = math.cos(math.radians(place.turned_deg)), math.sin(math.radians(place.turned_deg))
+    return [(place.x_mm + cos * x - sin * y, place.y_mm + sin * x + cos * y) for x, y in ring]
 
 
 def closing_motion(closing: Closing) -> StepMotion:

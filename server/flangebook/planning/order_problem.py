@@ -119,8 +119,8 @@ def order_problem(
     edges, edge_of, upper, lower = _edges(press, equipment, pairs)
     change = [[_changes(one, two) for two in pairs] for one in pairs]
     finger = (
-        press.gauge_x_min_mm, press.gauge_x_max_mm, press.gauge_r_min_mm, press.gauge_r_max_mm,
-        press.finger_height_mm, press.finger_depth_mm,
+        press.gauge_x_min_mm, _furthest_x_mm(part, press),
+        press.gauge_r_min_mm, press.gauge_r_max_mm, press.finger_height_mm, press.finger_depth_mm,
         bounds(bed_outline(press))[2],
     )  # fmt: skip
     return Problem(
@@ -178,6 +178,14 @@ def sharpest_stroke(one: Fit) -> tuple[float, float, float, float] | None:
     released = Bend(one.wanted.included_angle_deg, "up")
     allowance = allowance_at(loaded, radius, released, here_of(one), t)
     return theta, radius, allowance, max(depth, 0.1)
+
+
+def _furthest_x_mm(part: Part, press: Press) -> float:
+    """Furthest gauge X [mm]: what is longer than the space between the frames goes in as far as
+    the throat is deep, and what is gauged reaches at least to the finger."""
+    if part.bend_length_mm <= press.between_frames_mm:
+        return press.gauge_x_max_mm
+    return min(press.gauge_x_max_mm, press.throat_mm)
 
 
 def can_slide(part: Part, press: Press, blank_mm: float) -> bool:

@@ -6,17 +6,23 @@ from collections.abc import Iterable
 
 from flangebook.bending import outline_checks
 from flangebook.bending.checks import Check
-from flangebook.bending.ratings import bend_length_fits
+from flangebook.bending.frames import bend_length_fits
 from flangebook.bending.tooling import Press
 from flangebook.planning.fit import Equipment, Fit
 
 
-def press_checks(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
-    """What speaks against making this bend on this press, loads apart."""
+def press_checks(
+    one: Fit, equipment: Equipment, behind_mm: float | None = None
+) -> tuple[Check, ...]:
+    """What speaks against making this bend on this press, loads apart.
+
+    behind_mm: how far the sheet reaches behind the tools' centre line at any moment [mm], None
+    where it is not known.
+    """
     press = equipment.press
     if press is None:
         return ()
-    length = bend_length_fits(press, one.wanted.bend_length_mm)
+    length = bend_length_fits(press, one.wanted.bend_length_mm, behind_mm)
     found = (
         *_height(one, equipment, press),
         *_holder(equipment, press),

@@ -8,8 +8,10 @@ from dataclasses import replace
 from flangebook.bending import handling, step_bending
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
+from flangebook.bending.frames import FRAMES_CODE, reach_behind_mm
 from flangebook.bending.hems import hem_checks
 from flangebook.bending.part import Part
+from flangebook.bending.pose import Pressing
 from flangebook.bending.ring import bounds
 from flangebook.planning.drawing import not_drawn
 from flangebook.planning.fit import Equipment, Fit, said_by_trials
@@ -19,10 +21,12 @@ from flangebook.planning.steps import PlannedStep, hem_end
 from flangebook.planning.tool_choice import Trials
 
 MOST_NAMED = 4
+NOTES = {FRAMES_CODE}
+"""Codes of findings that a step shows even where nothing is wrong: they say how to do it."""
 
 
 def step_checks(step: PlannedStep, trials: Trials, flange_mm: float | None) -> tuple[Check, ...]:
-    """Every finding of a step that is not plain "ok".
+    """Every finding of a step that is not plain "ok", and the notes on how to do it.
 
     flange_mm: the shorter straight run beside the bend line [mm], None when not known.
     """
@@ -31,7 +35,11 @@ def step_checks(step: PlannedStep, trials: Trials, flange_mm: float | None) -> t
     else:
         found = _bending(step, trials, flange_mm)
     operation = step.operation
-    return tuple(c.at(step=operation.number, bend=operation.bend) for c in found if c.level != "ok")
+    return tuple(c.at(step=operation.number, bend=operation.bend) for c in found if _said(c))
+
+
+def _said(check: Check) -> bool:
+    return check.level != "ok" or (check.code in NOTES and bool(check.do))
 
 
 def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iterator[Check]:
@@ -42,13 +50,23 @@ def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iter
     for check in full.checks:
         yield _naming_dies(check, step, trials, flange_mm)
     yield from assumed_checks(one.die, one.punch, None if one.bend is None else equipment.press)
-    yield from press_checks(one, equipment)
+    yield from press_checks(one, equipment, _behind_mm(step, equipment))
     yield from said_by_trials(one, equipment)
     yield from _hem(step, trials.part)
     yield from _hits(step, one)
     yield from _gauging(step, equipment)
     yield from _running_into(step)
     yield from _handling(step, one, equipment)
+
+
+def _behind_mm(step: PlannedStep, equipment: Equipment) -> float | None:
+    """How far a sheet longer than the space between the frames reaches behind the tools [mm]."""
+    press, moves = equipment.press, step.drawing.moves if step.drawing else None
+    if press is None or step.fit is None or not isinstance(moves, Pressing):
+        return None
+    if step.fit.wanted.bend_length_mm <= press.between_frames_mm:
+        return None
+    return reach_behind_mm(moves)
 
 
 def _missing(equipment: Equipment) -> Iterator[Check]:
