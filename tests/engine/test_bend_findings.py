@@ -161,6 +161,12 @@ def test_names_the_smallest_v_and_tip_that_would_do_and_who_of_the_crib_does():
     assert "crib" not in smallest_radius(SIX, 1.6, small).do
 
 
+def test_what_would_do_goes_by_this_bend_where_it_comes_out_smaller_than_usual():
+    """1.2 mm in a V of 12 is a share of 0.1: the V just above 4.8 / 0.16 would not do."""
+    found = smallest_radius(SIX, 1.6, Estimate(1.2, 1.2, 1.2), v_opening_mm=12.0)
+    assert found.numbers["wanted_v_mm"] == pytest.approx(48.0)
+
+
 def test_tables_that_disagree_are_both_told():
     disagree = Figure(0.5, 1.0, 2.0, "two tables", "typical")
     found = smallest_radius(bears(disagree), 2.0, RADIUS)

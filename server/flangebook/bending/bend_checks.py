@@ -126,6 +126,7 @@ def smallest_radius(
     grain: Grain | None = None,
     dies: Sequence[Die] = (),
     punches: Sequence[Punch] = (),
+    v_opening_mm: float | None = None,
 ) -> Check:
     """The predicted radius against the smallest the metal bears.
 
@@ -139,8 +140,10 @@ def smallest_radius(
         thickness_mm: sheet thickness [mm].
         radius_mm: predicted inside radius with its band [mm].
         grain: rolling direction against the bend line; None counts as along it.
-        dies: all dies owned, to name what would do.
-        punches: all punches owned, likewise.
+        dies: the dies owned that reach the angle, to name what would do.
+        punches: the punches owned that reach it, likewise.
+        v_opening_mm: V that the radius is predicted in [mm]; where it gives less than the
+            metal's usual share, what would do goes by this bend's own.
     """
     figure = _smallest_over_t(metal, grain)
     numbers = {"radius_mm": radius_mm.nominal}
@@ -159,7 +162,10 @@ def smallest_radius(
     if shown_less(radius_mm.nominal, numbers["least_mm"]):
         far = radius_mm.nominal < min(figure.low, FAR_UNDER * figure.nominal) * thickness_mm
         words = _may_crack(far=far, only_across=only_across)
-        do, more = _larger_radius(metal, numbers["least_mm"], dies, punches)
+        share = metal.radius_over_v.nominal
+        if v_opening_mm is not None:
+            share = min(share, radius_mm.nominal / v_opening_mm)
+        do, more = _larger_radius(numbers["least_mm"], share, dies, punches)
         return Check("stop" if far else "caution", RADIUS_CODE, words, do, numbers | more)
     if only_across:
         return Check(
@@ -206,11 +212,12 @@ def _may_crack(*, far: bool, only_across: bool) -> str:
 
 
 def _larger_radius(
-    metal: Metal, least_mm: float, dies: Sequence[Die], punches: Sequence[Punch]
+    least_mm: float, radius_over_v: float, dies: Sequence[Die], punches: Sequence[Punch]
 ) -> tuple[str, dict[str, float]]:
     """The smallest V and punch tip that make this inside radius, and who of the crib does."""
-    v_mm, v_for_tip_mm = least_mm / metal.radius_over_v.nominal, least_mm / LARGE_TIP_OVER_V
-    would = [f"die {d.code}" for d in dies if d.v_opening_mm >= v_mm]
+    v_mm, v_for_tip_mm = least_mm / radius_over_v, least_mm / LARGE_TIP_OVER_V
+    wide = sorted((d.v_opening_mm, d.code) for d in dies if d.v_opening_mm >= v_mm)
+    would = [f"die {code}" for _, code in wide]
     if any(d.v_opening_mm >= v_for_tip_mm for d in dies):
         would += [f"punch {p.code}" for p in punches if p.tip_radius_mm >= least_mm]
     do = (

@@ -8,7 +8,7 @@ Thresholds without a source are the shop's own common sense and marked so.
 
 from __future__ import annotations
 
-from math import asin, degrees, radians, sin, sqrt, tan
+from math import asin, degrees, floor, radians, sin, sqrt, tan
 
 from flangebook.bending.air_bend_geometry import (
     contact_point,
@@ -27,6 +27,8 @@ from flangebook.bending.tooling import Die
 
 LIGHT_KG = 3.0  # ISO 11228-1 does not count lighter objects as lifting; from memory
 HAND_DISTANCE_MM = 102.0  # 4 in, OSHA CPL 02-01-025 as quoted by SMACNA's employers' manual
+HANDS_CODE = "hand-distance"
+LONG_PART_MM = 600.0  # own figure, no source: arms apart, each hand at an end of the part
 HIGH_EDGE_MM = 300.0  # own figure, no source
 FAST_EDGE_MM_S = 500.0  # own figure, no source
 SMALL_SWING_MM = 100.0  # own figure, no source: below it no speed is asked for
@@ -179,12 +181,23 @@ def _fastest_rate(
     return edge_rate_mm_per_mm(fastest_deg, flange_mm, inside_radius_mm, thickness_mm, *tool)
 
 
-def hand_distance(held_edge_mm: float, die_width_mm: float) -> Check:
+def hand_distance(
+    held_edge_mm: float,
+    die_width_mm: float,
+    bend_length_mm: float = 0.0,
+    away_mm: float = 0.0,
+) -> Check:
     """Room for the hands on the operator's side when the sheet lies against the gauge.
+
+    A note on where to hold where the sheet offers a hold outside the safe distance or is long
+    enough to be held at its two ends; a caution where it does not.
 
     Args:
         held_edge_mm: from the tools' centre line to the edge that is held [mm].
         die_width_mm: width of the die [mm]; its front face is where the hands must stay off.
+        bend_length_mm: length of the part along the bend [mm].
+        away_mm: from the die's front edge to the place of the sheet in front that is furthest
+            from it, such as the edge of a flange that stands up [mm].
 
     Raises:
         InputError: a size is unusable.
@@ -194,19 +207,51 @@ def hand_distance(held_edge_mm: float, die_width_mm: float) -> Check:
     cases where guards cannot be used, on conditions; it is no permission.
     """
     need_positive(held_edge_mm=held_edge_mm)
-    need_not_negative(die_width_mm=die_width_mm)
+    need_not_negative(die_width_mm=die_width_mm, bend_length_mm=bend_length_mm, away_mm=away_mm)
     room = held_edge_mm - die_width_mm / 2.0
-    numbers = {"room_mm": max(room, 0.0), "safe_mm": HAND_DISTANCE_MM}
+    # Whole mm, rounded down: "only 102 mm, keep 102 mm away" is never said.
+    numbers = {"room_mm": float(floor(max(room, 0.0))), "safe_mm": HAND_DISTANCE_MM}
     if room >= HAND_DISTANCE_MM:
-        words = "The held edge stands {room_mm} in front of the die."
-        return Check("ok", "hand-distance", words, "", numbers)
+        words = "{room_mm} to hold in front of the die."
+        return Check("ok", HANDS_CODE, words, "", numbers)
+    words = "Only {room_mm} to hold in front of the die. Keep hands {safe_mm} away."
+    if away_mm >= HAND_DISTANCE_MM:
+        numbers["away_mm"] = away_mm
+        do = "Hold it by the flange that stands up, at its far edge {away_mm} from the die."
+        return Check("ok", HANDS_CODE, words, do, numbers)
+    if bend_length_mm >= LONG_PART_MM:
+        do = (
+            "Hold this long part at its two ends, with the hands outside the tools. Where an end "
+            "cannot be held from outside, use tongs or a magnet."
+        )
+        return Check("ok", HANDS_CODE, words, do, numbers)
     return Check(
         "caution",
-        "hand-distance",
-        "The held edge stands only {room_mm} in front of the die; hands need {safe_mm}.",
+        HANDS_CODE,
+        words,
         "Hold it with tongs, a magnet or a longer piece, never with fingers. If guards cannot be "
         "used on a piece this small, do not bend it on the press brake.",
         numbers,
+    )
+
+
+def nothing_to_hold(held_edge_mm: float, die_width_mm: float) -> Check | None:
+    """A stop when the sheet ends above the die, so that nothing stands in front to be held.
+
+    Args:
+        held_edge_mm: from the tools' centre line to the edge on the operator's side [mm].
+        die_width_mm: width of the die [mm].
+    """
+    inside = die_width_mm / 2.0 - held_edge_mm
+    if inside < 0.0:
+        return None
+    return Check(
+        "stop",
+        "nothing-to-hold",
+        "The sheet ends above the die, {inside_mm} behind its front face: there is nothing to "
+        "hold.",
+        "Gauge the other end, bend the part the other way round, or use a narrower die.",
+        {"inside_mm": inside},
     )
 
 
@@ -235,13 +280,14 @@ def hanging_flange(below_die_top_mm: float, die_height_mm: float) -> Check | Non
 _GENERAL = (
     (
         "general-guards",
-        "Guards and light guards are what keep hands whole.",
+        "Guards and light curtains protect your hands.",
         "Check that they are fitted, set and working before the first stroke; never bypass one.",
     ),
     (
         "general-hands",
         "Punch and die close with far more force than a hand can bear.",
-        "Never reach between the tools. Hold the sheet from the outside, thumbs out of the bend.",
+        "Never reach between the tools, nor between part and gauge. Hold the sheet from the "
+        "outside, thumbs out of the bend.",
     ),
     (
         "general-pedal",

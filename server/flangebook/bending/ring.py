@@ -47,6 +47,19 @@ def area(ring: Ring) -> float:
     return sum(ax * by - bx * ay for (ax, ay), (bx, by) in pairs) / 2.0
 
 
+def centre(ring: Ring) -> Point:
+    """Centre of the area inside the ring [mm].
+
+    >>> centre(box(0.0, 0.0, 2.0, 4.0))
+    (1.0, 2.0)
+    """
+    x = y = twice = 0.0
+    for (ax, ay), (bx, by) in zip(ring, (*ring[1:], ring[0]), strict=True):
+        cross = ax * by - bx * ay
+        x, y, twice = x + (ax + bx) * cross, y + (ay + by) * cross, twice + cross
+    return x / (3.0 * twice), y / (3.0 * twice)
+
+
 def counter_clockwise(ring: Ring) -> Ring:
     """The same ring, running counter-clockwise."""
     return ring if area(ring) > 0 else ring[::-1]

@@ -233,7 +233,13 @@ def _metal(wanted: Wanted, bend: AirBend, punch: Punch, crib: Crib) -> Iterable[
         bend_checks.crease(t, punch.tip_radius_mm) if punch.code else None,
         bend_checks.large_tip(bend.v_opening_mm, punch.tip_radius_mm),
         bend_checks.smallest_radius(
-            wanted.metal, t, bend.inside_radius_mm, wanted.grain, crib.dies, crib.punches
+            wanted.metal,
+            t,
+            bend.inside_radius_mm,
+            wanted.grain,
+            [d for d in crib.dies if d.angle_deg <= bend.set_angle_deg.low],
+            [p for p in crib.punches if p.angle_deg <= bend.set_angle_deg.low],
+            bend.v_opening_mm,
         ),
     )
     return (check for check in found if check is not None)

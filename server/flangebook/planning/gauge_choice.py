@@ -17,6 +17,7 @@ from flangebook.bending.pose import End
 TURN_OVER, TURN_END, TURN_BOTH = 3.0, 2.0, 4.0
 HEAVY_SIDE, BEND_BETWEEN, ROUND_CONTACT = 1.5, 0.4, 1.0
 NO_ROOM_FOR_HANDS = 4.0
+NOTHING_TO_HOLD = 40.0
 NO_GAUGE = 60.0
 ENDS: tuple[End, End] = ("left", "right")
 
@@ -29,7 +30,8 @@ def end_cost(gauge: Gauge | None, share_behind: float, hand_room_mm: float) -> f
     front of the die [mm].
     """
     short = max(0.0, 1.0 - max(hand_room_mm, 0.0) / HAND_DISTANCE_MM)
-    heavy = NO_ROOM_FOR_HANDS * short + HEAVY_SIDE * max(0.0, 2.0 * share_behind - 1.0)
+    short_cost = NO_ROOM_FOR_HANDS * short + (NOTHING_TO_HOLD if hand_room_mm <= 0.0 else 0.0)
+    heavy = short_cost + HEAVY_SIDE * max(0.0, 2.0 * share_behind - 1.0)
     if gauge is None:
         return NO_GAUGE + heavy
     rounded = ROUND_CONTACT if gauge.rounded else 0.0

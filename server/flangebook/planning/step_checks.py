@@ -2,26 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
-from flangebook.bending import handling, step_bending
+from flangebook.bending import step_bending
 from flangebook.bending.checks import Check
-from flangebook.bending.errors import InputError
 from flangebook.bending.frames import FRAMES_CODE, reach_behind_mm
+from flangebook.bending.handling import HANDS_CODE
 from flangebook.bending.hems import hem_checks
+from flangebook.bending.holding import GAUGE_FINGERS_CODE
 from flangebook.bending.part import Part
 from flangebook.bending.pose import Pressing
-from flangebook.bending.ring import bounds
 from flangebook.planning.drawing import not_drawn
 from flangebook.planning.fit import Equipment, Fit, said_by_trials
+from flangebook.planning.hand_checks import hand_checks
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.stand_ins import assumed_checks
 from flangebook.planning.steps import PlannedStep, hem_end
 from flangebook.planning.tool_choice import Trials
 
 MOST_NAMED = 4
-NOTES = {FRAMES_CODE}
+NOTES = {FRAMES_CODE, HANDS_CODE, GAUGE_FINGERS_CODE}
 """Codes of findings that a step shows even where nothing is wrong: they say how to do it."""
 
 
@@ -56,7 +57,7 @@ def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iter
     yield from _hits(step, one)
     yield from _gauging(step, equipment)
     yield from _running_into(step)
-    yield from _handling(step, one, equipment)
+    yield from hand_checks(step, equipment)
 
 
 def _behind_mm(step: PlannedStep, equipment: Equipment) -> float | None:
@@ -182,27 +183,3 @@ def _running_into(step: PlannedStep) -> Iterator[Check]:
         )
     if step.refused:
         yield not_drawn(step.refused)
-
-
-def _handling(step: PlannedStep, one: Fit, equipment: Equipment) -> Iterator[Check]:
-    """Swinging edges, hands and hanging flanges, from the drawing."""
-    drawing, bend = step.drawing, one.bend
-    if drawing is None or bend is None or not step.owned:
-        return
-    left, bottom, _, _ = bounds(drawing.sheet_before)
-    held, die, t = -left, one.die, one.wanted.thickness_mm
-    speed = equipment.press.bending_speed_mm_s if equipment.press else None
-    tries: tuple[Callable[[], Check | None], ...] = (
-        lambda: handling.swing_up(
-            held, bend.set_angle_deg.low, bend.inside_radius_mm.nominal, t, die, speed
-        ),
-        lambda: handling.hand_distance(held, die.width_mm),
-        lambda: handling.hanging_flange(round(-bottom, 3), die.height_mm),
-    )
-    for attempt in tries:
-        try:
-            check = attempt()
-        except InputError:
-            continue
-        if check is not None:
-            yield check
