@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import itertools
 from dataclasses import replace
-from math import pi, radians
+from math import cos, pi, radians
 
 import pytest
 from plan_reading import codes, finding
-from planning_shop import BLUNT, CRIB, HOLDER, METALS, PRESS, STRAIGHT, UP, die, part
+from planning_shop import BLUNT, CRIB, HOLDER, METALS, MILD, PRESS, STRAIGHT, UP, die, part
 
+from flangebook.bending.metals import Figure
 from flangebook.bending.part import Bend, Part
 from flangebook.bending.tooling import Crib
 from flangebook.planning.answer import JsonDict
@@ -106,6 +107,57 @@ def test_a_radius_too_large_for_the_tools_is_made_in_hits() -> None:
     assert step["included_angle_deg"] == pytest.approx(180 - hits["angle_each_deg"], abs=1e-3)
     assert "stepped-radius" in codes(answer, "caution")
     assert step["corrections"] == []
+
+
+def tight() -> JsonDict:
+    """As seen: a radius of 10 mm in 3 mm sheet, in a V of 25 with bumps 4.5 mm apart."""
+    return planned(part((60.0, 60.0), replace(UP, inside_radius_mm=10.0), thickness_mm=3.0))
+
+
+def test_bumps_and_die_are_chosen_together() -> None:
+    """Fewer bumps in a narrower V: the plan does not call its own pitch too small."""
+    answer = tight()
+    step = answer["steps"][0]
+    assert step["operation"] == "step bend"
+    assert step["hits"]["pitch_mm"] >= step["v_opening_mm"] / 2
+    assert "step-pitch-small" not in codes(answer)
+    assert not codes(answer, "stop")
+
+
+def test_few_bumps_say_how_far_their_facets_stand_off() -> None:
+    answer = tight()
+    hits = answer["steps"][0]["hits"]
+    # Sagitta by hand: outside radius 13 mm, half of one bump's angle.
+    sagitta = 13.0 * (1 - cos(radians(hits["angle_each_deg"] / 2)))
+    assert finding(answer, "step-facets")["numbers"]["chord_error_mm"] == pytest.approx(
+        sagitta, abs=1e-3
+    )
+    assert finding(answer, "step-facets")["level"] == "caution"
+
+
+def test_bumps_name_the_v_and_the_punch_of_one_stroke() -> None:
+    found = finding(tight(), "stepped-radius")
+    assert found["numbers"]["stroke_v_mm"] == pytest.approx(10.0 / 0.16)
+    assert "In one stroke a V of about 62.5 mm would make it" in found["do"]
+    assert "a tip of 10 mm in a V of 40 mm or more" in found["do"]
+
+
+def test_one_bump_is_not_compared_with_the_whole_radius() -> None:
+    """As seen: "4 mm against 14.5 mm, 263 % apart". The blank is counted with the 10 mm."""
+    for answer in (tight(), planned(ROUND)):
+        apart = [c["words"] for c in answer["checks"] if c["code"] == "handbook-differs"]
+        assert not any("inside radius" in words for words in apart)
+
+
+def test_the_whole_radius_is_what_the_metal_bears() -> None:
+    """One bump alone is sharper; the sheet is bent to the large radius."""
+    metal = replace(
+        MILD, code="m", min_radius_over_t_across=Figure(3.0, 3.0, 3.0, "invented", "typical")
+    )
+    round_part = part((60.0, 60.0), replace(UP, inside_radius_mm=10.0), thickness_mm=3.0)
+    answer = plan(replace(round_part, metal="m", grain="across"), PRESS, CRIB, {"m": metal})
+    assert answer["steps"][0]["operation"] == "step bend"
+    assert "smallest-radius" not in codes(answer)
 
 
 def test_hits_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:

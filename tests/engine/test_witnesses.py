@@ -72,6 +72,15 @@ def test_a_radius_less_than_a_fifth_off_is_no_caution():
     assert all(c.level == "ok" for c in said(inside_radius_mm=1.0 / 1.19, blank_mm=0.5))
 
 
+def test_the_radius_of_one_bump_is_not_compared():
+    """The handbook's share of the V is that of a whole bend near square."""
+    one = bend()
+    beside = replace(one, model=None, inside_radius_mm=Estimate.exact(99.0))
+    apart = replace(one, handbook=replace(beside, handbook=None))
+    assert "share_percent" in handbook_differs(apart, LENGTH_MM)[0].numbers
+    assert handbook_differs(apart, LENGTH_MM, one_bump=True) == ()
+
+
 def test_springback_and_depth_outside_are_only_said():
     assert [c.level for c in said(springback_deg=3.0, punch_depth_mm=2.0)] == ["ok", "ok"]
 

@@ -6,7 +6,7 @@ import math
 from collections.abc import Collection
 from dataclasses import dataclass, replace
 
-from flangebook.bending.checks import Check
+from flangebook.bending.checks import Check, shown_less
 from flangebook.bending.errors import InputError
 from flangebook.bending.part import Direction
 from flangebook.bending.pose import End
@@ -14,6 +14,9 @@ from flangebook.bending.section import FoldedBend
 from flangebook.bending.strip import Fold, Strip
 
 MOST_HITS = 90
+LEAST_BUMPS = 2
+MOST_CHORD_ERROR_MM = 0.3
+"""Facets that stand off further are a caution; common practice, no source."""
 SMOOTH_DEG = 2.0
 
 
@@ -63,7 +66,7 @@ def hits_of(
     Raises:
         InputError: fewer than two hits.
     """
-    if count < 2:
+    if count < LEAST_BUMPS:
         raise InputError(f"{count} hits make no steps.", "hits", "Give two or more.")
     pitch = allowance_mm / count
     each = bend_angle_deg / count
@@ -77,7 +80,7 @@ def hits_for(
     inside_radius_mm: float,
     thickness_mm: float,
     allowance_mm: float,
-    most_chord_error_mm: float = 0.3,
+    most_chord_error_mm: float = MOST_CHORD_ERROR_MM,
 ) -> Hits:
     """The fewest hits that keep the chord error within bounds, at most MOST_HITS.
 
@@ -88,7 +91,7 @@ def hits_for(
     share = min(max(1.0 - most_chord_error_mm / outside, -1.0), 1.0)
     each = 2.0 * math.degrees(math.acos(share))
     count = MOST_HITS if each <= 0.0 else math.ceil(bend_angle_deg / each)
-    count = min(max(2, count), MOST_HITS)
+    count = min(max(LEAST_BUMPS, count), MOST_HITS)
     return hits_of(count, bend_angle_deg, inside_radius_mm, thickness_mm, allowance_mm)
 
 
@@ -145,24 +148,25 @@ def step_checks(hits: Hits, v_opening_mm: float) -> tuple[Check, ...]:
     2 degrees a hit for a smooth finish in thin sheet.
     """
     found = []
-    if hits.pitch_mm < v_opening_mm / 2.0:
+    if shown_less(hits.pitch_mm, v_opening_mm / 2.0):
         found.append(
             Check(
                 "caution",
                 "step-pitch-small",
                 "The pitch of {pitch_mm} is less than half the V opening of {v_mm}: "
-                "earlier hits lie in the opening and change the depth.",
-                "Use a narrower V or fewer hits, and watch the first pieces.",
-                {"pitch_mm": hits.pitch_mm, "v_mm": v_opening_mm},
+                "earlier bumps lie in the opening and change the depth.",
+                "Use a V of {most_v_mm} or less or fewer bumps, and watch the first pieces.",
+                {"pitch_mm": hits.pitch_mm, "v_mm": v_opening_mm, "most_v_mm": 2.0 * hits.pitch_mm},
             )
         )
     if hits.angle_each_deg > SMOOTH_DEG:
+        coarse = hits.chord_error_mm > MOST_CHORD_ERROR_MM
         found.append(
             Check(
-                "ok",
+                "caution" if coarse else "ok",
                 "step-facets",
-                "Each hit bends {each_deg}: facets stand off the radius by {chord_error_mm}.",
-                "For a smoother finish use more hits.",
+                "Each bump bends {each_deg}: facets stand off the radius by {chord_error_mm}.",
+                "For a smoother finish use more bumps in a narrower V.",
                 {"each_deg": hits.angle_each_deg, "chord_error_mm": hits.chord_error_mm},
             )
         )

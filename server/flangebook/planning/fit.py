@@ -11,6 +11,7 @@ from flangebook.bending import bend_checks, witnesses
 from flangebook.bending.air_bend import AirBend, air_bend
 from flangebook.bending.checks import Check, Level, worst
 from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import Estimate
 from flangebook.bending.handbook_bend import handbook_bend
 from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.metals import Metal
@@ -62,7 +63,8 @@ class Wanted:
     """What one bend asks of its tools.
 
     radius_mm: the inside radius asked for, None for any. flange_mm: the shorter straight run
-    beside the bend line in the part's dimension [mm], None when not known.
+    beside the bend line in the part's dimension [mm], None when not known. bump_of_mm: the whole
+    inside radius that this bend is one bump of [mm], None for a bend of one stroke.
     """
 
     metal: Metal
@@ -73,6 +75,7 @@ class Wanted:
     flange_mm: float | None = None
     dimension: Dimension = "din6935"
     grain: Literal["with", "across"] | None = None
+    bump_of_mm: float | None = None
 
     def without_flange(self) -> Wanted:
         """The same bend, whatever its flanges."""
@@ -219,8 +222,9 @@ def odd_trials(one: Fit, evidence: Evidence) -> frozenset[str]:
 
 def said_by_both(wanted: Wanted, bend: AirBend) -> tuple[Check, ...]:
     """Where handbook and bend model differ, or that the handbook answers alone."""
+    bump = wanted.bump_of_mm is not None
     return (
-        *witnesses.handbook_differs(bend, wanted.bend_length_mm),
+        *witnesses.handbook_differs(bend, wanted.bend_length_mm, one_bump=bump),
         *witnesses.model_not_used(bend),
     )
 
@@ -228,6 +232,8 @@ def said_by_both(wanted: Wanted, bend: AirBend) -> tuple[Check, ...]:
 def _metal(wanted: Wanted, bend: AirBend, punch: Punch, crib: Crib) -> Iterable[Check]:
     """What the bend does to the metal."""
     t = wanted.thickness_mm
+    whole = wanted.bump_of_mm
+    radius = bend.inside_radius_mm if whole is None else Estimate.exact(whole)
     found = (
         bend_checks.radius_asked(wanted.radius_mm, bend.inside_radius_mm, wanted.metal),
         bend_checks.crease(t, punch.tip_radius_mm) if punch.code else None,
@@ -235,11 +241,11 @@ def _metal(wanted: Wanted, bend: AirBend, punch: Punch, crib: Crib) -> Iterable[
         bend_checks.smallest_radius(
             wanted.metal,
             t,
-            bend.inside_radius_mm,
+            radius,
             wanted.grain,
             [d for d in crib.dies if d.angle_deg <= bend.set_angle_deg.low],
             [p for p in crib.punches if p.angle_deg <= bend.set_angle_deg.low],
-            bend.v_opening_mm,
+            bend.v_opening_mm if whole is None else None,
         ),
     )
     return (check for check in found if check is not None)

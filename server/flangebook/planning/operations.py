@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
@@ -15,9 +16,11 @@ from flangebook.bending.metals import Metal
 from flangebook.bending.part import Bend, Direction, Part
 from flangebook.bending.section import FoldedBend, setback_mm, strip_of
 from flangebook.bending.springback import springback
-from flangebook.bending.step_bending import Hits, hits_for
+from flangebook.bending.step_bending import LEAST_BUMPS, Hits, hits_for
+from flangebook.bending.step_bending import hits_of as stepped_in
 from flangebook.bending.tooling import Crib
 from flangebook.bending.v_opening import assumed_die, nearest_nominal_v_mm, preferred_v_mm
+from flangebook.planning.fit import LEAST_V_OVER_T, USUAL_V_OVER_T
 from flangebook.planning.stand_ins import ACUTE_NOSE_DEG
 
 Kind = Literal["bend", "hem pre-bend", "hem flatten", "step bend"]
@@ -113,22 +116,42 @@ def _kinds(
         return [("hem pre-bend", acute, None), ("hem flatten", 0.0, None)]
     asked = bend.inside_radius_mm
     if asked is not None and asked > STEP_OVER_NATURAL * largest_radius_mm:
-        hits = hits_of(part, bend, metal)
+        hits = hits_of(part, bend, metal, crib)
         if hits is not None:
             return [("step bend", 180.0 - hits.angle_each_deg, hits)]
     return [("bend", bend.included_angle_deg, None)]
 
 
-def hits_of(part: Part, bend: Bend, metal: Metal) -> Hits | None:
-    """How the radius asked for is stepped; None where it cannot be."""
+def hits_of(part: Part, bend: Bend, metal: Metal, crib: Crib) -> Hits | None:
+    """How the radius asked for is made in bumps; None where it cannot be.
+
+    As many as keep the facets small, but no more than leave a pitch of half the V of a die that
+    the crib has: bumps that lie in the next one's V change its depth.
+    """
     radius = bend.inside_radius_mm
     if not radius:
         return None
+    angle, t = 180.0 - bend.included_angle_deg, part.thickness_mm
     allowance = folded_to(part, bend, metal, radius).allowance_mm
     try:
-        return hits_for(180.0 - bend.included_angle_deg, radius, part.thickness_mm, allowance)
+        wanted = hits_for(angle, radius, t, allowance)
+        count = _bumps_that_fit(wanted.count, allowance, t, crib)
+        return wanted if count == wanted.count else stepped_in(count, angle, radius, t, allowance)
     except InputError:
         return None
+
+
+def _bumps_that_fit(count: int, allowance_mm: float, thickness_mm: float, crib: Crib) -> int:
+    """The most bumps, up to ``count``, that a die of the crib takes; a V of the usual width first.
+
+    ``count`` where no die takes even two.
+    """
+    for over_t in (USUAL_V_OVER_T[0], LEAST_V_OVER_T):
+        widths = [d.v_opening_mm for d in crib.dies if d.v_opening_mm >= over_t * thickness_mm]
+        fits = math.floor(2.0 * allowance_mm / min(widths)) if widths else 0
+        if fits >= LEAST_BUMPS:
+            return min(count, fits)
+    return count
 
 
 def acute_angle_deg(metal: Metal, thickness_mm: float, crib: Crib) -> float:

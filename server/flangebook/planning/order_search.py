@@ -33,6 +33,7 @@ from flangebook.bending.tooling import Die, Press
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.attempts import Attempt, best_attempt, folded_in
 from flangebook.planning.fit import Fit
+from flangebook.planning.gauge_choice import ENDS
 from flangebook.planning.operations import Operation, operations
 from flangebook.planning.order_problem import (
     Bending,
@@ -232,7 +233,8 @@ def _with_dies(
     Where the part cannot be slid along the tools, the punch has to come and go straight past it.
     If no order does that, those are looked at whose part can be unhooked from the punch.
     """
-    pairs = _by_merit(trials, bending, pairs_of(trials, bending, dies, trials.punches))
+    pairs = pairs_of(trials, bending, dies, trials.punches)
+    pairs = _by_merit(trials, bending, pairs, base.bench)
     pairs = pairs[:MOST_PAIRS]
     if not pairs:
         return None
@@ -305,12 +307,23 @@ def _rule(part: Part) -> Rule:
     return "given" if part.order is not None else "search"
 
 
-def _by_merit(trials: Trials, bending: Bending, pairs: Sequence[ToolPair]) -> list[ToolPair]:
-    """The pairs, those that suit the bends best first, turned ones behind."""
+def _by_merit(
+    trials: Trials, bending: Bending, pairs: Sequence[ToolPair], bench: Bench
+) -> list[ToolPair]:
+    """The pairs, those that suit the bends best first, turned ones behind.
+
+    The search takes a radius made in bumps for one bend: what the last bump runs into as drawn
+    counts here.
+    """
+
+    def cost(step: Operation, pair: ToolPair) -> float:
+        least, one = trials.for_step(step)[pair.codes]
+        if step.hits is not None and one.bend is not None:
+            least += min(bench.trouble_cost(step, one, end) for end in ENDS)
+        return min(least, 1000.0)
 
     def merit(pair: ToolPair) -> tuple[bool, float]:
-        costs = [trials.for_step(step)[pair.codes][0] for step in bending.steps]
-        return pair.punch.turned, sum(min(c, 1000.0) for c in costs)
+        return pair.punch.turned, sum(cost(step, pair) for step in bending.steps)
 
     return sorted(pairs, key=merit)
 

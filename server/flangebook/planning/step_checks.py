@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from flangebook.bending import step_bending
+from flangebook.bending.bend_checks import LARGE_TIP_OVER_V
 from flangebook.bending.checks import Check
 from flangebook.bending.frames import FRAMES_CODE, reach_behind_mm
 from flangebook.bending.handling import HANDS_CODE
@@ -54,7 +55,7 @@ def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iter
     yield from press_checks(one, equipment, _behind_mm(step, equipment))
     yield from said_by_trials(one, equipment)
     yield from _hem(step, trials.part)
-    yield from _hits(step, one)
+    yield from _bumps(step, one)
     yield from _gauging(step, equipment)
     yield from _running_into(step)
     yield from hand_checks(step, equipment)
@@ -126,17 +127,25 @@ def _flattening() -> Check:
     )
 
 
-def _hits(step: PlannedStep, one: Fit) -> Iterator[Check]:
-    hits = step.operation.hits
-    if hits is None:
+def _bumps(step: PlannedStep, one: Fit) -> Iterator[Check]:
+    hits, whole_mm = step.operation.hits, one.wanted.bump_of_mm
+    if hits is None or whole_mm is None:
         return
     yield Check(
         "caution",
         "stepped-radius",
-        f"The radius is larger than the tools give: it is made in {hits.count} hits, "
-        "{pitch_mm} apart, {each_deg} each. Errors of the hits add up.",
-        "Try the angle of a few hits on a scrap of the same sheet first.",
-        {"pitch_mm": hits.pitch_mm, "each_deg": hits.angle_each_deg},
+        f"The radius is larger than the tools give: it is made in {hits.count} bumps, "
+        "{pitch_mm} apart, {each_deg} each. Errors of the bumps add up.",
+        "Try the angle of a few bumps on a scrap of the same sheet first. In one stroke a V of "
+        "about {stroke_v_mm} would make it, or a punch with a tip of {whole_mm} in a V of "
+        "{v_for_tip_mm} or more.",
+        {
+            "pitch_mm": hits.pitch_mm,
+            "each_deg": hits.angle_each_deg,
+            "whole_mm": whole_mm,
+            "stroke_v_mm": whole_mm / one.wanted.metal.radius_over_v.nominal,
+            "v_for_tip_mm": whole_mm / LARGE_TIP_OVER_V,
+        },
     )
     yield from step_bending.step_checks(hits, one.die.v_opening_mm)
 

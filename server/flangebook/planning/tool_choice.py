@@ -36,8 +36,8 @@ MOST_WALKS = 40
 
 Pair = tuple[str, str]
 """Codes of punch and die."""
-_Bend = tuple[float, float | None]
-"""Included angle [deg] and radius asked for [mm]."""
+_Bend = tuple[float, float | None, float | None]
+"""Included angle [deg], radius asked for [mm], and the radius that it is one bump of [mm]."""
 
 
 @dataclass(slots=True)
@@ -63,13 +63,16 @@ class Trials:
         return self.equipment.crib.dies or (by_rule,)
 
     def of(
-        self, included_angle_deg: float, radius_mm: float | None
+        self,
+        included_angle_deg: float,
+        radius_mm: float | None,
+        bump_of_mm: float | None = None,
     ) -> dict[Pair, tuple[float, Fit]]:
         """The cost and fit of every pair for a bend of this angle and radius.
 
         By the handbook's relations, but for the pairs that ``seen_by_model`` was asked about.
         """
-        key = _bend(included_angle_deg, radius_mm)
+        key = _bend(included_angle_deg, radius_mm, bump_of_mm)
         if key not in self._fits:
             part = self.part
             wanted = Wanted(
@@ -81,6 +84,7 @@ class Trials:
                 None,
                 part.dimension,
                 part.grain,
+                bump_of_mm,
             )
             self._fits[key] = {
                 (punch.code, die.code): (merit(one).cost, one)
@@ -92,7 +96,7 @@ class Trials:
 
     def seen_by_model(self, step: Operation, pair: Pair) -> bool:
         """Have a pair predicted by the bend model for a step; False where it already was."""
-        key = _bend(step.included_angle_deg, step.radius_mm)
+        key = _bend(step.included_angle_deg, step.radius_mm, self._bump_of_mm(step))
         if (key, pair) in self._modelled:
             return False
         self._modelled.add((key, pair))
@@ -103,7 +107,10 @@ class Trials:
 
     def for_step(self, step: Operation) -> dict[Pair, tuple[float, Fit]]:
         """The cost and fit of every pair for a step, flanges apart."""
-        return self.of(step.included_angle_deg, step.radius_mm)
+        return self.of(step.included_angle_deg, step.radius_mm, self._bump_of_mm(step))
+
+    def _bump_of_mm(self, step: Operation) -> float | None:
+        return None if step.hits is None else self.part.bends[step.bend - 1].inside_radius_mm
 
     def largest_radius_mm(self) -> float:
         """The largest inside radius that a pair gives a square bend with nothing against it.
@@ -122,8 +129,8 @@ class Trials:
         return max(radii, default=widest)
 
 
-def _bend(included_angle_deg: float, radius_mm: float | None) -> _Bend:
-    return round(included_angle_deg, 6), radius_mm
+def _bend(included_angle_deg: float, radius_mm: float | None, bump_of_mm: float | None) -> _Bend:
+    return round(included_angle_deg, 6), radius_mm, bump_of_mm
 
 
 def here_of(one: Fit) -> FoldedBend:
