@@ -6,7 +6,7 @@ import { tidyLength } from "../../drawing/section.js";
 import { smallPoses } from "./small_poses.js";
 import { settingOf } from "../cards.js";
 import { angle, byName, force, length, lengthUnit, mass, words } from "../units.js";
-import { flag } from "./checks.js";
+import { flag, signOf } from "./checks.js";
 import { gaugedWords, moveSign } from "./lie.js";
 import { place, reliefWords, segments, turnedWords } from "./plan.js";
 import { stationOf } from "./stations.js";
@@ -14,8 +14,9 @@ import { wayWords } from "./step_moments.js";
 import { day } from "./when.js";
 
 /** @typedef {import("./checks.js").Check & {steps?: number[]}} Check */
+/** @typedef {import("./checks.js").Sign} Sign */
 /**
- * @typedef {{letter: string, level: Check["level"], checks: Check[], steps: number[]}} Remark one sentence,
+ * @typedef {{letter: string, level: Sign, checks: Check[], steps: number[]}} Remark one sentence,
  *   with the steps it is said of
  */
 
@@ -281,8 +282,8 @@ function hits({ hits: many }) {
  * @param {Remark[]} remarks
  */
 function byLevel(remarks) {
-  /** @type {Check["level"][]} */
-  const levels = ["stop", "caution", "unknown"];
+  /** @type {Sign[]} */
+  const levels = ["stop", "caution", "unknown", "note"];
   return levels
     .map((level) => ({
       level,
@@ -292,11 +293,12 @@ function byLevel(remarks) {
     .map(({ level, letters }) => html`<div class="mark">${flag(level)} <b>${letters.join(" ")}</b></div>`);
 }
 
-/** @type {[Check["level"], string][]} */
+/** @type {[Sign, string][]} */
 const GROUPS = [
   ["stop", "Stop"],
   ["caution", "Caution"],
   ["unknown", "Unknown"],
+  ["note", "Note"],
 ];
 
 /**
@@ -308,9 +310,14 @@ function collect(checks) {
   /** @type {Map<string, Remark>} */
   const found = new Map();
   for (const [level] of GROUPS) {
-    for (const check of checks.filter((one) => one.level === level)) {
+    for (const check of checks.filter((one) => signOf(one) === level)) {
       const key = `${level} ${check.template} ${check.do_template ?? ""}`;
-      const remark = found.get(key) ?? { letter: letterOf(found.size), level, checks: [], steps: [] };
+      const remark = found.get(key) ?? {
+        letter: letterOf(found.size),
+        level,
+        checks: [],
+        steps: [],
+      };
       remark.checks.push(check);
       remark.steps.push(...(check.steps ?? (check.step ? [check.step] : [])));
       found.set(key, remark);

@@ -5,25 +5,37 @@ import { byName, words } from "../units.js";
 /**
  * @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string,
  *   do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, steps?: number[],
- *   bend?: number|null}} Check
+ *   bend?: number|null, sign?: Sign}} Check
  */
 
 /** @type {Record<string, string>} */
-const WORD = { stop: "Stop", caution: "Caution", unknown: "Unknown", ok: "OK" };
+const WORD = {
+  stop: "Stop",
+  caution: "Caution",
+  unknown: "Unknown",
+  note: "Note",
+  ok: "OK",
+};
 /** @type {Record<string, number>} */
-const ORDER = { stop: 0, caution: 1, unknown: 2, ok: 3 };
+const ORDER = { stop: 0, caution: 1, unknown: 2, note: 3, ok: 4 };
 
 const MARK = {
   stop: svg`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
-  caution: svg`<path d="M2 4h14l6 8-6 8H2z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  // The general warning sign, the shape of W001 of ISO 7010, open: an upright triangle of equal sides.
+  caution: svg`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
+      stroke-linejoin="round"/>
+    <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,
   unknown: svg`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,
+  note: svg`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
   ok: svg`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`,
 };
 
+/** @typedef {"ok"|"note"|"unknown"|"caution"|"stop"} Sign */
+
 /**
- * @param {"ok"|"unknown"|"caution"|"stop"} level
+ * @param {Sign} level
  * @param {string} [word]
  */
 export function flag(level, word = WORD[level]) {
@@ -31,6 +43,14 @@ export function flag(level, word = WORD[level]) {
     ><svg viewBox="0 0 24 24" aria-hidden="true">${MARK[level]}</svg>${word}</span
   >`;
 }
+
+/**
+ * Its level; a note where nothing is wrong but a step says how to do it.
+ * @param {Check} check
+ * @returns {Sign}
+ */
+export const signOf = ({ level, sign, do: help, step, steps = [] }) =>
+  sign ?? (level === "ok" && help && (step || steps.length) ? "note" : level);
 
 /**
  * The words of a check in this device's units.
@@ -60,13 +80,13 @@ function stepsOf({ step, steps = [] }) {
 export function checkList(checks, { quiet = false } = {}) {
   const shown = checks
     .filter((check) => !quiet || check.level !== "ok")
-    .sort((a, b) => ORDER[a.level] - ORDER[b.level]);
+    .sort((a, b) => ORDER[signOf(a)] - ORDER[signOf(b)]);
   if (shown.length === 0) return nothing;
   return html`<ul class="checks" data-test="checks">
     ${shown.map(
       (check) =>
         html`<li class="check" data-level=${check.level} data-code=${check.code}>
-          ${flag(check.level)}
+          ${flag(signOf(check))}
           <div class="say">
             ${stepsOf(check)}${fill(check.template, check.numbers)}
             ${

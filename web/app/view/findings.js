@@ -1,7 +1,7 @@
 // Findings in their order on the desk: what stops or warns first, what is not known, and what is
 // well folded away. The cautions of every bend stand by themselves, so that they hide nothing.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { checkList, fill, flag } from "./checks.js";
+import { checkList, fill, flag, signOf } from "./checks.js";
 
 /** @typedef {import("./checks.js").Check} Check */
 
@@ -26,12 +26,21 @@ export function urgentFindings(checks) {
 /** @param {Check[]} checks */
 export function otherFindings(checks) {
   const unknown = checks.filter((check) => check.level === "unknown");
-  const fine = checks.filter((check) => check.level === "ok");
+  const notes = checks.filter((check) => signOf(check) === "note");
+  const fine = checks.filter((check) => signOf(check) === "ok");
   return html`${
     unknown.length
       ? html`<section>
           <h2>Not known</h2>
           ${checkList(unknown)}
+        </section>`
+      : nothing
+  }
+  ${
+    notes.length
+      ? html`<section data-test="notes">
+          <h2>How to do it</h2>
+          ${checkList(notes)}
         </section>`
       : nothing
   }

@@ -3,6 +3,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { settingOf } from "../cards.js";
 import { angle, length, words } from "../units.js";
+import { signOf } from "./checks.js";
 import { motionPlayer } from "./motion_player.js";
 import { setFigure } from "./setting.js";
 import { stationOf } from "./stations.js";
@@ -15,14 +16,17 @@ import { stationOf } from "./stations.js";
  * @param {any} step
  */
 export function findingsOf(card, step) {
-  const own = step.checks.filter((/** @type {any} */ check) => check.level !== "ok");
+  const own = step.checks.filter((/** @type {any} */ check) => signOf(check) !== "ok");
   const wholeStops = card.plan.checks.filter(
     (/** @type {any} */ check) => check.level === "stop" && !check.step,
   );
   const hands = card.plan.checks.filter((/** @type {any} */ check) => check.code === "general-hands");
   /** @type {Map<string, any>} */
   const each = new Map(
-    [...wholeStops, ...own, ...hands].map((check) => [check.code + check.words, { ...check, step: null }]),
+    [...wholeStops, ...own, ...hands].map((check) => [
+      check.code + check.words,
+      { ...check, sign: signOf(check), step: null },
+    ]),
   );
   const all = [...each.values()];
   return {
@@ -71,8 +75,8 @@ export function numbers(card, step) {
     ${
       step.gauge_draw_back_mm
         ? html`<p class="draw-back" data-test="draw-back">
-            <b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b> before the
-            stroke: the rising flange would hit it.
+            <b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b>
+            before the stroke: the rising flange would hit it.
           </p>`
         : nothing
     }
