@@ -25,7 +25,8 @@ RADIUS = Estimate(2.2, 2.56, 2.8)
 
 
 @pytest.mark.parametrize(
-    ("tool_angle", "level"), [(80.0, None), (86.5, None), (86.8, "caution"), (87.1, "stop")]
+    ("tool_angle", "level"),
+    [(80.0, None), (86.0, None), (86.3, "caution"), (86.6, "stop"), (87.1, "stop")],
 )
 @pytest.mark.parametrize("kind", ["die", "punch"])
 def test_sharper_than_a_tool(kind, tool_angle, level):
@@ -38,6 +39,10 @@ def test_sharper_than_a_tool(kind, tool_angle, level):
     for check in found:
         assert check.code == f"sharper-than-{kind}"
         assert f"No {kind} on record is sharp enough" in check.do
+        assert check.numbers["limit_deg"] == tool_angle + 0.5
+        assert check.numbers["short_deg"] == pytest.approx(
+            tool_angle + 0.5 - (87.0 if level == "stop" else 86.5)
+        )
 
 
 def test_names_the_tools_that_would_do_nearest_first():

@@ -10,6 +10,7 @@ STEP = {
     "included_angle_deg": 90.0,
     "set_angle_deg": 88.0,
     "punch_depth_mm": 10.0,
+    "limits": {"sharpest_deg": 80.5, "deepest_mm": 11.0, "limited_by": ["die angle"]},
     "corrections": [
         {
             "measured_deg": 90.0 + i,
@@ -57,3 +58,42 @@ def test_a_step_without_an_angle_keeps_the_measurement_and_says_so():
     )
     assert said["set_angle_deg"] is None
     assert "kept" in said["words"]
+
+
+def test_nothing_is_read_beyond_the_ends_of_the_saved_table():
+    for trial in (
+        {"measured_deg": 95.5},
+        {"measured_deg": 84.5},
+        {"measured_deg": 94.0, "set_angle_deg": 83.5},
+        {"measured_deg": 90.0, "set_angle_deg": 97.0},
+        {"measured_deg": 90.0, "punch_depth_mm": 14.0},
+    ):
+        said = next_setting(STEP, trial, 1000.0)
+        assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None), trial
+        assert said["to_check"], trial
+        assert "Something else is wrong" in said["words"]
+
+
+def test_a_step_saved_without_limits_goes_no_further_than_its_own_table():
+    """Saved by an earlier release: nothing is known of the tools but the table's ends."""
+    old = {name: value for name, value in STEP.items() if name != "limits"}
+    assert next_setting(old, {"measured_deg": 91.0}, 1000.0)["set_angle_deg"] < 88.0
+    deep = {"measured_deg": 91.0, "set_angle_deg": 88.0, "punch_depth_mm": 10.45}
+    said = next_setting(old, deep, 1000.0)
+    assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None)
+    assert said["limited_by"] == ["saved table"]
+    assert "saved with" in said["words"]
+
+
+def test_a_depth_beyond_the_limit_gets_no_number_though_the_angle_would_do():
+    deep = {"measured_deg": 91.0, "punch_depth_mm": 10.95}
+    held = {**STEP, "limits": {**STEP["limits"], "limited_by": ["press stroke"]}}
+    said = next_setting(held, {**deep, "set_angle_deg": 88.0}, 1000.0)
+    assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None)
+    assert said["limited_by"] == ["press stroke"]
+    assert "stroke of the press" in said["words"]
+
+
+def test_one_row_is_too_little_to_read_between():
+    said = next_setting({**STEP, "corrections": STEP["corrections"][:1]}, {"measured_deg": 90}, 1)
+    assert said["set_angle_deg"] is None

@@ -21,6 +21,7 @@ from planning_shop import (
     METALS,
     MILD,
     PRESS,
+    SHARP,
     SIX,
     STRAIGHT,
     UP,
@@ -246,8 +247,11 @@ def test_a_bend_sharper_than_the_tools_is_a_stop_with_a_full_plan() -> None:
     crib = Crib((STRAIGHT,), (die(16.0), die(12.0)), (HOLDER,))
     answer = planned(part((40.0, 60.0), Bend(45.0, "up")), crib)
     assert {"sharper-than-die", "sharper-than-punch"} <= codes(answer, "stop")
-    assert len(answer["steps"]) == 1
-    assert answer["steps"][0]["drawing"] is not None
+    assert answer["blank_length_mm"] > 90.0
+    (step,) = answer["steps"]
+    assert (step["punch"], step["force_kn"] > 0) == ("P1", True)
+    for name in ("set_angle_deg", "punch_depth_mm", "drawing", "motion"):
+        assert step[name] is None, "it would show the punch further in than it can go"
 
 
 def test_overload_is_a_stop_and_an_unknown_rating_is_unknown() -> None:
@@ -333,10 +337,14 @@ def test_a_tool_whose_outline_is_broken_does_not_break_the_plan() -> None:
     assert answer["steps"][0]["punch_depth_mm"] > 0
 
 
-def test_the_corrections_table_runs_five_degrees_either_way() -> None:
+def test_the_corrections_table_runs_to_five_degrees_or_where_the_tools_end() -> None:
+    acute = Crib((SHARP,), (die(16.0, angle=30.0),), (HOLDER,))
+    far = planned(ANGLE, acute)["steps"][0]
+    assert [r["measured_deg"] for r in far["corrections"]] == [85 + i / 2 for i in range(21)]
     step = planned(ANGLE)["steps"][0]
     rows = step["corrections"]
-    assert [r["measured_deg"] for r in rows] == [85 + i / 2 for i in range(21)]
+    assert [r["measured_deg"] for r in rows] == [85 + i / 2 for i in range(18)]
+    assert 84.5 <= rows[-1]["set_angle_deg"] < 85.1, "the tools end at 84.5"
     as_wanted = rows[10]
     assert as_wanted["set_angle_deg"] == pytest.approx(step["set_angle_deg"], abs=1e-3)
     assert as_wanted["punch_depth_mm"] == pytest.approx(step["punch_depth_mm"], abs=1e-3)

@@ -13,6 +13,7 @@ from flangebook.bending.checks import Check, Level, shown_less
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.metals import Figure, Metal
+from flangebook.bending.setting_limits import MARGIN_DEG, SettingLimits
 from flangebook.bending.tooling import Die, Punch
 
 LARGE_TIP_OVER_V = 0.25  # Vorkov et al., Int. J. Material Forming, doi 10.1007/s12289-018-1422-7
@@ -33,9 +34,10 @@ def sharper_than_tools(
     dies: Sequence[Die] = (),
     punches: Sequence[Punch] = (),
 ) -> tuple[Check, ...]:
-    """A stop when the loaded angle is sharper than the die's or the punch's own.
+    """A stop when the loaded angle is sharper than the die's or the punch's own and its margin.
 
-    It is a caution when only the sharp end of the springback band is.
+    It is a caution when only the sharp end of the springback band is. The words name no angle
+    that the tools cannot be set to.
 
     Args:
         set_angle_deg: included angle under load with its band [deg].
@@ -45,13 +47,13 @@ def sharper_than_tools(
         punches: all punches owned, likewise.
     """
     found: list[Check] = []
-    if die is not None and set_angle_deg.low < die.angle_deg:
+    if die is not None and set_angle_deg.low < die.angle_deg + MARGIN_DEG:
         own = sorted(dies, key=lambda d: abs(d.v_opening_mm - die.v_opening_mm))
-        would_do = [d.code for d in own if d.angle_deg <= set_angle_deg.low]
+        would_do = [d.code for d in own if d.angle_deg + MARGIN_DEG <= set_angle_deg.low]
         found.append(_too_sharp("die", die.code, die.angle_deg, set_angle_deg, would_do))
-    if punch is not None and set_angle_deg.low < punch.angle_deg:
+    if punch is not None and set_angle_deg.low < punch.angle_deg + MARGIN_DEG:
         near = sorted(punches, key=lambda p: abs(p.tip_radius_mm - punch.tip_radius_mm))
-        would_do = [p.code for p in near if p.angle_deg <= set_angle_deg.low]
+        would_do = [p.code for p in near if p.angle_deg + MARGIN_DEG <= set_angle_deg.low]
         found.append(_too_sharp("punch", punch.code, punch.angle_deg, set_angle_deg, would_do))
     return tuple(found)
 
@@ -63,26 +65,54 @@ def _too_sharp(
     set_angle_deg: Estimate,
     would_do: Sequence[str],
 ) -> Check:
-    numbers = {
-        "set_angle_deg": set_angle_deg.nominal,
-        "sharpest_deg": set_angle_deg.low,
-        "tool_angle_deg": tool_angle_deg,
-    }
+    limit = tool_angle_deg + MARGIN_DEG
+    stopped = set_angle_deg.nominal < limit
+    short_deg = limit - (set_angle_deg.nominal if stopped else set_angle_deg.low)
+    numbers = {"short_deg": short_deg, "limit_deg": limit, "tool_angle_deg": tool_angle_deg}
     name = _plain(f"{kind} {code}".rstrip())
-    if set_angle_deg.nominal < tool_angle_deg:
+    ends = f"{name}, of {{tool_angle_deg}}, may be set to {{limit_deg}} and no further"
+    if stopped:
         level: Level = "stop"
-        words = f"The bend must be pressed to {{set_angle_deg}}; {name} ends at {{tool_angle_deg}}."
+        words = f"The bend must be pressed {{short_deg}} sharper: {ends}."
     else:
         level = "caution"
-        words = (
-            f"With more springback than usual the bend must be pressed to {{sharpest_deg}}; "
-            f"{name} ends at {{tool_angle_deg}}."
-        )
+        words = f"With more springback than usual {{short_deg}} are missing: {ends}."
     if would_do:
         do = f"Use {kind} {_plain(' or '.join(would_do[:MOST_NAMED]))}."
     else:
-        do = f"No {kind} on record is sharp enough: one of {{sharpest_deg}} or less would do."
+        numbers["would_do_deg"] = set_angle_deg.low - MARGIN_DEG
+        do = f"No {kind} on record is sharp enough: a {kind} of {{would_do_deg}} or less would do."
     return Check(level, f"sharper-than-{kind}", words, do, numbers)
+
+
+def fills_the_v(
+    set_angle_deg: Estimate, punch_depth_mm: Estimate, limits: SettingLimits, die: Die
+) -> tuple[Check, ...]:
+    """A stop when the sheet fills the V, or the punch goes too deep for it, before the bend is
+    sharp enough.
+
+    Args:
+        set_angle_deg: included angle under load with its band [deg].
+        punch_depth_mm: from first touch, with its band [mm].
+        limits: how far tools and press may be set.
+        die: the die, to be named.
+    """
+    by = limits.beyond(set_angle_deg.nominal, punch_depth_mm.nominal)
+    angle_alone = limits.beyond(set_angle_deg.nominal)
+    if not by or by[0] in ("press stroke", "open height"):
+        return ()  # said where the press is looked at
+    if angle_alone and "die depth" not in by:
+        return ()  # said of the tools' angles
+    name = _plain(f"die {die.code}".rstrip())
+    return (
+        Check(
+            "stop",
+            "die-too-shallow",
+            f"The bend needs more depth than {name} has for this sheet: {{deepest_mm}}.",
+            "Use a wider V or a punch with a smaller tip.",
+            {"deepest_mm": limits.deepest_mm},
+        ),
+    )
 
 
 def crease(thickness_mm: float, punch_radius_mm: float) -> Check | None:

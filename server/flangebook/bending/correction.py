@@ -17,6 +17,7 @@ from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.modelled_bend import ModelledBend, beside
+from flangebook.bending.setting_limits import SettingLimits
 from flangebook.bending.tooling import Die
 
 LARGE_ERROR_DEG = 5.0  # more than that is a wrong tool, sheet or zero; common practice
@@ -91,19 +92,21 @@ def correction_table(
     wanted_deg: float,
     thickness_mm: float,
     die: Die,
+    limits: SettingLimits,
     reach_deg: float = 5.0,
     step_deg: float = 0.5,
 ) -> tuple[Correction, ...]:
     """What to set next for each angle that may be measured, within reach of the wanted one.
 
-    A row that could not be set (flatter than flat, sharper than the die lets the sheet go) is
-    left out rather than bent to fit.
+    A row that could not be set (flatter than flat, beyond what tools and press reach) is left
+    out rather than bent to fit.
 
     Args:
         bend: the prediction; its nominal set angle, depth and radius are the starting point.
         wanted_deg: wanted included angle [deg].
         thickness_mm: sheet thickness [mm].
         die: the die of the prediction.
+        limits: how far tools and press may be set.
         reach_deg: how far to either side [deg].
         step_deg: from row to row [deg].
 
@@ -117,7 +120,11 @@ def correction_table(
         rows = (_by_model(bend, bend.model, wanted_deg, one) for one in measured)
     else:
         rows = (_by_geometry(bend, wanted_deg, one, thickness_mm, die) for one in measured)
-    return tuple(row for row in rows if row is not None)
+    return tuple(
+        row
+        for row in rows
+        if row is not None and not limits.beyond(row.set_angle_deg, row.punch_depth_mm)
+    )
 
 
 def _by_geometry(

@@ -36,7 +36,11 @@ from flangebook.bending.air_bend_geometry import (
 from flangebook.bending.limits import need_not_negative, need_positive
 from flangebook.bending.tooling import Die, Holder, Press, Punch
 
-LimitedBy = Literal["punch angle", "die angle", "die depth", "press stroke", "open height", "flat"]
+LimitedBy = Literal[
+    "punch angle", "die angle", "die depth", "press stroke", "open height", "saved table", "flat"
+]
+"""What limits a setting. "saved table": nothing is known of the tools but what a card of an
+earlier release saved. "flat": the setting would not bend the sheet at all."""
 MARGIN_DEG = 0.5
 SAME_DEG = 1e-6
 
@@ -58,8 +62,6 @@ class SettingLimits:
         self, set_angle_deg: float | None, punch_depth_mm: float | None = None
     ) -> tuple[LimitedBy, ...]:
         """What stands against a setting; empty where it is inside. None is not asked for.
-
-        "flat" is a setting that would not bend the sheet at all.
 
         >>> SettingLimits(85.5, 6.5, ("die angle",)).beyond(88.0, 6.3)
         ()

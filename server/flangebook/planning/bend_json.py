@@ -9,21 +9,24 @@ from flangebook.bending.air_bend import AirBend
 from flangebook.bending.force import force_opinions
 from flangebook.bending.metals import Metal
 from flangebook.bending.ratings import Rating
+from flangebook.bending.setting_limits import SettingLimits
 from flangebook.planning.answer import N_PER_KN, JsonDict, banded, maybe, number, sources
 from flangebook.planning.fit import Fit, Wanted
 from flangebook.planning.ranking import Merit, reason
+from flangebook.planning.setting_json import setting_json
 
 
-def predicted(bend: AirBend, bend_length_mm: float) -> JsonDict:
-    """Every predicted value with its band."""
+def predicted(
+    bend: AirBend, bend_length_mm: float, limits: SettingLimits | None
+) -> dict[str, float | None]:
+    """Every predicted value with its band; no setting beyond the limits."""
     return {
         **banded("force_kn", bend.force_n, 1.0 / N_PER_KN),
         **banded("force_kn_per_m", bend.force_n, 1.0 / bend_length_mm),
         **banded("inside_radius_mm", bend.inside_radius_mm),
         "min_flange_mm": number(bend.min_flange_mm),
         **banded("springback_deg", bend.springback_deg),
-        **banded("set_angle_deg", bend.set_angle_deg),
-        **banded("punch_depth_mm", bend.punch_depth_mm),
+        **setting_json(bend, limits),
         **banded("bend_allowance_mm", bend.bend_allowance_mm),
         **banded("bend_deduction_mm", bend.bend_deduction_mm),
         **banded("k_factor", bend.k_factor),
@@ -68,18 +71,21 @@ def origins(bend: AirBend | None) -> dict[str, str | None]:
     }
 
 
-def handbook_json(bend: AirBend, bend_length_mm: float) -> JsonDict | None:
+def handbook_json(
+    bend: AirBend, bend_length_mm: float, limits: SettingLimits | None
+) -> JsonDict | None:
     """What the handbook says of the bend, beside the model; None where it says nothing."""
     said = bend if bend.model is None else bend.handbook
     if said is None:
         return None
+    setting = setting_json(said, limits)
     return {
         "force_kn": number(said.force_n.nominal / N_PER_KN),
         "force_kn_per_m": number(said.force_n.nominal / bend_length_mm),
         "inside_radius_mm": number(said.inside_radius_mm.nominal),
         "springback_deg": number(said.springback_deg.nominal),
-        "set_angle_deg": number(said.set_angle_deg.nominal),
-        "punch_depth_mm": number(said.punch_depth_mm.nominal),
+        "set_angle_deg": setting["set_angle_deg"],
+        "punch_depth_mm": setting["punch_depth_mm"],
     }
 
 
@@ -171,7 +177,7 @@ def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
         "force_kn_per_m": maybe(bend.force_n.nominal / length if bend else None),
         "inside_radius_mm": maybe(bend.inside_radius_mm.nominal if bend else None),
         "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
-        "set_angle_deg": maybe(bend.set_angle_deg.nominal if bend else None),
+        "set_angle_deg": setting_json(bend, one.limits)["set_angle_deg"],
         "level": one.level,
         "rank": rank,
         "chosen": chosen,

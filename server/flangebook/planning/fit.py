@@ -17,6 +17,7 @@ from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Dimension
 from flangebook.bending.ratings import Rating, ratings
+from flangebook.bending.setting_limits import SettingLimits, daylight_mm, setting_limits
 from flangebook.bending.tooling import Condition, Crib, Die, Holder, Press, Punch
 from flangebook.planning.evidence import Evidence, odd_ids
 
@@ -55,7 +56,7 @@ class Equipment:
         """
         if self.press is None:
             return math.inf
-        return self.press.open_height_mm - self.stack_mm(punch, die) - thickness_mm
+        return daylight_mm(self.press, die, punch, thickness_mm, self.holder)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +88,8 @@ class Fit:
     """One die and one punch for one bend.
 
     bend: what is predicted, with what test bends taught; None where it cannot be (a check says
-    why). expected: the same without test bends. ratings: every load;
+    why). expected: the same without test bends. limits: how far these tools may be set, None
+    without a prediction. ratings: every load;
     checks has those that are not plain "ok". refused_where: what it was that cannot be.
     """
 
@@ -99,6 +101,7 @@ class Fit:
     checks: tuple[Check, ...]
     refused_where: str = ""
     expected: AirBend | None = None
+    limits: SettingLimits | None = None
 
     @property
     def level(self) -> Level:
@@ -153,6 +156,7 @@ def fit(
             wanted.dimension,
         )
         bend = expected if handbook_only else _taught(wanted, die, punch, equipment, expected)
+        limits = _limits(wanted, die, punch, bend, equipment)
         rows = ratings(
             bend.force_n.high,
             wanted.bend_length_mm,
@@ -168,6 +172,7 @@ def fit(
         *bend_checks.sharper_than_tools(
             bend.set_angle_deg, die, punch, equipment.crib.dies, equipment.crib.punches
         ),
+        *bend_checks.fills_the_v(bend.set_angle_deg, bend.punch_depth_mm, limits, die),
         *_opening(wanted, die),
         *_owned_length(wanted, die, punch),
         *(row.check() for row in rows if row.level != "ok"),
@@ -176,8 +181,19 @@ def fit(
         *_condition("die", die.code, die.condition, die.condition_note),
         *_condition("punch", punch.code, punch.condition, punch.condition_note),
     )
-    made = Fit(wanted, die, punch, bend, rows, checks, expected=expected)
+    made = Fit(wanted, die, punch, bend, rows, checks, expected=expected, limits=limits)
     return made.with_flange(wanted.flange_mm)
+
+
+def _limits(
+    wanted: Wanted, die: Die, punch: Punch, bend: AirBend, equipment: Equipment
+) -> SettingLimits:
+    """How far these tools may be set; the press counts where both are the shop's own."""
+    owned = bool(die.code and punch.code)
+    return setting_limits(
+        die, punch, wanted.thickness_mm, bend.inside_radius_mm.nominal,
+        equipment.press if owned else None, equipment.holder,
+    )  # fmt: skip
 
 
 def _taught(

@@ -11,17 +11,17 @@ from dataclasses import dataclass
 from statistics import fmean
 from typing import Any
 
-from flangebook.bending.checks import tidy
-from flangebook.bending.correction import large_error, tilt_mm_per_m
+from flangebook.bending.correction import tilt_mm_per_m
 from flangebook.bending.errors import InputError
 from flangebook.bending.learning.at_the_press import NextSetting, Piece
 from flangebook.bending.learning.at_the_press import next_setting as at_the_press
 from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.no_setting import error_words, no_setting
+from flangebook.planning.setting_json import limits_of
 
-AS_WANTED_DEG = 0.05
+SAME = 1e-6
 _ENDS = ("left_deg", "middle_deg", "right_deg")
 _NOTHING_TO_SET = "There is no angle to set at this step: the measurement is kept."
-_OUT_OF_REACH = "That is too far off to correct from: check the set-up before the next piece."
 
 Step = Mapping[str, Any]
 Trial = Mapping[str, Any]
@@ -29,7 +29,7 @@ Trial = Mapping[str, Any]
 
 @dataclass(frozen=True, slots=True)
 class _Line:
-    """A figure by another one, from the saved table; straight between its rows and on beyond
+    """A figure by another one, from the saved table: straight between its rows, nothing beyond
     its ends."""
 
     rows: tuple[tuple[float, float], ...]
@@ -39,14 +39,23 @@ class _Line:
         """The line through pairs, of which each abscissa counts once."""
         return cls(tuple(sorted(dict(pairs).items())))
 
-    def at(self, x: float) -> float:
-        """The figure there."""
+    def at(self, x: float) -> float | None:
+        """The figure there; None beyond the ends."""
+        if not self.rows[0][0] - SAME <= x <= self.rows[-1][0] + SAME:
+            return None
         low, high = self._around(x)
         share = (x - low[0]) / (high[0] - low[0])
         return low[1] + share * (high[1] - low[1])
 
+    def between(self, start: float, end: float) -> float | None:
+        """How much the figure grows from one place to another; None beyond the ends."""
+        if start == end:
+            return 0.0
+        before, after = self.at(start), self.at(end)
+        return None if before is None or after is None else after - before
+
     def slope(self, x: float) -> float:
-        """How much the figure grows for one more there."""
+        """How much the figure grows for one more there; beyond an end as at the end."""
         low, high = self._around(x)
         return (high[1] - low[1]) / (high[0] - low[0])
 
@@ -114,7 +123,7 @@ def next_setting(
     setting: Mapping[str, Any] | None = None,
     earlier: Sequence[Made] = (),
 ) -> JsonDict:
-    """The correction that a trial leads to.
+    """The correction that a trial leads to; never one that tools and press cannot reach.
 
     step: of the saved plan. trial: with at least one angle, and what was set where it was not
     the setting in force. setting: the card's own for this step, where it is not the plan's.
@@ -129,33 +138,73 @@ def next_setting(
         "set_angle_deg": None,
         "punch_depth_mm": None,
         "tilt_mm_per_m": None,
+        "limited_by": [],
+        "to_check": [],
         "basis": "",
+        "what": _NOTHING_TO_SET,
         "words": _NOTHING_TO_SET,
     }
-    table = _Table.of(step)
-    base = None if table is None else set_angle_deg(step, trial, setting)
-    if base is None or table is None or not 0.0 < base < 180.0 or wanted <= 0.0:
+    limits, table = limits_of(step), _Table.of(step)
+    in_force = _in_force("set_angle_deg", setting, step)
+    if limits is None or table is None or in_force is None or wanted <= 0.0:
         return answer
+    base = set_angle_deg(step, trial, setting)
+    if base is None:
+        return {**answer, **no_setting(wanted, measured, limits, ())}
+    moved = _moved(step, trial, bend_length_mm, setting, earlier, table, base)
+    by = limits.beyond(moved.set_angle_deg, moved.punch_depth_mm)
+    if by or not moved.by_table:
+        return {**answer, **no_setting(wanted, measured, limits, by)}
+    what = error_words(wanted, measured)
+    return {
+        **answer,
+        "set_angle_deg": number(moved.set_angle_deg, 2),
+        "punch_depth_mm": maybe(moved.punch_depth_mm, 3),
+        "tilt_mm_per_m": _tilt(trial, bend_length_mm, _per_released_mm(table, base, measured)),
+        "basis": moved.basis,
+        "what": what,
+        "words": _words(what, moved),
+    }
+
+
+@dataclass(frozen=True, slots=True)
+class _Moved:
+    """Where a result moves the setting to. by_table: the step's own table tells all of it;
+    otherwise the angle is a guess which only says what the tools would stand against."""
+
+    set_angle_deg: float
+    punch_depth_mm: float | None
+    basis: str
+    by_table: bool
+
+
+def _moved(
+    step: Step,
+    trial: Trial,
+    bend_length_mm: float,
+    setting: Mapping[str, Any] | None,
+    earlier: Sequence[Made],
+    table: _Table,
+    base_deg: float,
+) -> _Moved:
+    wanted, measured = float(step["included_angle_deg"]), measured_angle_deg(trial)
     # Both are readings of one curve, so an offset of the press or of the plan stays out.
-    angle = base + table.angle.at(measured) - table.angle.at(wanted)
+    change = table.angle.between(wanted, measured)
+    if change is None:
+        guess = (wanted - measured) * (180.0 - base_deg) / (180.0 - wanted)
+        return _Moved(base_deg + guess, None, "", by_table=False)
+    angle = base_deg + change
     basis = "The measured error, by the step's own table of corrections."
     shown = _shown(step, trial, bend_length_mm, setting, earlier, table)
     if shown is not None:
         angle = shown.set_angle_deg
         basis = f"The measured error, and how the press answered: {shown.answer.basis}."
-    if not 0.0 < angle < 180.0:
-        return {**answer, "words": _OUT_OF_REACH}
-    depth, new_depth = _depth_at(base, trial, setting, step, table.depth), None
-    if depth is not None:
-        new_depth = depth + table.depth.at(angle) - table.depth.at(base)
-    return {
-        **answer,
-        "set_angle_deg": number(angle, 2),
-        "punch_depth_mm": maybe(new_depth, 3),
-        "tilt_mm_per_m": _tilt(trial, bend_length_mm, _per_released_mm(table, base, measured)),
-        "basis": basis,
-        "words": _words(wanted, measured, angle, new_depth),
-    }
+    deeper = table.depth.between(base_deg, angle)
+    depth = _depth_at(base_deg, trial, setting, step, table.depth)
+    known = depth is not None or _in_force("punch_depth_mm", setting, step) is None
+    if deeper is None or not known:
+        return _Moved(angle, None, "", by_table=False)
+    return _Moved(angle, None if depth is None else depth + deeper, basis, by_table=True)
 
 
 def set_angle_deg(
@@ -164,7 +213,7 @@ def set_angle_deg(
     """The loaded angle a piece was set to [deg]: as its trial says, else the one in force.
 
     Where only a depth was given and it is not the one in force, the angle that belongs to that
-    depth by the step's own table.
+    depth by the step's own table; None where the table does not go so far.
     """
     if trial.get("set_angle_deg") is not None:
         return float(trial["set_angle_deg"])
@@ -173,7 +222,8 @@ def set_angle_deg(
     given, table = trial.get("punch_depth_mm"), _Table.of(step)
     if angle is None or depth is None or given is None or table is None:
         return angle
-    return table.angle_by_depth.at(table.depth.at(angle) + float(given) - depth)
+    planned = table.depth.at(angle)
+    return None if planned is None else table.angle_by_depth.at(planned + float(given) - depth)
 
 
 def _shown(
@@ -230,7 +280,8 @@ def _depth_at(
     belongs_to = _in_force("set_angle_deg", setting, step)
     if depth is None or belongs_to is None:
         return depth
-    return depth + line.at(base_deg) - line.at(belongs_to)
+    deeper = line.between(belongs_to, base_deg)
+    return None if deeper is None else depth + deeper
 
 
 def _per_released_mm(table: _Table, base_deg: float, measured_deg: float) -> float:
@@ -245,12 +296,9 @@ def _tilt(trial: Trial, bend_length_mm: float, depth_per_degree_mm: float) -> fl
     return number(tilt_mm_per_m(left, right, bend_length_mm, depth_per_degree_mm), 3)
 
 
-def _words(wanted: float, measured: float, angle: float, depth_mm: float | None) -> str:
-    error = measured - wanted
-    if abs(error) < AS_WANTED_DEG:
+def _words(what: str, moved: _Moved) -> str:
+    if what == error_words(0.0, 0.0):
         return "As wanted: leave the setting as it is."
-    way = "open" if error > 0 else "closed"
-    to_depth = f", punch depth {depth_mm:.2f} mm" if depth_mm is not None else ""
-    said = f"{tidy(abs(error))}° too {way}. Set {angle:.1f}°{to_depth}."
-    doubt = large_error(wanted, measured)
-    return f"{said} {doubt.do}" if doubt else said
+    depth = moved.punch_depth_mm
+    to_depth = f", punch depth {depth:.2f} mm" if depth is not None else ""
+    return f"{what} Set {moved.set_angle_deg:.1f}°{to_depth}."

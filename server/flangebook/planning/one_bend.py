@@ -31,6 +31,7 @@ from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.ranking import Merit, best_punch, ranked
+from flangebook.planning.setting_json import limits_json, within
 from flangebook.planning.stand_ins import assumed_checks, die_by_rule, punch_by_rule
 from flangebook.planning.stroke import stroke_json
 
@@ -282,9 +283,10 @@ def _answer(
         "punch_name": chosen.punch.name if chosen.punch.code else None,
         "punch_radius_mm": number(chosen.punch.tip_radius_mm),
         "v_opening_mm": number(bend.v_opening_mm),
-        **predicted(bend, wanted.bend_length_mm),
+        **predicted(bend, wanted.bend_length_mm, chosen.limits),
+        "limits": limits_json(chosen.limits),
         "sources": bend_sources(bend),
-        "handbook": handbook_json(chosen.expected or bend, wanted.bend_length_mm),
+        "handbook": handbook_json(chosen.expected or bend, wanted.bend_length_mm, chosen.limits),
         "opinions": opinions(wanted, bend),
         "ratings": [rating_json(row) for row in chosen.ratings],
         "options": options_json(chosen, options, named=named),
@@ -295,7 +297,10 @@ def _answer(
 
 
 def _drawing(chosen: Fit, equipment: Equipment) -> tuple[JsonDict | None, tuple[Check, ...]]:
-    """A plain angle in the tools, or why it cannot be drawn."""
+    """A plain angle in the tools, or why it cannot be drawn; nothing where there is no setting,
+    which a finding says already."""
+    if not within(chosen.bend, chosen.limits):
+        return None, ()
     strip, line = simple_angle(chosen)
     try:
         return drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment), ()

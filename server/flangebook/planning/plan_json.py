@@ -32,6 +32,7 @@ from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
 from flangebook.planning.motion_json import motion_json
 from flangebook.planning.order_json import Clearance, clearance_json
+from flangebook.planning.setting_json import limits_json, setting_json, within
 from flangebook.planning.stations import Station
 from flangebook.planning.steps import PlannedStep
 from flangebook.planning.ways import Ways
@@ -235,6 +236,8 @@ def step_json(
     owned = step.owned
     fit = one if owned else None
     bend = fit.bend if fit is not None else None
+    limits = fit.limits if fit is not None else None
+    shown = operation.flattens or (one is not None and within(one.bend, one.limits))
     length = one.wanted.bend_length_mm if one is not None else 1.0
     holder = equipment.holder
     return {
@@ -257,8 +260,8 @@ def step_json(
         "inside_face": operation.direction,
         "turn_over": step.turn_over,
         "turn_end": step.turn_end,
-        **banded("set_angle_deg", bend.set_angle_deg if bend else None),
-        **banded("punch_depth_mm", bend.punch_depth_mm if bend else None),
+        **setting_json(bend, limits),
+        "limits": limits_json(limits),
         **banded("springback_deg", bend.springback_deg if bend else None),
         **banded("force_kn", bend.force_n if bend else None, 1.0 / N_PER_KN),
         **banded("force_kn_per_m", bend.force_n if bend else None, 1.0 / length),
@@ -267,8 +270,9 @@ def step_json(
         "origin": origins(bend),
         "hits": _hits(step),
         "corrections": corrections,
-        "drawing": drawing_json(step.drawing, equipment, one),
-        "motion": motion_json(step, equipment, ways),
+        # What drawing and motion show is the setting: without one there are none.
+        "drawing": drawing_json(step.drawing, equipment, one) if shown else None,
+        "motion": motion_json(step, equipment, ways) if shown else None,
         "checks": checks_json(checks),
     }
 
@@ -292,7 +296,9 @@ def corrections_json(step: PlannedStep) -> list[JsonDict]:
     if one is None or one.bend is None or not step.owned or step.operation.hits is not None:
         return []
     wanted = step.operation.included_angle_deg
-    rows = correction_table(one.bend, wanted, one.wanted.thickness_mm, one.die)
+    if one.limits is None or not within(one.bend, one.limits):
+        return []
+    rows = correction_table(one.bend, wanted, one.wanted.thickness_mm, one.die, one.limits)
     return [
         {
             "measured_deg": number(row.measured_deg, 2),

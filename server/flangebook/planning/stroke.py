@@ -14,10 +14,12 @@ from flangebook.bending.checks import Check, worst
 from flangebook.bending.modelled_bend import ModelledBend, energy_gap, whole_stroke
 from flangebook.bending.predicted_bend import AirBend
 from flangebook.bending.ratings import Rating
+from flangebook.bending.setting_limits import SettingLimits
 from flangebook.bending.sheet_model.stroke import Stroke
 from flangebook.planning.answer import N_PER_KN, JsonDict, checks_json, maybe, number
 from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Fit, odd_trials, said_by_both
+from flangebook.planning.setting_json import setting_json
 
 J_PER_N_MM = 1.0e-3
 
@@ -33,7 +35,10 @@ def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
     chosen: the fit, predicted. evidence: of the metal.
     """
     wanted, bend = chosen.wanted, chosen.bend
+    reach = chosen.limits
     assert bend is not None
+    assert reach is not None
+    setting = setting_json(bend, reach)
     length = wanted.bend_length_mm
     found = bend.model
     findings = (*chosen.checks, *(c for c in said_by_both(wanted, bend) if c.level == "ok"))
@@ -49,12 +54,12 @@ def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
         "v_opening_mm": number(bend.v_opening_mm),
         "punch_radius_mm": number(chosen.punch.tip_radius_mm),
         "set": {
-            "set_angle_deg": number(bend.set_angle_deg.nominal),
-            "punch_depth_mm": number(bend.punch_depth_mm.nominal),
+            "set_angle_deg": setting["set_angle_deg"],
+            "punch_depth_mm": setting["punch_depth_mm"],
             "force_kn": maybe(found.nominal.force_n_per_mm * length / N_PER_KN if found else None),
         },
-        "curve": _curve(whole_stroke(found), bend, length) if found else [],
-        "peak": _peak(found, length) if found else None,
+        "curve": _curve(whole_stroke(found), bend, length, reach) if found else [],
+        "peak": _peak(found, length, reach) if found else None,
         "limits": [_limit(row, length) for row in chosen.ratings],
         "work_j": maybe(found.nominal.work_n * length * J_PER_N_MM if found else None),
         "energy_gap_percent": maybe(100.0 * energy_gap(found) if found else None),
@@ -97,22 +102,40 @@ def _no_curve() -> Check:
     )
 
 
-def _curve(stroke: Stroke, bend: AirBend, length_mm: float) -> list[JsonDict]:
-    """From first touch on; points whose figures mean nothing are left out."""
+def _curve(stroke: Stroke, bend: AirBend, length_mm: float, reach: SettingLimits) -> list[JsonDict]:
+    """From first touch to where tools or press end, without points whose figures mean nothing."""
     force = bend.force_n
     low, high = force.low / force.nominal, force.high / force.nominal
-    points = [_point(0.0, 0.0, 180.0, 180.0, (low, high))]
+    points: list[_Point] = [(0.0, 0.0, 180.0, 180.0)]
     for i in range(len(stroke.depth_mm)):
-        released = float(stroke.released_angle_deg[i])
         point = (
             float(stroke.depth_mm[i]),
             float(stroke.force_n_per_mm[i]) * length_mm / N_PER_KN,
             float(stroke.loaded_angle_deg[i]),
-            min(released, 180.0),
+            min(float(stroke.released_angle_deg[i]), 180.0),
         )
-        if all(isfinite(value) for value in point):
-            points.append(_point(*point, (low, high)))
-    return points
+        if not all(isfinite(value) for value in point):
+            continue
+        if reach.beyond(point[2], point[0]):
+            points.append(_where_it_ends(points[-1], point, reach))
+            break
+        points.append(point)
+    return [_point(*point, (low, high)) for point in points]
+
+
+_Point = tuple[float, float, float, float]
+"""Depth [mm], force [kN], loaded and released included angle [deg]."""
+
+
+def _where_it_ends(inside: _Point, outside: _Point, reach: SettingLimits) -> _Point:
+    """The place between two points where tools or press end, straight between them."""
+    by_angle = (inside[2] - reach.sharpest_deg) / (inside[2] - outside[2])
+    by_depth = (reach.deepest_mm - inside[0]) / (outside[0] - inside[0])
+    share = min(by_angle, by_depth)
+    depth, force, loaded, released = (
+        a + share * (b - a) for a, b in zip(inside, outside, strict=True)
+    )
+    return min(depth, reach.deepest_mm), force, max(loaded, reach.sharpest_deg), released
 
 
 def _point(
@@ -128,9 +151,11 @@ def _point(
     }
 
 
-def _peak(found: ModelledBend, length_mm: float) -> JsonDict:
-    """The greatest force on the way to the setting."""
+def _peak(found: ModelledBend, length_mm: float, reach: SettingLimits) -> JsonDict | None:
+    """The greatest force on the way to the setting; None where it is beyond the limits."""
     at = found.nominal
+    if reach.beyond(at.peak_angle_deg, at.peak_depth_mm):
+        return None
     return {
         "force_kn": number(at.peak_force_n_per_mm * length_mm / N_PER_KN),
         "punch_depth_mm": number(at.peak_depth_mm),

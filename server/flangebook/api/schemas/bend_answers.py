@@ -35,7 +35,7 @@ PREDICTED = (
 
 
 def predicted() -> dict[str, ma.fields.Field[object]]:
-    """Every predicted value with its band."""
+    """Every predicted value with its band; a setting is null where tools and press end sooner."""
     return {name: field for value in PREDICTED for name, field in banded(value).items()}
 
 
@@ -97,8 +97,11 @@ Handbook = answer(
     force_kn_per_m=number(),
     inside_radius_mm=number(),
     springback_deg=number(),
-    set_angle_deg=number(),
-    punch_depth_mm=number(),
+    set_angle_deg=maybe(),
+    punch_depth_mm=maybe(),
+)
+SettingLimits = answer(
+    "SettingLimits", sharpest_deg=number(), deepest_mm=number(), limited_by=many(text())
 )
 OneBend = answer(
     "OneBend",
@@ -115,6 +118,7 @@ OneBend = answer(
     v_opening_mm=number(),
     min_flange_mm=number(),
     **predicted(),
+    limits=one(SettingLimits, allow_none=True),
     sources=ma.fields.Dict(keys=text(), values=text()),
     handbook=one(Handbook, allow_none=True),
     opinions=one(Opinions),
@@ -125,7 +129,7 @@ OneBend = answer(
     worst=level(),
 )
 
-Setting = answer("StrokeSetting", set_angle_deg=number(), punch_depth_mm=number(), force_kn=maybe())
+Setting = answer("StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), force_kn=maybe())
 StrokePoint = answer(
     "StrokePoint",
     punch_depth_mm=number(),

@@ -23,7 +23,7 @@ from flangebook.api.schemas.answers import (
     whole,
     yes_no,
 )
-from flangebook.api.schemas.bend_answers import AllowanceOpinion, Drawing
+from flangebook.api.schemas.bend_answers import AllowanceOpinion, Drawing, SettingLimits
 from flangebook.planning.order_search import HANDLING_WORDS
 
 BendLine = answer(
@@ -242,6 +242,7 @@ Step = answer(
     turn_over=yes_no(),
     turn_end=yes_no(),
     **{n: f for value in STEP_PREDICTED for n, f in banded(value).items()},
+    limits=sometimes(one(SettingLimits, allow_none=True)),
     min_flange_mm=maybe(),
     origin=one(Origins),
     hits=one(Hits, allow_none=True),

@@ -224,8 +224,8 @@ def _need_reachable(
         )
     if sharpest_deg is not None and angle < sharpest_deg:
         raise InputError(
-            f"To come out at {wanted_deg:g} degrees the bend would have to be pressed to "
-            f"{angle:.1f}; the tools close at {sharpest_deg:g}.",
+            f"To come out at {wanted_deg:g} degrees the bend would have to be pressed further "
+            f"than the tools go: they end at {sharpest_deg:g}.",
             "measured_deg",
             "Use a sharper punch and die, or a narrower V, which springs back less.",
         )
