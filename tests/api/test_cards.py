@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 import pytest
@@ -181,6 +182,24 @@ def test_settings_are_for_steps_of_the_plan(client: FlaskClient, steps: list[int
     card = client.get(f"{CARDS}/SHE7FA1").get_json()
     settings = [{"step": step, "set_angle_deg": 88} for step in steps]
     problem(put(client, card, settings=settings), 422)
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "words"),
+    [
+        ("set_angle_deg", 58.0, "no sharper"),
+        ("punch_depth_mm", 40.0, "no deeper"),
+        ("punch_depth_mm", -1.0, "would not bend"),
+    ],
+)
+def test_a_setting_that_tools_and_press_do_not_reach_is_refused(
+    client: FlaskClient, field: str, value: float, words: str
+):
+    card = client.get(f"{CARDS}/SHE7FA1").get_json()
+    setting = {"step": 1, "set_angle_deg": 88.0, "punch_depth_mm": 6.1, field: value}
+    body = problem(put(client, card, settings=[setting]), 422)
+    assert words in json.dumps(body["errors"])
+    assert client.get(f"{CARDS}/SHE7FA1").get_json()["settings"] == []
 
 
 def test_an_older_revision_can_be_brought_back(client: FlaskClient):

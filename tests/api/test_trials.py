@@ -13,6 +13,7 @@ from problem import problem
 
 from flangebook.bending.air_bend import air_bend
 from flangebook.bending.correction import correction_table
+from flangebook.bending.setting_limits import setting_limits
 from flangebook.planning.next_setting import next_setting
 from flangebook.shop import trials as kept_trials
 
@@ -137,7 +138,7 @@ def test_the_offered_setting_is_the_printed_tables(client: FlaskClient):
         assert offered["punch_depth_mm"] == pytest.approx(row["punch_depth_mm"], abs=0.002)
 
 
-@pytest.mark.parametrize("measured", [86.3, 89.1, 90.0, 90.2, 91.7, 94.4])
+@pytest.mark.parametrize("measured", [86.3, 89.1, 90.0, 90.2, 91.7, 92.7])
 def test_the_offered_setting_is_the_engines_own(make_app: Callable[..., Flask], measured: float):
     """The saved table, read between its rows, against the engine's answer at that very angle."""
     app = make_app()
@@ -154,7 +155,8 @@ def test_the_offered_setting_is_the_engines_own(make_app: Callable[..., Flask], 
     metal = shop.metals[part["metal"]]
     bend = air_bend(metal, thickness, part["bend_length_mm"], 90.0, die, punch.tip_radius_mm)
     reach = max(abs(measured - 90.0), 0.1)
-    rows = correction_table(bend, 90.0, thickness, die, reach, reach)
+    ends = setting_limits(die, punch, thickness, bend.inside_radius_mm.nominal)
+    rows = correction_table(bend, 90.0, thickness, die, ends, reach, reach)
     exact = min(rows, key=lambda row: abs(row.measured_deg - measured))
     assert exact.measured_deg == pytest.approx(measured)
     offered = next_setting(step, {"measured_deg": measured}, 600.0)
@@ -181,12 +183,24 @@ def test_a_second_correction_starts_from_what_was_set(client: FlaskClient):
 
 
 def test_what_was_really_set_counts_before_what_was_planned(client: FlaskClient):
-    body = client.post(TRIALS, json=trial(measured_deg=90, set_angle_deg=85, punch_depth_mm=5))
+    body = client.post(TRIALS, json=trial(measured_deg=90, set_angle_deg=87, punch_depth_mm=4.7))
     correction = body.get_json()["correction"]
-    assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (85, 5)
+    assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (87, 4.7)
+
+
+def test_what_was_set_beyond_the_tools_is_kept_and_not_offered_again(client: FlaskClient):
+    """Die and punch are of 85 degrees; the depth at 85.5 is 4.75."""
+    for beyond in ({"set_angle_deg": 85, "punch_depth_mm": 4.7}, {"punch_depth_mm": 5}):
+        body = client.post(TRIALS, json=trial(measured_deg=90, **beyond)).get_json()
+        assert body["trial"]["punch_depth_mm"] == beyond["punch_depth_mm"]
+        correction = body["correction"]
+        assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (None, None)
+        assert len(correction["to_check"]) == 4
 
 
 def test_a_measurement_far_off_says_check_first(client: FlaskClient):
-    words = client.post(TRIALS, json=trial(measured_deg=105)).get_json()["correction"]["words"]
-    assert "too open" in words
-    assert "Check the tools" in words
+    correction = client.post(TRIALS, json=trial(measured_deg=105)).get_json()["correction"]
+    assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (None, None)
+    assert correction["limited_by"] == ["punch angle", "die angle"]
+    assert "too open" in correction["words"]
+    assert correction["words"].index("Read the angle") < correction["words"].index("tools in the")

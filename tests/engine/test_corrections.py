@@ -105,6 +105,8 @@ def test_table_ends_where_tools_or_press_end(limits):
     assert 0 < len(rows) < 21
     assert rows[0].measured_deg == 85.0
     assert not any(limits.beyond(row.set_angle_deg, row.punch_depth_mm) for row in rows)
+    last = rows[-1]
+    assert last.set_angle_deg == pytest.approx(87.0) or last.punch_depth_mm == pytest.approx(7.1)
 
 
 @pytest.mark.parametrize("measured", [180.0, 0.0, -1.0, float("nan")])

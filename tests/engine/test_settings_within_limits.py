@@ -4,15 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
+from math import radians, tan
 from typing import Any
 
 import pytest
-from planning_shop import HOLDER, METALS, MILD, PRESS, STRAIGHT, UP, die, part
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from planning_shop import HOLDER, METALS, MILD, PRESS, STAINLESS, STRAIGHT, UP, die, part
 
+from flangebook.bending.errors import InputError
 from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.next_setting import next_setting
+from flangebook.planning.next_setting import Made, next_setting
 from flangebook.planning.one_bend import check_bend, check_stroke
 from flangebook.planning.plan import plan
+from flangebook.planning.setting_json import in_force
 
 Json = dict[str, Any]
 S85 = replace(STRAIGHT, code="S85-2", angle_deg=85.0, tip_radius_mm=2.0)
@@ -94,3 +99,145 @@ def test_a_bend_sharper_than_the_tools_has_no_setting_anywhere():
         assert {"sharper-than-die", "sharper-than-punch"} <= {c["code"] for c in stops}
         for stop in stops:
             assert all(value > 0 for value in stop["numbers"].values())
+
+
+# Whatever the tools, the sheet and the result: what may be set is worked out here once more,
+# from the tools' own angles and sizes.
+
+angles_of_tools = st.floats(20.0, 120.0)
+presses = st.one_of(
+    st.none(),
+    st.builds(
+        lambda stroke, opens: replace(PRESS, stroke_mm=stroke, open_height_mm=opens),
+        st.floats(1.0, 200.0),
+        st.floats(100.0, 500.0),
+    ),
+)
+MORE_THAN_THERE_IS = st.floats(-50.0, 400.0)
+
+
+@st.composite
+def set_ups(draw: st.DrawFn) -> tuple[Crib, Press | None, float, float]:
+    """A crib of one die and one punch, a press or none, a thickness and an angle that is wanted."""
+    v = draw(st.floats(5.0, 60.0))
+    one = replace(die(v, angle=draw(angles_of_tools)), code="V", height_mm=120.0)
+    other = replace(
+        STRAIGHT,
+        code="P",
+        angle_deg=draw(angles_of_tools),
+        tip_radius_mm=draw(st.floats(0.2, v / 3.0)),
+    )
+    crib = Crib(punches=(other,), dies=(one,), holders=(HOLDER,))
+    thickness = v / draw(st.floats(3.0, 20.0))
+    return crib, draw(presses), thickness, draw(st.floats(25.0, 174.0))
+
+
+def outside(crib: Crib, press: Press | None, thickness_mm: float, answer: Any) -> list[Any]:
+    """The settings of an answer that tools and press cannot be set to."""
+    (one,), (other,) = crib.dies, crib.punches
+    sharpest = max(one.angle_deg, other.angle_deg) + 0.5
+    deepest = one.v_opening_mm / 2.0 / tan(radians(one.angle_deg / 2.0))
+    if press is not None:
+        stack = one.height_mm + other.height_mm + HOLDER.height_mm + thickness_mm
+        way = press.open_height_mm - stack
+        deepest = min(deepest, max(press.stroke_mm - way, 0.0)) if way > 0.0 else 0.0
+    return [
+        (kind, value)
+        for kind, value in settings_in(answer)
+        if (kind == "angle" and not sharpest - 1e-3 <= value <= 180.0)
+        or (kind == "depth" and not 0.0 <= value <= deepest + 1e-3)
+    ]
+
+
+@settings(max_examples=60)
+@given(set_ups(), st.sampled_from([MILD, STAINLESS]))
+def test_one_bend_and_its_stroke_show_nothing_outside(set_up, metal):
+    crib, press, t, wanted = set_up
+    named = {"press": press, "crib": crib, "die": "V", "punch": "P"}
+    for ask in (check_bend, check_stroke):
+        try:
+            answer = ask(metal, t, 300.0, wanted, **named)
+        except InputError:
+            continue
+        assert outside(crib, press, t, answer) == []
+        shown = answer if ask is check_bend else answer["set"]
+        said = {c["code"] for c in answer["checks"] if c["level"] == "stop"}
+        if ask is check_bend and shown["set_angle_deg"] is None:
+            assert said & STOPS, "a setting that is not there has a reason"
+
+
+STOPS = {
+    "sharper-than-die",
+    "sharper-than-punch",
+    "die-too-shallow",
+    "tools-too-low",
+    "tools-too-tall",
+}
+results = st.fixed_dictionaries(
+    {"measured_deg": st.floats(0.5, 179.5)},
+    optional={"set_angle_deg": st.floats(0.5, 179.5), "punch_depth_mm": MORE_THAN_THERE_IS},
+)
+kept = st.one_of(
+    st.none(),
+    st.fixed_dictionaries(
+        {"step": st.just(1)},
+        optional={"set_angle_deg": st.floats(0.5, 179.5), "punch_depth_mm": MORE_THAN_THERE_IS},
+    ),
+)
+
+
+@settings(max_examples=15)
+@given(set_ups(), st.data())
+def test_plan_table_and_every_next_setting_show_nothing_outside(set_up, data):
+    crib, press, t, wanted = set_up
+    flats = (30.0 * t + 60.0, 30.0 * t + 80.0)
+    one = replace(
+        ANGLE, thickness_mm=t, flats_mm=flats, bends=(replace(UP, included_angle_deg=wanted),)
+    )
+    answer = plan(one, press, crib, METALS)
+    assert outside(crib, press, t, answer) == []
+    for step in answer["steps"]:
+        for _ in range(20):
+            result = data.draw(results)
+            earlier = [
+                Made(each, data.draw(kept)) for each in data.draw(st.lists(results, max_size=2))
+            ]
+            said = next_setting(step, result, 500.0, data.draw(kept), earlier)
+            assert outside(crib, press, t, said) == []
+            if said["set_angle_deg"] is None and step["set_angle_deg"] is not None:
+                assert said["to_check"]
+                assert said["tilt_mm_per_m"] is None
+
+
+@given(results, kept)
+def test_a_step_of_an_earlier_release_gives_nothing_outside_either(result, own):
+    """Its table goes past the flanks of the die, and it carries no limits: the V is drawn."""
+    step = step_of(PLANNED)
+    old = {name: value for name, value in step.items() if name != "limits"}
+    last = step["corrections"][-1]
+    beyond = [
+        {
+            "measured_deg": last["measured_deg"] + i / 2,
+            "set_angle_deg": last["set_angle_deg"] - i / 2,
+            "punch_depth_mm": last["punch_depth_mm"] + 0.04 * i,
+        }
+        for i in range(1, 5)
+    ]
+    old["corrections"] = [*step["corrections"], *beyond]
+    assert outside(SEEN, PRESS, 2.0, next_setting(old, result, 500.0, own)) == []
+    angle, depth = in_force(old, own)
+    assert angle is None or angle >= 85.5 - 1e-6
+    assert depth is None or depth <= step["limits"]["deepest_mm"] + 0.01
+
+
+PLANNED = planned()
+
+
+@pytest.mark.parametrize(
+    "own", [{"set_angle_deg": 58.0, "punch_depth_mm": 8.82}, {"punch_depth_mm": 8.82}]
+)
+def test_a_setting_that_was_kept_beyond_the_limits_is_not_shown(own):
+    step = step_of(PLANNED)
+    assert in_force(step, own) == (None, None)
+    assert in_force(step, None) == (step["set_angle_deg"], step["punch_depth_mm"])
+    assert in_force({**step, "limits": None}, None) == (None, None)

@@ -13,6 +13,8 @@ def step(number: int, **changes: Any) -> dict[str, Any]:
         "direction": "up",
         "included_angle_deg": 90.0,
         "set_angle_deg": 88.63,
+        "punch_depth_mm": 10.1,
+        "limits": {"sharpest_deg": 85.5, "deepest_mm": 10.4, "limited_by": ["die angle"]},
         "v_opening_mm": 25.0,
         "punch": "S85-1",
         "gauge_x_mm": 57.25,

@@ -2,6 +2,7 @@
 // never keeps anybody waiting for what is here already.
 import { call, Problem, Unreachable } from "./api.js";
 import { asShown } from "./edits.js";
+import { inReach } from "./limits.js";
 import { keepCard, keptCard } from "./store.js";
 import { reached } from "./sync.js";
 
@@ -90,15 +91,19 @@ export async function changeCard(card, change) {
 }
 
 /**
- * The setting in force for a step: one that came from a trial, or the plan's.
+ * The setting in force for a step: one that came from a result, or the plan's; two nulls where tools and
+ * press do not reach it.
  * @param {any} card
  * @param {any} step
  */
 export function settingOf(card, step) {
   const own = card.settings?.find((/** @type {any} */ setting) => setting.step === step.number);
-  return {
+  const set = {
     set_angle_deg: own?.set_angle_deg ?? step.set_angle_deg,
     punch_depth_mm: own?.punch_depth_mm ?? step.punch_depth_mm,
+  };
+  return {
+    ...(inReach(step, set) ? set : { set_angle_deg: null, punch_depth_mm: null }),
     fromTrial: Boolean(own),
     reason: own?.reason ?? "",
   };

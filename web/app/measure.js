@@ -1,4 +1,5 @@
 // A measured bend, read from what was typed, and what to set next when the shop cannot say.
+import { inReach } from "./limits.js";
 
 /**
  * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
@@ -58,7 +59,7 @@ export function readMeasured(typed) {
  * @param {any} step
  * @param {Record<string, number>} angles as measured
  * @param {Setting} used what had been set
- * @returns {(Setting & {row: number}) | null} null where the table does not reach
+ * @returns {(Setting & {row: number}) | null} null where the table, the tools or the press do not reach
  */
 export function fromTable(step, angles, used) {
   const measured = middleOf(angles);
@@ -66,8 +67,10 @@ export function fromTable(step, angles, used) {
   const rows = step.corrections ?? [];
   const distance = (/** @type {{measured_deg: number}} */ row) => Math.abs(row.measured_deg - measured);
   const nearest = rows.reduce((best, row) => (best && distance(best) <= distance(row) ? best : row), rows[0]);
-  if (!nearest || distance(nearest) > 0.5) return null;
-  return {
+  if (!nearest || distance(nearest) > NEAREST_ROW_DEG || used.set_angle_deg === null) return null;
+  if (measured < Math.min(...rows.map(measuredOf)) || measured > Math.max(...rows.map(measuredOf)))
+    return null;
+  const next = {
     row: nearest.measured_deg,
     set_angle_deg: nearest.set_angle_deg + (used.set_angle_deg - step.set_angle_deg),
     punch_depth_mm:
@@ -75,7 +78,13 @@ export function fromTable(step, angles, used) {
         ? null
         : nearest.punch_depth_mm + (used.punch_depth_mm - step.punch_depth_mm),
   };
+  return inReach(step, next) ? next : null;
 }
+
+const NEAREST_ROW_DEG = 0.5;
+
+/** @param {{measured_deg: number}} row */
+const measuredOf = (row) => row.measured_deg;
 
 /**
  * One angle for several along the bend, as the server takes it: the mean of those given.

@@ -10,8 +10,9 @@ import { axis, line } from "./axes.js";
  * @typedef {{what: string, name: string, limit_kn: number|null}} Limit
  * @typedef {{id: string, punch_depth_mm: number|null, set_angle_deg: number|null, measured_deg: number,
  *   outlier: boolean}} Trial
- * @typedef {{curve: Point[], set: {set_angle_deg: number, punch_depth_mm: number, force_kn: number},
- *   peak: {force_kn: number, punch_depth_mm: number, loaded_angle_deg: number}, limits: Limit[],
+ * @typedef {{curve: Point[],
+ *   set: {set_angle_deg: number|null, punch_depth_mm: number|null, force_kn: number},
+ *   peak: {force_kn: number, punch_depth_mm: number, loaded_angle_deg: number}|null, limits: Limit[],
  *   trials: Trial[]}} Stroke
  * @typedef {import("./axes.js").Axis} Axis
  */
@@ -46,9 +47,10 @@ export function forceOverStroke({ curve, set, peak, limits }) {
     ...curve.map((point) => at(point, "force_kn_high")),
     ...curve.map((point) => at(point, "force_kn_low")).reverse(),
   ];
-  const said =
-    `Force over punch depth. The peak is ${words(force(peak.force_kn))} at a depth of ` +
-    `${words(mm2(peak.punch_depth_mm))}.`;
+  const said = peak
+    ? `Force over punch depth. The peak is ${words(force(peak.force_kn))} at a depth of ` +
+      `${words(mm2(peak.punch_depth_mm))}.`
+    : "Force over punch depth, to where tools or press end.";
   return html`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${WIDTH} ${HEIGHT}"
@@ -57,15 +59,10 @@ export function forceOverStroke({ curve, set, peak, limits }) {
     data-test="stroke-force">
     ${grid(across, up, forceUnit().unit)}
     <path class="band" d="${line(band)}Z" />
-    ${setLine(across.at(set.punch_depth_mm))} ${limitLines(near, up)}
+    ${set.punch_depth_mm === null ? nothing : setLine(across.at(set.punch_depth_mm))} ${limitLines(near, up)}
     ${farLimits(known.filter((limit) => !near.includes(limit)))}
     <path class="curve" d=${line(curve.map((point) => at(point, "force_kn")))} data-test="force-curve" />
-    <circle
-      class="peak"
-      cx=${across.at(peak.punch_depth_mm)}
-      cy=${up.at(peak.force_kn)}
-      r="6"
-      data-test="peak-mark" />
+    ${peak ? svg`<circle class="peak" cx=${across.at(peak.punch_depth_mm)} cy=${up.at(peak.force_kn)} r="6" data-test="peak-mark"/>` : nothing}
   </svg>`;
 }
 
@@ -83,19 +80,24 @@ export function angleOverStroke({ curve, set, trials }) {
   const up = axis(Math.min(...all), 180, { from: FRAME.bottom, to: FRAME.top, steps: [5, 10, 15, 30, 45] });
   const over = (/** @type {"loaded_angle_deg"|"released_angle_deg"} */ name) =>
     line(curve.map((point) => [across.at(point.punch_depth_mm), up.at(point[name])]));
-  const said =
-    `Angle over punch depth. ${words(angle(set.set_angle_deg))} under load at a depth of ` +
-    `${words(mm2(set.punch_depth_mm))}. ${drawn.length} trials drawn.`;
+  const at =
+    set.set_angle_deg === null
+      ? null
+      : { x: across.at(Number(set.punch_depth_mm)), y: up.at(set.set_angle_deg) };
+  const setting = at
+    ? `${words(angle(set.set_angle_deg))} under load at a depth of ${words(mm2(Number(set.punch_depth_mm)))}`
+    : "Nothing to set";
+  const said = `Angle over punch depth. ${setting}. ${drawn.length} trials drawn.`;
   return html`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${WIDTH} ${HEIGHT}"
     role="img"
     aria-label=${said}
     data-test="stroke-angle">
-    ${grid(across, up, "°")} ${setLine(across.at(set.punch_depth_mm))}
+    ${grid(across, up, "°")} ${at ? setLine(at.x) : nothing}
     <path class="curve" d=${over("loaded_angle_deg")} />
     <path class="curve let-go" d=${over("released_angle_deg")} />
-    <circle class="set-point" cx=${across.at(set.punch_depth_mm)} cy=${up.at(set.set_angle_deg)} r="5" />
+    ${at ? svg`<circle class="set-point" cx=${at.x} cy=${at.y} r="5"/>` : nothing}
     ${drawn.map((trial) =>
       trialPoint(across.at(Number(trial.punch_depth_mm)), up.at(trial.measured_deg), trial),
     )}

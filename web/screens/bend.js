@@ -123,10 +123,9 @@ export async function show(visit) {
     const { answer } = state;
     if (!answer || state.busy) return "";
     const worst = answer.worst === "ok" ? "" : `${answer.worst}. `;
-    return (
-      `${worst}Die ${answer.die ?? "none"}, ${words(force(answer.force_kn))}, set ` +
-      `${words(angle(answer.set_angle_deg))}.`
-    );
+    const set =
+      answer.set_angle_deg === null ? "nothing to set" : `set ${words(angle(answer.set_angle_deg))}`;
+    return `${worst}Die ${answer.die ?? "none"}, ${words(force(answer.force_kn))}, ${set}.`;
   }
 
   /** @param {Record<string, string[]>} errors */

@@ -267,7 +267,7 @@ function trials(card, waiting) {
   }
   return html`<ul class="rows trials" data-test="trials">
     ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
-    ${newest.map((trial) => trialLine(trial))}
+    ${newest.map((trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
   </ul>`;
 }
 

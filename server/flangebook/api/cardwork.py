@@ -10,8 +10,10 @@ import marshmallow as ma
 
 from flangebook.api.planner import plan_of, wishes_from
 from flangebook.api.schemas.part import PartSchema
+from flangebook.bending.checks import tidy
 from flangebook.bending.errors import FlangebookError
 from flangebook.planning import differences
+from flangebook.planning.setting_json import limits_of
 from flangebook.shop import cards, history, proposals
 from flangebook.shop.store import Store
 
@@ -92,11 +94,11 @@ def _untitled(part: Mapping[str, Any]) -> JsonDict:
 def checked_settings(
     content: cards.Content, settings: Sequence[Mapping[str, Any]]
 ) -> list[JsonDict]:
-    """The settings, one a step that the plan has.
+    """The settings, one a step that the plan has, each within what its tools and press reach.
 
     Raises ValidationError.
     """
-    known = {step["number"] for step in content.plan_dict["steps"]}
+    known = {step["number"]: step for step in content.plan_dict["steps"]}
     seen: set[int] = set()
     for number, one in enumerate(settings):
         if one["step"] not in known:
@@ -104,7 +106,34 @@ def checked_settings(
         if one["step"] in seen:
             raise _wrong_step(number, f"Step {one['step']} is there twice.")
         seen.add(one["step"])
+        if dict(one) not in content.settings:  # one that was there before is not shown if beyond
+            _need_reach(number, known[one["step"]], one)
     return [dict(one) for one in settings]
+
+
+def _need_reach(number: int, step: Mapping[str, Any], setting: Mapping[str, Any]) -> None:
+    """Refuse a setting that tools and press of its step do not reach.
+
+    Raises ValidationError.
+    """
+    limits = limits_of(step)
+    wrong = {}
+    for name, end, unit in (
+        ("set_angle_deg", limits.sharpest_deg if limits else None, "° under load: no sharper"),
+        ("punch_depth_mm", limits.deepest_mm if limits else None, " mm: no deeper"),
+    ):
+        value = setting.get(name)
+        asked = (value, None) if name == "set_angle_deg" else (None, value)
+        if value is None:
+            continue
+        if limits is None or end is None:
+            wrong[name] = ["This step has no tools to set: plan it with the tools it needs first."]
+        elif "flat" in limits.beyond(*asked):
+            wrong[name] = ["That would not bend the sheet."]
+        elif limits.beyond(*asked):
+            wrong[name] = [f"Tools and press of this step end at {tidy(end)}{unit}."]
+    if wrong:
+        raise ma.ValidationError({"settings": {number: wrong}})
 
 
 def _wrong_step(number: int, words: str) -> ma.ValidationError:

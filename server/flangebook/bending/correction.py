@@ -9,6 +9,7 @@ so an offset of the press or an error of the first depth stays out of it.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from flangebook.bending.air_bend import AirBend
@@ -99,7 +100,7 @@ def correction_table(
     """What to set next for each angle that may be measured, within reach of the wanted one.
 
     A row that could not be set (flatter than flat, beyond what tools and press reach) is left
-    out rather than bent to fit.
+    out rather than bent to fit. Where tools or press end between two rows, the last row is there.
 
     Args:
         bend: the prediction; its nominal set angle, depth and radius are the starting point.
@@ -120,10 +121,33 @@ def correction_table(
         rows = (_by_model(bend, bend.model, wanted_deg, one) for one in measured)
     else:
         rows = (_by_geometry(bend, wanted_deg, one, thickness_mm, die) for one in measured)
-    return tuple(
-        row
-        for row in rows
-        if row is not None and not limits.beyond(row.set_angle_deg, row.punch_depth_mm)
+    return _within([row for row in rows if row is not None], limits)
+
+
+def _within(rows: Sequence[Correction], limits: SettingLimits) -> tuple[Correction, ...]:
+    """The rows that can be set, and the one where tools or press end between two of them."""
+    inside = [row for row in rows if not limits.beyond(row.set_angle_deg, row.punch_depth_mm)]
+    after = rows[rows.index(inside[-1]) + 1 :] if inside else ()
+    last = _at_the_limit(inside[-1], after[0], limits) if after else None
+    return (*inside, last) if last is not None else tuple(inside)
+
+
+def _at_the_limit(
+    inside: Correction, outside: Correction, limits: SettingLimits
+) -> Correction | None:
+    """The row between two at which tools or press end; None at the inner one."""
+    turn = inside.set_angle_deg - outside.set_angle_deg
+    deeper = outside.punch_depth_mm - inside.punch_depth_mm
+    by_angle = (inside.set_angle_deg - limits.sharpest_deg) / turn if turn > 0.0 else 1.0
+    by_depth = (limits.deepest_mm - inside.punch_depth_mm) / deeper if deeper > 0.0 else 1.0
+    share = min(by_angle, by_depth)
+    if not 0.0 < share < 1.0:
+        return None
+    return Correction(
+        inside.wanted_deg,
+        inside.measured_deg + share * (outside.measured_deg - inside.measured_deg),
+        max(inside.set_angle_deg - share * turn, limits.sharpest_deg),
+        min(inside.punch_depth_mm + share * deeper, limits.deepest_mm),
     )
 
 

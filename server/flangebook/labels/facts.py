@@ -6,6 +6,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from flangebook.planning.setting_json import in_force
+
 Units = Literal["mm", "inch"]
 _MM_PER_INCH = 25.4
 _WORST = {"stop": "STOP: read the card", "caution": "Caution: read the card",
@@ -142,7 +144,7 @@ def _order_warning(order: Mapping[str, Any] | None) -> str:
 def _step(
     step: Mapping[str, Any], setting: Mapping[str, Any], units: Units, tools: str
 ) -> StepFact:
-    angle = setting.get("set_angle_deg") or step.get("set_angle_deg")
+    angle, _ = in_force(step, setting)
     if _is_flattening(step):
         return StepFact(f"{step['number']} flatten the hem", "", "", "", tools)
     what = _SHORT.get(step.get("operation", "bend"), "")
@@ -150,7 +152,7 @@ def _step(
     return StepFact(
         name=f"{step['number']}  {_of_side(step)}{length(step['included_angle_deg'], 'mm')}° "
         f"{step['direction']}{what}",
-        setting=f"set {length(angle, 'mm')}°",
+        setting="no setting" if angle is None else f"set {length(angle, 'mm')}°",
         gauge=f"X {length(step.get('gauge_x_mm'), units)}",
         moves=", ".join(moves),
         tools=tools,

@@ -7,18 +7,22 @@ plan of one card is what ``differences`` is for.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from math import fsum
 from typing import Any
 
 from flangebook.bending.air_bend import AirBend
 from flangebook.bending.errors import InputError
 from flangebook.bending.learning.learned import expected_from
+from flangebook.bending.setting_limits import setting_limits
 from flangebook.bending.tooling import Crib, Die, Punch
 from flangebook.planning.evidence import Evidence
+from flangebook.planning.setting_json import within
 
 SAME_V_MM = 0.005
 BLANK_DRIFT_MM = 0.02
 MOST_CHANGES = 12
+_SETTINGS = ("set_angle_deg", "punch_depth_mm")
 # Figure, words, unit, how far it may drift, decimals shown: as a fresh plan is held against a
 # saved one.
 _WATCHED = (
@@ -26,7 +30,16 @@ _WATCHED = (
     ("punch_depth_mm", "punch depth", " mm", 0.01, 2),
     ("inside_radius_mm", "inside radius", " mm", 0.05, 2),
 )
-Two = tuple[AirBend, AirBend]
+
+
+@dataclass(frozen=True, slots=True)
+class _Two:
+    """A bend with the one evidence and with the other, and whether its tools reach either."""
+
+    old: AirBend
+    new: AirBend
+    old_reached: bool
+    new_reached: bool
 
 
 def changes(plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence) -> list[str]:
@@ -46,7 +59,7 @@ def changes(plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Eviden
 
 def _two(
     part: Mapping[str, Any], step: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence
-) -> Two | None:
+) -> _Two | None:
     """The step's bend with either evidence; None where it is none or has other tools now."""
     tools = _tools(step, crib)
     if tools is None or step["hits"] is not None:
@@ -62,7 +75,9 @@ def _two(
     )
     try:
         bend = expected_from(after.metal)(set_up)
-        return before.taught(bend, set_up), after.taught(bend, set_up)
+        taught = before.taught(bend, set_up), after.taught(bend, set_up)
+        ends = setting_limits(die, punch, set_up.thickness_mm, taught[1].inside_radius_mm.nominal)
+        return _Two(*taught, within(taught[0], ends), within(taught[1], ends))
     except InputError:
         return None
 
@@ -75,25 +90,28 @@ def _tools(step: Mapping[str, Any], crib: Crib) -> tuple[Die, Punch] | None:
     return die, punch
 
 
-def _step(step: Mapping[str, Any], two: Two | None) -> Iterator[str]:
+def _step(step: Mapping[str, Any], two: _Two | None) -> Iterator[str]:
     if two is None:
         return
+    if two.old_reached and not two.new_reached:
+        yield f"step {step['number']}: its tools no longer reach the setting"
     for name, words, unit, drift, digits in _WATCHED:
-        old, new = (getattr(bend, name).nominal for bend in two)
+        if name in _SETTINGS and not (two.old_reached and two.new_reached):
+            continue
+        old, new = getattr(two.old, name).nominal, getattr(two.new, name).nominal
         if abs(new - old) > drift:
             yield (
                 f"step {step['number']}: {words} {old:.{digits}f}{unit} to {new:.{digits}f}{unit}"
             )
 
 
-def _blank(plan: Mapping[str, Any], two: Mapping[int, Two | None]) -> Sequence[str]:
+def _blank(plan: Mapping[str, Any], two: Mapping[int, _Two | None]) -> Sequence[str]:
     """The blank's length, which loses what every plain bend deducts."""
     plain = {s["number"] for s in plan["steps"] if s["operation"] == "bend"}
     longer = fsum(
-        old.bend_deduction_mm.nominal - new.bend_deduction_mm.nominal
+        pair.old.bend_deduction_mm.nominal - pair.new.bend_deduction_mm.nominal
         for number, pair in two.items()
         if pair is not None and number in plain
-        for old, new in (pair,)
     )
     if abs(longer) <= BLANK_DRIFT_MM:
         return ()

@@ -173,6 +173,7 @@ def fit(
             bend.set_angle_deg, die, punch, equipment.crib.dies, equipment.crib.punches
         ),
         *bend_checks.fills_the_v(bend.set_angle_deg, bend.punch_depth_mm, limits, die),
+        *_height(wanted, die, punch, bend, equipment),
         *_opening(wanted, die),
         *_owned_length(wanted, die, punch),
         *(row.check() for row in rows if row.level != "ok"),
@@ -194,6 +195,38 @@ def _limits(
         die, punch, wanted.thickness_mm, bend.inside_radius_mm.nominal,
         equipment.press if owned else None, equipment.holder,
     )  # fmt: skip
+
+
+def _height(
+    wanted: Wanted, die: Die, punch: Punch, bend: AirBend, equipment: Equipment
+) -> Iterable[Check]:
+    """The tools' heights against the open height and the stroke."""
+    press = equipment.press
+    if press is None or not (punch.code and die.code):
+        return
+    stack = equipment.stack_mm(punch, die)
+    below = " and die holder" if press.die_holder_height_mm else ""
+    numbers = {"stack_mm": stack, "open_height_mm": press.open_height_mm}
+    if equipment.opens_mm(punch, die, wanted.thickness_mm) <= 0.0:
+        yield Check(
+            "stop",
+            "tools-too-tall",
+            f"Punch, holder, die{below} stand {{stack_mm}} tall, "
+            "the press opens {open_height_mm}.",
+            "Use lower tools.",
+            numbers,
+        )
+        return
+    reach = press.open_height_mm - press.stroke_mm
+    bottom = stack + wanted.thickness_mm - bend.punch_depth_mm.high
+    if bottom < reach:
+        yield Check(
+            "stop",
+            "tools-too-low",
+            "With its full stroke the press closes to {reach_mm}; the tools need {bottom_mm}.",
+            "Use taller tools or put a riser under the die.",
+            {"reach_mm": reach, "bottom_mm": bottom},
+        )
 
 
 def _taught(

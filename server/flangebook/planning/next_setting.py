@@ -19,7 +19,8 @@ from flangebook.planning.answer import JsonDict, maybe, number
 from flangebook.planning.no_setting import error_words, no_setting
 from flangebook.planning.setting_json import limits_of
 
-SAME = 1e-6
+SAME = 0.002
+"""Saved tables are rounded to a thousandth: so far beyond an end is the end."""
 _ENDS = ("left_deg", "middle_deg", "right_deg")
 _NOTHING_TO_SET = "There is no angle to set at this step: the measurement is kept."
 
@@ -158,8 +159,8 @@ def next_setting(
     what = error_words(wanted, measured)
     return {
         **answer,
-        "set_angle_deg": number(moved.set_angle_deg, 2),
-        "punch_depth_mm": maybe(moved.punch_depth_mm, 3),
+        "set_angle_deg": number(moved.set_angle_deg),
+        "punch_depth_mm": maybe(moved.punch_depth_mm),
         "tilt_mm_per_m": _tilt(trial, bend_length_mm, _per_released_mm(table, base, measured)),
         "basis": moved.basis,
         "what": what,

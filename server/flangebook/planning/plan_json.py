@@ -302,8 +302,8 @@ def corrections_json(step: PlannedStep) -> list[JsonDict]:
     return [
         {
             "measured_deg": number(row.measured_deg, 2),
-            "set_angle_deg": number(row.set_angle_deg, 3),
-            "punch_depth_mm": number(row.punch_depth_mm, 3),
+            "set_angle_deg": number(row.set_angle_deg),
+            "punch_depth_mm": number(row.punch_depth_mm),
         }
         for row in rows
     ]

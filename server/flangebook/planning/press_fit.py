@@ -1,4 +1,4 @@
-"""Whether tools and part fit the press: length, open height, stroke, throat."""
+"""Whether part, holder and outlines fit the press; the tools' heights are looked at in ``fit``."""
 
 from __future__ import annotations
 
@@ -24,40 +24,10 @@ def press_checks(
         return ()
     length = bend_length_fits(press, one.wanted.bend_length_mm, behind_mm)
     found = (
-        *_height(one, equipment, press),
         *_holder(equipment, press),
         *_outlines(one, equipment),
     )
     return found if length is None else (length, *found)
-
-
-def _height(one: Fit, equipment: Equipment, press: Press) -> Iterable[Check]:
-    """The tools' heights against the open height and the stroke."""
-    if not (one.punch.code and one.die.code and one.bend):
-        return
-    stack = equipment.stack_mm(one.punch, one.die)
-    below = " and die holder" if press.die_holder_height_mm else ""
-    numbers = {"stack_mm": stack, "open_height_mm": press.open_height_mm}
-    if equipment.opens_mm(one.punch, one.die, one.wanted.thickness_mm) <= 0.0:
-        yield Check(
-            "stop",
-            "tools-too-tall",
-            f"Punch, holder, die{below} stand {{stack_mm}} tall, "
-            "the press opens {open_height_mm}.",
-            "Use lower tools.",
-            numbers,
-        )
-        return
-    reach = press.open_height_mm - press.stroke_mm
-    bottom = stack + one.wanted.thickness_mm - one.bend.punch_depth_mm.high
-    if bottom < reach:
-        yield Check(
-            "stop",
-            "tools-too-low",
-            "With its full stroke the press closes to {reach_mm}; the tools need {bottom_mm}.",
-            "Use taller tools or put a riser under the die.",
-            {"reach_mm": reach, "bottom_mm": bottom},
-        )
 
 
 def _outlines(one: Fit, equipment: Equipment) -> Iterable[Check]:

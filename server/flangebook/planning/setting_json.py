@@ -8,11 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
+from math import atan, degrees
 from typing import Any
 
 from flangebook.bending.predicted_bend import AirBend
-from flangebook.bending.setting_limits import SettingLimits
+from flangebook.bending.setting_limits import MARGIN_DEG, LimitedBy, SettingLimits
 from flangebook.planning.answer import JsonDict, banded, number
+
+ON_CENTRE_MM = 0.05
 
 
 def within(bend: AirBend | None, limits: SettingLimits | None) -> bool:
@@ -47,23 +50,57 @@ def limits_json(limits: SettingLimits | None) -> JsonDict | None:
 def limits_of(step: Mapping[str, Any]) -> SettingLimits | None:
     """The limits that a saved step carries; None where it has none.
 
-    A step of a card that an earlier release saved does not carry them: the sharpest and the
-    deepest of its own setting and its own table of corrections count then.
+    A step of a card that an earlier release saved does not carry them. They follow then from
+    what it did save: the V of the die as drawn, its own setting and its table of corrections.
     """
-    saved = step.get("limits")
-    if saved is not None:
-        return SettingLimits(
-            float(saved["sharpest_deg"]), float(saved["deepest_mm"]), tuple(saved["limited_by"])
-        )
+    if "limits" in step:
+        return _given(step["limits"])
     rows = [row for row in (step, *(step.get("corrections") or ())) if _is_setting(row)]
     if not rows:
         return None
+    drawn = _drawn_v_deg(step)
+    sharpest = max(min(float(row["set_angle_deg"]) for row in rows), drawn + MARGIN_DEG)
+    depths = [float(r["punch_depth_mm"]) for r in rows if r["set_angle_deg"] >= sharpest]
+    if not depths:
+        return SettingLimits(180.0, 0.0, ("die angle",))
+    by: LimitedBy = "die angle" if sharpest == drawn + MARGIN_DEG else "saved table"
+    return SettingLimits(sharpest, max(depths), (by,))
+
+
+def in_force(
+    step: Mapping[str, Any], setting: Mapping[str, Any] | None
+) -> tuple[float | None, float | None]:
+    """Angle [deg] and depth [mm] to show for a saved step: the card's own, else the plan's; two
+    None where tools and press do not reach them."""
+    own = setting or {}
+    angle, depth = (
+        own[name] if own.get(name) is not None else step.get(name)
+        for name in ("set_angle_deg", "punch_depth_mm")
+    )
+    limits = limits_of(step)
+    if limits is None or limits.beyond(angle, depth):
+        return None, None
+    return angle, depth
+
+
+def _given(saved: Mapping[str, Any] | None) -> SettingLimits | None:
+    if saved is None:
+        return None
     return SettingLimits(
-        min(float(row["set_angle_deg"]) for row in rows),
-        max(float(row["punch_depth_mm"]) for row in rows),
-        ("saved table",),
+        float(saved["sharpest_deg"]), float(saved["deepest_mm"]), tuple(saved["limited_by"])
     )
 
 
 def _is_setting(row: Mapping[str, Any]) -> bool:
     return row.get("set_angle_deg") is not None and row.get("punch_depth_mm") is not None
+
+
+def _drawn_v_deg(step: Mapping[str, Any]) -> float:
+    """The angle of the V in a saved drawing [deg], from its opening and its lowest point under
+    the tools' centre line; 0 where none is drawn."""
+    ring = (step.get("drawing") or {}).get("die") or ()
+    floor = max((y for x, y in ring if abs(x) < ON_CENTRE_MM and y < 0.0), default=None)
+    opening = step.get("v_opening_mm")
+    if floor is None or opening is None:
+        return 0.0
+    return 2.0 * degrees(atan(opening / 2.0 / -floor))

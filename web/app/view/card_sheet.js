@@ -209,12 +209,11 @@ function stepRow(card, step, remarks, flats) {
       <b>${length(step.gauge_r_mm).text}</b>${hits(step)}
     </td>
     <td class="figures-cell">
-      <b>${words(angle(setting.set_angle_deg))}</b><br />depth
-      <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b><br />
+      ${setting.set_angle_deg === null && step.die ? html`<b>no setting</b>` : html`<b>${words(angle(setting.set_angle_deg))}</b><br />depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b>`}<br />
       <span class="small"
         >${words(force(step.force_kn))}${
           step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing
-        }${setting.fromTrial ? html`<br />from a first piece` : nothing}</span
+        }${setting.fromTrial && setting.set_angle_deg !== null ? html`<br />from a first piece` : nothing}</span
       >
     </td>
     <td class="move">

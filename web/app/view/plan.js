@@ -1,6 +1,7 @@
 // A plan's pieces, the same on the desk, on a card and on paper.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { placeWords } from "../crib.js";
+import { inReach } from "../limits.js";
 import { angle, force, length, mass, words } from "../units.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
@@ -272,6 +273,15 @@ function banded(step, name, show) {
 }
 
 /**
+ * An angle or depth to set. The band of a step that an earlier release saved may go past its tools: it is left out.
+ * @param {any} step @param {string} name @param {(value: number|null) => import("../units.js").Shown} show
+ */
+function setting(step, name, show) {
+  if (!inReach(step, step)) return words(show(null));
+  return step.limits ? banded(step, name, show) : words(show(step[name]));
+}
+
+/**
  * The steps in a table that becomes a stack of blocks on a phone.
  * @param {any} plan
  * @param {{link?: (number: number) => string}} [how]
@@ -304,9 +314,9 @@ export function stepsTable(plan, { link } = {}) {
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${words(mm2(step.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${words(mm2(step.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${banded(step, "set_angle_deg", angle)}
+                ${setting(step, "set_angle_deg", angle)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${banded(step, "punch_depth_mm", mm2)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${setting(step, "punch_depth_mm", mm2)}</td>
               <td role="cell" data-head="Force" data-test="force">${banded(step, "force_kn", force)}</td>
               <td role="cell" data-head="Tools">
                 ${[step.punch, step.die].filter(Boolean).join(" / ") || "none"}${

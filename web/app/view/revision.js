@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { boxSize, isBox } from "../../drawing/box.js";
 import { finishedDrawing } from "../../drawing/part.js";
+import { inReach } from "../limits.js";
 import { angle, length, words } from "../units.js";
 import { checkList } from "./checks.js";
 import { stepsTable } from "./plan.js";
@@ -21,14 +22,18 @@ export function revisionView({ title, note, part, plan, settings }) {
         ? html`<ul class="changes">
             ${settings.map(
               (/** @type {any} */ one) =>
-                html`<li>
-                  Step ${one.step} set at ${words(angle(one.set_angle_deg))}, depth
-                  ${words(length(one.punch_depth_mm, { digits: 2 }))}: ${one.reason}
-                </li>`,
+                html`<li>Step ${one.step} ${setWords(plan.steps[one.step - 1], one)}: ${one.reason}</li>`,
             )}
           </ul>`
         : nothing
     }
     ${stepsTable(plan)} ${checkList(plan.checks, { quiet: true })}
   </div>`;
+}
+
+/** @param {any} step @param {any} one */
+function setWords(step, one) {
+  const set = { set_angle_deg: one.set_angle_deg ?? null, punch_depth_mm: one.punch_depth_mm ?? null };
+  if (!step || !inReach(step, set)) return "had a setting beyond its tools";
+  return `set at ${words(angle(set.set_angle_deg))}, depth ${words(length(set.punch_depth_mm, { digits: 2 }))}`;
 }

@@ -5,6 +5,7 @@ import { settingOf } from "../cards.js";
 import { angle, length, words } from "../units.js";
 import { signOf } from "./checks.js";
 import { motionPlayer } from "./motion_player.js";
+import { whyNotSet } from "./no_setting.js";
 import { setFigure } from "./setting.js";
 import { stationOf } from "./stations.js";
 
@@ -44,7 +45,9 @@ export function findingsOf(card, step) {
  */
 export function picture(card, step, look, draw, signal) {
   if (!step.drawing) {
-    return html`<p class="state" data-test="no-drawing">No tool, so no drawing of this step.</p>`;
+    return html`<p class="state" data-test="no-drawing">
+      ${step.die ? "No setting" : "No tool"}, so no drawing of this step.
+    </p>`;
   }
   return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
 }
@@ -64,8 +67,9 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
+    ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing}
     ${
-      setting.fromTrial
+      setting.fromTrial && setting.set_angle_deg !== null
         ? html`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and
             ${words(length(step.punch_depth_mm, { digits: 2 }))}.

@@ -57,10 +57,7 @@ function inside(stroke, error) {
           <li>${lineKey("curve let-go")} let go</li>
           ${stroke.trials.length ? html`<li>${pointKey} trials, let go</li>` : nothing}
         </ul>
-        <p data-test="stroke-set">
-          Set ${words(angle(stroke.set.set_angle_deg))} under load at a depth of
-          ${mm2(stroke.set.punch_depth_mm)}.
-        </p>
+        <p data-test="stroke-set">${setWords(stroke)}</p>
         ${undrawn(stroke)}
       </div>
     </figure>
@@ -69,6 +66,7 @@ function inside(stroke, error) {
 
 /** @param {Stroke} stroke */
 function peakWords({ peak, work_j: work }) {
+  if (!peak) return "The curve ends where tools or press end.";
   const most = html`<b>Peak ${words(force(peak.force_kn))}</b> at ${mm2(peak.punch_depth_mm)},
     ${words(angle(peak.loaded_angle_deg))} under load.`;
   return work ? html`${most} Work in the stroke ${fixed(work, 0)} J.` : most;
@@ -92,6 +90,14 @@ function limits({ limits: all }) {
         </p>`
       : nothing
   }`;
+}
+
+/** @param {Stroke} stroke */
+function setWords({ set }) {
+  if (set.set_angle_deg === null) {
+    return "Tools and press end before the bend is sharp enough: there is nothing to set.";
+  }
+  return `Set ${words(angle(set.set_angle_deg))} under load at a depth of ${mm2(set.punch_depth_mm)}.`;
 }
 
 /**

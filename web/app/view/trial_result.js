@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { newSetting } from "../measure.js";
 import { angle, fixed, length, words } from "../units.js";
+import { noSetting } from "./no_setting.js";
 import { offer } from "./offer.js";
 import { setFigure } from "./setting.js";
 import { measured } from "./trials.js";
@@ -31,7 +32,7 @@ export function trialResult(card, step, result, { again, keep }) {
             </p>`
           : html`<p data-test="sent">Saved in the shop, on the card.</p>`
       }
-      ${setting ? newNumbers(setting) : html`<p data-test="no-setting">${noSetting(result)}</p>`}
+      ${setting ? newNumbers(setting) : noSetting(step, result)}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
       ${tilt(result.correction)}
       ${
@@ -71,21 +72,12 @@ const newNumbers = (setting) =>
 
 /** @param {Result} result */
 function basis({ correction, table }) {
-  // What to set stands above, huge, in this device's units; the shop's words say it once more in mm.
-  if (correction) return correction.words.replace(/ Set [\d.]+°(, punch depth [\d.−-]+ mm)?\./, "");
+  // What to set stands above, huge, in this device's units.
+  if (correction) return correction.what;
   return (
     `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. ` +
-    "The shop works it out again when the trial arrives."
+    "The shop works it out again when the result arrives."
   );
-}
-
-/** @param {Result} result */
-function noSetting({ waits, correction }) {
-  if (correction?.words) return correction.words;
-  return waits
-    ? "That is further off than the card’s table reaches. Look at tools, metal and thickness before " +
-        "the next piece."
-    : "No new setting comes from this one.";
 }
 
 /** @param {any} correction */

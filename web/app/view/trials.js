@@ -1,21 +1,22 @@
 // One line for each trial: what was measured, what was set, what it led to.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { inReach } from "../limits.js";
 import { angle, length, words } from "../units.js";
 import { whereWords } from "./kept_where.js";
 import { madeAt } from "./when.js";
 
 /**
  * @param {any} trial
- * @param {{waiting?: import("../outbox.js").Waiting}} [how]
+ * @param {{waiting?: import("../outbox.js").Waiting, step?: any}} [how] step: of the card's plan
  */
-export function trialLine(trial, { waiting } = {}) {
+export function trialLine(trial, { waiting, step } = {}) {
   return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
     <div>
       <span class="lead">${measured(trial)}</span>
       <span class="code">Step ${trial.step}</span>
       <span class="more">
         ${waiting ? html`<b class="waits">${whereWords(waiting)}</b> · ` : nothing}
-        ${[madeAt(trial), trial.by, settingWords(trial), ledTo(trial.correction)].filter(Boolean).join(" · ")}
+        ${[madeAt(trial), trial.by, settingWords(trial), ledTo(trial.correction, step)].filter(Boolean).join(" · ")}
         ${trial.note ? html`<span class="trial-note">${trial.note}</span>` : nothing}
         ${waiting?.refused ? html`<a href="/settings">Decide</a>` : nothing}
       </span>
@@ -39,9 +40,11 @@ export function measured(trial) {
 /** @param {any} trial */
 const settingWords = (trial) => (trial.set_angle_deg ? `set at ${words(angle(trial.set_angle_deg))}` : "");
 
-/** @param {any} correction */
-const ledTo = (correction) =>
-  correction?.set_angle_deg ? `new setting ${words(angle(correction.set_angle_deg))}` : "";
+/** One that an earlier release offered beyond the tools is not shown. @param {any} correction @param {any} step */
+const ledTo = (correction, step) =>
+  correction?.set_angle_deg && step && inReach(step, correction)
+    ? `new setting ${words(angle(correction.set_angle_deg))}`
+    : "";
 
 /**
  * A trial that still waits holds the flange as it was typed.

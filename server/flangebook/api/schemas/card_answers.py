@@ -24,6 +24,7 @@ from flangebook.api.schemas.answers import (
     maybe_whole,
     number,
     one,
+    sometimes,
     text,
     whole,
     yes_no,
@@ -38,6 +39,9 @@ Correction = answer(
     set_angle_deg=maybe(),
     punch_depth_mm=maybe(),
     tilt_mm_per_m=maybe(),
+    limited_by=sometimes(many(text())),
+    to_check=sometimes(many(text())),
+    what=sometimes(text()),
     basis=text(),
     words=text(),
 )
