@@ -19,7 +19,8 @@ const DEG = 180 / Math.PI;
 /**
  * How far a step may be set. A step of a card that an earlier release saved does not say it: then it
  * follows from the V as drawn, its own setting and its table, as in the shop (setting_json.limits_of).
- * @param {any} step @returns {Limits|null} null where the step has no tools
+ * @param {any} step
+ * @returns {Limits|null} null where the step has no tools
  */
 export function limitsOf(step) {
   if (step.limits !== undefined) return step.limits;
@@ -33,7 +34,11 @@ export function limitsOf(step) {
   return { sharpest_deg: sharpest, deepest_mm: Math.max(...depths), limited_by: [by] };
 }
 
-/** Whether tools and press of a step reach a setting. @param {any} step @param {Set} setting */
+/**
+ * Whether tools and press of a step reach a setting.
+ * @param {any} step
+ * @param {Set} setting
+ */
 export function inReach(step, setting) {
   const limits = limitsOf(step);
   if (!limits) return false;
@@ -45,7 +50,10 @@ export function inReach(step, setting) {
 /** @param {any} row */
 const isSetting = (row) => typeof row.set_angle_deg === "number" && typeof row.punch_depth_mm === "number";
 
-/** The angle of the V in a saved drawing, 0 where none is drawn. @param {any} step */
+/**
+ * The angle of the V in a saved drawing, 0 where none is drawn.
+ * @param {any} step
+ */
 function drawnV({ drawing, v_opening_mm: opening }) {
   const floors = (drawing?.die ?? [])
     .filter((/** @type {number[]} */ [x, y]) => Math.abs(x) < ON_CENTRE_MM && y < 0)

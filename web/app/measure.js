@@ -68,8 +68,8 @@ export function fromTable(step, angles, used) {
   const distance = (/** @type {{measured_deg: number}} */ row) => Math.abs(row.measured_deg - measured);
   const nearest = rows.reduce((best, row) => (best && distance(best) <= distance(row) ? best : row), rows[0]);
   if (!nearest || distance(nearest) > NEAREST_ROW_DEG || used.set_angle_deg === null) return null;
-  if (measured < Math.min(...rows.map(measuredOf)) || measured > Math.max(...rows.map(measuredOf)))
-    return null;
+  const ends = rows.map((row) => row.measured_deg);
+  if (measured < Math.min(...ends) || measured > Math.max(...ends)) return null;
   const next = {
     row: nearest.measured_deg,
     set_angle_deg: nearest.set_angle_deg + (used.set_angle_deg - step.set_angle_deg),
@@ -82,9 +82,6 @@ export function fromTable(step, angles, used) {
 }
 
 const NEAREST_ROW_DEG = 0.5;
-
-/** @param {{measured_deg: number}} row */
-const measuredOf = (row) => row.measured_deg;
 
 /**
  * One angle for several along the bend, as the server takes it: the mean of those given.

@@ -62,7 +62,7 @@ export function forceOverStroke({ curve, set, peak, limits }) {
     ${set.punch_depth_mm === null ? nothing : setLine(across.at(set.punch_depth_mm))} ${limitLines(near, up)}
     ${farLimits(known.filter((limit) => !near.includes(limit)))}
     <path class="curve" d=${line(curve.map((point) => at(point, "force_kn")))} data-test="force-curve" />
-    ${peak ? svg`<circle class="peak" cx=${across.at(peak.punch_depth_mm)} cy=${up.at(peak.force_kn)} r="6" data-test="peak-mark"/>` : nothing}
+    ${peak ? peakMark(across.at(peak.punch_depth_mm), up.at(peak.force_kn)) : nothing}
   </svg>`;
 }
 
@@ -215,3 +215,9 @@ function trialPoint(x, y, { id, outlier }) {
         data-test="trial-point" data-id=${id} data-odd="true"/>`
     : svg`<circle class="trial-point" cx=${x} cy=${y} r="6" data-test="trial-point" data-id=${id}/>`;
 }
+
+/**
+ * @param {number} x
+ * @param {number} y
+ */
+const peakMark = (x, y) => svg`<circle class="peak" cx=${x} cy=${y} r="6" data-test="peak-mark"/>`;

@@ -238,7 +238,9 @@ function trials(card, state) {
   }
   return html`<ol class="rows trials" data-test="trials">
       ${[...state.waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
-      ${[...card.trials].reverse().map((/** @type {any} */ trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
+      ${[...card.trials]
+        .reverse()
+        .map((/** @type {any} */ trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
     </ol>
     ${
       card.trials_total > card.trials.length

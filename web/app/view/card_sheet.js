@@ -209,11 +209,11 @@ function stepRow(card, step, remarks, flats) {
       <b>${length(step.gauge_r_mm).text}</b>${hits(step)}
     </td>
     <td class="figures-cell">
-      ${setting.set_angle_deg === null && step.die ? html`<b>no setting</b>` : html`<b>${words(angle(setting.set_angle_deg))}</b><br />depth <b>${length(setting.punch_depth_mm, { digits: 2 }).text}</b>`}<br />
+      ${setWords(step, setting)}<br />
       <span class="small"
         >${words(force(step.force_kn))}${
           step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing
-        }${setting.fromTrial && setting.set_angle_deg !== null ? html`<br />from a first piece` : nothing}</span
+        }${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
       >
     </td>
     <td class="move">
@@ -367,3 +367,16 @@ function together(checks) {
     )
     .trim();
 }
+
+/**
+ * Angle and depth to set.
+ * @param {any} step
+ * @param {{set_angle_deg: number|null, punch_depth_mm: number|null}} setting
+ */
+function setWords(step, { set_angle_deg: set, punch_depth_mm: depth }) {
+  if (set === null && step.die) return html`<b>no setting</b>`;
+  return html`<b>${words(angle(set))}</b><br />depth <b>${length(depth, { digits: 2 }).text}</b>`;
+}
+
+/** @param {{set_angle_deg: number|null, fromTrial: boolean}} setting */
+const fromPiece = (setting) => setting.fromTrial && setting.set_angle_deg !== null;

@@ -6,7 +6,8 @@ import { flag } from "./checks.js";
 
 /**
  * @param {any} step
- * @param {{waits: boolean, correction: any|null}} result waits: the shop has not answered, so this device says it
+ * @param {{waits: boolean, correction: any|null}} result waits: the shop has not answered, so this device
+ *   says it
  */
 export function noSetting(step, { waits, correction }) {
   if (!waits && !correction?.to_check?.length) {
@@ -29,14 +30,19 @@ function endsWords(step) {
   return limits ? `${table} Tools and press end at ${words(angle(limits.sharpest_deg))} under load.` : table;
 }
 
-/** Why a step shows no angle and depth, where it has tools. @param {any} step @param {boolean} kept the card's own setting is what is beyond */
+/**
+ * Why a step shows no angle and depth, where it has tools.
+ * @param {any} step
+ * @param {boolean} kept the card's own setting is what is beyond
+ */
 export function whyNotSet(step, kept) {
   if (!step.die) return nothing;
   return html`<p class="why-not-set" data-test="why-not-set">
     ${flag("stop")} <b>No angle and depth.</b>
     ${
       kept
-        ? "The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend a first piece."
+        ? "The setting kept on this card is beyond what its tools and press reach. Plan the card again and " +
+          "bend a first piece."
         : "Tools and press do not reach this bend. Read what stops it before anything is bent."
     }
   </p>`;

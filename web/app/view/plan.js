@@ -273,8 +273,11 @@ function banded(step, name, show) {
 }
 
 /**
- * An angle or depth to set. The band of a step that an earlier release saved may go past its tools: it is left out.
- * @param {any} step @param {string} name @param {(value: number|null) => import("../units.js").Shown} show
+ * An angle or depth to set. The band of a step that an earlier release saved may go past its tools: it is
+ * left out.
+ * @param {any} step
+ * @param {string} name
+ * @param {(value: number|null) => import("../units.js").Shown} show
  */
 function setting(step, name, show) {
   if (!inReach(step, step)) return words(show(null));

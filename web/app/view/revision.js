@@ -31,9 +31,13 @@ export function revisionView({ title, note, part, plan, settings }) {
   </div>`;
 }
 
-/** @param {any} step @param {any} one */
+/**
+ * @param {any} step
+ * @param {any} one
+ */
 function setWords(step, one) {
   const set = { set_angle_deg: one.set_angle_deg ?? null, punch_depth_mm: one.punch_depth_mm ?? null };
   if (!step || !inReach(step, set)) return "had a setting beyond its tools";
-  return `set at ${words(angle(set.set_angle_deg))}, depth ${words(length(set.punch_depth_mm, { digits: 2 }))}`;
+  const depth = words(length(set.punch_depth_mm, { digits: 2 }));
+  return `set at ${words(angle(set.set_angle_deg))}, depth ${depth}`;
 }

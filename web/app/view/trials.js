@@ -16,7 +16,9 @@ export function trialLine(trial, { waiting, step } = {}) {
       <span class="code">Step ${trial.step}</span>
       <span class="more">
         ${waiting ? html`<b class="waits">${whereWords(waiting)}</b> · ` : nothing}
-        ${[madeAt(trial), trial.by, settingWords(trial), ledTo(trial.correction, step)].filter(Boolean).join(" · ")}
+        ${[madeAt(trial), trial.by, settingWords(trial), ledTo(trial.correction, step)]
+          .filter(Boolean)
+          .join(" · ")}
         ${trial.note ? html`<span class="trial-note">${trial.note}</span>` : nothing}
         ${waiting?.refused ? html`<a href="/settings">Decide</a>` : nothing}
       </span>
@@ -40,7 +42,11 @@ export function measured(trial) {
 /** @param {any} trial */
 const settingWords = (trial) => (trial.set_angle_deg ? `set at ${words(angle(trial.set_angle_deg))}` : "");
 
-/** One that an earlier release offered beyond the tools is not shown. @param {any} correction @param {any} step */
+/**
+ * One that an earlier release offered beyond the tools is not shown.
+ * @param {any} correction
+ * @param {any} step
+ */
 const ledTo = (correction, step) =>
   correction?.set_angle_deg && step && inReach(step, correction)
     ? `new setting ${words(angle(correction.set_angle_deg))}`
