@@ -61,15 +61,18 @@ def tidy(value: float) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
-def shown_less(value: float, limit: float) -> bool:
-    """Whether a number is below a limit, and still is when both are written on the screen.
+def shown_less(value_mm: float, limit_mm: float) -> bool:
+    """Whether a length is below a limit, and still is when both are written, in mm or inches.
 
     A finding that says "4 mm is too small: use 4 mm or more" contradicts itself.
 
     >>> shown_less(4.0, 4.0005), shown_less(3.9, 4.0)
     (False, True)
     """
-    return value < limit and tidy(value) != tidy(limit)
+    written = tidy(value_mm) != tidy(limit_mm)
+    return (
+        value_mm < limit_mm and written and round(value_mm / 25.4, 3) != round(limit_mm / 25.4, 3)
+    )
 
 
 def worst(checks: Iterable[Check]) -> Level:
