@@ -51,6 +51,38 @@ def test_everything_has_words(spec: dict[str, Any]):
                 assert operation["tags"], (path, method)
 
 
+@pytest.mark.parametrize(
+    ("schema", "name"),
+    [
+        ("OneBend", "force_kn"), ("OneBend", "force_kn_per_m"), ("Option", "force_kn"),
+        ("Option", "force_kn_per_m"), ("StrokeSetting", "force_kn"), ("StrokePeak", "force_kn"),
+        ("StrokePoint", "force_kn"), ("Station", "force_kn"), ("Step", "force_kn"),
+        ("Step", "force_kn_per_m"), ("ChartCell", "force_kn_per_m"),
+    ],
+)  # fmt: skip
+def test_the_force_to_allow_for_is_described_before_the_expected_one(
+    spec: dict[str, Any], schema: str, name: str
+):
+    """Whoever sets a press by the API reads first which of the two to set it by."""
+    fields = spec["components"]["schemas"][schema]["properties"]
+    names = list(fields)
+    assert names.index(f"{name}_high") < names.index(name)
+    assert fields[f"{name}_high"]["description"].startswith("The force to allow for")
+    assert fields[name]["description"].startswith("The expected force")
+
+
+def test_the_force_to_allow_for_is_the_one_ratings_are_checked_with(reader: FlaskClient):
+    wanted = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 800,
+              "included_angle_deg": 90}  # fmt: skip
+    answer = reader.post("/api/v1/bend", json=wanted).get_json()
+    (press,) = [row for row in answer["ratings"] if row["what"] == "press"]
+    assert press["load_kn"] == answer["force_kn_high"]
+    assert answer["force_kn_high"] > 1.2 * answer["force_kn"]
+    stroke = reader.post("/api/v1/stroke", json=wanted).get_json()
+    assert stroke["peak"]["force_kn_high"] == answer["force_kn_high"]
+    assert stroke["set"]["force_kn"] < stroke["set"]["force_kn_high"] <= answer["force_kn_high"]
+
+
 def test_every_operation_says_how_errors_look(spec: dict[str, Any]):
     for path, item in spec["paths"].items():
         for method, operation in item.items():

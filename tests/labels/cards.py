@@ -18,6 +18,8 @@ def step(number: int, **changes: Any) -> dict[str, Any]:
         "v_opening_mm": 25.0,
         "punch": "S85-1",
         "gauge_x_mm": 57.25,
+        "force_kn": 41.2,
+        "force_kn_high": 57.12,
         "turn_over": False,
         "turn_end": False,
         **changes,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
@@ -10,6 +11,7 @@ from flangebook.planning.setting_json import in_force
 
 Units = Literal["mm", "inch"]
 _MM_PER_INCH = 25.4
+_KN_PER_SHORT_TON = 8.896443
 _WORST = {"stop": "STOP: read the card", "caution": "Caution: read the card",
           "unknown": "Unknown rating: read the card", "ok": ""}  # fmt: skip
 
@@ -34,7 +36,8 @@ class StepFact:
 
 @dataclass(frozen=True, slots=True)
 class LabelFacts:
-    """The essentials of a card as words."""
+    """The essentials of a card as words. allow_for, expected: the greatest force of its steps, to
+    allow for and expected; empty where no step has one."""
 
     code: str
     shown_code: str
@@ -44,6 +47,8 @@ class LabelFacts:
     thickness: str
     blank: str
     tools: str
+    allow_for: str
+    expected: str
     bends: str
     warning: str
     order_warning: str
@@ -73,6 +78,8 @@ def facts_of_card(
         thickness=_thickness(part, plan, units),
         blank=_blank(part, plan, units),
         tools=" / ".join(named),
+        allow_for=_greatest(steps, "force_kn_high", units),
+        expected=_greatest(steps, "force_kn", units),
         bends=_bends(part["bends"]),
         warning=_WORST.get(plan.get("worst", "ok"), ""),
         order_warning=_order_warning(plan.get("order")),
@@ -100,6 +107,23 @@ def length(mm: float | None, units: Units, digits_mm: int = 1) -> str:
 def unit(units: Units) -> str:
     """The unit's sign behind a length."""
     return "in" if units == "inch" else "mm"
+
+
+def force(kn: float, units: Units) -> str:
+    """A force with its unit, rounded up: a press set by it must not come short.
+
+    >>> force(57.12, "mm"), force(5.71, "mm"), force(57.12, "inch")
+    ('58 kN', '5.8 kN', '6.5 tons')
+    """
+    value, sign = (kn / _KN_PER_SHORT_TON, "tons") if units == "inch" else (kn, "kN")
+    parts = 1 if units == "mm" and kn >= 10.0 else 10
+    return f"{math.ceil(value * parts - 1e-9) / parts:.10g} {sign}"
+
+
+def _greatest(steps: Iterable[Mapping[str, Any]], name: str, units: Units) -> str:
+    """The greatest of the steps' forces in words, empty where none is known."""
+    known = [step[name] for step in steps if step.get(name) is not None]
+    return force(max(known), units) if known else ""
 
 
 def _thickness(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -> str:

@@ -51,7 +51,8 @@ def _small(facts: LabelFacts, address: str) -> Label:
     marks += column.line(_sheet_metal(facts, column.width), 2.1)
     marks += column.line(facts.tools, 2.1)
     marks += column.line(facts.blank, 2.1)
-    marks += column.line(f"{facts.bends} · rev {facts.revision}", 2.1)
+    press = f"Allow for {facts.allow_for}" if facts.allow_for else facts.bends
+    marks += column.line(f"{press} · rev {facts.revision}", 2.1)
     marks += column.line(facts.warning or facts.order_warning, 2.1, bold=True)
     return Label(50.0, 25.0, _name(facts), tuple(marks))
 
@@ -69,6 +70,7 @@ def _large(facts: LabelFacts, address: str) -> Label:
     marks += right.line(f"{facts.thickness}  {facts.metal}", 3.0)
     marks += right.line(facts.blank, 3.0)
     marks += right.line(facts.tools, 3.0)
+    marks += _force(right, facts)
     marks += _warning(right, facts.warning)
     right.width = 43.0
     marks += _steps(right, facts)
@@ -90,6 +92,18 @@ def _sheet_metal(facts: LabelFacts, width: float) -> str:
 def _title(column: Column, title: str, size: float, most: int) -> list[Mark]:
     lines = wrapped(printable(title), column.width, size, True, most)
     return [mark for line in lines for mark in column.line(line, size, bold=True)]
+
+
+def _force(column: Column, facts: LabelFacts) -> list[Mark]:
+    """The force to set the press by, and smaller beside it what is expected."""
+    if not facts.allow_for:
+        return []
+    marks = column.line(f"Allow for {facts.allow_for}", 3.0, bold=True)
+    for line in [m for m in marks if isinstance(m, Text)]:
+        x = line.x + line.width + 1.5
+        beside = Column(x, line.y - face(False).ascent * 2.2, column.x + column.width - x, 100.0)
+        marks = marks + beside.line(f"expected {facts.expected}", 2.2)
+    return marks
 
 
 def _warning(column: Column, words: str) -> list[Mark]:

@@ -175,6 +175,7 @@ def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
         "force_kn": maybe(bend.force_n.nominal / N_PER_KN if bend else None),
         "force_kn_high": maybe(bend.force_n.high / N_PER_KN if bend else None),
         "force_kn_per_m": maybe(bend.force_n.nominal / length if bend else None),
+        "force_kn_per_m_high": maybe(bend.force_n.high / length if bend else None),
         "inside_radius_mm": maybe(bend.inside_radius_mm.nominal if bend else None),
         "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
         "set_angle_deg": setting_json(bend, one.limits)["set_angle_deg"],

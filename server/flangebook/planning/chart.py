@@ -195,8 +195,9 @@ def _words(equipment: Equipment, dies: Sequence[Die]) -> list[str]:
     """What the chart's reader must know."""
     words = [
         "Air bending at 90° only: bottoming, coining and flattening take several times the force.",
-        "Force is the bend model's; ratings are held against the highest of the model and three "
-        "published relations with the strongest sheet of this metal.",
+        "The large figure is the force to allow for, and ratings are checked with it: the highest "
+        "of the bend model and three published relations, with the strongest sheet of this metal. "
+        "The small figure is the force expected; a press set to no more may stall.",
         "Smallest flange is outside, to the mould line. Radius is with the crib's best punch tip "
         "for the die.",
         "The plates of press and tools and their papers come first.",

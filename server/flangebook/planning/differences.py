@@ -42,7 +42,8 @@ STEP = (
     Watched("gauge_r_mm", "gauge R", " mm", 0.1),
     Watched("set_angle_deg", "angle to set", "°", 0.05),
     Watched("punch_depth_mm", "punch depth", " mm", 0.01),
-    Watched("force_kn", "force", " kN", 0.5),
+    Watched("force_kn_high", "force to allow for", " kN", 0.5),
+    Watched("force_kn", "expected force", " kN", 0.5),
     Watched("inside_radius_mm", "inside radius", " mm", 0.05),
     Watched("min_flange_mm", "smallest flange", " mm", 0.05),
 )

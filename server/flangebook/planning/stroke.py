@@ -56,10 +56,10 @@ def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
         "set": {
             "set_angle_deg": setting["set_angle_deg"],
             "punch_depth_mm": setting["punch_depth_mm"],
-            "force_kn": maybe(found.nominal.force_n_per_mm * length / N_PER_KN if found else None),
+            **_at_setting(found, bend, length),
         },
         "curve": _curve(whole_stroke(found), bend, length, reach) if found else [],
-        "peak": _peak(found, length, reach) if found else None,
+        "peak": _peak(found, bend, length, reach) if found else None,
         "limits": [_limit(row, length) for row in chosen.ratings],
         "work_j": maybe(found.nominal.work_n * length * J_PER_N_MM if found else None),
         "energy_gap_percent": maybe(100.0 * energy_gap(found) if found else None),
@@ -151,13 +151,25 @@ def _point(
     }
 
 
-def _peak(found: ModelledBend, length_mm: float, reach: SettingLimits) -> JsonDict | None:
+def _at_setting(found: ModelledBend | None, bend: AirBend, length_mm: float) -> JsonDict:
+    """The force at the set angle: expected, and to allow for in the share of the peak's."""
+    if found is None:
+        return {"force_kn": None, "force_kn_high": None}
+    expected = found.nominal.force_n_per_mm * length_mm / N_PER_KN
+    allow_for = expected * bend.force_n.high / bend.force_n.nominal
+    return {"force_kn": number(expected), "force_kn_high": number(allow_for)}
+
+
+def _peak(
+    found: ModelledBend, bend: AirBend, length_mm: float, reach: SettingLimits
+) -> JsonDict | None:
     """The greatest force on the way to the setting; None where it is beyond the limits."""
     at = found.nominal
     if reach.beyond(at.peak_angle_deg, at.peak_depth_mm):
         return None
     return {
         "force_kn": number(at.peak_force_n_per_mm * length_mm / N_PER_KN),
+        "force_kn_high": number(bend.force_n.high / N_PER_KN),
         "punch_depth_mm": number(at.peak_depth_mm),
         "loaded_angle_deg": number(at.peak_angle_deg),
     }

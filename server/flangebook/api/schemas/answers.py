@@ -102,6 +102,33 @@ def banded(name: str) -> dict[str, Field]:
     return {name: maybe(), f"{name}_low": maybe(), f"{name}_high": maybe()}
 
 
+ALLOW_FOR = (
+    "The force to allow for: set the press by this. Ratings are checked with it. The highest of "
+    "the bend model and the published relations, with the strongest sheet of the metal."
+)
+EXPECTED = "The expected force, at nominal figures. A press set to no more may stall."
+LEAST = "The least force to be expected."
+
+
+def force(name: str = "force_kn") -> dict[str, Field]:
+    """A force as it is read: what to allow for first, then what is expected."""
+    return {
+        f"{name}_high": described(maybe(), ALLOW_FOR),
+        name: described(maybe(), EXPECTED),
+    }
+
+
+def banded_force(name: str) -> dict[str, Field]:
+    """A force with the band's low end."""
+    return {**force(name), f"{name}_low": described(maybe(), LEAST)}
+
+
+def described(field: Field, words: str) -> Field:
+    """A field with what it means, for the OpenAPI document."""
+    field.metadata = {**field.metadata, "description": words}
+    return field
+
+
 def ring() -> Field:
     """A closed outline: points [mm]."""
     return many(ma.fields.List(number()))

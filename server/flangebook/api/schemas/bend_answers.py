@@ -9,6 +9,8 @@ from flangebook.api.schemas.answers import (
     Check,
     answer,
     banded,
+    banded_force,
+    force,
     level,
     many,
     maybe,
@@ -22,8 +24,6 @@ from flangebook.api.schemas.answers import (
 )
 
 PREDICTED = (
-    "force_kn",
-    "force_kn_per_m",
     "inside_radius_mm",
     "springback_deg",
     "set_angle_deg",
@@ -35,8 +35,15 @@ PREDICTED = (
 
 
 def predicted() -> dict[str, ma.fields.Field[object]]:
-    """Every predicted value with its band; a setting is null where tools and press end sooner."""
-    return {name: field for value in PREDICTED for name, field in banded(value).items()}
+    """Every predicted value with its band, force first.
+
+    A setting is null where tools and press end sooner.
+    """
+    return {
+        **banded_force("force_kn"),
+        **banded_force("force_kn_per_m"),
+        **{name: field for value in PREDICTED for name, field in banded(value).items()},
+    }
 
 
 Pose = answer("Pose", sheet=ring(), punch=ring(), holder=ring(), ram=ring(), gauge=ring())
@@ -78,9 +85,8 @@ Option = answer(
     v_opening_mm=number(),
     v_over_t=number(),
     punch=maybe_text(),
-    force_kn=maybe(),
-    force_kn_high=maybe(),
-    force_kn_per_m=maybe(),
+    **force(),
+    **force("force_kn_per_m"),
     inside_radius_mm=maybe(),
     min_flange_mm=maybe(),
     set_angle_deg=maybe(),
@@ -129,19 +135,15 @@ OneBend = answer(
     worst=level(),
 )
 
-Setting = answer("StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), force_kn=maybe())
+Setting = answer("StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), **force())
 StrokePoint = answer(
     "StrokePoint",
     punch_depth_mm=number(),
-    force_kn=number(),
-    force_kn_low=number(),
-    force_kn_high=number(),
+    **banded_force("force_kn"),
     loaded_angle_deg=number(),
     released_angle_deg=number(),
 )
-StrokePeak = answer(
-    "StrokePeak", force_kn=number(), punch_depth_mm=number(), loaded_angle_deg=number()
-)
+StrokePeak = answer("StrokePeak", **force(), punch_depth_mm=number(), loaded_angle_deg=number())
 StrokeLimit = answer("StrokeLimit", what=text(), name=text(), limit_kn=maybe())
 StrokeTrial = answer(
     "StrokeTrial",
@@ -190,8 +192,7 @@ ChartCell = answer(
     usable=yes_no(),
     why=text(),
     punch=maybe_text(),
-    force_kn_per_m=maybe(),
-    force_kn_per_m_high=maybe(),
+    **force("force_kn_per_m"),
     inside_radius_mm=maybe(),
     min_flange_mm=maybe(),
     level=level(),
