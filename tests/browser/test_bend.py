@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from math import ceil
 from typing import Any
 
 import pytest
@@ -47,7 +48,7 @@ def test_one_bend_with_all_its_figures(page: Page, shop_server):
     fill(page, **ASKED)
     right = answer(shop_server)
     for name, digits in (
-        ("set_angle_deg", 1), ("punch_depth_mm", 2), ("force_kn", 0), ("inside_radius_mm", 2),
+        ("set_angle_deg", 1), ("punch_depth_mm", 2), ("inside_radius_mm", 2),
         ("min_flange_mm", 1), ("bend_allowance_mm", 2), ("bend_deduction_mm", 2), ("k_factor", 2),
     ):  # fmt: skip
         figure = by_test(page, name)
@@ -55,6 +56,12 @@ def test_one_bend_with_all_its_figures(page: Page, shop_server):
         if f"{name}_low" in right:
             band = f"{right[f'{name}_low']:.{digits}f} to {right[f'{name}_high']:.{digits}f}"
             expect(figure).to_contain_text(band)
+    force = by_test(page, "force_kn")
+    expect(force.locator(".value")).to_have_text(f"{ceil(right['force_kn_high'])}kN")
+    expect(force).to_contain_text(f"expected {right['force_kn']:.0f} kN")
+    per_length = by_test(page, "force_kn_per_m")
+    expect(per_length.locator(".value")).to_have_text(f"{ceil(right['force_kn_per_m_high'])}kN/m")
+    expect(per_length).to_contain_text(f"expected {right['force_kn_per_m']:.0f} kN/m")
     expect(by_test(page, "chosen-die")).to_contain_text(right["die"])
     expect(by_test(page, "chosen-punch")).to_contain_text(right["punch"])
     expect(by_test(page, "chosen")).to_contain_text(re.compile(r"Tray \w+, slot \w+"))
@@ -220,11 +227,11 @@ def test_the_newest_answer_wins(wide: Page, shop_server):
     assert len(held) == 1
     fill(wide, thickness_mm="4")
     right = answer(shop_server, thickness_mm="4")
-    expect(by_test(wide, "force_kn")).to_contain_text(f"{right['force_kn']:.0f}")
+    expect(by_test(wide, "force_kn")).to_contain_text(f"expected {right['force_kn']:.0f} kN")
     for route in held:
         route.abort()  # the page has cancelled it already
     wide.wait_for_timeout(300)
-    expect(by_test(wide, "force_kn")).to_contain_text(f"{right['force_kn']:.0f}")
+    expect(by_test(wide, "force_kn")).to_contain_text(f"expected {right['force_kn']:.0f} kN")
     expect(by_test(wide, "chosen-die")).to_contain_text(right["die"])
 
 

@@ -55,22 +55,35 @@ export function sixtyFourths(inches) {
 
 /**
  * @param {number|null|undefined} kn
+ * @param {{up?: boolean}} [how] up: rounded up, for what a press is set by
  * @returns {Shown}
  */
-export function force(kn) {
+export function force(kn, { up = false } = {}) {
   if (kn === null || kn === undefined) return { text: "–", unit: "" };
   const value = inch() ? kn / KN_PER_SHORT_TON : kn;
-  return { text: fixed(value, Math.abs(value) < 10 ? 1 : 0), unit: inch() ? "tons" : "kN" };
+  const digits = Math.abs(value) < 10 ? 1 : 0;
+  return { text: fixed(up ? roundedUp(value, digits) : value, digits), unit: inch() ? "tons" : "kN" };
 }
 
 /**
  * @param {number|null|undefined} knPerM
+ * @param {{up?: boolean}} [how] up: rounded up, for what a press is set by
  * @returns {Shown}
  */
-export function forcePerLength(knPerM) {
+export function forcePerLength(knPerM, { up = false } = {}) {
   if (knPerM === null || knPerM === undefined) return { text: "–", unit: "" };
   const value = inch() ? (knPerM / KN_PER_SHORT_TON) * M_PER_FOOT : knPerM;
-  return { text: fixed(value, Math.abs(value) < 20 ? 1 : 0), unit: inch() ? "tons/ft" : "kN/m" };
+  const digits = Math.abs(value) < 20 ? 1 : 0;
+  return { text: fixed(up ? roundedUp(value, digits) : value, digits), unit: inch() ? "tons/ft" : "kN/m" };
+}
+
+/**
+ * @param {number} value
+ * @param {number} digits
+ */
+function roundedUp(value, digits) {
+  const parts = 10 ** digits;
+  return Math.ceil(value * parts - 1e-9) / parts;
 }
 
 /**
@@ -101,6 +114,7 @@ export function mass(kg) {
  * @returns {Shown}
  */
 export function byName(name, value) {
+  if (/_(low|high)$/.test(name)) return byName(name.replace(/_(low|high)$/, ""), value);
   if (name.endsWith("_kn_per_m")) return forcePerLength(value);
   if (name.endsWith("_mm_s")) {
     const speed = length(value, { digits: 0 });

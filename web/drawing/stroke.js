@@ -12,7 +12,8 @@ import { axis, line } from "./axes.js";
  *   outlier: boolean}} Trial
  * @typedef {{curve: Point[],
  *   set: {set_angle_deg: number|null, punch_depth_mm: number|null, force_kn: number},
- *   peak: {force_kn: number, punch_depth_mm: number, loaded_angle_deg: number}|null, limits: Limit[],
+ *   peak: {force_kn: number, force_kn_high: number, punch_depth_mm: number, loaded_angle_deg: number}|null,
+ *   limits: Limit[],
  *   trials: Trial[]}} Stroke
  * @typedef {import("./axes.js").Axis} Axis
  */
@@ -48,7 +49,7 @@ export function forceOverStroke({ curve, set, peak, limits }) {
     ...curve.map((point) => at(point, "force_kn_low")).reverse(),
   ];
   const said = peak
-    ? `Force over punch depth. The peak is ${words(force(peak.force_kn))} at a depth of ` +
+    ? `Force over punch depth. The peak is expected at ${words(force(peak.force_kn))}, at a depth of ` +
       `${words(mm2(peak.punch_depth_mm))}.`
     : "Force over punch depth, to where tools or press end.";
   return html`<svg

@@ -4,7 +4,8 @@ import { call, Problem } from "../app/api.js";
 import { bendRequest, formFromQuery, missing, queryFromForm } from "../app/bend_query.js";
 import { readList } from "../app/crib.js";
 import { newestAnswer } from "../app/newest.js";
-import { angle, force, length, lengthUnit, words } from "../app/units.js";
+import { angle, length, lengthUnit, words } from "../app/units.js";
+import { allowFor } from "../app/view/allow_for.js";
 import { bendAnswer } from "../app/view/bend_answer.js";
 import { field, pick } from "../app/view/field.js";
 import { empty, failed, loading } from "../app/view/states.js";
@@ -125,7 +126,7 @@ export async function show(visit) {
     const worst = answer.worst === "ok" ? "" : `${answer.worst}. `;
     const set =
       answer.set_angle_deg === null ? "nothing to set" : `set ${words(angle(answer.set_angle_deg))}`;
-    return `${worst}Die ${answer.die ?? "none"}, ${words(force(answer.force_kn))}, ${set}.`;
+    return `${worst}Die ${answer.die ?? "none"}, allow for ${words(allowFor(answer))}, ${set}.`;
   }
 
   /** @param {Record<string, string[]>} errors */

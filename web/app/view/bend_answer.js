@@ -3,6 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { placeWords } from "../crib.js";
 import { angle, fixed, force, forcePerLength, length, words } from "../units.js";
+import { forceFigure } from "./allow_for.js";
 import { dieOptions } from "./bend_options.js";
 import { figure } from "./figure.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
@@ -124,16 +125,31 @@ function loads(answer) {
   return html`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${predicted(answer, "force_kn", "Whole bend", force)}
-      ${figure("Per length", forcePerLength(answer.force_kn_per_m), { test: "force_kn_per_m" })}
+      ${forceFigure("Allow for", answer, "force_kn", {
+        note: handbookForce(answer),
+        origin: originOf(answer.sources?.force_kn),
+      })}
+      ${forceFigure("Per length, allow for", answer, "force_kn_per_m")}
     </div>
     ${
       answer.ratings?.length
-        ? html`<p class="hint">Loads are the upper end of the band; the mark is the rating.</p>
+        ? html`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
             ${ratingBars(answer.ratings)}`
         : nothing
     }
   </section>`;
+}
+
+/**
+ * The least to be expected, and the other witness.
+ * @param {any} answer
+ */
+function handbookForce(answer) {
+  const least = answer.force_kn_low;
+  const said = handbookSays(answer, "force_kn", force);
+  return html`${typeof least === "number" ? `, at least ${words(force(least))}` : nothing}${
+    said === nothing ? nothing : html`<br />${said}`
+  }`;
 }
 
 /** @param {any} answer */

@@ -1,7 +1,8 @@
 // Every die of the crib that could make this bend, best first, with the reason for its rank.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { placeWords } from "../crib.js";
-import { angle, fixed, forcePerLength, length, words } from "../units.js";
+import { angle, fixed, length, words } from "../units.js";
+import { allowFor, expected } from "./allow_for.js";
 import { flag } from "./checks.js";
 
 /**
@@ -12,6 +13,7 @@ import { flag } from "./checks.js";
  * @property {number} v_over_t
  * @property {string|null} punch
  * @property {number|null} force_kn_per_m
+ * @property {number|null} force_kn_per_m_high
  * @property {number|null} inside_radius_mm
  * @property {number|null} min_flange_mm
  * @property {number|null} set_angle_deg
@@ -41,16 +43,7 @@ export function dieOptions(options, use) {
               >${option.chosen ? "✓ " : ""}${option.die} <small>V ${fixed(option.v_over_t, 1)} t</small></span
             >
             ${option.level === "ok" ? nothing : flag(option.level)}
-            <span class="facts">
-              ${fact(
-                "force",
-                words(forcePerLength(option.force_kn_per_m)),
-              )}${fact("radius", words(length(option.inside_radius_mm)))}
-              ${fact(
-                "flange from",
-                words(length(option.min_flange_mm)),
-              )}${fact("set", words(angle(option.set_angle_deg)))}
-            </span>
+            <span class="facts"> ${facts(option).map((one) => fact(...one))} </span>
             <span class="more">${option.reason} ${placeWords(option)}.</span>
           </button>
         </li>`,
@@ -59,7 +52,26 @@ export function dieOptions(options, use) {
 }
 
 /**
+ * @param {Option} option
+ * @returns {[string, string, string?][]}
+ */
+const facts = (option) => [
+  [
+    "allow for",
+    words(allowFor(option, "force_kn_per_m")),
+    `expected ${expected(option, "force_kn_per_m").text}`,
+  ],
+  ["radius", words(length(option.inside_radius_mm))],
+  ["flange from", words(length(option.min_flange_mm))],
+  ["set", words(angle(option.set_angle_deg))],
+];
+
+/**
  * @param {string} what
  * @param {string} value
+ * @param {string} [beside]
  */
-const fact = (what, value) => html`<span class="fact"><small>${what}</small> ${value}</span>`;
+const fact = (what, value, beside) =>
+  html`<span class="fact"
+    ><small>${what}</small> ${value}${beside ? html` <small>${beside}</small>` : nothing}</span
+  >`;

@@ -5,7 +5,8 @@ import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
 import { tidyLength } from "../../drawing/section.js";
 import { smallPoses } from "./small_poses.js";
 import { settingOf } from "../cards.js";
-import { angle, byName, force, length, lengthUnit, mass, words } from "../units.js";
+import { angle, byName, length, lengthUnit, mass, words } from "../units.js";
+import { forceWords } from "./allow_for.js";
 import { flag, signOf } from "./checks.js";
 import { gaugedWords, moveSign } from "./lie.js";
 import { place, reliefWords, segments, turnedWords } from "./plan.js";
@@ -211,9 +212,7 @@ function stepRow(card, step, remarks, flats) {
     <td class="figures-cell">
       ${setWords(step, setting)}<br />
       <span class="small"
-        >${words(force(step.force_kn))}${
-          step.force_kn_high ? html` (to ${force(step.force_kn_high).text})` : nothing
-        }${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
+        >${paperForce(step)}${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
       >
     </td>
     <td class="move">
@@ -231,6 +230,15 @@ function stepRow(card, step, remarks, flats) {
       >
     </td>
   </tr>`;
+}
+
+/**
+ * What to set the press by, and what is expected.
+ * @param {any} step
+ */
+function paperForce(step) {
+  const said = forceWords(step);
+  return said === nothing ? nothing : html`<span data-test="sheet-force">allow for ${said}</span>`;
 }
 
 /**

@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { tidyLength } from "../../drawing/section.js";
 import { force, forcePerLength, length, lengthUnit, words } from "../units.js";
+import { allowFor, expected } from "./allow_for.js";
 import { flag } from "./checks.js";
 import { day } from "./when.js";
 
@@ -71,8 +72,11 @@ function cell(found) {
     data-die=${found.die}
     title=${found.why}>
     <span class="first"
-      ><span class="force">${forcePerLength(found.force_kn_per_m).text}</span
-      >${found.level === "ok" ? nothing : flag(found.level, mark(found))}</span
+      ><span class="force">${allowFor(found, "force_kn_per_m").text}</span>${
+        found.level === "stop"
+          ? nothing
+          : html`<span class="expected">${expected(found, "force_kn_per_m").text}</span>`
+      }${found.level === "ok" ? nothing : flag(found.level, mark(found))}</span
     >
     ${
       found.level === "stop"
@@ -100,8 +104,8 @@ function legend() {
   const unit = forcePerLength(0).unit;
   return html`<ul class="chart-legend">
     <li>
-      <b>Large:</b> force per length, ${unit}. <b>Small:</b> smallest flange · inside radius,
-      ${length(0).unit}.
+      <b>Large:</b> force to allow for, ${unit}: set the press by it. <b>Beside it:</b> force expected.
+      <b>Below:</b> smallest flange · inside radius, ${length(0).unit}.
     </li>
     <li>${flag("stop", "die 120 %")} over a rating: do not bend this</li>
     <li>${flag("caution", "die 85 %")} over 80 % of a rating</li>

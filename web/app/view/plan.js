@@ -2,7 +2,8 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { placeWords } from "../crib.js";
 import { inReach } from "../limits.js";
-import { angle, force, length, mass, words } from "../units.js";
+import { angle, length, mass, words } from "../units.js";
+import { allowFor, expected } from "./allow_for.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
 import { gaugedWords, moveSign } from "./lie.js";
@@ -297,7 +298,7 @@ export function stepsTable(plan, { link } = {}) {
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
-          ${["Step", "Gauge X", "Gauge R", "Set angle", "Depth", "Force", "Tools", "Sheet"].map(
+          ${["Step", "Gauge X", "Gauge R", "Set angle", "Depth", "Allow for", "Tools", "Sheet"].map(
             (head) => html`<th role="columnheader" scope="col">${head}</th>`,
           )}
         </tr>
@@ -320,7 +321,9 @@ export function stepsTable(plan, { link } = {}) {
                 ${setting(step, "set_angle_deg", angle)}
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${setting(step, "punch_depth_mm", mm2)}</td>
-              <td role="cell" data-head="Force" data-test="force">${banded(step, "force_kn", force)}</td>
+              <td role="cell" data-head="Allow for" data-test="force">
+                ${words(allowFor(step))}<small class="band">expected ${words(expected(step))}</small>
+              </td>
               <td role="cell" data-head="Tools">
                 ${[step.punch, step.die].filter(Boolean).join(" / ") || "none"}${
                   step.punch_turned ? html` <span class="punch-turned">punch turned round</span>` : nothing

@@ -3,6 +3,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { settingOf } from "../cards.js";
 import { angle, length, words } from "../units.js";
+import { forceWords } from "./allow_for.js";
 import { signOf } from "./checks.js";
 import { motionPlayer } from "./motion_player.js";
 import { whyNotSet } from "./no_setting.js";
@@ -67,7 +68,7 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
-    ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing}
+    ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing} ${pressForce(step)}
     ${
       setting.fromTrial && setting.set_angle_deg !== null
         ? html`<p class="from-trial" data-test="from-trial">
@@ -85,6 +86,17 @@ export function numbers(card, step) {
         : nothing
     }
     ${hits(step)}`;
+}
+
+/**
+ * What to set the press's force by.
+ * @param {any} step
+ */
+function pressForce(step) {
+  const said = forceWords(step);
+  return said === nothing
+    ? nothing
+    : html`<p class="press-force" data-test="press-force">Allow for ${said}</p>`;
 }
 
 /**

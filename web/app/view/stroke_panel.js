@@ -3,6 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { angleOverStroke, forceOverStroke, limitName, limitWords } from "../../drawing/stroke.js";
 import { Problem } from "../api.js";
 import { angle, fixed, force, length, words } from "../units.js";
+import { allowFor } from "./allow_for.js";
 
 /** @typedef {import("../../drawing/stroke.js").Stroke & {work_j?: number|null}} Stroke */
 /** @typedef {{stroke: Stroke|null, error: unknown, open: boolean, toggled: (open: boolean) => void}} Shown */
@@ -67,8 +68,9 @@ function inside(stroke, error) {
 /** @param {Stroke} stroke */
 function peakWords({ peak, work_j: work }) {
   if (!peak) return "The curve ends where tools or press end.";
-  const most = html`<b>Peak ${words(force(peak.force_kn))}</b> at ${mm2(peak.punch_depth_mm)},
-    ${words(angle(peak.loaded_angle_deg))} under load.`;
+  const most = html`<b>Allow for ${words(allowFor(peak))}.</b> The peak is expected at
+    ${words(force(peak.force_kn))}, ${mm2(peak.punch_depth_mm)} deep, ${words(angle(peak.loaded_angle_deg))}
+    under load.`;
   return work ? html`${most} Work in the stroke ${fixed(work, 0)} J.` : most;
 }
 

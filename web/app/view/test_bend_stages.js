@@ -2,9 +2,9 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { stripDrawing } from "../../drawing/strip.js";
-import { angle, force, length, lengthUnit, words } from "../units.js";
+import { angle, length, lengthUnit, words } from "../units.js";
+import { forceFigure } from "./allow_for.js";
 import { choice, field, pick } from "./field.js";
-import { figure } from "./figure.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { flag } from "./checks.js";
 import { taughtFigures } from "./learned_figures.js";
@@ -163,7 +163,7 @@ export function bendStage({ bend }, { go }) {
           ${setFigure("Angle to set", angle(bend.set_angle_deg), "set-angle")}
           ${setFigure("Depth", length(bend.punch_depth_mm, { digits: 2 }), "punch-depth")}
         </div>
-        <div class="figures">${figure("Force", force(bend.force_kn), { test: "force" })}</div>
+        <div class="figures">${forceFigure("Allow for", bend)}</div>
       </div>
       <div class="strip-pictures">
         ${stripDrawing(STRIP_MM, bend.bend_length_mm)}
