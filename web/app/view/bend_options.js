@@ -73,5 +73,5 @@ const facts = (option) => [
  */
 const fact = (what, value, beside) =>
   html`<span class="fact"
-    ><small>${what}</small> ${value}${beside ? html` <small>${beside}</small>` : nothing}</span
+    ><small>${what}</small> ${value}${beside ? html` <small class="beside">${beside}</small>` : nothing}</span
   >`;
