@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import tracemalloc
+
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -82,8 +85,6 @@ def test_any_table(
 def test_packed_costs_compare_as_their_counts_do(
     bends: int, most: int, one: list[int], other: list[int]
 ) -> None:
-    import numpy as np
-
     scale = costs.scale_for(bends, np.full((2, 2), most, np.int64))
     tops = [2 * bends, bends + 1, bends, bends, bends, bends * most, bends,
             bends * scale.most_variance, 10 * bends]  # fmt: skip
@@ -96,6 +97,20 @@ def test_packed_costs_compare_as_their_counts_do(
     assert (scale.packed(a) < scale.packed(b)) == (a < b)
     assert scale.packed(tuple(tops)) < costs.MOST
     assert scale.most_variance * scale.variance_step_mm2 >= 0.5
+
+
+@pytest.mark.parametrize("blocked", [None, 10**6])
+def test_the_rules_for_a_hundred_tools_take_little_memory(blocked: int | None) -> None:
+    """A table of kinds of step by kinds of step is 1.3 MB; one more dimension is half a GB."""
+    change = 1 - np.eye(100, dtype=np.int64)
+    table = costs.transitions(
+        costs.scale_for(4, change), change, turn=False, end=False, tools=False
+    )
+    tracemalloc.start()
+    costs.no_better(table, blocked)
+    peak = tracemalloc.get_traced_memory()[1]
+    tracemalloc.stop()
+    assert peak < 10 * table.nbytes
 
 
 def test_what_blocks_is_named_in_a_soft_search() -> None:

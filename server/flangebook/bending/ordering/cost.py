@@ -143,12 +143,13 @@ def no_better(transition: Ints, blocked: int | None) -> Ints:
     before can go before the other at no more. blocked: cost of a blocked step where such steps
     are no way out; None where they are.
     """
-    mine, other = transition[:, :, None], transition[:, None, :]  # by the kind before, i, k
-    gap = other - mine
-    if blocked is not None:
-        gap = np.where(other >= blocked, MOST, gap)
-        gap = np.where(mine >= blocked, -MOST, gap)
-    worse = gap.max(axis=0)
+    worse = np.full_like(transition, -MOST)
+    for costs in transition:  # one kind before at a time: all at once take gigabytes for 100 tools
+        gap = costs - costs[:, None]  # by i, k
+        if blocked is not None:
+            gap[:, costs >= blocked] = MOST
+            gap[costs >= blocked] = -MOST
+        np.maximum(worse, gap, out=worse)
     worse[worse == -MOST] = 0
     same = np.arange(len(transition))
     worse[same, same] = np.maximum(worse[same, same], 0)
