@@ -276,6 +276,15 @@ def test_a_server_makes_a_copy_when_it_starts_and_says_so(server: Running, data:
     assert wait_for_copy(data) == [copy]
 
 
+@pytest.fixture(scope="module")
+def whole_copy(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A copy of the demo shop as the command makes it; to be copied, not written to."""
+    folder = tmp_path_factory.mktemp("whole")
+    shutil.copytree(demo_data, folder / "shop")
+    done("backup", "--data", folder / "shop", "--to", folder / "copy.sqlite")
+    return folder / "copy.sqlite"
+
+
 def cut(copy: Path) -> None:
     copy.write_bytes(copy.read_bytes()[:20_000])
 
@@ -328,10 +337,10 @@ SPOILT: list[tuple[Callable[[Path], None], str]] = [
 
 @pytest.mark.parametrize(("spoil", "words"), SPOILT, ids=lambda v: getattr(v, "__name__", ""))
 def test_what_is_no_whole_copy_is_refused_and_nothing_changed(
-    spoil: Callable[[Path], None], words: str, data: Path, tmp_path: Path
+    spoil: Callable[[Path], None], words: str, whole_copy: Path, data: Path, tmp_path: Path
 ):
     copy = tmp_path / "copy.sqlite"
-    done("backup", "--data", data, "--to", copy)
+    shutil.copy(whole_copy, copy)
     spoil(copy)
     before = (data / FILE_NAME).read_bytes()
     assert words in refused("restore", copy, "--data", data)

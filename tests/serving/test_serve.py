@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shutil
 import signal
 import socket
 import sqlite3
@@ -10,14 +11,17 @@ import subprocess
 import sys
 import threading
 import time
+from collections.abc import Iterator
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 import requests
 
 from flangebook.serving import shop_server
+from flangebook.shop.store import FILE_NAME
 
-from .running import PATIENCE_S, command, run, serving
+from .running import PATIENCE_S, Running, command, run, serving
 
 BEND = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 800,
         "included_angle_deg": 90}  # fmt: skip
@@ -36,6 +40,15 @@ def data(tmp_path_factory: pytest.TempPathFactory) -> Path:
         assert server.get("/api/v1/health").status_code == 200
         server.stop()
     return folder
+
+
+@pytest.fixture(scope="module")
+def server(data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Running]:
+    """A server for tests that leave it and its shop as they were."""
+    folder = tmp_path_factory.mktemp("served") / "shop"
+    shutil.copytree(data, folder)
+    with serving(folder) as running:
+        yield running
 
 
 def test_one_line_with_the_address_says_that_it_is_ready(data: Path) -> None:
@@ -104,8 +117,8 @@ def test_a_taken_port_is_one_clear_line(data: Path) -> None:
     assert "--port" in done.stderr
 
 
-def test_only_the_loopback_address_is_listened_on(data: Path) -> None:
-    with serving(data) as server, socket.socket() as other:
+def test_only_the_loopback_address_is_listened_on(server: Running) -> None:
+    with socket.socket() as other:
         # Another address of this machine is still free on that port.
         other.bind(("127.0.0.2", server.port))
 
@@ -117,10 +130,9 @@ def test_a_port_that_is_none_is_refused(tmp_path: Path, port: str) -> None:
     assert "0 to 65535" in done.stderr
 
 
-def test_the_demo_shop_is_there_at_first(root: Path, data: Path) -> None:
-    with serving(data) as server:
-        assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
-        assert server.get("/api/v1/press").json()["press"]["force_kn"] == 400
+def test_the_demo_shop_is_there_at_first(root: Path, server: Running) -> None:
+    assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
+    assert server.get("/api/v1/press").json()["press"]["force_kn"] == 400
 
 
 def test_an_empty_shop_has_no_press_and_no_cards_and_stays_so(tmp_path: Path) -> None:
@@ -153,17 +165,33 @@ def test_a_second_start_keeps_what_was_written(root: Path, tmp_path: Path) -> No
         assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
 
 
-@pytest.mark.parametrize("wait_s", [0.4, 0.7, 1.0, 1.3, 1.6, 2.0])
+@pytest.mark.parametrize("loaded", [0.0, 0.1, 0.5, 1.0])
 def test_a_demo_shop_cut_off_while_it_is_loaded_is_whole_after_the_next_start(
-    root: Path, tmp_path: Path, wait_s: float
+    root: Path, tmp_path: Path, loaded: float
 ) -> None:
+    """Killed as soon as its file is there, and when a share of its cards is in it."""
     first = subprocess.Popen(command(tmp_path), stdout=subprocess.DEVNULL)
-    time.sleep(wait_s)
+    wanted = round(loaded * demo_codes(root))
+    while first.poll() is None and cards_in(tmp_path) < wanted:
+        time.sleep(0.002)
     first.kill()
     first.wait()
     with serving(tmp_path) as server:
         assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
         assert server.get("/api/v1/press").json()["press"]["force_kn"] == 400
+
+
+def cards_in(data: Path) -> int:
+    """How many cards a shop has that is being loaded or just was; -1 before there is a file."""
+    unfinished = data / shop_server._UNFINISHED / FILE_NAME
+    file = next((f for f in (unfinished, data / FILE_NAME) if f.exists()), None)
+    if file is None:
+        return -1
+    try:
+        with closing(sqlite3.connect(f"file:{file}?mode=ro", uri=True)) as shop:
+            return int(shop.execute("SELECT count(*) FROM cards").fetchone()[0])
+    except sqlite3.OperationalError:  # its tables are not made yet, or it was moved just now
+        return 0
 
 
 def test_a_file_that_is_no_shop_is_one_clear_line(tmp_path: Path) -> None:
@@ -196,16 +224,15 @@ def test_a_folder_that_cannot_be_made_is_one_clear_line(tmp_path: Path) -> None:
     assert "--data" in done.stderr
 
 
-def test_silent_connections_do_not_hold_up_others(data: Path) -> None:
+def test_silent_connections_do_not_hold_up_others(server: Running) -> None:
     """All of them are still open after the answer: it cannot have waited for one to be given up."""
-    with serving(data) as server:
-        silent = [socket.create_connection(("127.0.0.1", server.port)) for _ in range(40)]
-        assert server.get("/api/v1/health").status_code == 200
-        for one in silent:
-            one.setblocking(False)
-            with pytest.raises(BlockingIOError):
-                one.recv(1)
-            one.close()
+    silent = [socket.create_connection(("127.0.0.1", server.port)) for _ in range(40)]
+    assert server.get("/api/v1/health").status_code == 200
+    for one in silent:
+        one.setblocking(False)
+        with pytest.raises(BlockingIOError):
+            one.recv(1)
+        one.close()
 
 
 def test_the_installed_command_is_the_same(data: Path) -> None:
