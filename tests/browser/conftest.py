@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 from browsing import PHONE, SILENCE, WIDE, call, plain_angle, show
 from crowd import busy
+from devices import Devices
 from playwright.sync_api import (
     Browser,
     BrowserContext,
@@ -22,17 +23,30 @@ from playwright.sync_api import (
     expect,
 )
 from secure import SecureShop, trusting
-from shop_process import ShopProcess
+from shop_process import Crib, ShopProcess, free_ports
 
 # How long a busy machine may take; what is looked for, not how soon it comes, is tested.
 expect.set_options(timeout=20_000)
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_data"
+# What a browser does for its own user, who is nobody here. Playwright gives such a list too, but
+# the last one holds: so this has Playwright's, and first the suggestions under the address bar,
+# pages of their own that cost each new device more time than the shop's.
+OFF = """
+    WebUIOmniboxPopup WebUIOmniboxAimPopup WebUIOmniboxFullPopup
+    AimEnabled AvoidCorsURLLoaderRestartOnRedirect AvoidUnnecessaryBeforeUnloadCheckSync
+    DestroyProfileOnBrowserClose HttpsFirstBalancedModeAutoEnable HttpsUpgrades LensOverlay
+    MediaRouter NetworkTimeServiceQuerying OptimizationHints PaintHolding PreconnectToSearch
+    TcpPortRandomizationWin ThirdPartyStoragePartitioning
+"""
 FLAGS = [
+    f"--disable-features={','.join(OFF.split())}",
     "--disable-background-networking",
     "--disable-component-update",
     "--disable-sync",
     "--no-first-run",
+    # A device's pages share a process: each page need not compile the whole app again.
+    "--process-per-site",
 ]
 
 
@@ -71,12 +85,31 @@ def shop_server(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> It
     server.stop()
 
 
+@pytest.fixture(scope="module")
+def first_crib(shop_server: ShopProcess) -> Crib:
+    """Press, tools and metals of the file's server before its tests change them."""
+    return shop_server.crib()
+
+
 @pytest.fixture
-def own_server(demo_data: Path, tmp_path: Path) -> Iterator[ShopProcess]:
+def crib_server(shop_server: ShopProcess, first_crib: Crib) -> ShopProcess:
+    """The file's server with its first press, tools and metals; the test may change them."""
+    shop_server.put_back(first_crib)
+    return shop_server
+
+
+@pytest.fixture(scope="module")
+def own_port() -> int:
+    """Where a file's own servers answer, one after the other: a device has their app only once."""
+    return free_ports(3)
+
+
+@pytest.fixture
+def own_server(demo_data: Path, tmp_path: Path, own_port: int) -> Iterator[ShopProcess]:
     """A server with the demo shop that the test may kill."""
     data = tmp_path / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data).start()
+    server = ShopProcess(data, port=own_port).start()
     yield server
     server.stop()
 
@@ -144,6 +177,21 @@ def console() -> Iterator[Watched]:
     assert watched.unexpected() == []
 
 
+@pytest.fixture(scope="module")
+def all_devices(browser: Browser) -> Iterator[Devices]:
+    """The devices that a file's tests share."""
+    devices = Devices(browser)
+    yield devices
+    devices.close()
+
+
+@pytest.fixture
+def devices(all_devices: Devices) -> Iterator[Devices]:
+    """The same, for one test: nothing of the tests before is on them, but the app may be."""
+    yield all_devices
+    all_devices.give_back()
+
+
 @pytest.fixture
 def context_of(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
     """A fresh device: its own storage, closed after the test."""
@@ -203,9 +251,9 @@ def device(secure_browser: Browser, console: Watched) -> Iterator[Callable[..., 
 
 
 @pytest.fixture
-def phone(context_of: Callable[..., BrowserContext], console: Watched) -> Page:
+def phone(devices: Devices, console: Watched) -> Page:
     """A page on a phone."""
-    return console.watch(context_of(PHONE, has_touch=True).new_page())
+    return console.watch(devices.take(viewport=PHONE, has_touch=True))
 
 
 @pytest.fixture
@@ -218,9 +266,9 @@ def kept(phone: Page, own_server: ShopProcess, console: Watched) -> Page:
 
 
 @pytest.fixture
-def wide(context_of: Callable[..., BrowserContext], console: Watched) -> Page:
+def wide(devices: Devices, console: Watched) -> Page:
     """A page on a wide screen."""
-    return console.watch(context_of(WIDE).new_page())
+    return console.watch(devices.take(viewport=WIDE))
 
 
 @pytest.fixture(params=["phone", "wide"])

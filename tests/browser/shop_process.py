@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 import signal
 import socket
@@ -17,14 +18,16 @@ from typing import Any
 from browsing import call
 
 READY_S = 30.0
+CRIB = ("press", "punches", "dies", "holders", "metals")
+Crib = dict[str, Any]
 
 
 class ShopProcess:
     """The real server on a port of its own, keeping everything in ``data``."""
 
-    def __init__(self, data: Path, *more: str) -> None:
+    def __init__(self, data: Path, *more: str, port: int = 0) -> None:
         self.data = data
-        self.port = _free_ports(3)  # with --lan the two after it are taken too
+        self.port = port or free_ports(3)  # with --lan the two after it are taken too
         self.url = ""
         self._more = more
         self._process: subprocess.Popen[str] | None = None
@@ -69,16 +72,29 @@ class ShopProcess:
         finally:
             self._dies(code, {name: before[name] for name in change})
 
+    def crib(self) -> Crib:
+        """The press and each list of tools and metals."""
+        return {name: self._document(name)[0] for name in CRIB}
+
+    def put_back(self, crib: Crib) -> None:
+        """Make press, tools and metals what they were."""
+        for name, before in crib.items():
+            now, etag = self._document(name)
+            if now != before:
+                call(f"{self.url}/api/v1/{name}", "PUT", {name: before}, etag)
+        assert self.crib() == crib
+
+    def _document(self, name: str) -> tuple[Any, str]:
+        with urllib.request.urlopen(f"{self.url}/api/v1/{name}", timeout=20) as answer:
+            return json.load(answer)[name], answer.headers["ETag"]
+
     def _dies(self, code: str, change: dict[str, Any]) -> dict[str, Any]:
-        address = f"{self.url}/api/v1/dies"
-        with urllib.request.urlopen(address, timeout=20) as answer:
-            etag = answer.headers["ETag"]
-        dies = call(address)["dies"]
+        dies, etag = self._document("dies")
         die = next(d for d in dies if d["code"] == code)
         before = dict(die)
         die.update(change)
         sent = [{k: v for k, v in d.items() if k != "outline_mm"} for d in dies]
-        call(address, "PUT", {"dies": sent}, etag)
+        call(f"{self.url}/api/v1/dies", "PUT", {"dies": sent}, etag)
         return before
 
     def _end(self, how: signal.Signals) -> None:
@@ -90,7 +106,7 @@ class ShopProcess:
         time.sleep(0.05)
 
 
-def _free_ports(count: int) -> int:
+def free_ports(count: int) -> int:
     """The first of some ports in a row that nobody has just now. Named, not left to the server:
     one that the server draws itself is not free again for some time after it was killed."""
     while True:

@@ -13,6 +13,7 @@ from urllib.request import Request, urlopen
 import pytest
 from browsing import SILENCE, by_test, call, show, sideways, wait_ready
 from playwright.sync_api import Page, expect
+from shop_process import ShopProcess
 
 CODE = "STEP6BQ"
 STEPS = 6
@@ -25,6 +26,12 @@ NUMBERS = ["gauge-x-value", "gauge-r-value", "set-angle-value", "punch-depth-val
 def put(server, name: str, code: str | None, step: int) -> Any:
     url = f"{server.url}/api/v1/benches/{quote(name)}"
     return call(url, "PUT", {"code": code, "step": step})
+
+
+def take_out(server, name: str) -> None:
+    url = f"{server.url}/api/v1/benches/{quote(name)}"
+    with urlopen(Request(url, method="DELETE"), timeout=20):
+        pass
 
 
 def stands(server, name: str) -> tuple[str | None, int]:
@@ -64,8 +71,24 @@ def press(page: Page, key: str) -> None:
 
 
 @pytest.fixture
-def display(wide: Page, own_server) -> Page:
+def server(shop_server: ShopProcess) -> ShopProcess:
+    """The file's server without a bench, whatever the tests before have made."""
+    address = f"{shop_server.url}/api/v1/benches"
+    for bench in call(address)["benches"]:
+        take_out(shop_server, bench["name"])
+    return shop_server
+
+
+@pytest.fixture
+def display(wide: Page, server: ShopProcess) -> Page:
     """The display at bench 1, with nothing on it."""
+    put(server, "1", None, 0)
+    return at_bench(wide, server, "Bench 1")
+
+
+@pytest.fixture
+def own_display(wide: Page, own_server: ShopProcess) -> Page:
+    """The same, in a shop that the test may kill."""
     put(own_server, "1", None, 0)
     return at_bench(wide, own_server, "Bench 1")
 
@@ -78,36 +101,36 @@ def chosen(phone: Page, server, step: int) -> Page:
     return phone
 
 
-def test_a_new_bench_is_made_at_the_display(wide: Page, own_server, console):
+def test_a_new_bench_is_made_at_the_display(wide: Page, server, console):
     console.expect("422")
-    show(wide, f"{own_server.url}/bench", "bench")
+    show(wide, f"{server.url}/bench", "bench")
     expect(wide.locator("#masthead")).to_be_hidden()
     by_test(wide, "make-bench").click()
     expect(by_test(wide, "wrong-bench")).to_be_visible()
     by_test(wide, "bench").fill("Big press")
     by_test(wide, "make-bench").click()
     expect(by_test(wide, "bench-idle")).to_contain_text("Open a card on a phone")
-    assert stands(own_server, "Big press") == (None, 0)
-    show(wide, f"{own_server.url}/bench", "bench")
+    assert stands(server, "Big press") == (None, 0)
+    show(wide, f"{server.url}/bench", "bench")
     expect(by_test(wide, "bench-idle")).to_contain_text("Big press")
     by_test(wide, "bench-name").click()
     by_test(wide, "stay").click()
     expect(by_test(wide, "bench-idle")).to_be_visible()
 
 
-def test_no_bench_no_choice_on_the_phone(phone: Page, own_server):
+def test_no_bench_no_choice_on_the_phone(phone: Page, server):
     with phone.expect_response("**/api/v1/benches"):
-        show(phone, f"{own_server.url}/c/{CODE}/step/1", "step")
+        show(phone, f"{server.url}/c/{CODE}/step/1", "step")
     expect(by_test(phone, "put-on-bench")).to_have_count(0)
-    put(own_server, "1", None, 0)
-    show(phone, f"{own_server.url}/c/{CODE}/step/1", "step")
+    put(server, "1", None, 0)
+    show(phone, f"{server.url}/c/{CODE}/step/1", "step")
     expect(by_test(phone, "put-on-bench")).to_have_text("Show on bench 1")
 
 
 def test_the_display_follows_the_phone_and_the_phone_the_foot_switch(
-    display: Page, phone: Page, own_server
+    display: Page, phone: Page, server
 ):
-    chosen(phone, own_server, 1)
+    chosen(phone, server, 1)
     on_step(display, 1)
     by_test(phone, "next").click()
     on_step(display, 2)
@@ -120,13 +143,13 @@ def test_the_display_follows_the_phone_and_the_phone_the_foot_switch(
     phone_on_step(phone, 3)
     phone.keyboard.press("ArrowRight")
     on_step(display, 4)
-    assert stands(own_server, "1") == (CODE, 4)
+    assert stands(server, "1") == (CODE, 4)
 
 
-def test_the_numbers_are_the_card_s(display: Page, own_server):
-    steps = call(f"{own_server.url}/api/v1/cards/{CODE}")["plan"]["steps"]
+def test_the_numbers_are_the_card_s(display: Page, server):
+    steps = call(f"{server.url}/api/v1/cards/{CODE}")["plan"]["steps"]
     for step in steps:
-        put(own_server, "1", CODE, step["number"])
+        put(server, "1", CODE, step["number"])
         on_step(display, step["number"])
         for name, key, abs_tol in (
             ("gauge-x-value", "gauge_x_mm", 0.0501),
@@ -143,9 +166,9 @@ def test_the_numbers_are_the_card_s(display: Page, own_server):
         assert ("over" in by_test(display, "move").inner_text()) == step["turn_over"]
 
 
-def test_the_numbers_can_be_read_from_two_metres(page: Page, own_server):
-    put(own_server, "1", CODE, 3)
-    at_bench(page, own_server, "Bench 1")
+def test_the_numbers_can_be_read_from_two_metres(page: Page, server):
+    put(server, "1", CODE, 3)
+    at_bench(page, server, "Bench 1")
     on_step(page, 3)
     height = page.viewport_size["height"]
     for name in NUMBERS:
@@ -159,13 +182,13 @@ def test_the_numbers_can_be_read_from_two_metres(page: Page, own_server):
         assert by_test(page, name).bounding_box()["height"] >= 64
 
 
-def test_every_step_of_the_shop_fits_on_the_large_display(display: Page, own_server):
+def test_every_step_of_the_shop_fits_on_the_large_display(display: Page, server):
     """Nobody has a hand free to scroll: cautions too are on the screen at once."""
     over = []
-    for card in call(f"{own_server.url}/api/v1/cards?limit=200")["cards"]:
-        steps = call(f"{own_server.url}/api/v1/cards/{card['code']}")["plan"]["steps"]
+    for card in call(f"{server.url}/api/v1/cards?limit=200")["cards"]:
+        steps = call(f"{server.url}/api/v1/cards/{card['code']}")["plan"]["steps"]
         for step in steps:
-            put(own_server, "1", card["code"], step["number"])
+            put(server, "1", card["code"], step["number"])
             on_step(display, step["number"], card["code"])
             if display.evaluate("document.documentElement.scrollHeight > innerHeight"):
                 over.append((card["code"], step["number"]))
@@ -173,23 +196,23 @@ def test_every_step_of_the_shop_fits_on_the_large_display(display: Page, own_ser
 
 
 @pytest.mark.parametrize("key", ["ArrowRight", "PageDown", "Space", "Enter"])
-def test_keys_that_go_on(display: Page, own_server, key: str):
-    put(own_server, "1", CODE, 1)
+def test_keys_that_go_on(display: Page, server, key: str):
+    put(server, "1", CODE, 1)
     on_step(display, 1)
     press(display, key)
     on_step(display, 2)
 
 
 @pytest.mark.parametrize("key", ["ArrowLeft", "PageUp", "Backspace"])
-def test_keys_that_go_back(display: Page, own_server, key: str):
-    put(own_server, "1", CODE, 3)
+def test_keys_that_go_back(display: Page, server, key: str):
+    put(server, "1", CODE, 3)
     on_step(display, 3)
     press(display, key)
     on_step(display, 2)
 
 
-def test_a_key_held_down_or_bouncing_is_one_step(display: Page, own_server):
-    put(own_server, "1", CODE, 1)
+def test_a_key_held_down_or_bouncing_is_one_step(display: Page, server):
+    put(server, "1", CODE, 1)
     on_step(display, 1)
     for _ in range(8):  # held: the same key down again and again
         display.keyboard.down("Enter")
@@ -205,15 +228,15 @@ def test_a_key_held_down_or_bouncing_is_one_step(display: Page, own_server):
           } } }"""
     )
     on_step(display, 3)
-    comes_to_stand(own_server, "1", 3)
+    comes_to_stand(server, "1", 3)
     display.wait_for_timeout(REST_MS)
     on_step(display, 3)
-    assert stands(own_server, "1") == (CODE, 3)
+    assert stands(server, "1") == (CODE, 3)
 
 
-def test_after_a_touch_the_foot_switch_still_goes_on(display: Page, own_server):
+def test_after_a_touch_the_foot_switch_still_goes_on(display: Page, server):
     """The button that was touched does not keep the key for itself."""
-    put(own_server, "1", CODE, 3)
+    put(server, "1", CODE, 3)
     on_step(display, 3)
     by_test(display, "back").click()
     on_step(display, 2)
@@ -221,89 +244,85 @@ def test_after_a_touch_the_foot_switch_still_goes_on(display: Page, own_server):
     on_step(display, 3)
 
 
-def test_done_after_the_last_step_and_on_with_the_next_piece(
-    display: Page, phone: Page, own_server
-):
-    chosen(phone, own_server, STEPS)
+def test_done_after_the_last_step_and_on_with_the_next_piece(display: Page, phone: Page, server):
+    chosen(phone, server, STEPS)
     on_step(display, STEPS)
     press(display, "Enter")
     expect(by_test(display, "bench-done")).to_contain_text("Done")
     press(display, "Enter")
     on_step(display, 1)
     phone_on_step(phone, 1)
-    put(own_server, "1", CODE, STEPS + 1)
+    put(server, "1", CODE, STEPS + 1)
     by_test(display, "clear-bench").click()
     expect(by_test(display, "bench-idle")).to_be_visible()
     expect(by_test(phone, "put-on-bench")).to_be_visible()  # the phone's card is not there any more
 
 
 def test_a_server_killed_in_the_middle_comes_back_by_itself(
-    display: Page, phone: Page, own_server, console
+    own_display: Page, phone: Page, own_server, console
 ):
     console.expect(SILENCE)
     console.expect(MOVED)
     chosen(phone, own_server, 2)
-    on_step(display, 2)
+    on_step(own_display, 2)
     own_server.kill()
-    expect(by_test(display, "alone")).to_contain_text("stepping here only")
+    expect(by_test(own_display, "alone")).to_contain_text("stepping here only")
     expect(by_test(phone, "on-bench")).to_contain_text("does not answer")
-    on_step(display, 2)
-    press(display, "PageDown")
-    on_step(display, 3)
-    press(display, "PageDown")
-    on_step(display, 4)
+    on_step(own_display, 2)
+    press(own_display, "PageDown")
+    on_step(own_display, 3)
+    press(own_display, "PageDown")
+    on_step(own_display, 4)
     own_server.start()
-    expect(by_test(display, "alone")).to_have_count(0)
-    on_step(display, 4)
+    expect(by_test(own_display, "alone")).to_have_count(0)
+    on_step(own_display, 4)
     phone_on_step(phone, 4)
     assert stands(own_server, "1") == (CODE, 4)
     by_test(phone, "next").click()
-    on_step(display, 5)
+    on_step(own_display, 5)
 
 
 def test_a_display_opened_afresh_without_the_shop_stands_where_it_stood(
-    display: Page, own_server, console
+    own_display: Page, own_server, console
 ):
     console.expect(SILENCE)
-    display.wait_for_selector("html[data-offline-ready=true]", timeout=60_000)
+    own_display.wait_for_selector("html[data-offline-ready=true]", timeout=60_000)
     put(own_server, "1", CODE, 2)
-    on_step(display, 2)
+    on_step(own_display, 2)
     own_server.kill()
-    press(display, "Enter")
-    on_step(display, 3)
-    display.reload()
-    wait_ready(display, "bench")
-    on_step(display, 3)
-    expect(by_test(display, "alone")).to_be_visible()
+    press(own_display, "Enter")
+    on_step(own_display, 3)
+    own_display.reload()
+    wait_ready(own_display, "bench")
+    on_step(own_display, 3)
+    expect(by_test(own_display, "alone")).to_be_visible()
     own_server.start()
-    expect(by_test(display, "alone")).to_have_count(0)
-    on_step(display, 3)
+    expect(by_test(own_display, "alone")).to_have_count(0)
+    on_step(own_display, 3)
     comes_to_stand(own_server, "1", 3)
 
 
-def test_what_was_stepped_alone_gives_way_to_who_moved_the_bench(
-    display: Page, own_server, console
-):
+def test_what_was_stepped_alone_gives_way_to_who_moved_the_bench(display: Page, server, console):
     """The display was cut off, the shop was not: versions decide, and nobody is jumped over."""
     console.expect("ERR_FAILED|ERR_INTERNET_DISCONNECTED")
     console.expect(MOVED)
-    put(own_server, "1", CODE, 2)
+    put(server, "1", CODE, 2)
     on_step(display, 2)
     display.context.route("**/api/**", lambda route: route.abort())
     expect(by_test(display, "alone")).to_be_visible()
     press(display, "Enter")
     on_step(display, 3)
-    put(own_server, "1", CODE, 5)
+    put(server, "1", CODE, 5)
     display.context.unroute_all()
     on_step(display, 5)
-    assert stands(own_server, "1") == (CODE, 5)
+    assert stands(server, "1") == (CODE, 5)
 
 
 def test_a_step_of_the_phone_that_got_old_is_not_sent_any_more(
-    display: Page, phone: Page, own_server, console
+    display: Page, phone: Page, server, console
 ):
     console.expect("ERR_FAILED")
-    chosen(phone, own_server, 1)
+    chosen(phone, server, 1)
     on_step(display, 1)
     phone.context.route("**/api/**", lambda route: route.abort())
     by_test(phone, "next").click()
@@ -311,19 +330,19 @@ def test_a_step_of_the_phone_that_got_old_is_not_sent_any_more(
     phone.context.unroute_all()
     expect(by_test(phone, "on-bench")).to_contain_text("Not shown there")
     on_step(display, 1)
-    assert stands(own_server, "1") == (CODE, 1)
+    assert stands(server, "1") == (CODE, 1)
     by_test(phone, "show-again").click()
     on_step(display, 2)
 
 
 def test_two_presses_do_not_know_of_each_other(
-    display: Page, phone: Page, context_of, own_server, console
+    display: Page, phone: Page, devices, server, console
 ):
-    put(own_server, "Big press", "SHE7FA1", 1)
-    other = console.watch(context_of({"width": 1280, "height": 800}).new_page())
-    at_bench(other, own_server, "Big press")
+    put(server, "Big press", "SHE7FA1", 1)
+    other = console.watch(devices.take(viewport={"width": 1280, "height": 800}))
+    at_bench(other, server, "Big press")
     on_step(other, 1, "SHE7FA1")
-    show(phone, f"{own_server.url}/c/{CODE}/step/1", "step")
+    show(phone, f"{server.url}/c/{CODE}/step/1", "step")
     phone.select_option("#bench", "1")
     by_test(phone, "put-on-bench").click()
     on_step(display, 1)
@@ -332,25 +351,25 @@ def test_two_presses_do_not_know_of_each_other(
     press(other, "Enter")
     expect(by_test(other, "bench-done")).to_be_visible()
     on_step(display, 2)
-    comes_to_stand(own_server, "1", 2)
-    comes_to_stand(own_server, "Big press", 2, "SHE7FA1")
+    comes_to_stand(server, "1", 2)
+    comes_to_stand(server, "Big press", 2, "SHE7FA1")
     # What was chosen last is offered first.
     by_test(phone, "off-bench").click()
     expect(by_test(phone, "put-on-bench")).to_have_text("Show on bench 1")
 
 
-def test_two_screens_at_one_press_show_the_same(display: Page, context_of, own_server, console):
-    put(own_server, "1", CODE, 1)
-    other = console.watch(context_of({"width": 1280, "height": 800}).new_page())
-    at_bench(other, own_server, "Bench 1")
+def test_two_screens_at_one_press_show_the_same(display: Page, devices, server, console):
+    put(server, "1", CODE, 1)
+    other = console.watch(devices.take(viewport={"width": 1280, "height": 800}))
+    at_bench(other, server, "Bench 1")
     press(display, "Enter")
     on_step(other, 2)
     press(other, "Enter")
     on_step(display, 3)
 
 
-def test_from_the_card_straight_to_the_bench(display: Page, phone: Page, own_server):
-    show(phone, f"{own_server.url}/c/{CODE}", "card")
+def test_from_the_card_straight_to_the_bench(display: Page, phone: Page, server):
+    show(phone, f"{server.url}/c/{CODE}", "card")
     by_test(phone, "put-on-bench").click()
     phone_on_step(phone, 1)
     on_step(display, 1)
@@ -360,33 +379,31 @@ def test_from_the_card_straight_to_the_bench(display: Page, phone: Page, own_ser
     phone_on_step(phone, 2)
 
 
-def test_a_bench_taken_out_is_asked_for_again(display: Page, own_server, console):
+def test_a_bench_taken_out_is_asked_for_again(display: Page, server, console):
     console.expect("404")
-    address = f"{own_server.url}/api/v1/benches/1"
-    with urlopen(Request(address, method="DELETE"), timeout=20):
-        pass
+    take_out(server, "1")
     expect(by_test(display, "bench-choose")).to_be_visible()
 
 
-def test_a_newer_revision_is_told_and_comes_with_the_next_step(display: Page, own_server):
+def test_a_newer_revision_is_told_and_comes_with_the_next_step(own_display: Page, own_server):
     put(own_server, "1", CODE, 2)
-    on_step(display, 2)
+    on_step(own_display, 2)
     card = call(f"{own_server.url}/api/v1/cards/{CODE}")
     settings = [{"step": 2, "set_angle_deg": 77.7}]
     call(f"{own_server.url}/api/v1/cards/{CODE}", "PUT", {"settings": settings}, card["etag"])
-    expect(by_test(display, "newer")).to_contain_text(f"revision {card['revision'] + 1}")
-    expect(by_test(display, "set-angle-value")).not_to_have_text("77.7°")
-    by_test(display, "show-newer").click()
-    expect(by_test(display, "set-angle-value")).to_have_text("77.7°")
-    expect(by_test(display, "newer")).to_have_count(0)
+    expect(by_test(own_display, "newer")).to_contain_text(f"revision {card['revision'] + 1}")
+    expect(by_test(own_display, "set-angle-value")).not_to_have_text("77.7°")
+    by_test(own_display, "show-newer").click()
+    expect(by_test(own_display, "set-angle-value")).to_have_text("77.7°")
+    expect(by_test(own_display, "newer")).to_have_count(0)
 
 
 def test_the_owner_takes_a_bench_out_and_its_screen_asks_which_it_is(
-    display: Page, phone: Page, own_server, console
+    display: Page, phone: Page, server, console
 ):
     console.expect("404")
-    put(own_server, "Big press", CODE, 2)
-    show(phone, f"{own_server.url}/shop", "shop")
+    put(server, "Big press", CODE, 2)
+    show(phone, f"{server.url}/shop", "shop")
     rows = by_test(phone, "bench-row")
     expect(rows).to_have_count(2)
     expect(rows.filter(has_text="Big press")).to_contain_text("STE-P6BQ")
@@ -399,9 +416,7 @@ def test_the_owner_takes_a_bench_out_and_its_screen_asks_which_it_is(
     phone.once("dialog", lambda question: question.accept())
     by_test(rows.filter(has_text="Bench 1"), "take-bench-out").click()
     expect(rows).to_have_count(1)
-    assert [one["name"] for one in call(f"{own_server.url}/api/v1/benches")["benches"]] == [
-        "Big press"
-    ]
+    assert [one["name"] for one in call(f"{server.url}/api/v1/benches")["benches"]] == ["Big press"]
     expect(by_test(display, "bench-choose")).to_be_visible()
     expect(by_test(display, "take-bench")).to_have_text("Big press")
     assert sideways(phone) <= 0

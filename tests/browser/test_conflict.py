@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
 import pytest
 from browsing import PHONE, SILENCE, WIDE, by_test, call, losing, show, sideways, wait_ready
-from playwright.sync_api import BrowserContext, Page, expect
+from devices import Devices
+from playwright.sync_api import Page, expect
 
 QUIET = f"{SILENCE}|ERR_INTERNET|ERR_FAILED"
 CARD = "SHE7FA1"
@@ -41,7 +41,7 @@ class Crew:
 @pytest.fixture(params=[PHONE, WIDE], ids=["phone", "wide"])
 def crew(
     request: pytest.FixtureRequest,
-    context_of: Callable[..., BrowserContext],
+    devices: Devices,
     own_server: Any,
     console: Any,
 ) -> Crew:
@@ -50,7 +50,7 @@ def crew(
     console.expect("412")
     pages = []
     for name, size in (("Ana", request.param), ("Ben", PHONE)):
-        page = console.watch(context_of(size).new_page())
+        page = console.watch(devices.take(viewport=size))
         show(page, own_server.url, "home")
         page.evaluate(
             "name => import('/app/settings.js').then(m => m.changeSettings({ name }))", name

@@ -14,8 +14,9 @@ import pytest
 import zxingcpp
 from addresses import CARD
 from browsing import SILENCE, by_test, call, show, wait_ready
+from devices import Devices
 from PIL import Image
-from playwright.sync_api import BrowserContext, Page, expect
+from playwright.sync_api import Page, expect
 from pypdf import PdfReader
 
 # ISO 216 A4 and ANSI/ASME Y14.1 size A, upright [mm].
@@ -43,14 +44,14 @@ COLOURED = """() => {
 
 
 @pytest.fixture
-def printer(context_of: Callable[..., BrowserContext], console) -> Callable[..., Page]:
+def printer(devices: Devices, console) -> Callable[..., Page]:
     """A page on a device that prefers a paper, in the theme that is furthest from paper."""
 
     def make(paper: str, **more: Any) -> Page:
-        context = context_of({"width": 1280, "height": 900})
+        page = console.watch(devices.take(viewport={"width": 1280, "height": 900}))
         wanted = json.dumps({"paper": paper, "theme": "shop", **more})
-        context.add_init_script(f"localStorage.setItem('flangebook.settings', {wanted!r})")
-        return console.watch(context.new_page())
+        page.add_init_script(f"localStorage.setItem('flangebook.settings', {wanted!r})")
+        return page
 
     return make
 

@@ -6,13 +6,14 @@ from __future__ import annotations
 
 import shutil
 import sqlite3
+from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 import pytest
-from browsing import SILENCE, by_test, call, plain_angle, show, wait_ready
-from playwright.sync_api import Page, expect
+from browsing import PHONE, SILENCE, by_test, call, plain_angle, show, wait_ready
+from playwright.sync_api import BrowserContext, Page, expect
 
 QUIET = f"{SILENCE}|ERR_FAILED"
 CARD = "SHE7FA1"
@@ -51,6 +52,12 @@ FULL = """() => {
     return put.apply(this, all);
   };
 }"""
+
+
+@pytest.fixture
+def phone(context_of: Callable[..., BrowserContext], console: Any) -> Page:
+    """A phone that nobody else has: one never had this app, another's clock is wrong."""
+    return cast(Page, console.watch(context_of(PHONE, has_touch=True).new_page()))
 
 
 @pytest.fixture

@@ -13,8 +13,9 @@ from pathlib import Path
 import pytest
 from browsing import PHONE, SILENCE, by_test, call, show, sideways, wait_ready
 from camera_picture import Picture, beside, blotted, held, square, tilted, video
+from devices import Devices
 from looks import HIDE_MASTHEAD, LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
-from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
+from playwright.sync_api import Browser, BrowserContext, BrowserType, Page, Route, expect
 
 from flangebook.labels import codes
 from flangebook.labels.qr import card_address
@@ -40,12 +41,37 @@ VENDORED = "performance.getEntriesByType('resource').filter((e) => /vendor.*(zxi
 Camera = Callable[..., Page]
 
 
+@pytest.fixture(scope="module")
+def film(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """What the camera sees: read each time that it is turned on, so a test puts its own there."""
+    return video(tmp_path_factory.mktemp("camera") / "film.mjpeg", (held(square("no test")), 10))
+
+
+@pytest.fixture(scope="module")
+def launch(
+    browser_type: BrowserType, browser_type_launch_args, film: Path
+) -> Iterator[Callable[..., Devices]]:
+    """Phones with a camera, of a browser with these flags more."""
+    started: dict[tuple[str, ...], tuple[Browser, Devices]] = {}
+
+    def phones(*flags: str) -> Devices:
+        if flags not in started:
+            camera = ["--use-fake-device-for-media-stream",
+                      f"--use-file-for-fake-video-capture={film}"]  # fmt: skip
+            args = [*browser_type_launch_args["args"], *camera, *flags]
+            browser = browser_type.launch(**{**browser_type_launch_args, "args": args})
+            started[flags] = (browser, Devices(browser))
+        return started[flags][1]
+
+    yield phones
+    for browser, _ in started.values():
+        browser.close()
+
+
 @pytest.fixture
-def camera(
-    launch_browser: Callable[..., Browser], browser_type_launch_args, tmp_path: Path, console
-) -> Iterator[Camera]:
+def camera(launch: Callable[..., Devices], film: Path, console) -> Iterator[Camera]:
     """A phone whose camera sees the given scenes: a page, to be sent somewhere."""
-    browsers: list[Browser] = []
+    taken: list[Devices] = []
 
     def phone(
         *scenes: tuple[Picture, int] | Picture,
@@ -53,30 +79,17 @@ def camera(
         asks: bool = False,
         **context: object,
     ) -> Page:
-        timed = [scene if isinstance(scene, tuple) else (scene, 10) for scene in scenes]
-        film = video(tmp_path / f"film{len(browsers)}.mjpeg", *timed)
-        pretend = [
-            "--use-fake-device-for-media-stream",
-            f"--use-file-for-fake-video-capture={film}",
-            *(
-                [] if asks else ["--use-fake-ui-for-media-stream"]
-            ),  # which says yes; nobody there, the answer is no
-        ]
-        browsers.append(launch_browser(args=[*browser_type_launch_args["args"], *pretend]))
-        device = browsers[-1].new_context(
-            viewport=PHONE,
-            has_touch=True,
-            locale="en-GB",
-            permissions=[] if asks else ["camera"],
-            **context,
-        )
-        device.set_default_timeout(60_000)  # a film, a reader and a server on a busy machine
-        device.add_init_script(STREAMS + script)
-        return console.watch(device.new_page())
+        video(film, *[scene if isinstance(scene, tuple) else (scene, 10) for scene in scenes])
+        # The second says yes when asked; nobody there, the answer is no.
+        taken.append(launch() if asks else launch("--use-fake-ui-for-media-stream"))
+        allowed = [] if asks else ["camera"]
+        page = taken[-1].take(viewport=PHONE, has_touch=True, permissions=allowed, **context)
+        page.add_init_script(STREAMS + script)
+        return console.watch(page)
 
     yield phone
-    for browser in browsers:
-        browser.close()
+    for devices in taken:
+        devices.give_back()
 
 
 def label_of(server, code: str = CODE, size: str = "50x25") -> bytes:

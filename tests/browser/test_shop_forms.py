@@ -77,8 +77,8 @@ def test_a_list_says_where_it_lies_and_what_is_not_known(kind: str, wide: Page, 
             expect(row).to_contain_text(f"Tray {item['tray']}, slot {item['slot']}")
 
 
-def test_a_rating_can_be_unknown_and_says_so(page: Page, own_server):
-    show(page, f"{own_server.url}/shop/dies/V16", "tool")
+def test_a_rating_can_be_unknown_and_says_so(page: Page, crib_server):
+    show(page, f"{crib_server.url}/shop/dies/V16", "tool")
     by_test(page, "rating_kn_per_m").fill("")
     expect(page.locator("form")).to_contain_text("Rating unknown")
     by_test(page, "condition").select_option("worn")
@@ -86,18 +86,18 @@ def test_a_rating_can_be_unknown_and_says_so(page: Page, own_server):
     save(page, "tools")
     expect(by_test(page, "row-V16")).to_contain_text("Unknown")
     expect(by_test(page, "row-V16")).to_contain_text("<b>front</b> shoulder")
-    die = kept(own_server, "dies", "V16")
+    die = kept(crib_server, "dies", "V16")
     assert (die["rating_kn_per_m"], die["condition"]) == (None, "worn")
     # A plan that uses it says unknown too, never OK.
     asked = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 500,
              "included_angle_deg": 90, "die": "V16"}  # fmt: skip
-    ratings = call(f"{own_server.url}/api/v1/bend", "POST", asked)["ratings"]
+    ratings = call(f"{crib_server.url}/api/v1/bend", "POST", asked)["ratings"]
     assert [r["level"] for r in ratings if r["what"] == "die"] == ["unknown"]
 
 
-def test_a_new_punch_by_points_drawn_as_it_is_typed(page: Page, own_server, console):
+def test_a_new_punch_by_points_drawn_as_it_is_typed(page: Page, crib_server, console):
     console.expect("422")
-    show(page, f"{own_server.url}/shop/punches/+", "tool")
+    show(page, f"{crib_server.url}/shop/punches/+", "tool")
     for name, typed in {
         "code": "P-99", "name": "Nose by points", "angle_deg": "60", "tip_radius_mm": "1/32 in",
         "height_mm": "90", "body_width_mm": "2 cm", "segments_mm": "300, 100, 100",
@@ -114,7 +114,7 @@ def test_a_new_punch_by_points_drawn_as_it_is_typed(page: Page, own_server, cons
         "aria-label", "Outline to scale, 16 mm wide, 90 mm high"
     )
     save(page, "tools")
-    punch = kept(own_server, "punches", "P-99")
+    punch = kept(crib_server, "punches", "P-99")
     assert punch["tip_radius_mm"] == 25.4 / 32
     assert (punch["body_width_mm"], punch["rating_kn_per_m"]) == (20, None)
     assert punch["segments_mm"] == [300, 100, 100]
@@ -123,11 +123,11 @@ def test_a_new_punch_by_points_drawn_as_it_is_typed(page: Page, own_server, cons
 
 
 def test_what_cannot_be_read_is_told_at_its_box_and_nothing_is_saved(
-    page: Page, own_server, console
+    page: Page, crib_server, console
 ):
     console.expect("422")
-    before = kept(own_server, "punches", "S85-1")
-    show(page, f"{own_server.url}/shop/punches/S85-1", "tool")
+    before = kept(crib_server, "punches", "S85-1")
+    show(page, f"{crib_server.url}/shop/punches/S85-1", "tool")
     by_test(page, "tip_radius_mm").fill("wide")
     by_test(page, "height_mm").fill("")
     by_test(page, "segments_mm").fill("500, -3")
@@ -136,52 +136,52 @@ def test_what_cannot_be_read_is_told_at_its_box_and_nothing_is_saved(
     expect(by_test(page, "wrong-height_mm")).to_have_text("This is needed.")
     expect(by_test(page, "wrong-segments_mm")).to_contain_text("Number 2")
     expect(by_test(page, "tip_radius_mm")).to_have_value("wide")
-    assert kept(own_server, "punches", "S85-1") == before
+    assert kept(crib_server, "punches", "S85-1") == before
 
 
-def test_somebody_else_saved_another_tool_meanwhile(page: Page, own_server, console):
+def test_somebody_else_saved_another_tool_meanwhile(page: Page, crib_server, console):
     console.expect("412")
-    show(page, f"{own_server.url}/shop/dies/V16", "tool")
+    show(page, f"{crib_server.url}/shop/dies/V16", "tool")
     by_test(page, "tray").fill("Z")
-    changed_elsewhere(own_server, "dies", "V20", slot="99")
+    changed_elsewhere(crib_server, "dies", "V20", slot="99")
     by_test(page, "save").click()
     expect(by_test(page, "clash")).to_contain_text("others in the list")
     expect(by_test(page, "tray")).to_have_value("Z")
     by_test(page, "save-mine").click()
     wait_ready(page, "tools")
-    assert kept(own_server, "dies", "V16")["tray"] == "Z"
-    assert kept(own_server, "dies", "V20")["slot"] == "99"
+    assert kept(crib_server, "dies", "V16")["tray"] == "Z"
+    assert kept(crib_server, "dies", "V20")["slot"] == "99"
 
 
-def test_somebody_else_saved_the_same_tool_meanwhile(page: Page, own_server, console):
+def test_somebody_else_saved_the_same_tool_meanwhile(page: Page, crib_server, console):
     console.expect("412")
-    show(page, f"{own_server.url}/shop/dies/V16", "tool")
+    show(page, f"{crib_server.url}/shop/dies/V16", "tool")
     by_test(page, "tray").fill("mine")
-    changed_elsewhere(own_server, "dies", "V16", tray="theirs")
+    changed_elsewhere(crib_server, "dies", "V16", tray="theirs")
     by_test(page, "save").click()
     clash = by_test(page, "clash")
     expect(clash.locator("tbody tr")).to_have_count(1)
     expect(clash.locator("tbody")).to_contain_text("theirs")
     expect(clash.locator("tbody")).to_contain_text("mine")
-    assert kept(own_server, "dies", "V16")["tray"] == "theirs"
+    assert kept(crib_server, "dies", "V16")["tray"] == "theirs"
     by_test(page, "take-theirs").click()
     expect(by_test(page, "tray")).to_have_value("theirs")
     by_test(page, "tray").fill("mine after all")
     save(page, "tools")
-    assert kept(own_server, "dies", "V16")["tray"] == "mine after all"
+    assert kept(crib_server, "dies", "V16")["tray"] == "mine after all"
 
 
-def test_taking_out_asks_first(wide: Page, own_server):
-    show(wide, f"{own_server.url}/shop/holders/NH1", "tool")
+def test_taking_out_asks_first(wide: Page, crib_server):
+    show(wide, f"{crib_server.url}/shop/holders/NH1", "tool")
     wide.once("dialog", lambda question: question.dismiss())
     by_test(wide, "take-out").click()
-    assert kept(own_server, "holders", "NH1")
+    assert kept(crib_server, "holders", "NH1")
     asked: list[str] = []
     wide.once("dialog", lambda question: (asked.append(question.message), question.accept()))
     by_test(wide, "take-out").click()
     wait_ready(wide, "tools")
     assert "NH1" in asked[0]
-    assert [t["code"] for t in all_of(own_server, "holders")] == ["QH1"]
+    assert [t["code"] for t in all_of(crib_server, "holders")] == ["QH1"]
 
 
 def test_leaving_with_something_typed_asks_first(wide: Page, shop_server):
@@ -196,24 +196,24 @@ def test_leaving_with_something_typed_asks_first(wide: Page, shop_server):
     assert kept(shop_server, "dies", "V12")["tray"] != "not saved"
 
 
-def test_an_inch_device_changes_no_length_it_did_not_touch(wide: Page, own_server):
-    before = kept(own_server, "punches", "G85-1")
-    show(wide, f"{own_server.url}/settings", "settings")
+def test_an_inch_device_changes_no_length_it_did_not_touch(wide: Page, crib_server):
+    before = kept(crib_server, "punches", "G85-1")
+    show(wide, f"{crib_server.url}/settings", "settings")
     by_test(wide, "units").get_by_label("inch and tons").check()
-    show(wide, f"{own_server.url}/shop/punches/G85-1", "tool")
+    show(wide, f"{crib_server.url}/shop/punches/G85-1", "tool")
     expect(by_test(wide, "height_mm")).to_have_value("4.9213")
     by_test(wide, "name").fill("Renamed in inches")
     by_test(wide, "neck_relief_mm").fill("7/8")
     save(wide, "tools")
-    after = kept(own_server, "punches", "G85-1")
+    after = kept(crib_server, "punches", "G85-1")
     assert after["neck_relief_mm"] == 22.225
     changed = {k for k in before if before[k] != after[k]}
     assert changed == {"name", "neck_relief_mm", "outline_mm"}
 
 
-def test_the_press_and_its_unknowns(page: Page, own_server, console):
+def test_the_press_and_its_unknowns(page: Page, crib_server, console):
     console.expect("422")
-    show(page, f"{own_server.url}/shop/press", "press")
+    show(page, f"{crib_server.url}/shop/press", "press")
     expect(by_test(page, "outline")).to_have_count(2)
     by_test(page, "force_kn").fill("45 short tons")
     by_test(page, "force_per_m_limit_kn_per_m").fill("")
@@ -227,17 +227,17 @@ def test_the_press_and_its_unknowns(page: Page, own_server, console):
     expect(by_test(page, "wrong-ram_width_mm")).to_have_text("This is needed.")
     by_test(page, "ram_width_mm").fill("75")
     save(page, "shop")
-    press = call(f"{own_server.url}/api/v1/press")["press"]
+    press = call(f"{crib_server.url}/api/v1/press")["press"]
     assert press["force_kn"] == pytest.approx(45 * 8.896443230521)  # 2000 lbf each
     assert (press["force_per_m_limit_kn_per_m"], press["off_centre_mm"]) == (None, None)
     assert (press["ram_width_mm"], press["gauge_x_max_mm"]) == (75, 500)
 
 
-def test_a_shop_without_a_press_says_so(wide: Page, own_server):
-    with urllib.request.urlopen(f"{own_server.url}/api/v1/press", timeout=20) as answer:
+def test_a_shop_without_a_press_says_so(wide: Page, crib_server):
+    with urllib.request.urlopen(f"{crib_server.url}/api/v1/press", timeout=20) as answer:
         etag = answer.headers["ETag"]
-    call(f"{own_server.url}/api/v1/press", "PUT", {"press": None}, etag)
-    show(wide, f"{own_server.url}/shop", "shop")
+    call(f"{crib_server.url}/api/v1/press", "PUT", {"press": None}, etag)
+    show(wide, f"{crib_server.url}/shop", "shop")
     expect(by_test(wide, "panel-press")).to_contain_text("No press yet")
     wide.get_by_role("link", name="Enter the press").click()
     wait_ready(wide, "press")
@@ -245,9 +245,9 @@ def test_a_shop_without_a_press_says_so(wide: Page, own_server):
     expect(by_test(wide, "outline-view")).to_contain_text("appears as you type")
 
 
-def test_a_metal_with_its_sources(page: Page, own_server, console):
+def test_a_metal_with_its_sources(page: Page, crib_server, console):
     console.expect("422")
-    show(page, f"{own_server.url}/shop/metals/mild-steel-cr", "tool")
+    show(page, f"{crib_server.url}/shop/metals/mild-steel-cr", "tool")
     by_test(page, "tensile_mpa.high").fill("300")  # below its nominal
     by_test(page, "save").click()
     expect(by_test(page, "wrong-tensile_mpa.nominal")).to_contain_text("rising")
@@ -258,16 +258,16 @@ def test_a_metal_with_its_sources(page: Page, own_server, console):
         by_test(page, f"min_radius_over_t_across.{part}").fill("")
     expect(by_test(page, "figure-min_radius_over_t_across")).to_contain_text("Not known")
     save(page, "tools")
-    metal = kept(own_server, "metals", "mild-steel-cr")
+    metal = kept(crib_server, "metals", "mild-steel-cr")
     assert metal["tensile_mpa"]["high"] == pytest.approx(70 * 6.894757, rel=1e-6)
     assert metal["tensile_mpa"]["source"] == "coupon, own test"
     assert metal["tensile_mpa"]["standing"] == "measured"
     assert metal["min_radius_over_t_across"] is None
 
 
-def test_a_new_metal_needs_its_figures(wide: Page, own_server, console):
+def test_a_new_metal_needs_its_figures(wide: Page, crib_server, console):
     console.expect("422")
-    show(wide, f"{own_server.url}/shop/metals/+", "tool")
+    show(wide, f"{crib_server.url}/shop/metals/+", "tool")
     by_test(wide, "code").fill("mild-steel-cr")
     expect(by_test(wide, "wrong-code")).to_contain_text("in use")
     expect(by_test(wide, "save")).to_be_disabled()
@@ -282,7 +282,7 @@ def test_a_new_metal_needs_its_figures(wide: Page, own_server, console):
         for part in ("low", "nominal", "high"):
             by_test(wide, f"{name}.{part}").fill(value)
     save(wide, "tools")
-    assert kept(own_server, "metals", "zinc-sheet")["hardening_n"] is None
+    assert kept(crib_server, "metals", "zinc-sheet")["hardening_n"] is None
 
 
 def test_without_the_server_the_crib_can_still_be_read(phone: Page, own_server, console):

@@ -94,9 +94,9 @@ def test_the_drawn_punch_is_turned_round(wide: Page, shop_server):
     expect(by_test(wide, "punch-turned")).to_have_text("punch turned round")
 
 
-def test_tools_side_by_side(page: Page, own_server: ShopProcess):
-    of_one_height(own_server, {"S85-1", "G85-1"}, 125)
-    card = card_of(own_server.url)
+def test_tools_side_by_side(page: Page, crib_server: ShopProcess):
+    of_one_height(crib_server, {"S85-1", "G85-1"}, 125)
+    card = card_of(crib_server.url)
     stations = card["plan"]["stations"]
     centres = [station["centre_mm"] for station in stations]
     assert sorted(centres) == [-175, 175]  # 300 long each, 50 between
@@ -107,16 +107,16 @@ def test_tools_side_by_side(page: Page, own_server: ShopProcess):
         " of the press's middle"
         for station in stations
     }
-    show(page, f"{own_server.url}/c/{card['code']}", "card")
+    show(page, f"{crib_server.url}/c/{card['code']}", "card")
     for station, line in zip(stations, by_test(page, "stations").locator("li").all(), strict=True):
         expect(line).to_contain_text(words[station["number"]])
     assert sideways(page) <= 0
     for station in stations:
         for number in station["steps"]:
-            show(page, f"{own_server.url}/c/{card['code']}/step/{number}", "step")
+            show(page, f"{crib_server.url}/c/{card['code']}/step/{number}", "step")
             expect(by_test(page, "step-station")).to_have_text(
                 f"Station {station['number']}, {words[station['number']]}"
             )
             assert sideways(page) <= 0
-    show(page, f"{own_server.url}/c/{card['code']}/print", "print")
+    show(page, f"{crib_server.url}/c/{card['code']}/print", "print")
     expect(by_test(page, "sheet-station")).to_have_count(len(card["plan"]["steps"]))

@@ -44,8 +44,8 @@ def clean(page: Page, checker: str) -> None:
     assert sideways(page) <= 0
 
 
-def test_a_block_is_entered_v_by_v_and_each_is_a_die(page: Page, own_server, axe: str):
-    new_die(page, own_server, height_mm="60", width_mm="80", rating_kn_per_m="900")
+def test_a_block_is_entered_v_by_v_and_each_is_a_die(page: Page, crib_server, axe: str):
+    new_die(page, crib_server, height_mm="60", width_mm="80", rating_kn_per_m="900")
     by_test(page, "shape").select_option("multi_v")
     expect(by_test(page, "v_opening_mm")).to_have_count(0)
     rows = [("16", "88", "2", "top", "-20"), ("1/2 in", "88", "1", "top", "20"),
@@ -69,24 +69,24 @@ def test_a_block_is_entered_v_by_v_and_each_is_a_die(page: Page, own_server, axe
     by_test(page, "save").click()
     wait_ready(page, "tools")
     expect(by_test(page, "row-NEW")).to_contain_text("NEW.1: V 16.0 mm, NEW.2: V 12.7 mm, NEW-30")
-    block = kept(own_server, "dies", "NEW")
+    block = kept(crib_server, "dies", "NEW")
     assert [o["v_opening_mm"] for o in block["openings"]] == [16, 12.7, 30]
     assert [o["face"] for o in block["openings"]] == ["top", "top", "bottom"]
     assert (block["up"], block["v_opening_mm"]) == (2, 12.7)
     asked = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 500,
              "included_angle_deg": 90, "die": "NEW.1"}  # fmt: skip
-    assert call(f"{own_server.url}/api/v1/bend", "POST", asked)["v_opening_mm"] == 16
+    assert call(f"{crib_server.url}/api/v1/bend", "POST", asked)["v_opening_mm"] == 16
     # What was not touched stays as it was kept.
-    show(page, f"{own_server.url}/shop/dies/NEW", "tool")
+    show(page, f"{crib_server.url}/shop/dies/NEW", "tool")
     by_test(page, "tray").fill("Q")
     by_test(page, "save").click()
     wait_ready(page, "tools")
-    assert kept(own_server, "dies", "NEW") == {**block, "tray": "Q"}
+    assert kept(crib_server, "dies", "NEW") == {**block, "tray": "Q"}
 
 
-def test_a_v_that_does_not_fit_says_so_at_its_box(wide: Page, own_server, console):
+def test_a_v_that_does_not_fit_says_so_at_its_box(wide: Page, crib_server, console):
     console.expect("422")
-    new_die(wide, own_server, height_mm="60", width_mm="60")
+    new_die(wide, crib_server, height_mm="60", width_mm="60")
     by_test(wide, "shape").select_option("multi_v")
     for name, typed in {"v": "16", "angle": "88", "radius": "2", "centre": "40"}.items():
         by_test(wide, f"opening-1-{name}").fill(typed)
@@ -100,11 +100,11 @@ def test_a_v_that_does_not_fit_says_so_at_its_box(wide: Page, own_server, consol
     by_test(wide, "drop-2").click()
     by_test(wide, "save").click()
     wait_ready(wide, "tools")
-    assert len(kept(own_server, "dies", "NEW")["openings"]) == 1
+    assert len(kept(crib_server, "dies", "NEW")["openings"]) == 1
 
 
-def test_a_dxf_file_becomes_the_outline(page: Page, own_server, axe: str):
-    new_die(page, own_server, v_opening_mm="16", angle_deg="78", shoulder_radius_mm="0",
+def test_a_dxf_file_becomes_the_outline(page: Page, crib_server, axe: str):
+    new_die(page, crib_server, v_opening_mm="16", angle_deg="78", shoulder_radius_mm="0",
             width_mm="60", rating_kn_per_m="500")  # fmt: skip
     by_test(page, "shape").select_option("points")
     by_test(page, "dxf-points_mm-file").set_input_files(dxf())
@@ -126,7 +126,7 @@ def test_a_dxf_file_becomes_the_outline(page: Page, own_server, axe: str):
     clean(page, axe)
     by_test(page, "save").click()
     wait_ready(page, "tools")
-    die = kept(own_server, "dies", "NEW")
+    die = kept(crib_server, "dies", "NEW")
     assert {tuple(p) for p in die["outline_mm"]} == {(x - 130, y - 60) for x, y in CORNERS}
 
 
@@ -179,8 +179,8 @@ def test_where_typed_edges_cross_is_marked_on_the_drawing(
     expect(by_test(page, "outline")).to_be_visible()
 
 
-def test_clamps_a_riser_and_a_tool_too_tall(wide: Page, own_server):
-    show(wide, f"{own_server.url}/shop/holders/QH1", "tool")
+def test_clamps_a_riser_and_a_tool_too_tall(wide: Page, crib_server):
+    show(wide, f"{crib_server.url}/shop/holders/QH1", "tool")
     by_test(wide, "shape").select_option("clamps")
     for name, typed in {
         "clamp_height_mm": "40",
@@ -190,8 +190,8 @@ def test_clamps_a_riser_and_a_tool_too_tall(wide: Page, own_server):
         by_test(wide, name).fill(typed)
     by_test(wide, "save").click()
     wait_ready(wide, "tools")
-    assert len(kept(own_server, "holders", "QH1")["outline_mm"]) == 8
-    show(wide, f"{own_server.url}/shop/press", "press")
+    assert len(kept(crib_server, "holders", "QH1")["outline_mm"]) == 8
+    show(wide, f"{crib_server.url}/shop/press", "press")
     expect(by_test(wide, "die_holder_width_mm")).to_have_count(0)
     by_test(wide, "die_holder_height_mm").fill("60")
     by_test(wide, "die_holder_width_mm").fill("50")
@@ -199,15 +199,15 @@ def test_clamps_a_riser_and_a_tool_too_tall(wide: Page, own_server):
     by_test(wide, "floor_below_die_mm").fill("33 in")
     by_test(wide, "save").click()
     wait_ready(wide, "shop")
-    press = call(f"{own_server.url}/api/v1/press")["press"]
+    press = call(f"{crib_server.url}/api/v1/press")["press"]
     assert (press["die_holder_height_mm"], press["die_holder_rating_kn_per_m"]) == (60, None)
     assert press["floor_below_die_mm"] == pytest.approx(838.2)
     assert len(press["outlines_mm"]["bed"]) == 8
-    show(wide, f"{own_server.url}/shop/punches/G85-1", "tool")
+    show(wide, f"{crib_server.url}/shop/punches/G85-1", "tool")
     by_test(wide, "height_mm").fill("400")
     expect(by_test(wide, "outline-view")).to_contain_text("The punch is 400.0 mm tall")
     by_test(wide, "height_mm").fill("125")
     by_test(wide, "turned").select_option("yes")
     by_test(wide, "save").click()
     wait_ready(wide, "tools")
-    assert kept(own_server, "punches", "G85-1")["turned"] is True
+    assert kept(crib_server, "punches", "G85-1")["turned"] is True

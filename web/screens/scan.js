@@ -141,7 +141,8 @@ function whyNot({ kind, words }) {
 async function openIfThere(code, say, signal) {
   const shown = displayCode(code);
   say({ kind: "found", title: shown, words: "Opening it…" });
-  navigator.vibrate?.(60); // felt through a glove
+  // Felt through a glove. Browsers refuse it, as an error, before the first tap.
+  if (navigator.userActivation?.hasBeenActive) navigator.vibrate?.(60);
   const where = await whereIs(code, signal).catch((error) => String(error.message));
   if (signal.aborted) return;
   if (where === "device" || where === "shop") {
