@@ -290,7 +290,7 @@ function hits({ hits: many }) {
  */
 function byLevel(remarks) {
   /** @type {Sign[]} */
-  const levels = ["stop", "caution", "unknown", "note"];
+  const levels = ["stop", "caution", "unknown"];
   return levels
     .map((level) => ({
       level,
@@ -305,7 +305,6 @@ const GROUPS = [
   ["stop", "Stop"],
   ["caution", "Caution"],
   ["unknown", "Unknown"],
-  ["note", "Note"],
 ];
 
 /**
