@@ -101,8 +101,7 @@ def drops_behind(before_mm: float, after_mm: float) -> Check | None:
         "drops-behind",
         f"Let go {when}, the part drops behind the die: its weight lies {{behind_mm}} behind "
         f"{edge}.",
-        "Hold it down in front until the punch has it, and take hold again before the punch "
-        "rises; or support it behind. Never reach between the tools for it.",
+        "Hold it in front or support it behind. Never reach between the tools for it.",
         numbers,
     )
 
@@ -124,9 +123,8 @@ def between_part_and_gauge(
         return Check(
             "caution" if held_close else "ok",
             GAUGE_FINGERS_CODE,
-            "Part and gauge move against each other: the gauge retracts by {draw_back_mm} during "
-            "the bend, and would crush fingers in between.",
-            "Keep both hands in front of the tools until the gauge stands still again.",
+            "The gauge retracts by {draw_back_mm} during the bend and can crush fingers.",
+            "Keep both hands in front of the tools until it stands still.",
             {"draw_back_mm": draw_back_mm},
         )
     if against_flange:
