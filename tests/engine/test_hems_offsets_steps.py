@@ -99,7 +99,7 @@ def test_offset_too_low_for_the_dies() -> None:
     of = part((60.0, 9.0, 60.0), (bend(), bend(90.0, "down")))
     (check,) = offsets.offset_checks(of, folded(of), (12.0, 11.0))
     assert (check.level, check.code, check.bend) == ("stop", "offset-too-low", 2)
-    assert "its web is 9 mm, the dies need 12 mm" in check.words
+    assert "its web is 9 mm, the narrowest V needs 12 mm" in check.words
     assert offsets.offset_checks(of, folded(of), (9.0, 9.0)) == ()
     channel = part((60.0, 9.0, 60.0), (bend(), bend()))
     assert offsets.offset_checks(channel, folded(channel), (12.0, 12.0)) == ()

@@ -10,9 +10,24 @@ import pytest
 import shapely
 from hypothesis import given
 from hypothesis import strategies as st
-from planning_shop import CHANNEL, CRIB, HAT, METALS, MILD, PRESS, SIX, STRAIGHT, UP, die, part
+from planning_shop import (
+    CHANNEL,
+    CRIB,
+    HAT,
+    METALS,
+    MILD,
+    PRESS,
+    SIX,
+    STAINLESS,
+    STRAIGHT,
+    UP,
+    die,
+    part,
+)
 
 from flangebook.bending.pose import End
+from flangebook.bending.tooling import Crib
+from flangebook.planning.candidates import Candidates, Options
 from flangebook.planning.fit import Equipment, Wanted, fit
 from flangebook.planning.gauge_choice import ENDS, choose_ends, turn_cost
 from flangebook.planning.operations import (
@@ -22,7 +37,7 @@ from flangebook.planning.operations import (
     run_in_dimension_mm,
 )
 from flangebook.planning.plan import plan
-from flangebook.planning.ranking import best_punch, merit, ranked
+from flangebook.planning.ranking import merit
 from flangebook.planning.tool_choice import CHANGE_COST, Trials, _cheapest_walk, here_of
 from flangebook.planning.touching import DEPTH_MM, overlap
 
@@ -115,31 +130,39 @@ def test_no_step_runs_into_a_tool_by_a_geometry_library(one: object) -> None:
                 assert shared.buffer(-DEPTH_MM).is_empty
 
 
-def test_a_better_merit_costs_less_between_tools_that_are_allowed() -> None:
-    """What the ranking puts clearly ahead is not made dearer by the sum for the walk."""
-    wanted = Wanted(MILD, 2.0, 500.0, 90.0)
-    order = ranked(wanted, CRIB.dies, CRIB.punches, SHOP)
-    free = [m for m, one in order if not one.stops]
-    assert free[0].cost == min(m.cost for m in free)
-    stopped = [m for m, one in order if one.stops]
-    assert min(m.cost for m in stopped) > max(m.cost for m in free)
+def options(wanted: Wanted, crib: Crib = CRIB) -> Options:
+    """Every die's best punch, best first."""
+    shop = Equipment(PRESS, crib)
+    return Candidates.of(wanted, crib.dies, crib.punches, shop).options(crib.dies)
 
 
-def test_the_punch_first_tried_in_a_die_is_the_best_of_them_all() -> None:
-    """The quick comparison finds what trying every punch would find."""
+def test_what_is_forbidden_costs_more_than_all_that_is_allowed() -> None:
+    order = options(Wanted(MILD, 2.0, 500.0, 90.0))
+    free = [m.cost for m, one in order if not one.stops]
+    stopped = [m.cost for m, one in order if one.stops]
+    assert free
+    assert stopped
+    assert min(stopped) > max(free)
+
+
+def test_the_best_tools_are_those_that_asking_the_model_of_every_pair_finds() -> None:
+    """The search that asks the model for few pairs finds what asking it for all finds."""
     for thickness, angle in ((1.0, 90.0), (2.0, 90.0), (3.0, 90.0), (1.5, 60.0), (2.0, 135.0)):
-        wanted = Wanted(MILD, thickness, 500.0, angle)
-        for one_die in CRIB.dies:
-            quick = best_punch(wanted, one_die, CRIB.punches, angle - 3.0)
-            assert quick is not None
-            fits = {p.code: fit(wanted, one_die, p, SHOP) for p in CRIB.punches}
-            best = min(fits.values(), key=merit)
-            assert best.stops or not fits[quick.code].stops
+        for metal in (MILD, STAINLESS):
+            wanted = Wanted(metal, thickness, 500.0, angle)
+            fits = [fit(wanted, d, p, SHOP) for d in CRIB.dies for p in CRIB.punches]
+            for one_die in (None, *CRIB.dies):
+                candidates = Candidates.of(wanted, CRIB.dies, CRIB.punches, SHOP)
+                quick = candidates.best() if one_die is None else candidates.best_in(one_die)
+                assert quick is not None
+                mine = [f for f in fits if one_die is None or f.die is one_die]
+                least = min((merit(f).cost, (f.punch.code, f.die.code)) for f in mine)
+                assert quick == least[1], (metal.code, thickness, angle, one_die)
 
 
 def test_a_damaged_tool_is_passed_over() -> None:
     damaged = replace(die(16.0), condition="damaged", condition_note="Chipped at 200.")
-    order = ranked(Wanted(MILD, 2.0, 500.0, 90.0), (damaged, die(20.0)), CRIB.punches, SHOP)
+    order = options(Wanted(MILD, 2.0, 500.0, 90.0), replace(CRIB, dies=(damaged, die(20.0))))
     assert order[0][1].die.code == "V20-84"
     stop = order[1][1].stops[0]
     assert "Chipped at 200." in stop.words
@@ -147,8 +170,8 @@ def test_a_damaged_tool_is_passed_over() -> None:
 
 def test_straight_before_gooseneck_when_both_would_do() -> None:
     twins = (replace(STRAIGHT, shape="gooseneck", code="A", neck_relief_mm=10.0), STRAIGHT)
-    chosen = best_punch(Wanted(MILD, 1.0, 100.0, 90.0), die(8.0), twins, 87.0)
-    assert chosen is STRAIGHT
+    wanted = Wanted(MILD, 1.0, 100.0, 90.0)
+    assert Candidates.of(wanted, (die(8.0),), twins, SHOP).best() == (STRAIGHT.code, "V8-84")
 
 
 def test_every_pair_is_tried_once_for_bends_alike() -> None:
@@ -156,7 +179,7 @@ def test_every_pair_is_tried_once_for_bends_alike() -> None:
     steps = operations(HAT, MILD, CRIB, (1, 4, 3, 2), 100.0)
     tables = [trials.for_step(step) for step in steps]
     assert all(table is tables[0] for table in tables)
-    assert len(tables[0]) == len(CRIB.dies) * len(CRIB.punches)
+    assert len(tables[0].costs) == len(CRIB.dies) * len(CRIB.punches)
 
 
 def test_a_run_goes_over_bends_not_made_yet() -> None:
@@ -165,7 +188,7 @@ def test_a_run_goes_over_bends_not_made_yet() -> None:
     folded = folded_by_rule(channel, MILD)
     first, second = operations(channel, MILD, CRIB, (1, 2), 100.0)
     trials = Trials(channel, MILD, SHOP)
-    one = trials.for_step(first)["P4", "V16-84"][1]
+    one = trials.for_step(first).fit(("P4", "V16-84"))
     left, right = (
         run_in_dimension_mm(bare, channel, first, here_of(one))
         for bare in bare_runs_mm(channel, folded, first)

@@ -61,10 +61,16 @@ def test_a_springier_metal_changes_the_angle_and_no_tool() -> None:
 
 def test_a_tool_that_lies_elsewhere_or_is_worn_is_told() -> None:
     moved = replace(BLUNT, place=Place("Q", "9"), condition="worn", condition_note="Nose.")
-    punches = tuple(moved if p.code == "P4" else p for p in CRIB.punches)
-    found = differences(SAVED, fresh(replace(CRIB, punches=punches)))
-    assert not any(d["what"] == "punch" for d in found), "it is still the best one"
+    saved = fresh(replace(CRIB, punches=(BLUNT,)))
+    found = differences(saved, fresh(replace(CRIB, punches=(moved,))))
+    assert not any(d["what"] == "punch" for d in found), "there is no other"
     assert {("punch P4", "tray"), ("punch P4", "condition")} <= said(found)
+
+
+def test_a_tool_that_is_worn_now_makes_room_for_a_sound_one() -> None:
+    punches = tuple(replace(p, condition="worn") if p.code == "P4" else p for p in CRIB.punches)
+    found = differences(SAVED, fresh(replace(CRIB, punches=punches)))
+    assert any(d["what"] == "punch" and d["saved"] == "P4" for d in found)
 
 
 def test_a_rating_that_came_to_light_changes_the_findings() -> None:

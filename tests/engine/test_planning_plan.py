@@ -356,7 +356,8 @@ def test_the_part_comes_back_so_that_it_can_be_posted_again() -> None:
     one = replace(HAT, holes=(Hole(1, 10.0, 3.0),), grain="with")
     back = planned(one)["part"]
     assert back.pop("box", None) is None
-    again = Part(**{**back, "flats_mm": tuple(back["flats_mm"]),
+    tools = back.pop("tools")
+    again = Part(**{**back, **tools, "flats_mm": tuple(back["flats_mm"]),
                     "bends": tuple(Bend(**b) for b in back["bends"]),
                     "holes": tuple(Hole(**h) for h in back["holes"]),
                     "wishes": Wishes(**{**back["wishes"], "critical_flats": ()})})  # fmt: skip

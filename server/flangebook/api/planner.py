@@ -150,6 +150,7 @@ def part_from(asked: Mapping[str, Any], thickness_mm: float) -> Part:
         bends=tuple(Bend(**one) for one in asked["bends"]),
         order=tuple(asked["order"]) if asked["order"] else None,
         holes=tuple(Hole(**one) for one in asked["holes"]),
+        **asked["tools"],
         wishes=wishes_from(asked["wishes"]),
     )
 
@@ -158,6 +159,7 @@ def box_from(asked: Mapping[str, Any], thickness_mm: float) -> Box:
     """The box as the calculations take it."""
     given = {k: asked[k] for k in ("title", "metal", "dimension")}
     given |= {k: v for k, v in asked["box"].items() if k != "sides"}
+    given |= asked["tools"]
     for name, side in asked["box"]["sides"].items():
         if side is not None:
             bends = tuple(Bend(**one) for one in side["bends"])

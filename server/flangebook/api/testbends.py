@@ -9,8 +9,8 @@ from flangebook.bending.metals import Metal
 from flangebook.bending.tooling import Die, Punch
 from flangebook.planning.chart import usual_thicknesses_mm
 from flangebook.planning.evidence import set_up_json
+from flangebook.planning.named_tools import find_die, find_punch
 from flangebook.planning.next_setting import measured_angle_deg
-from flangebook.planning.one_bend import find_die, find_punch
 from flangebook.planning.plan import find_metal
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store

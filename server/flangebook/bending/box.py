@@ -56,7 +56,8 @@ class Box:
     square; "open" walls end where the neighbour's bend begins. gap_mm: between them [mm], None
     by rule. first_pair: the sides that are bent first; their walls run out to the corner, and the
     others are bent between them. order: numbers of the bends in an order of one's own; None lets
-    the planner choose. wishes: by the numbers that bends and flats have in the box.
+    the planner choose. wishes: by the numbers that bends and flats have in the box. die, punch:
+    codes of the tools asked for, for every bend that names none of its own.
     """
 
     title: str
@@ -76,6 +77,8 @@ class Box:
     first_pair: Pair = "left-right"
     order: tuple[int, ...] | None = None
     wishes: Wishes = NO_WISHES
+    die: str | None = None
+    punch: str | None = None
 
     @property
     def pairs(self) -> tuple[Pair, Pair]:
@@ -129,6 +132,8 @@ def section_of(box: Box, pair: Pair) -> Part | None:
         order=_order_of(box, pair),
         wishes=_wishes_of(box, pair),
         walled=pair != box.first_pair and _stands(box, other),
+        die=box.die,
+        punch=box.punch,
     )
 
 

@@ -80,7 +80,8 @@ def offset_checks(
 ) -> tuple[Check, ...]:
     """A stop for each offset whose web is too short to be made as two air bends.
 
-    smallest_flanges_mm: of each bend in its die, in the part's dimension [mm].
+    smallest_flanges_mm: the shortest web that each bend takes, the other bend's round included,
+    in the part's dimension [mm].
     """
     found = []
     for offset in offsets_in(part, bends):
@@ -93,7 +94,7 @@ def offset_checks(
                     "stop",
                     "offset-too-low",
                     f"Bends {offset.bend} and {offset.bend + 1} make an offset of {{height_mm}}; "
-                    "its web is {web_mm}, the dies need {least_mm}.",
+                    "its web is {web_mm}, the narrowest V needs {least_mm}.",
                     "Use a narrower V, or an offset tool that makes both bends in one hit.",
                     numbers,
                     bend=offset.bend + 1,

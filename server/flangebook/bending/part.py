@@ -22,6 +22,7 @@ class Bend:
     inside_radius_mm: the radius asked for, or None for what the tools give.
     kind: "bend", or a "closed_hem"/"open_hem" (only at the part's ends).
     hem_gap_mm: clear gap inside an open hem.
+    die, punch: codes of the tools asked for, or None for what suits best.
     """
 
     included_angle_deg: float
@@ -29,6 +30,8 @@ class Bend:
     inside_radius_mm: float | None = None
     kind: BendKind = "bend"
     hem_gap_mm: float = 0.0
+    die: str | None = None
+    punch: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +58,7 @@ class Part:
     order: bend numbers from 1 to force an order; None lets the planner choose.
     wishes: what else the user wishes of the order. walled: finished sides stand at the ends of its
         bends, as in a box, so nothing is slid out along the tools.
+    die, punch: codes of the tools asked for, for every bend that names none of its own.
     """
 
     title: str
@@ -69,3 +73,10 @@ class Part:
     grain: Literal["with", "across"] | None = None
     wishes: Wishes = NO_WISHES
     walled: bool = False
+    die: str | None = None
+    punch: str | None = None
+
+    def asked_for(self, bend: int) -> tuple[str | None, str | None]:
+        """Codes of the punch and the die asked for, for a bend by its number from 1."""
+        own = self.bends[bend - 1]
+        return own.punch or self.punch, own.die or self.die

@@ -13,12 +13,12 @@ from flangebook.bending.hems import hem
 from flangebook.bending.part import Part
 from flangebook.bending.pose import End
 from flangebook.bending.section import FoldedBend
+from flangebook.planning.candidates import Pair
 from flangebook.planning.fit import Fit
 from flangebook.planning.gauge_choice import ENDS
 from flangebook.planning.operations import Operation, folded_by_rule, folded_to
 from flangebook.planning.steps import Bench, chosen_ends
 from flangebook.planning.tool_choice import (
-    Pair,
     Trials,
     choose_tools,
     here_of,
@@ -37,6 +37,11 @@ class Attempt:
     steps: tuple[Operation, ...]
     fits: tuple[Fit | None, ...]
     ends: tuple[End, ...]
+
+    @property
+    def tools_used(self) -> tuple[Pair, ...]:
+        """Punch and die of each step that needs them."""
+        return tuple((one.punch.code, one.die.code) for one in self.fits if one is not None)
 
     @property
     def troubled(self) -> dict[int, float]:
@@ -85,7 +90,7 @@ def _hold_against(
     Of each kind the likeliest are tried, the other kind staying as chosen, up to the first
     one without trouble.
     """
-    fits = trials.for_step(step)
+    candidates, pairs = trials.for_step(step), trials.pairs(step)
     touched = {name for end in ENDS for name, _ in bench.pose(step, chosen, end).touches}
     for which, code, other in (
         (0, chosen.punch.code, chosen.die.code),
@@ -94,13 +99,13 @@ def _hold_against(
         below = {"die", "bed"}
         if not (touched & below if which == 1 else touched - below or not touched):
             continue
-        alike = sorted((fits[p][0], p) for p in fits if p[1 - which] == other)
+        alike = sorted((candidates.costs[p][0], p) for p in pairs if p[1 - which] == other)
         for _, pair in alike[:MOST_TRIED]:
-            one = fits[pair][1]
+            one = candidates.fit(pair)
             if one.bend is None or (one.stops and pair[which] != code):
                 continue
             least = min(bench.trouble_cost(step, one, end) for end in ENDS)
-            for held in (p for p in fits if p[which] == pair[which]):
+            for held in (p for p in pairs if p[which] == pair[which]):
                 against[step.number, held] = against.get((step.number, held), 0.0) + least
             if not least:
                 break

@@ -12,7 +12,8 @@ from flangebook.bending.ratings import Rating
 from flangebook.bending.setting_limits import SettingLimits
 from flangebook.planning.answer import N_PER_KN, JsonDict, banded, maybe, number, sources
 from flangebook.planning.fit import Fit, Wanted
-from flangebook.planning.ranking import Merit, reason
+from flangebook.planning.ranking import Merit
+from flangebook.planning.reasons import reason
 from flangebook.planning.setting_json import setting_json
 
 

@@ -114,6 +114,7 @@ def part_json(box: Box) -> JsonDict:
         "holes": [],
         "grain": None,
         "wishes": wishes_json(box.wishes),
+        "tools": {"die": box.die, "punch": box.punch},
         "box": {
             "length_mm": box.length_mm,
             "width_mm": box.width_mm,
@@ -141,6 +142,8 @@ def _bend(bend: Bend) -> JsonDict:
         "inside_radius_mm": bend.inside_radius_mm,
         "kind": bend.kind,
         "hem_gap_mm": bend.hem_gap_mm,
+        "die": bend.die,
+        "punch": bend.punch,
     }
 
 

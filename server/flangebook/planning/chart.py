@@ -13,9 +13,9 @@ from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
 from flangebook.bending.ratings import Rating
 from flangebook.bending.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.candidates import Candidates
 from flangebook.planning.evidence import Evidence
-from flangebook.planning.fit import LEAST_V_OVER_T, Equipment, Fit, Wanted, fit
-from flangebook.planning.ranking import best_punch
+from flangebook.planning.fit import LEAST_V_OVER_T, Equipment, Fit, Wanted
 from flangebook.planning.stand_ins import punch_by_rule
 
 SQUARE_DEG = 90.0
@@ -134,11 +134,10 @@ def _cell(wanted: Wanted, die: Die, punches: Sequence[Punch], equipment: Equipme
         return _unusable(die, f"V is only {over_t:.1f} t: no published chart goes so narrow.")
     if over_t > MOST_V_OVER_T:
         return _unusable(die, f"V is {over_t:.0f} t: wider than published charts go.")
-    needed = SQUARE_DEG - 1.5 * wanted.metal.springback_at_90_deg.high
-    short = Wanted(wanted.metal, wanted.thickness_mm, 1.0, SQUARE_DEG)
-    punch = best_punch(short, die, punches, needed)
-    assert punch is not None
-    one = fit(wanted, die, punch, equipment)
+    candidates = Candidates.of(wanted, (die,), punches, equipment)
+    pair = candidates.best()
+    assert pair is not None
+    one = candidates.fit(pair)
     refused = [c for c in one.stops if c.code in ("cannot-be-predicted", "sharper-than-die")]
     if one.bend is None or refused:
         return _unusable(die, refused[0].words)

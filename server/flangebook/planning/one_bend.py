@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from flangebook.bending.checks import Check, worst
-from flangebook.bending.errors import InputError, MissingToolError
+from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.metals import Metal
 from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
@@ -26,14 +26,16 @@ from flangebook.planning.bend_json import (
     predicted,
     rating_json,
 )
+from flangebook.planning.candidates import Candidates, Options
 from flangebook.planning.drawing import drawing_json, drawn, not_drawn, simple_angle
 from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
+from flangebook.planning.named_tools import find_die, find_punch
 from flangebook.planning.press_fit import press_checks
-from flangebook.planning.ranking import Merit, best_punch, ranked
 from flangebook.planning.setting_json import limits_json, within
 from flangebook.planning.stand_ins import assumed_checks, die_by_rule, punch_by_rule
 from flangebook.planning.stroke import stroke_json
+from flangebook.planning.unusual import Chosen, Kind, why_unusual
 
 SAME_MM = 0.005
 """Two sizes closer than this are the same [mm]."""
@@ -68,7 +70,7 @@ def check_bend(
     wanted = Wanted(metal, thickness_mm, bend_length_mm, included_angle_deg)
     named = Named(die, punch, v_opening_mm, punch_radius_mm)
     chosen, options = _selected(wanted, equipment, named)
-    return _answer(chosen, options, equipment, named=die is not None)
+    return _answer(chosen, options, equipment, named)
 
 
 def check_stroke(
@@ -112,14 +114,12 @@ class Named:
         return [f for f in ("die", "v_opening_mm", "punch", "punch_radius_mm") if getattr(self, f)]
 
 
-def _selected(
-    wanted: Wanted, equipment: Equipment, named: Named
-) -> tuple[Fit, list[tuple[Merit, Fit]]]:
+def _selected(wanted: Wanted, equipment: Equipment, named: Named) -> tuple[Fit, Options]:
     """The fit to answer with, which is predicted, and every die's best one."""
     crib = equipment.crib
     punches = _punches(crib, wanted, named.punch, named.punch_radius_mm)
     die = _die(crib, named.die, named.v_opening_mm)
-    options = ranked(wanted, crib.dies, punches, equipment)
+    options = Candidates.of(wanted, crib.dies, punches, equipment).options(crib.dies)
     chosen = _chosen(options, wanted, punches, equipment, die, named.v_opening_mm)
     if chosen.bend is None and not (named.die or named.punch):
         chosen = _by_rule(wanted, punches, equipment, named.v_opening_mm)
@@ -148,37 +148,6 @@ def _need_sizes(
     ):
         if value > most:
             raise InputError(f"{value:g} is too large.", where, f"Give {most:g} mm or less.")
-
-
-def find_die(crib: Crib, code: str, where: str = "die") -> Die:
-    """The die of that code.
-
-    Raises:
-        MissingToolError: the crib has none.
-    """
-    for die in crib.dies:
-        if die.code == code:
-            return die
-    raise MissingToolError(f"There is no die {code!r} in the crib.", where, _codes(crib.dies))
-
-
-def find_punch(crib: Crib, code: str, where: str = "punch") -> Punch:
-    """The punch of that code.
-
-    Raises:
-        MissingToolError: the crib has none.
-    """
-    for punch in crib.punches:
-        if punch.code == code:
-            return punch
-    raise MissingToolError(f"There is no punch {code!r} in the crib.", where, _codes(crib.punches))
-
-
-def _codes(tools: Sequence[Die] | Sequence[Punch]) -> str:
-    if not tools:
-        return "The crib has none yet: leave it out, or enter it first."
-    more = ", ..." if len(tools) > 20 else ""
-    return f"Use one of: {', '.join(t.code for t in tools[:20])}{more}."
 
 
 def _punches(
@@ -217,7 +186,7 @@ def _die(crib: Crib, code: str | None, v_opening_mm: float | None) -> Die | None
 
 
 def _chosen(
-    options: Sequence[tuple[Merit, Fit]],
+    options: Options,
     wanted: Wanted,
     punches: Sequence[Punch],
     equipment: Equipment,
@@ -240,9 +209,11 @@ def _by_rule(
     """A plain die with the best of the punches, or a plain punch where that one is too blunt."""
     t, angle = wanted.thickness_mm, wanted.included_angle_deg
     die = die_by_rule(t, angle, v_opening_mm)
-    owned = best_punch(wanted, die, punches, angle)
-    one = fit(wanted, die, owned or punch_by_rule(t, angle), equipment)
-    if one.bend is None and owned is not None and owned.code:
+    candidates = Candidates.of(wanted, (die,), punches, equipment)
+    pair = candidates.best()
+    assert pair is not None
+    one = candidates.fit(pair)
+    if one.bend is None and one.punch.code:
         return fit(wanted, die, punch_by_rule(t, angle), equipment)
     return one
 
@@ -254,9 +225,7 @@ def _refusal(chosen: Fit, named: Sequence[str]) -> InputError:
     return InputError(why.words, "included_angle_deg" if of_angle else named[0], why.do)
 
 
-def _answer(
-    chosen: Fit, options: Sequence[tuple[Merit, Fit]], equipment: Equipment, *, named: bool
-) -> JsonDict:
+def _answer(chosen: Fit, options: Options, equipment: Equipment, named: Named) -> JsonDict:
     bend = chosen.bend
     assert bend is not None
     wanted = chosen.wanted
@@ -282,6 +251,7 @@ def _answer(
         "punch": chosen.punch.code or None,
         "punch_name": chosen.punch.name if chosen.punch.code else None,
         "punch_radius_mm": number(chosen.punch.tip_radius_mm),
+        "tools_reason": _reason(chosen, equipment, named),
         "v_opening_mm": number(bend.v_opening_mm),
         **predicted(bend, wanted.bend_length_mm, chosen.limits),
         "limits": limits_json(chosen.limits),
@@ -289,11 +259,23 @@ def _answer(
         "handbook": handbook_json(chosen.expected or bend, wanted.bend_length_mm, chosen.limits),
         "opinions": opinions(wanted, bend),
         "ratings": [rating_json(row) for row in chosen.ratings],
-        "options": options_json(chosen, options, named=named),
+        "options": options_json(chosen, options, named=named.die is not None),
         "drawing": drawing,
         "checks": [*checks_json(findings), *always_said()],
         "worst": worst(findings),
     }
+
+
+def _reason(chosen: Fit, equipment: Equipment, named: Named) -> str:
+    """Why unusual tools were chosen, against all of the crib."""
+    by_name: set[Kind] = set()
+    if named.die or named.v_opening_mm:
+        by_name.add("die")
+    if named.punch or named.punch_radius_mm:
+        by_name.add("punch")
+    crib = equipment.crib
+    candidates = Candidates.of(chosen.wanted, crib.dies, crib.punches, equipment)
+    return why_unusual(Chosen(chosen, candidates, frozenset(by_name)))
 
 
 def _drawing(chosen: Fit, equipment: Equipment) -> tuple[JsonDict | None, tuple[Check, ...]]:
@@ -308,7 +290,7 @@ def _drawing(chosen: Fit, equipment: Equipment) -> tuple[JsonDict | None, tuple[
         return None, (not_drawn(error.what),)
 
 
-def _no_die(chosen: Fit, options: Sequence[tuple[Merit, Fit]]) -> tuple[Check, ...]:
+def _no_die(chosen: Fit, options: Options) -> tuple[Check, ...]:
     """The finding that no die of the crib makes this bend as it stands."""
     if not options or not chosen.stops or any(not one.stops for _, one in options):
         return ()

@@ -197,6 +197,17 @@ def bare_runs_mm(part: Part, folded: Sequence[FoldedBend], step: Operation) -> t
     return (at - left - reach, right - at - reach)
 
 
+def beyond_run_mm(part: Part, folded: Sequence[FoldedBend], step: Operation) -> float:
+    """What the finished bend at the end of a step's shorter run adds to it to make up the flat as
+    the part dimensions it [mm]; 0 where the run ends at an edge or goes over bends not made."""
+    left, right = bare_runs_mm(part, folded, step)
+    neighbour = step.bend - 1 if left <= right else step.bend + 1
+    if neighbour not in step.made:
+        return 0.0
+    radius = folded[neighbour - 1].inside_radius_mm
+    return setback_mm(part.bends[neighbour - 1], radius, part.thickness_mm, part.dimension)
+
+
 def run_in_dimension_mm(bare_mm: float, part: Part, step: Operation, here: FoldedBend) -> float:
     """A run from the bend line as the part dimensions a flat: to the mould line or as asked.
 

@@ -13,9 +13,12 @@ from flangebook.bending.errors import FlangebookError
 from flangebook.bending.ordering.search import Found, Move, search
 from flangebook.bending.outline import punch_outline
 from flangebook.bending.part import Part
+from flangebook.bending.ratings import Rating
 from flangebook.bending.section import check_part
 from flangebook.bending.tooling import Die, Holder, Punch
 from flangebook.bending.wishes import Wishes
+from flangebook.planning.attempts import Attempt
+from flangebook.planning.named_tools import names_dropped
 from flangebook.planning.order_problem import ToolPair, bending_of, order_problem
 from flangebook.planning.order_search import (
     SMALL,
@@ -108,6 +111,9 @@ def _wishes(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
     if part.order is not None:
         advice = Advice("order", "Without the given order it can be made.")
         yield _Try(advice, _with_part(trials, replace(part, order=None)), wishes, whole=True)
+    for name, words, other in names_dropped(part):
+        advice = Advice(name, f"Without {words} it can be made.")
+        yield _Try(advice, _with_part(trials, other), wishes, whole=True)
     for name, words, changed in wishes_dropped(wishes):
         advice = Advice(name, f"Without the wish “{words}” it can be made.")
         yield _Try(advice, trials, changed, whole=True)
@@ -230,6 +236,7 @@ def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list
     tries = [(name, words, part, less) for name, words, less in wishes_dropped(wishes)]
     if part.order is not None:
         tries.append(("order", "the given order", replace(part, order=None), wishes))
+    tries += [(name, words, other, wishes) for name, words, other in names_dropped(part)]
     said = []
     limits = replace(limits, explain=False)  # only whether there is an order, and what it costs
     for name, words, other, less in tries:
@@ -241,9 +248,12 @@ def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list
 def _costs(wished: Searched, without: Searched) -> str:
     """What a wish costs, or that the part cannot be made with it, or neither way."""
     able, able_without = _can_be(wished), _can_be(without)
+    if wished.found is None and (heavier := _heavier(wished.attempt, without.attempt)):
+        return heavier[0]
     if able and able_without:
         mine, other = handling_counts(wished.found), handling_counts(without.found)
-        return _dearer(mine, other) or "costs nothing"
+        said = [_dearer(mine, other), *_heavier(wished.attempt, without.attempt)]
+        return "; ".join(filter(None, said)) or "costs nothing"
     if able_without:
         return "cannot be had" if able is False else "no way was found in the time"
     if able:
@@ -251,6 +261,28 @@ def _costs(wished: Searched, without: Searched) -> str:
     if able is False and able_without is False:
         return "cannot be made, neither with it nor without"
     return "no way was found in the time, neither with it nor without"
+
+
+def _heavier(wished: Attempt, without: Attempt) -> list[str]:
+    """What other tools cost besides handling: a stop, or more of a rating used up."""
+    stops = [[c for one in a.fits if one is not None for c in one.stops] for a in (wished, without)]
+    if stops[0] and not stops[1]:
+        return [f"stop: {stops[0][0].words.rstrip('.')}"]
+    mine, other = _fullest(wished), _fullest(without)
+    if mine is None:
+        return []
+    share, before = mine.share_percent or 0.0, (other.share_percent if other else None) or 0.0
+    if round(share) <= round(before):
+        return []
+    return [
+        f"{mine.what} {mine.name}".rstrip() + f" at {share:.0f} % of its rating, not {before:.0f} %"
+    ]
+
+
+def _fullest(attempt: Attempt) -> Rating | None:
+    """The rating that is used up most in any step; None where none is known."""
+    rows = [row for one in attempt.fits if one is not None for row in one.ratings if row.rating]
+    return max(rows, key=lambda row: row.share_percent or 0.0, default=None)
 
 
 def _can_be(searched: Searched) -> bool | None:

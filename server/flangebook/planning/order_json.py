@@ -10,6 +10,7 @@ from flangebook.bending.clearance.approach import TOOLS, Near, approaches
 from flangebook.bending.ordering.explain import Refused
 from flangebook.bending.part import Part
 from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.named_tools import names_dropped
 from flangebook.planning.order_advice import (
     Advice,
     Other,
@@ -197,9 +198,12 @@ class OrderSaid:
 
 def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
     """The words on the order, what wishes cost, other orders, and what would help."""
-    if searched.found is None:
+    named = bool(names_dropped(trials.part)) and trials.equipment.press is not None
+    if searched.found is None and not named:
         return OrderSaid(searched.order.words)
     wishes = tuple(what_wishes_cost(trials, searched, limits))
+    if searched.found is None:
+        return OrderSaid(searched.order.words, wishes)
     if not searched.moves or searched.refused:
         sure = _is_proof(searched) or not searched.every_way
         advice = tuple(remedies(trials, searched)) if sure else ()

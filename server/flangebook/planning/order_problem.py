@@ -25,9 +25,11 @@ from flangebook.bending.section import FoldedBend, allowance_at, strip_of
 from flangebook.bending.tolerance import SIGMAS, gauge_variance_mm2
 from flangebook.bending.tooling import Die, Press, Punch
 from flangebook.bending.wishes import Wishes
+from flangebook.planning.candidates import Pair
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.operations import Operation, run_in_dimension_mm
-from flangebook.planning.tool_choice import Pair, Trials, here_of
+from flangebook.planning.ranking import STOP_COST, doubtful
+from flangebook.planning.tool_choice import Trials, here_of
 
 LEAST_LIFT_MM = 1.0
 """Of a pair that the press cannot open for, and that is not allowed."""
@@ -40,6 +42,11 @@ class ToolPair:
 
     punch: Punch
     die: Die
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether punch or die is worn or has no rating."""
+        return doubtful(self.punch) or doubtful(self.die)
 
     @property
     def codes(self) -> Pair:
@@ -79,7 +86,9 @@ def pairs_of(
 
 
 def _allowed(trials: Trials, step: Operation, pair: Pair) -> bool:
-    _, one = trials.for_step(step)[pair]
+    if trials.cost(step, pair) >= STOP_COST:
+        return False  # for certain, without asking the bend model
+    one = trials.for_step(step).fit(pair)
     return one.bend is not None and all(stop.code == SHORT_FLANGE for stop in one.stops)
 
 
@@ -104,14 +113,15 @@ def order_problem(
     opens = [equipment.opens_mm(pair.punch, pair.die, part.thickness_mm) for pair in pairs]
     for b, step in enumerate(bending.steps):
         for p, pair in enumerate(pairs):
-            _, one = trials.for_step(step)[pair.codes]
+            able = _allowed(trials, step, pair.codes)
+            _, one = trials.for_step(step).costs[pair.codes]
             strokes[b, p] = (0.5, 1.0, 1.0, 1.0)
             if one.bend is None:
                 continue
             stroke = sharpest_stroke(one)
             if stroke is None:
                 continue
-            allowed[b, p] = _allowed(trials, step, pair.codes) and opens[p] > 0.0
+            allowed[b, p] = able and opens[p] > 0.0
             strokes[b, p] = stroke
             here = here_of(one)
             beside = run_in_dimension_mm(0.0, part, step, here)

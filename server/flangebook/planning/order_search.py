@@ -1,7 +1,9 @@
 """The order, the tools and the ends of a part: searched for exactly, and checked once more.
 
-The dies are taken first as the ranking has them, since they give the radii and so the shape of
-the half-made part; every punch of the crib is open to the search with them, then other dies.
+The dies are taken first as the choice of tools has them, since they give the radii and so the
+shape of the half-made part; every punch of the crib is open to the search with them, then each
+other die by itself, best first, then all dies together. Tools that are worn or have no rating are
+open to the search only where there is no order without them.
 What is found is drawn up with the bends as the chosen tools really give them, and every step is
 looked at again on that shape; where that refuses a step, the search is gone again.
 """
@@ -10,8 +12,10 @@ from __future__ import annotations
 
 import math
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
+
+import numpy as np
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.order import Order, Rule, order_for
@@ -32,6 +36,7 @@ from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Die, Press
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.attempts import Attempt, best_attempt, folded_in
+from flangebook.planning.candidates import Pair
 from flangebook.planning.fit import Fit
 from flangebook.planning.gauge_choice import ENDS
 from flangebook.planning.operations import Operation, operations
@@ -43,6 +48,7 @@ from flangebook.planning.order_problem import (
     order_problem,
     pairs_of,
 )
+from flangebook.planning.ranking import STOP_COST
 from flangebook.planning.steps import Bench
 from flangebook.planning.tool_choice import Trials
 from flangebook.planning.ways import comes_off
@@ -52,7 +58,8 @@ LEAST_S = 0.05
 EXPLAIN_S = 1.0
 """How long is looked for the order with the fewest steps refused [s]."""
 MOST_ROUNDS = 4
-MOST_DIES = 4
+MOST_DIES = 16
+"""So many dies are looked at one by one: each gives the part another shape."""
 MOST_PAIRS = 100
 """More pairs than a shop's crib gives; those that suit the bends best are looked at."""
 SMALL = 12
@@ -100,7 +107,8 @@ class Searched:
     problem, pairs, known: what it was asked. refused: steps of the order that cannot be made.
     every_tool: without an order, whether every pair of tools that may make a bend was open to the
     search. every_way: without one, whether none was given up because no way to take the part out
-    was found. can_slide: whether there is room beside the tools to slide it out.
+    was found. can_slide: whether there is room beside the tools to slide it out. no_order: dies
+    with which, one by one, the search found that there is no order.
     """
 
     attempt: Attempt
@@ -115,6 +123,7 @@ class Searched:
     every_tool: bool = True
     every_way: bool = True
     can_slide: bool = True
+    no_order: tuple[str, ...] = ()
 
     @property
     def none(self) -> bool:
@@ -169,9 +178,10 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         return Searched(base, unchecked)
     looked_at, whole, every_way = 0, not equipment.left_out, True
     asked: Searched | None = None
-    for dies in _die_sets(trials, bending, base):
+    without: list[str] = []
+    for tools in _tool_sets(trials, bending, base):
         try:
-            tried = _with_dies(trials, bending, base, dies, press, wishes, limits)
+            tried = _with_tools(trials, bending, base, tools, press, wishes, limits)
         except InputError:
             whole = False
             continue
@@ -184,11 +194,15 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
         if not tried.none:
             asked = tried
             break
+        if len(tools.dies) == 1 and tried.every_way:
+            without.append(tools.dies[0].code)
     if asked is None:
         return Searched(base, unchecked)
     if asked.found is not None and not asked.found.sequence and limits.explain:
         asked = _least_bad(trials, base, asked, limits)
-    return replace(asked, looked_at=looked_at, every_tool=whole, every_way=every_way)
+    return replace(
+        asked, looked_at=looked_at, every_tool=whole, every_way=every_way, no_order=tuple(without)
+    )
 
 
 def _attempt_by_rule(trials: Trials, sequence: Sequence[int]) -> Attempt:
@@ -201,45 +215,71 @@ def _steps(trials: Trials, sequence: Sequence[int]) -> tuple[Operation, ...]:
     return operations(trials.part, trials.metal, crib, sequence, largest_mm)
 
 
-def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> list[list[Die]]:
+@dataclass(frozen=True, slots=True)
+class _Tools:
+    """The dies to search with, with every punch. doubtful: also such as are worn or unrated."""
+
+    dies: tuple[Die, ...]
+    doubtful: bool
+
+
+def _tool_sets(trials: Trials, bending: Bending, base: Attempt) -> Iterator[_Tools]:
+    """The dies to search with, without doubtful tools and then with them."""
+    tried: list[tuple[Die, ...]] = []
+    for dies in _die_sets(trials, bending, base):
+        tried.append(dies)
+        yield _Tools(dies, doubtful=False)
+    for dies in tried:
+        yield _Tools(dies, doubtful=True)
+
+
+def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> Iterator[tuple[Die, ...]]:
     """The dies of the attempt by rule, each other die that may make every bend, then all dies
     together: a part that no single die makes may want two."""
     chosen = {one.die.code: one.die for one in base.fits if one is not None and one.die.code}
+    if chosen:
+        yield tuple(chosen.values())
     ranked, usable = [], []
     for die in trials.equipment.crib.dies:
         costs = [_least_cost(trials, step, die) for step in bending.steps]
-        if any(cost < math.inf for cost in costs):
+        if any(cost < STOP_COST for cost in costs):
             usable.append(die)
-        if all(cost < math.inf for cost in costs) and [die.code] != list(chosen):
+        if all(cost < STOP_COST for cost in costs) and [die.code] != list(chosen):
             ranked.append((sum(costs), die.code, die))
-    singles = [die for _, _, die in sorted(ranked)[:MOST_DIES]]
-    sets = [list(chosen.values())] if chosen else []
-    sets += [[die] for die in singles]
-    return [*sets, usable] if len(usable) > 1 else sets
+    for _, _, die in sorted(ranked)[:MOST_DIES]:
+        yield (die,)
+    if len(usable) > 1:
+        yield tuple(usable)
 
 
 def _least_cost(trials: Trials, step: Operation, die: Die) -> float:
-    """What speaks least against a die for a bend; infinite where no punch makes it there."""
-    fits = [fit for pair, fit in trials.for_step(step).items() if pair[1] == die.code]
-    return min((cost for cost, one in fits if one.bend and not one.stops), default=math.inf)
+    """What speaks least against a die for a bend; infinite where other tools are asked for."""
+    open_to = set(trials.pairs(step))
+    candidates = trials.for_step(step)
+    pair = candidates.best(lambda f: f.die.code == die.code and (f.punch.code, die.code) in open_to)
+    return math.inf if pair is None else candidates.costs[pair][0]
 
 
-def _with_dies(
-    trials: Trials, bending: Bending, base: Attempt, dies: Sequence[Die], press: Press,
+def _with_tools(
+    trials: Trials, bending: Bending, base: Attempt, tools: _Tools, press: Press,
     wishes: Wishes, limits: Limits,
 ) -> Searched | None:  # fmt: skip
-    """The cheapest order with these dies, drawn up and looked at again; None without a pair.
+    """The cheapest order with these tools, drawn up and looked at again; None without a pair that
+    was not open to the search before.
 
     Where the part cannot be slid along the tools, the punch has to come and go straight past it.
     If no order does that, those are looked at whose part can be unhooked from the punch.
     """
-    pairs = pairs_of(trials, bending, dies, trials.punches)
+    pairs = pairs_of(trials, bending, tools.dies, trials.punches)
     pairs = _by_merit(trials, bending, pairs, base.bench)
-    pairs = pairs[:MOST_PAIRS]
+    sound = [pair for pair in pairs if not pair.doubtful]
+    if tools.doubtful and len(sound) == len(pairs):
+        return None
+    pairs = (pairs if tools.doubtful else sound)[:MOST_PAIRS]
     if not pairs:
         return None
     asked = _Asked(trials, bending, base, tuple(pairs), press, wishes)
-    folded = _folded_with(trials, bending, base, dies)
+    folded = _folded_with(trials, bending, base, tools.dies)
     strict = _in_rounds(asked, folded, limits)
     if strict.can_slide or trials.part.walled or not strict.none:
         return strict
@@ -317,7 +357,7 @@ def _by_merit(
     """
 
     def cost(step: Operation, pair: ToolPair) -> float:
-        least, one = trials.for_step(step)[pair.codes]
+        least, one = trials.cost(step, pair.codes), trials.for_step(step).costs[pair.codes][1]
         if step.hits is not None and one.bend is not None:
             least += min(bench.trouble_cost(step, one, end) for end in ENDS)
         return min(least, 1000.0)
@@ -336,15 +376,28 @@ def _preferring(
     best = _search(problem, known, banned, limits)
     if best.status != "found" or len(problem.at) > SMALL:
         return best
-    for count in range(1, len(pairs)):
-        allowed = problem.allowed.copy()
-        allowed[:, count:] = False
-        if not allowed.any(axis=1).all():
-            continue
-        found = _search(problem._replace(allowed=allowed), known, banned, limits)
-        if found.status == "found" and _handling(found) == _handling(best):
-            return found
-    return best
+    most, chosen = len(pairs), best
+    least = 1
+    while least < most:  # with more pairs the handling is never worse
+        count = (least + most) // 2
+        found = _with_first(problem, known, count, banned, limits)
+        if found is not None and _handling(found) == _handling(best):
+            most, chosen = count, found
+        else:
+            least = count + 1
+    return chosen
+
+
+def _with_first(
+    problem: Problem, known: Known, count: int, banned: Sequence[tuple[int, Move]], limits: Limits
+) -> Found | None:
+    """The cheapest order with so many of the best pairs; None where there is none."""
+    allowed = problem.allowed.copy()
+    allowed[:, count:] = False
+    if not allowed.any(axis=1).all():
+        return None
+    found = _search(problem._replace(allowed=allowed), known, banned, limits)
+    return found if found.status == "found" else None
 
 
 def _search(
@@ -366,6 +419,23 @@ def _handling(found: Found) -> tuple[float, ...]:
     return tuple(getattr(found.cost, name) for name in HANDLING)
 
 
+def with_pair(searched: Searched, bend: int, codes: Pair, limits: Limits) -> Found | None:
+    """The cheapest order with one bend made in these tools; None where that was not open to the
+    search.
+
+    bend: its number from 1.
+    """
+    problem, known = searched.problem, searched.known
+    these = [pair.codes == codes for pair in searched.pairs]
+    if problem is None or known is None or not searched.moves:
+        return None
+    allowed = problem.allowed.copy()
+    allowed[bend - 1] &= np.array(these, np.bool_)
+    if not allowed[bend - 1].any():
+        return None
+    return _search(problem._replace(allowed=allowed), known, (), limits, soft=False)
+
+
 def _numbers(moves: Sequence[Move]) -> tuple[int, ...]:
     return tuple(move.bend + 1 for move in moves)
 
@@ -381,10 +451,10 @@ def _folded_with(
     for step in bending.steps:
         one = fits.get(step.bend)
         if one is None or one.die.code not in codes:
-            able = {p: v for p, v in trials.for_step(step).items() if p[1] in codes}
-            pair = min(able, key=lambda p: (able[p][1].bend is None, able[p][0]))
-            trials.seen_by_model(step, pair)
-            one = trials.for_step(step)[pair][1]
+            candidates = trials.for_step(step)
+            pair = candidates.best(lambda f: f.die.code in codes)
+            assert pair is not None
+            one = candidates.fit(pair)
         chosen.append(one)
     return folded_in(trials, bending.steps, chosen)
 
@@ -421,8 +491,7 @@ def _attempt_with(trials: Trials, pairs: Sequence[ToolPair], moves: Sequence[Mov
             fits.append(None)
             continue
         pair = pairs[by_bend[step.bend].pair]
-        trials.seen_by_model(step, pair.codes)
-        one = trials.for_step(step)[pair.codes][1]
+        one = trials.for_step(step).fit(pair.codes)
         fits.append(one if one.punch == pair.punch else replace(one, punch=pair.punch))
     ends: list[End] = ["left" if by_bend[s.bend].end == LEFT else "right" for s in steps]
     folded = folded_in(trials, steps, fits)

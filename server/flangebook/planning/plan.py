@@ -18,12 +18,14 @@ from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.metals import Metal
 from flangebook.bending.offsets import offset_checks
 from flangebook.bending.part import Part
-from flangebook.bending.section import FoldedBend
+from flangebook.bending.section import FoldedBend, setbacks_mm
 from flangebook.bending.tooling import Crib, Press
 from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_text, number
 from flangebook.planning.dimensions import dimension_checks, dimensions, dimensions_json
 from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment
+from flangebook.planning.named_tools import need_tools, without_tools_left_out
+from flangebook.planning.operations import beyond_run_mm
 from flangebook.planning.order_json import (
     clearance_checks,
     clearances,
@@ -41,7 +43,8 @@ from flangebook.planning.plan_json import (
 )
 from flangebook.planning.sound_tools import sound_crib
 from flangebook.planning.stations import station_checks, stations, stations_json
-from flangebook.planning.step_checks import step_checks
+from flangebook.planning.step_checks import Flange, least_flange_mm, step_checks
+from flangebook.planning.step_tools import ToolReasons
 from flangebook.planning.steps import PlannedStep, planned_steps
 from flangebook.planning.tool_choice import (
     Trials,
@@ -69,7 +72,9 @@ def plan(
     section.check_part(part)
     metal = find_metal(metals, part.metal)
     part.wishes.check(len(part.bends))
+    need_tools(part, crib)
     sound, left_out = sound_crib(crib)
+    part = without_tools_left_out(part, sound)
     trials = Trials(part, metal, Equipment(press, sound, evidence, left_out))
     limits = (limits or Limits()).begun()
     return _answer(trials, searched_order(trials, part.wishes, limits), limits)
@@ -105,6 +110,7 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
         for step, said in zip(steps, clear, strict=True)
     ]
     said = order_said(trials, searched, limits)
+    reasons = ToolReasons(trials, searched, folded, limits)
     standing = stations(steps, equipment, part.bend_length_mm)
     sizes = dimensions(part, equipment.press, searched, steps)
     whole = [
@@ -128,17 +134,18 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
         "order": order_json(searched, said),
         "stations": stations_json(standing),
         "dimensions": dimensions_json(sizes),
-        "steps": steps_json(part, steps, equipment, by_step, clear, standing),
+        "steps": steps_json(part, steps, equipment, by_step, clear, standing, reasons),
         "checks": [*_gathered(findings), *({**one, "steps": []} for one in always_said())],
         "worst": worst(findings),
         "engine": __version__,
     }
 
 
-def _flange(part: Part, folded: Sequence[FoldedBend], step: PlannedStep) -> float | None:
+def _flange(part: Part, folded: Sequence[FoldedBend], step: PlannedStep) -> Flange | None:
     if step.fit is None:
         return None
-    return shorter_run_mm(part, folded, step.operation, step.fit)
+    run = shorter_run_mm(part, folded, step.operation, step.fit)
+    return None if run is None else Flange(run, beyond_run_mm(part, folded, step.operation))
 
 
 def _whole_checks(
@@ -152,7 +159,7 @@ def _whole_checks(
     found = [
         *section.section_checks(part, folded),
         *distortion_checks(part, folded),
-        *_offsets(part, folded, steps),
+        *_offsets(trials, folded, steps),
     ]
     if not all(step.owned or step.operation.flattens for step in steps):
         found.append(
@@ -172,17 +179,22 @@ def _whole_checks(
 
 
 def _offsets(
-    part: Part, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep]
+    trials: Trials, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep]
 ) -> tuple[Check, ...]:
-    """Offsets whose web the chosen dies cannot take; nothing where a bend has no die."""
-    flanges = {
-        step.operation.bend: step.fit.bend.min_flange_mm
-        for step in steps
-        if step.fit is not None and step.fit.bend is not None
-    }
-    if len(flanges) < len(part.bends):
+    """Offsets whose web no die of the crib can take; nothing where a bend has no die.
+
+    The bend made first takes up the end of the web, as in the finding on the flange.
+    """
+    part = trials.part
+    takes = setbacks_mm(part, folded)
+    webs: dict[int, float] = {}
+    for step in steps:
+        least = least_flange_mm(trials, step.operation) if step.owned else None
+        if least is not None:
+            webs[step.operation.bend] = least + takes[step.operation.bend - 1]
+    if len(webs) < len(part.bends):
         return ()
-    return offset_checks(part, folded, [flanges[n] for n in range(1, len(part.bends) + 1)])
+    return offset_checks(part, folded, [webs[n] for n in range(1, len(part.bends) + 1)])
 
 
 def _gathered(checks: Sequence[Check]) -> list[JsonDict]:

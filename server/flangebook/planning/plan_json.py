@@ -34,6 +34,7 @@ from flangebook.planning.motion_json import motion_json
 from flangebook.planning.order_json import Clearance, clearance_json
 from flangebook.planning.setting_json import limits_json, setting_json, within
 from flangebook.planning.stations import Station
+from flangebook.planning.step_tools import ToolReasons
 from flangebook.planning.steps import PlannedStep
 from flangebook.planning.ways import Ways
 
@@ -56,6 +57,8 @@ def part_json(part: Part) -> JsonDict:
                 "inside_radius_mm": bend.inside_radius_mm,
                 "kind": bend.kind,
                 "hem_gap_mm": bend.hem_gap_mm,
+                "die": bend.die,
+                "punch": bend.punch,
             }
             for bend in part.bends
         ],
@@ -67,6 +70,7 @@ def part_json(part: Part) -> JsonDict:
         ],
         "grain": part.grain,
         "wishes": wishes_json(part.wishes),
+        "tools": {"die": part.die, "punch": part.punch},
         "box": None,
     }
 
@@ -195,6 +199,7 @@ def steps_json(
     checks: Sequence[Iterable[Check]],
     clear: Sequence[Clearance | None],
     standing: Sequence[Station],
+    reasons: ToolReasons,
 ) -> list[JsonDict]:
     """All steps; steps with the same tools and angle share their table of corrections."""
     tables: dict[int, list[JsonDict]] = {}
@@ -204,6 +209,7 @@ def steps_json(
             tables[id(step.fit)] = corrections_json(step)
         ways = clearance.ways if clearance else None
         one = step_json(step, equipment, said, tables[id(step.fit)], ways)
+        one["tools_reason"] = reasons.of(step)
         station = next((s for s in standing if step.operation.number in s.steps), None)
         found.append(
             {**one, "clearance": clearance_json(clearance), **_standing(part, step, station)}

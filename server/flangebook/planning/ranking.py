@@ -1,79 +1,144 @@
-"""Which tools suit a bend best, and the reason in words for each place in the ranking.
+"""What speaks for and against tools for a bend, and the reason in words for their place.
 
-In this order: nothing forbids it; the radius asked for; the V within the usual range (6 t to
-12 t, which bounds force and smallest flange together); the loads against the ratings; what
-else speaks against it; closeness to 8 t (common practice, no source). A flange too short for
-a die forbids that die, so the smallest flange decides with the first.
+In this order, more or less, since a little of one may outweigh much of another: nothing forbids
+it; a tool that is rated and sound; the radius asked for; the V within the usual range (6 t to
+12 t, which bounds force and smallest flange together); tools sharp enough even where the sheet
+springs more than usual; the loads against the ratings; what else speaks against it; closeness to
+8 t (common practice, no source).
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from flangebook.bending.bend_checks import LARGE_TIP_OVER_V
-from flangebook.bending.checks import Level, tidy
-from flangebook.bending.inside_radius import SHARP_TIP_OVER_T
+from flangebook.bending.checks import Check, Level
+from flangebook.bending.setting_limits import MARGIN_DEG
 from flangebook.bending.tooling import Die, Punch
 from flangebook.bending.v_opening import PREFERRED_OVER_T
 from flangebook.bending.witnesses import CODE as HANDBOOK_DIFFERS
-from flangebook.planning.fit import USUAL_V_OVER_T, Equipment, Fit, Wanted, fit
+from flangebook.planning.fit import USUAL_V_OVER_T, Fit
 
-_WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
+WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 _LOAD_CODES = {
     "press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load",
     "die-holder-load",
 }  # fmt: skip
-# What two ways to predict make of a bend says little about the tools it is made in.
-_NOT_OF_THE_TOOLS = {*_LOAD_CODES, HANDBOOK_DIFFERS}
+SHARPER_CODES = {"sharper-than-die", "sharper-than-punch"}
+_FLANGE_CODES = {"flange-too-short", "flange-close"}
+# What two ways to predict make of a bend says little about the tools it is made in; loads, sharp
+# ends and flanges count by themselves.
+COUNTED_APART = {*_LOAD_CODES, *SHARPER_CODES, *_FLANGE_CODES, HANDBOOK_DIFFERS}
+_OF_TOOLS_ALONE = {
+    "v-narrow", "v-too-narrow", "die-too-short", "punch-too-short", "die-condition",
+    "punch-condition", "punch-may-crease", "punch-large-for-v",
+}  # fmt: skip
+"""Findings that tools and thickness alone decide, whatever is predicted of the bend."""
 UNPREDICTABLE = 20  # worse than any number of findings that forbid a bend
 _RADIUS_STEP = 0.05  # radii closer than this share of the one asked for rank alike
+ACUTE_DEG = 60.0
+
+STOP_COST = 1000.0
+DOUBTFUL_COST = 80.0
+"""More than all that can speak against tools whose every finding is "ok"."""
 
 
-@dataclass(frozen=True, slots=True, order=True)
+@dataclass(frozen=True, slots=True)
 class Merit:
-    """What the ranking goes by, most important first; less is better everywhere."""
+    """What the choice goes by; less is better everywhere.
+
+    blunt: with more springback than expected the setting is beyond what the tools allow. doubtful: tools without a rating, or worn. unknowns: tools whose condition is
+    not on record.
+    """
 
     stops: int
+    blunt: bool
+    doubtful: int
     radius_miss: float
     out_of_range: float
     load: int
     cautions: int
+    unknowns: int
     from_8t: float
     tools_second_choice: float
-    code: str
+
+    @property
+    def terms(self) -> dict[str, float]:
+        """What each of them weighs."""
+        missed = 20.0 + 40.0 * min(self.radius_miss, 2.0) if self.radius_miss else 0.0
+        return {
+            "stops": STOP_COST * self.stops,
+            "blunt": 12.0 if self.blunt else 0.0,
+            "doubtful": DOUBTFUL_COST if self.doubtful else 0.0,
+            "radius_miss": missed,
+            "out_of_range": 15.0 * min(self.out_of_range, 2.0),
+            "load": 4.0 * self.load,
+            "cautions": 2.0 * self.cautions,
+            "unknowns": 1.0 * self.unknowns,
+            "from_8t": min(self.from_8t, 3.0),
+            "tools_second_choice": 0.1 * self.tools_second_choice,
+        }
 
     @property
     def cost(self) -> float:
         """All of it as one number, for weighing a tool change against a lesser fit."""
-        return (
-            1000.0 * self.stops
-            + (20.0 if self.radius_miss else 0.0)
-            + 40.0 * min(self.radius_miss, 2.0)
-            + 15.0 * min(self.out_of_range, 2.0)
-            + 4.0 * self.load
-            + 2.0 * self.cautions
-            + min(self.from_8t, 3.0)
-            + 0.1 * self.tools_second_choice
-        )
+        return sum(self.terms.values())
 
 
 def merit(one: Fit) -> Merit:
-    """The merit of tools for a bend."""
-    cautions = sum(c.level == "caution" and c.code not in _NOT_OF_THE_TOOLS for c in one.checks)
+    """The merit of tools for a bend, as predicted."""
+    stops = len(one.stops) if one.bend is not None else UNPREDICTABLE
+    return _merit(one, one.checks, stops, blunt(one), _radius_miss(one))
+
+
+def least_merit(one: Fit, set_at_most_deg: float, sharp_at_most_deg: float) -> Merit:
+    """The best merit that tools can have for a bend, whatever else the bend model says of it.
+
+    one: as the handbook predicts it, whose force is never above what the loads are held against.
+    set_at_most_deg, sharp_at_most_deg: no flatter than this [deg] are the angle to set and the
+    sharp end of its band.
+    """
+    alone = [c for c in one.checks if c.code in _OF_TOOLS_ALONE]
+    loads = [c for c in one.checks if c.code in _LOAD_CODES]
+    ends = [tool.angle_deg + MARGIN_DEG for tool in (one.die, one.punch)]
+    stops = sum(c.level == "stop" for c in (*alone, *loads))
+    stops += sum(set_at_most_deg < end for end in ends)
+    return _merit(one, alone, stops, sharp_at_most_deg < max(ends), 0.0)
+
+
+def _merit(
+    one: Fit, checks: tuple[Check, ...] | list[Check], stops: int, blunt: bool, radius_miss: float
+) -> Merit:
     over_t = one.v_over_t
+    cautions = sum(c.level == "caution" and c.code not in COUNTED_APART for c in checks)
     return Merit(
-        stops=len(one.stops) if one.bend is not None else UNPREDICTABLE,
-        radius_miss=_radius_miss(one),
+        stops=stops,
+        blunt=blunt,
+        doubtful=sum(doubtful(tool) for tool in (one.punch, one.die)),
+        radius_miss=radius_miss,
         out_of_range=_out_of_range(over_t),
-        load=_WEIGHT[one.load_level],
+        load=max((WEIGHT[r.level] for r in one.ratings), default=0),
         cautions=cautions,
+        unknowns=sum(c.level == "unknown" and c.code.endswith("-condition") for c in checks),
         from_8t=round(abs(math.log(over_t / PREFERRED_OVER_T)), 3),
         tools_second_choice=_punch_second_choice(one.punch, one.wanted.thickness_mm)
-        + _acute(one.die),
-        code=f"{one.die.code} {one.punch.code}",
+        + acute(one.die),
     )
+
+
+def doubtful(tool: Punch | Die) -> bool:
+    """Whether a tool of the shop's is worn or damaged, or nobody knows its rating."""
+    return bool(tool.code) and (
+        tool.rating_kn_per_m is None or tool.condition in ("worn", "damaged")
+    )
+
+
+def blunt(one: Fit) -> bool:
+    """Whether the tools are too blunt for the sharp end of the setting's band, which more
+    springback than expected asks for; a setting that is beyond them is a stop of its own."""
+    if one.bend is None or one.limits is None:
+        return False
+    return bool(one.limits.beyond(one.bend.set_angle_deg.low))
 
 
 def _radius_miss(one: Fit) -> float:
@@ -97,102 +162,10 @@ def _punch_second_choice(punch: Punch, thickness_mm: float) -> float:
     """Straight before gooseneck, blunt before acute, a tip near the thickness."""
     neck = 0.0 if punch.shape == "straight" else 2.0
     return (
-        neck + _acute(punch) + min(abs(math.log(max(punch.tip_radius_mm, 0.1) / thickness_mm)), 2.0)
+        neck + acute(punch) + min(abs(math.log(max(punch.tip_radius_mm, 0.1) / thickness_mm)), 2.0)
     )
 
 
-def _acute(tool: Punch | Die) -> float:
+def acute(tool: Punch | Die) -> bool:
     """Acute tools are kept for acute bends."""
-    return 1.0 if tool.angle_deg < 60.0 else 0.0
-
-
-def best_punch(
-    wanted: Wanted, die: Die, punches: Sequence[Punch], needed_angle_deg: float
-) -> Punch | None:
-    """The punch to try first in this die, by plain comparison; None when there is none.
-
-    needed_angle_deg: the sharpest loaded angle expected [deg].
-    """
-    natural = wanted.metal.radius_over_v.nominal * die.v_opening_mm
-    t = wanted.thickness_mm
-
-    def order(punch: Punch) -> tuple[float, ...]:
-        radius = max(punch.tip_radius_mm, natural)
-        miss = abs(radius - wanted.radius_mm) if wanted.radius_mm is not None else 0.0
-        return (
-            punch.angle_deg > needed_angle_deg,
-            sum(punch.segments_mm) < wanted.bend_length_mm,
-            punch.condition == "damaged",
-            round(miss / (0.25 * t)),
-            punch.tip_radius_mm > LARGE_TIP_OVER_V * die.v_opening_mm,
-            punch.tip_radius_mm < SHARP_TIP_OVER_T * t,
-            punch.tip_radius_mm > 1.05 * natural,
-            punch.rating_kn_per_m is None,
-            _punch_second_choice(punch, t),
-        )
-
-    return min(punches, key=order, default=None)
-
-
-def ranked(
-    wanted: Wanted, dies: Iterable[Die], punches: Sequence[Punch], equipment: Equipment
-) -> list[tuple[Merit, Fit]]:
-    """Every die with the punch that suits it best, best first."""
-    springback = wanted.metal.springback_at_90_deg.high * 1.5
-    needed = wanted.included_angle_deg - springback * (180.0 - wanted.included_angle_deg) / 90.0
-    found = []
-    for die in dies:
-        punch = best_punch(wanted, die, punches, needed)
-        if punch is not None:
-            one = fit(wanted, die, punch, equipment)
-            found.append((merit(one), one))
-    return sorted(found, key=lambda pair: pair[0])
-
-
-def reason(mine: tuple[Merit, Fit], best: tuple[Merit, Fit], *, named: bool) -> str:
-    """Why these tools stand where they stand, against the best ones.
-
-    named: these tools were asked for by name.
-    """
-    (merit_here, one), (merit_best, _) = mine, best
-    if one.stops:
-        words = one.stops[0].words
-        return f"Asked for by name, but: {words}" if named else words
-    if named:
-        return "Asked for by name."
-    if one is best[1]:
-        return f"Best: {_why_best(one)}"
-    return _what_is_worse(merit_here, merit_best, one)
-
-
-def _why_best(one: Fit) -> str:
-    asked = one.wanted.radius_mm
-    radius = "" if asked is None else f" and its radius nearest to the {tidy(asked)} mm asked for"
-    return f"V is {tidy(one.v_over_t)} t, the nearest to 8 t with least against it{radius}."
-
-
-def _what_is_worse(here: Merit, best: Merit, one: Fit) -> str:
-    over_t = f"{tidy(one.v_over_t)} t"
-    if here.radius_miss > best.radius_miss and one.bend is not None:
-        return (
-            f"The radius would be {tidy(one.bend.inside_radius_mm.nominal)} mm, "
-            f"further from the {tidy(one.wanted.radius_mm or 0.0)} mm asked for."
-        )
-    if here.out_of_range > best.out_of_range:
-        side = (
-            "wide: longer flanges needed"
-            if one.v_over_t > PREFERRED_OVER_T
-            else "narrow: more force"
-        )
-        return f"V is {over_t}, {side}; usual is 6 t to 12 t."
-    if here.load > best.load:
-        worst = max(one.ratings, key=lambda r: _WEIGHT[r.level])
-        return worst.check().words
-    if here.cautions > best.cautions:
-        worst_caution = next(
-            c for c in one.checks if c.level == "caution" and c.code not in _NOT_OF_THE_TOOLS
-        )
-        return worst_caution.words
-    if here.from_8t > best.from_8t:
-        return f"V is {over_t}, further from 8 t."
-    return "As good, but the other punch or die is the more usual one."
+    return tool.angle_deg < ACUTE_DEG

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from flangebook.bending import step_bending
-from flangebook.bending.bend_checks import LARGE_TIP_OVER_V
-from flangebook.bending.checks import Check
+from flangebook.bending.bend_checks import LARGE_TIP_OVER_V, flange_length
+from flangebook.bending.checks import Check, Level
 from flangebook.bending.frames import FRAMES_CODE, reach_behind_mm
 from flangebook.bending.handling import HANDS_CODE
 from flangebook.bending.hems import hem_checks
@@ -17,6 +17,7 @@ from flangebook.bending.pose import Pressing
 from flangebook.planning.drawing import not_drawn
 from flangebook.planning.fit import Equipment, Fit, said_by_trials
 from flangebook.planning.hand_checks import hand_checks
+from flangebook.planning.operations import Operation
 from flangebook.planning.press_fit import press_checks
 from flangebook.planning.stand_ins import assumed_checks
 from flangebook.planning.steps import PlannedStep, hem_end
@@ -25,17 +26,27 @@ from flangebook.planning.tool_choice import Trials
 MOST_NAMED = 4
 NOTES = {FRAMES_CODE, HANDS_CODE, GAUGE_FINGERS_CODE}
 """Codes of findings that a step shows even where nothing is wrong: they say how to do it."""
+FLANGE_CODES = ("flange-too-short", "flange-close")
 
 
-def step_checks(step: PlannedStep, trials: Trials, flange_mm: float | None) -> tuple[Check, ...]:
+@dataclass(frozen=True, slots=True)
+class Flange:
+    """The shorter straight run beside a bend line. beyond_mm: what a finished bend at its end adds
+    to make up the flat as the part dimensions it [mm]."""
+
+    run_mm: float
+    beyond_mm: float = 0.0
+
+
+def step_checks(step: PlannedStep, trials: Trials, flange: Flange | None) -> tuple[Check, ...]:
     """Every finding of a step that is not plain "ok", and the notes on how to do it.
 
-    flange_mm: the shorter straight run beside the bend line [mm], None when not known.
+    flange: None when not known.
     """
     if step.operation.flattens:
         found: Iterable[Check] = (_flattening(),)
     else:
-        found = _bending(step, trials, flange_mm)
+        found = _bending(step, trials, flange)
     operation = step.operation
     return tuple(c.at(step=operation.number, bend=operation.bend) for c in found if _said(c))
 
@@ -44,13 +55,16 @@ def _said(check: Check) -> bool:
     return check.level != "ok" or (check.code in NOTES and bool(check.do))
 
 
-def _bending(step: PlannedStep, trials: Trials, flange_mm: float | None) -> Iterator[Check]:
+def _bending(step: PlannedStep, trials: Trials, flange: Flange | None) -> Iterator[Check]:
     equipment, one = trials.equipment, step.fit
     assert one is not None
     yield from _missing(equipment)
-    full = one.with_flange(flange_mm)
+    full = one.with_flange(flange.run_mm if flange is not None else None)
     for check in full.checks:
-        yield _naming_dies(check, step, trials, flange_mm)
+        if flange is not None and check.code in FLANGE_CODES:
+            yield _naming_dies(check, step, trials, flange)
+        else:
+            yield check
     yield from assumed_checks(one.die, one.punch, None if one.bend is None else equipment.press)
     yield from press_checks(one, equipment, _behind_mm(step, equipment))
     yield from said_by_trials(one, equipment)
@@ -83,28 +97,44 @@ def _missing(equipment: Equipment) -> Iterator[Check]:
             )
 
 
-def _naming_dies(check: Check, step: PlannedStep, trials: Trials, flange_mm: float | None) -> Check:
-    """The finding on a short flange, naming the dies that would take it."""
-    if check.code != "flange-too-short" or flange_mm is None:
-        return check
-    fits = [one for _, one in trials.for_step(step.operation).values() if one.bend is not None]
-    would = sorted(
-        {
-            (-one.die.v_opening_mm, one.die.code)
-            for one in fits
-            if not one.stops and one.bend is not None and one.bend.min_flange_mm <= flange_mm
-        }
-    )
-    if would:
-        codes = " or ".join(code for _, code in would[:MOST_NAMED])
-        return replace(check, do=f"Die {codes} would take it.")
-    least = min((one.bend.min_flange_mm for one in fits if one.bend and not one.stops),
-                default=None)  # fmt: skip
+def _naming_dies(check: Check, step: PlannedStep, trials: Trials, flange: Flange) -> Check:
+    """The finding on a flange, in the part's own dimension, naming the dies that would take it."""
+    numbers = {name: mm + flange.beyond_mm for name, mm in check.numbers.items()}
+    check = replace(check, numbers=numbers)
+    fits = _would_do(trials, step.operation)
+    level = {one.die.code: _flange_level(one, flange) for one in fits}
+    fine = [one.die for one in fits if level[one.die.code] == "ok"]
+    if check.level == "stop":
+        fine = fine or [one.die for one in fits if level[one.die.code] != "stop"]
+    codes = [die.code for die in sorted(fine, key=lambda d: (-d.v_opening_mm, d.code))]
+    if codes:
+        return replace(check, do=f"Die {' or '.join(codes[:MOST_NAMED])} would take it.")
+    if check.level != "stop":
+        do = "No die of the crib takes it better. Gauge exactly, and watch for a marked edge."
+        return replace(check, do=do)
+    least = least_flange_mm(trials, step.operation)
     if least is None:
         return check
-    numbers = {**check.numbers, "least_mm": least}
     do = "No die of the crib takes it: make the flange {least_mm} or longer, or get a narrower V."
-    return replace(check, do=do, numbers=numbers)
+    return replace(check, do=do, numbers={**numbers, "least_mm": least + flange.beyond_mm})
+
+
+def _would_do(trials: Trials, operation: Operation) -> list[Fit]:
+    """The best tools of each die that makes the bend, flanges apart."""
+    candidates = trials.for_step(operation)
+    options = candidates.options(trials.dies(operation.included_angle_deg))
+    return [one for _, one in options if one.bend is not None and not one.stops]
+
+
+def _flange_level(one: Fit, flange: Flange) -> Level:
+    assert one.bend is not None
+    return flange_length(flange.run_mm, one.bend.min_flange_mm).level
+
+
+def least_flange_mm(trials: Trials, operation: Operation) -> float | None:
+    """The shortest flange that a die of the crib takes for a step [mm]; None where none does."""
+    mins = [one.bend.min_flange_mm for one in _would_do(trials, operation) if one.bend is not None]
+    return min(mins, default=None)
 
 
 def _hem(step: PlannedStep, part: Part) -> tuple[Check, ...]:

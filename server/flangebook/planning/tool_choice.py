@@ -4,38 +4,38 @@ Every pair of the crib is tried on every different bend of the part; a walk thro
 then picks the cheapest run of pairs, where a change of tool costs more than a lesser fit but
 far less than something that forbids the bend.
 
-The pairs are compared by the handbook's relations, which are quick. Those that a walk picks are
-then predicted by the bend model, and the walk is gone again with what that changed, until it
-picks only pairs that the model has seen.
+The pairs are those of ``candidates``: a walk that picks a pair which the bend model has not seen
+yet is gone again with what the model says of it, until it picks only pairs that it has seen. What
+a pair costs before that is the least it can, so no other walk is cheaper.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
+from flangebook.bending.bend_checks import flange_length
+from flangebook.bending.checks import Level
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.bending.tooling import Die, Punch
-from flangebook.planning.fit import Equipment, Fit, Wanted, fit
+from flangebook.planning.candidates import Candidates, Pair
+from flangebook.planning.fit import Equipment, Fit, Wanted
 from flangebook.planning.operations import (
     WIDEST_V_OVER_T,
     Operation,
     bare_runs_mm,
     run_in_dimension_mm,
 )
-from flangebook.planning.ranking import merit
 from flangebook.planning.stand_ins import die_by_rule, punch_by_rule
 
 CHANGE_COST = 30.0
-SHORT_FLANGE_COST = 1000.0
+FLANGE_COST: dict[Level, float] = {"ok": 0.0, "unknown": 0.0, "caution": 2.0, "stop": 1000.0}
 TOUCH_COST = 400.0
 WIDE_FOR_PITCH_COST = 20.0
-MOST_WALKS = 40
 
-Pair = tuple[str, str]
-"""Codes of punch and die."""
 _Bend = tuple[float, float | None, float | None]
 """Included angle [deg], radius asked for [mm], and the radius that it is one bump of [mm]."""
 
@@ -47,8 +47,7 @@ class Trials:
     part: Part
     metal: Metal
     equipment: Equipment
-    _fits: dict[_Bend, dict[Pair, tuple[float, Fit]]] = field(default_factory=dict)
-    _modelled: set[tuple[_Bend, Pair]] = field(default_factory=set)
+    _of: dict[_Bend, Candidates] = field(default_factory=dict)
 
     @property
     def punches(self) -> tuple[Punch, ...]:
@@ -67,13 +66,10 @@ class Trials:
         included_angle_deg: float,
         radius_mm: float | None,
         bump_of_mm: float | None = None,
-    ) -> dict[Pair, tuple[float, Fit]]:
-        """The cost and fit of every pair for a bend of this angle and radius.
-
-        By the handbook's relations, but for the pairs that ``seen_by_model`` was asked about.
-        """
-        key = _bend(included_angle_deg, radius_mm, bump_of_mm)
-        if key not in self._fits:
+    ) -> Candidates:
+        """The pairs for a bend of this angle and radius, whatever its flanges."""
+        key = round(included_angle_deg, 6), radius_mm, bump_of_mm
+        if key not in self._of:
             part = self.part
             wanted = Wanted(
                 self.metal,
@@ -86,31 +82,27 @@ class Trials:
                 part.grain,
                 bump_of_mm,
             )
-            self._fits[key] = {
-                (punch.code, die.code): (merit(one).cost, one)
-                for die in self.dies(included_angle_deg)
-                for punch in self.punches
-                for one in (fit(wanted, die, punch, self.equipment, handbook_only=True),)
-            }
-        return self._fits[key]
+            dies = self.dies(included_angle_deg)
+            self._of[key] = Candidates.of(wanted, dies, self.punches, self.equipment)
+        return self._of[key]
 
-    def seen_by_model(self, step: Operation, pair: Pair) -> bool:
-        """Have a pair predicted by the bend model for a step; False where it already was."""
-        key = _bend(step.included_angle_deg, step.radius_mm, self._bump_of_mm(step))
-        if (key, pair) in self._modelled:
-            return False
-        self._modelled.add((key, pair))
-        _, one = self.for_step(step)[pair]
-        again = fit(one.wanted, one.die, one.punch, self.equipment)
-        self._fits[key][pair] = (merit(again).cost, again)
-        return True
-
-    def for_step(self, step: Operation) -> dict[Pair, tuple[float, Fit]]:
-        """The cost and fit of every pair for a step, flanges apart."""
+    def for_step(self, step: Operation) -> Candidates:
+        """The pairs for a step, flanges and tools asked for apart."""
         return self.of(step.included_angle_deg, step.radius_mm, self._bump_of_mm(step))
 
     def _bump_of_mm(self, step: Operation) -> float | None:
         return None if step.hits is None else self.part.bends[step.bend - 1].inside_radius_mm
+
+    def cost(self, step: Operation, pair: Pair) -> float:
+        """What speaks against a pair in a step; infinite where other tools were asked for."""
+        punch, die = self.part.asked_for(step.bend)
+        if (punch and pair[0] != punch) or (die and pair[1] != die):
+            return math.inf
+        return self.for_step(step).costs[pair][0]
+
+    def pairs(self, step: Operation) -> list[Pair]:
+        """The pairs that may be taken for a step: all, or those with the tools asked for."""
+        return [p for p in self.for_step(step).costs if math.isfinite(self.cost(step, p))]
 
     def largest_radius_mm(self) -> float:
         """The largest inside radius that a pair gives a square bend with nothing against it.
@@ -123,14 +115,10 @@ class Trials:
             return widest
         radii = [
             one.bend.inside_radius_mm.high
-            for _, one in self.of(90.0, None).values()
+            for _, one in self.of(90.0, None).costs.values()
             if one.bend is not None and not one.stops
         ]
         return max(radii, default=widest)
-
-
-def _bend(included_angle_deg: float, radius_mm: float | None, bump_of_mm: float | None) -> _Bend:
-    return round(included_angle_deg, 6), radius_mm, bump_of_mm
 
 
 def here_of(one: Fit) -> FoldedBend:
@@ -163,16 +151,15 @@ def choose_tools(
     against a pair in a step, by step number.
     """
     bent = [step for step in steps if not step.flattens]
-    for _ in range(MOST_WALKS):
-        table = [_costs(trials, step, folded, penalties) for step in bent]
-        if not table or not table[0]:
-            return [None for _ in steps]
-        walk = _cheapest_walk(table)
-        news = [trials.seen_by_model(step, pair) for step, pair in zip(bent, walk, strict=True)]
-        if not any(news):
+    if not bent or not all(trials.pairs(step) for step in bent):
+        return [None for _ in steps]
+    while True:
+        walk = _cheapest_walk([_costs(trials, step, folded, penalties) for step in bent])
+        looks = [trials.for_step(s).look(pair) for s, pair in zip(bent, walk, strict=True)]
+        if not any(looks):
             break
     pairs = iter(walk)
-    return [None if step.flattens else trials.for_step(step)[next(pairs)][1] for step in steps]
+    return [None if s.flattens else trials.for_step(s).fit(next(pairs)) for s in steps]
 
 
 def _costs(
@@ -183,14 +170,14 @@ def _costs(
 ) -> dict[Pair, float]:
     costs = {}
     bare = min(bare_runs_mm(trials.part, folded, step))
-    for pair, (cost, one) in trials.for_step(step).items():
-        total = cost + penalties.get((step.number, pair), 0.0)
+    candidates = trials.for_step(step)
+    for pair, (_, one) in candidates.costs.items():
+        total = trials.cost(step, pair) + penalties.get((step.number, pair), 0.0)
         if step.hits is not None and one.die.v_opening_mm > 2.0 * step.hits.pitch_mm:
             total += WIDE_FOR_PITCH_COST
-        if one.bend is not None:
+        if one.bend is not None and candidates.seen(pair):
             run = run_in_dimension_mm(bare, trials.part, step, here_of(one))
-            if run < one.bend.min_flange_mm:
-                total += SHORT_FLANGE_COST
+            total += FLANGE_COST[flange_length(run, one.bend.min_flange_mm).level]
         costs[pair] = total
     return costs
 

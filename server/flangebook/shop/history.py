@@ -28,12 +28,14 @@ _BOX_FIELDS = {
     "gap_mm": ("gap at the corners", " mm"),
     "first_pair": ("sides bent first", ""),
 }
+_TOOL_FIELDS = {"die": ("die", ""), "punch": ("punch", "")}
 _BEND_FIELDS = {
     "included_angle_deg": ("angle", "°"),
     "direction": ("direction", ""),
     "inside_radius_mm": ("inside radius", " mm"),
     "kind": ("kind", ""),
     "hem_gap_mm": ("hem gap", " mm"),
+    **_TOOL_FIELDS,
 }
 _SETTING_FIELDS = {
     "set_angle_deg": ("angle to set", "°"),
@@ -77,6 +79,7 @@ def _part(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
         yield from _box(before, after)
         return
     yield from _fields("", _FIELDS, before, after)
+    yield from _named_tools(before, after)
     yield from _each("flat", before.get("flats_mm") or [], after.get("flats_mm") or [])
     old, new = before.get("bends") or [], after.get("bends") or []
     for number, (one, other) in enumerate(zip(old, new, strict=False), start=1):
@@ -92,6 +95,7 @@ def _box(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
     """Differences of a box; its flats and bends are those of its sides."""
     fields = {k: v for k, v in _FIELDS.items() if k != "bend_length_mm"}
     yield from _fields("", fields, before, after)
+    yield from _named_tools(before, after)
     old, new = before.get("box") or {}, after.get("box") or {}
     if not old or not new:
         yield "a box in place of a section" if new else "a section in place of a box"
@@ -109,6 +113,11 @@ def _box(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
             pairs = zip(one["bends"], other["bends"], strict=False)
             for number, (bend, changed) in enumerate(pairs, start=1):
                 yield from _fields(f"{name} bend {number} ", _BEND_FIELDS, bend, changed)
+
+
+def _named_tools(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
+    old, new = before.get("tools") or {}, after.get("tools") or {}
+    yield from _fields("asked for: ", _TOOL_FIELDS, old, new)
 
 
 def _orders(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:

@@ -121,6 +121,7 @@ OneBend = answer(
     punch=maybe_text(),
     punch_name=maybe_text(),
     punch_radius_mm=number(),
+    tools_reason=text(),
     v_opening_mm=number(),
     min_flange_mm=number(),
     **predicted(),

@@ -28,6 +28,10 @@ MOST_FLATS = MOST_BENDS + 2
 """A box has two sections' flats."""
 
 
+def _code(what_for: str) -> ToolCode:
+    return ToolCode(load_default=None, allow_none=True, metadata={"description": what_for})
+
+
 class BendSchema(ma.Schema):
     """A bend of a part."""
 
@@ -42,6 +46,8 @@ class BendSchema(ma.Schema):
     inside_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
     kind = Choice("bend", "closed_hem", "open_hem", load_default="bend")
     hem_gap_mm = Quantity(LENGTH, 0.0, 50.0, load_default=0.0)
+    die = _code("Die to make this bend in; null for the part's, or the one that suits best.")
+    punch = _code("Punch to make this bend with; null likewise.")
 
 
 class HoleSchema(ma.Schema):
@@ -68,6 +74,13 @@ class WishesSchema(ma.Schema):
         load_default=MARGIN_MM,
         metadata={"description": "Clearance wanted between part and tools."},
     )
+
+
+class NamedToolsSchema(ma.Schema):
+    """Tools to take for every bend that names none of its own."""
+
+    die = _code("Die for the whole part; null for the one that suits each bend best.")
+    punch = _code("Punch for the whole part; null likewise.")
 
 
 class SideSchema(ma.Schema):
@@ -176,6 +189,7 @@ class PartSchema(ma.Schema):
     holes = Many(ma.fields.Nested(HoleSchema), MOST_HOLES, load_default=list)
     grain = Choice("with", "across", load_default=None, allow_none=True)
     wishes = ma.fields.Nested(WishesSchema, load_default=dict)
+    tools = ma.fields.Nested(NamedToolsSchema, load_default=lambda: {"die": None, "punch": None})
     box = ma.fields.Nested(BoxSchema, load_default=None, allow_none=True)
 
     @ma.validates_schema

@@ -230,6 +230,7 @@ Step = answer(
     punch_name=maybe_text(),
     die=maybe_text(),
     die_name=maybe_text(),
+    tools_reason=sometimes(text()),
     holder=maybe_text(),
     v_opening_mm=maybe(),
     gauge_x_mm=maybe(),
