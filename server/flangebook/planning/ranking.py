@@ -47,8 +47,8 @@ DOUBTFUL_COST = 80.0
 class Merit:
     """What the choice goes by; less is better everywhere.
 
-    blunt: with more springback than expected the setting is beyond what the tools allow. doubtful: tools without a rating, or worn. unknowns: tools whose condition is
-    not on record.
+    blunt: with more springback than expected the setting is beyond what the tools allow.
+    doubtful: tools without a rating, or worn. unknowns: tools whose condition is not on record.
     """
 
     stops: int
