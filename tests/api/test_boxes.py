@@ -85,6 +85,19 @@ def test_what_comes_back_can_be_sent_again(reader: FlaskClient):
     assert planned(reader, plan["part"]) == plan
 
 
+def test_a_box_takes_the_die_that_is_named_for_all_of_it(client: FlaskClient):
+    part = {**tray(), "tools": {"die": "V10"}}
+    plan = planned(client, part)
+    assert {step["die"] for step in plan["steps"]} == {"V10"}
+    assert plan["part"]["tools"] == {"die": "V10", "punch": None}
+    costs = [wish["words"] for wish in plan["order"]["wishes"]]
+    assert costs
+    assert all(words.startswith("Die V10 for every bend: ") for words in costs)
+    card = client.post(CARDS, json={"part": part, "note": ""}).get_json()
+    assert card["part"]["tools"]["die"] == "V10"
+    problem(client.post(PLAN, json={**part, "tools": {"die": "Q"}}), 422, "tools.die")
+
+
 def test_the_base_has_a_name_for_each_way(reader: FlaskClient):
     names = [size["flat_name"] for size in planned(reader, tray())["dimensions"]]
     assert len(names) == len(set(names)) == 6

@@ -166,6 +166,38 @@ def test_wishes_that_cannot_be_are_refused(
     assert where in answer.get_json()["errors"]
 
 
+def test_tools_named_for_a_part_come_back_and_what_they_cost_is_said(
+    reader: FlaskClient, angle: dict[str, Any]
+):
+    named = {"die": "V25", "punch": "S85-2"}
+    body = plan(reader, {**angle, "tools": named})
+    assert body["part"]["tools"] == named
+    assert {(step["die"], step["punch"]) for step in body["steps"]} == {("V25", "S85-2")}
+    assert [wish["wish"] for wish in body["order"]["wishes"]] == ["tools.die", "tools.punch"]
+    assert "Die V25 was asked for by name." in body["steps"][0]["tools_reason"]
+
+
+def test_tools_named_for_one_bend_come_back(reader: FlaskClient, angle: dict[str, Any]):
+    bends = [{**angle["bends"][0], "die": "V25"}]
+    body = plan(reader, {**angle, "bends": bends})
+    assert body["part"]["bends"][0]["die"] == "V25"
+    assert body["part"]["bends"][0]["punch"] is None
+    assert body["part"]["tools"] == {"die": None, "punch": None}
+    assert body["steps"][0]["die"] == "V25"
+
+
+@pytest.mark.parametrize("kind", ["die", "punch"])
+def test_a_tool_that_is_not_there_is_refused_at_its_field(
+    reader: FlaskClient, angle: dict[str, Any], kind: str
+):
+    bend = {**angle["bends"][0], kind: "Q"}
+    for where, change in ((f"tools.{kind}", {"tools": {kind: "Q"}}),
+                          (f"bends.0.{kind}", {"bends": [bend]})):  # fmt: skip
+        answer = reader.post("/api/v1/plan", json={**angle, **change})
+        assert answer.status_code == 422
+        assert where in answer.get_json()["errors"]
+
+
 def test_the_chart_covers_every_die(reader: FlaskClient):
     body = reader.get("/api/v1/chart?metal=mild-steel-cr").get_json()
     dies = {d["code"] for d in reader.get("/api/v1/dies").get_json()["dies"]}

@@ -1,9 +1,13 @@
 // One bend as it is typed, of a section or of a box's side: to and from what the API takes.
 import { typedNumber } from "./draft.js";
+import { namedTools, toolsFromPart } from "./named_tools.js";
 import { lengthToType, typedLength } from "./units.js";
 
 /** @typedef {"bend"|"closed_hem"|"open_hem"} Kind */
-/** @typedef {{angle: string, direction: "up"|"down", radius: string, kind: Kind, gap: string}} BendRow */
+/**
+ * @typedef {{angle: string, direction: "up"|"down", radius: string, kind: Kind, gap: string, die?: string,
+ *   punch?: string}} BendRow die, punch: codes of tools asked for
+ */
 
 /** @type {[Kind, string][]} */
 export const KINDS = [
@@ -25,6 +29,7 @@ export const bendFromPart = (bend) => ({
   radius: lengthToType(bend.inside_radius_mm),
   kind: bend.kind ?? "bend",
   gap: bend.kind === "open_hem" ? lengthToType(bend.hem_gap_mm) : "",
+  ...toolsFromPart(bend),
 });
 
 /**
@@ -37,4 +42,5 @@ export const bendRequest = (bend, unit) => ({
   kind: bend.kind,
   ...(bend.radius.trim() && bend.kind === "bend" ? { inside_radius_mm: typedLength(bend.radius, unit) } : {}),
   ...(bend.kind === "open_hem" ? { hem_gap_mm: typedLength(bend.gap, unit) } : {}),
+  ...namedTools(bend),
 });

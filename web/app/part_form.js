@@ -2,6 +2,7 @@
 import { bendFromPart, bendRequest, newBend } from "./bend_row.js";
 import { bendNames, boxBoxes, boxFromPart, boxRequest, emptyBox } from "./box_form.js";
 import { typedNumber } from "./draft.js";
+import { toolsFromPart, toolsRequest } from "./named_tools.js";
 import { lengthToType, lengthUnit, typedLength } from "./units.js";
 import { unnumbered, wishesFromPart, wishesRequest, wishesShifted } from "./wishes_form.js";
 
@@ -24,6 +25,7 @@ import { unnumbered, wishesFromPart, wishesRequest, wishesShifted } from "./wish
  * @property {HoleRow[]} holes
  * @property {number[]|null} order null lets the planner choose
  * @property {import("./wishes_form.js").WishesForm} [wishes] of the order; left out: none
+ * @property {import("./named_tools.js").NamedTools} [tools] for the whole part; left out: none
  * @property {import("./box_form.js").BoxForm|null} [box] a box or tray in place of the section
  */
 
@@ -103,6 +105,7 @@ export function formFromPart(part, note) {
       dimension: part.dimension ?? "din6935",
       order: part.order ?? null,
       wishes: wishesFromPart(part.wishes),
+      tools: toolsFromPart(part.tools),
       box: boxFromPart(part.box),
     };
   }
@@ -119,6 +122,7 @@ export function formFromPart(part, note) {
     grain: part.grain ?? "",
     order: part.order ?? null,
     wishes: wishesFromPart(part.wishes),
+    tools: toolsFromPart(part.tools),
     holes: (part.holes ?? []).map((/** @type {any} */ hole) => ({
       flat: String(hole.flat),
       position: lengthToType(hole.position_mm),
@@ -143,6 +147,7 @@ export function partRequest(form) {
       box: boxRequest(form.box, form.unit),
       ...(form.order ? { order: form.order } : {}),
       ...wishesRequest(form.wishes, form.unit),
+      ...toolsRequest(form.tools),
     };
   }
   return {
@@ -156,6 +161,7 @@ export function partRequest(form) {
     ...(form.grain ? { grain: form.grain } : {}),
     ...(form.order ? { order: form.order } : {}),
     ...wishesRequest(form.wishes, form.unit),
+    ...toolsRequest(form.tools),
     ...(form.holes.length
       ? {
           holes: form.holes.map((hole) => ({

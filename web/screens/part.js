@@ -32,7 +32,11 @@ export async function show(visit) {
   const right = from ? "cards.revise" : "cards.create"; // without it a part can be planned, and not saved
   visit.title(from ? `Edit ${displayCode(from)}` : "New part");
   visit.render(loading(from ? "Fetching the card…" : "Looking into the shop…"));
-  const { items: metals } = await readList("metals", visit.signal);
+  const [{ items: metals }, { items: dies }, { items: punches }] = await Promise.all([
+    readList("metals", visit.signal),
+    readList("dies", visit.signal),
+    readList("punches", visit.signal),
+  ]);
   const start = await startingPoint(from, metals, visit.signal);
   if (!from && visit.query.get("shape") === "box") start.form = asBox(start.form, true);
 
@@ -304,6 +308,7 @@ export async function show(visit) {
               }}>
               ${partFields(state.form, {
                 metals,
+                crib: { dies, punches },
                 plan: settled ? state.plan : null,
                 editing: Boolean(from),
                 errors,

@@ -8,6 +8,7 @@ import { dieOptions } from "./bend_options.js";
 import { figure } from "./figure.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { choice } from "./field.js";
+import { toolsReason } from "./named_tools.js";
 import { originOf } from "./origin.js";
 import { ratingBars } from "./rating_bar.js";
 import { strokePanel } from "./stroke_panel.js";
@@ -87,25 +88,27 @@ function tools(answer, { punches, dies }) {
     </p>`;
   }
   return html`<ul class="tools" data-test="chosen">
-    ${[
-      { kind: "die", code: answer.die, tool: die },
-      { kind: "punch", code: answer.punch, tool: punch },
-    ].map(
-      ({ kind, code, tool }) =>
-        html`<li class="tool-row" data-kind=${kind}>
-          <span class="kind">${kind}</span
-          ><span class="name" data-test="chosen-${kind}"><b>${code ?? "none"}</b> ${tool?.name ?? ""}</span>
-          <span class="where">${tool ? placeWords(tool) : ""}</span>
-          ${
-            tool && tool.condition !== "good"
-              ? html`<span class="more"
-                  >condition: ${tool.condition}${tool.condition_note ? `, ${tool.condition_note}` : ""}</span
-                >`
-              : nothing
-          }
-        </li>`,
-    )}
-  </ul>`;
+      ${[
+        { kind: "die", code: answer.die, tool: die },
+        { kind: "punch", code: answer.punch, tool: punch },
+      ].map(
+        ({ kind, code, tool }) =>
+          html`<li class="tool-row" data-kind=${kind}>
+            <span class="kind">${kind}</span
+            ><span class="name" data-test="chosen-${kind}"><b>${code ?? "none"}</b> ${tool?.name ?? ""}</span>
+            <span class="where">${tool ? placeWords(tool) : ""}</span>
+            ${
+              tool && tool.condition !== "good"
+                ? html`<span class="more"
+                    >condition:
+                    ${tool.condition}${tool.condition_note ? `, ${tool.condition_note}` : ""}</span
+                  >`
+                : nothing
+            }
+          </li>`,
+      )}
+    </ul>
+    ${toolsReason(answer)}`;
 }
 
 /** @param {any} answer */

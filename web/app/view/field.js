@@ -13,6 +13,7 @@ import { live } from "/vendor/lit-html/directives/live.js";
  * @property {"text"|"decimal"|"numeric"} [keys] which keyboard a phone shows
  * @property {string} [placeholder]
  * @property {string} [unit]
+ * @property {string} [list] id of the list with what may be typed
  * @property {boolean} [next] a phone's Enter key goes to the next box
  * @property {"input"|"change"} [on] told at every key, or when the field is left
  */
@@ -30,6 +31,7 @@ export function field({
   unit = "",
   on = "input",
   next = false,
+  list = "",
 }) {
   const told = (/** @type {{target: HTMLInputElement}} */ event) => change(event.target.value);
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
@@ -43,6 +45,7 @@ export function field({
       inputmode=${keys}
       enterkeyhint=${next ? "next" : nothing}
       placeholder=${placeholder}
+      list=${list || nothing}
       .value=${live(String(value))}
       aria-invalid=${wrong.length ? "true" : "false"}
       aria-describedby="${name}-more"

@@ -3,6 +3,7 @@ import { html } from "/vendor/lit-html/lit-html.js";
 import { finishedDrawing } from "../../drawing/part.js";
 import { boxBoxes } from "../box_form.js";
 import { formFromPart } from "../part_form.js";
+import { toolsWords } from "../named_tools.js";
 import { wishesWords } from "../wishes_form.js";
 import { flag } from "./checks.js";
 import { differencesBetween } from "./clash.js";
@@ -93,6 +94,7 @@ function boxesOf(form) {
     { label: "Grain", value: form.grain },
     { label: "Order", value: form.order?.join(", ") ?? "" },
     { label: "Order keeps to", value: wishesWords(form.wishes) },
+    { label: "Tools", value: toolsWords(form.tools) },
     ...(form.box
       ? [
           ...boxBoxes(form.box).map(([, label, value]) => ({
@@ -115,6 +117,7 @@ function boxesOf(form) {
         bend.direction,
         bend.radius && `radius ${bend.radius}`,
         bend.gap && `gap ${bend.gap}`,
+        toolsWords(bend),
       ]
         .filter(Boolean)
         .join(", "),

@@ -7,6 +7,7 @@ import { boxBoxes, boxCalled } from "../box_form.js";
 import { boxFields } from "./box_fields.js";
 import { choice, field, pick } from "./field.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
+import { TOOL_FIELDS, toolsFields } from "./named_tools.js";
 import { sectionRows } from "./section_rows.js";
 import { WISH_CALLED, WISH_FIELDS, wishesFields } from "./wishes_fields.js";
 import { wrongAt } from "./wrong.js";
@@ -15,10 +16,10 @@ import { wrongAt } from "./wrong.js";
 
 /**
  * @param {PartForm} form
- * @param {{metals: any[], plan: any, editing: boolean, errors: import("./wrong.js").Errors,
- *   change: import("./section_rows.js").Change}} more
+ * @param {{metals: any[], crib: {dies: any[], punches: any[]}, plan: any, editing: boolean,
+ *   errors: import("./wrong.js").Errors, change: import("./section_rows.js").Change}} more
  */
-export function partFields(form, { metals, plan, editing, errors, change }) {
+export function partFields(form, { metals, crib, plan, editing, errors, change }) {
   const known = metals.some(({ code }) => code === form.metal);
   /** @type {[string, string][]} */
   const choices = [
@@ -97,7 +98,7 @@ export function partFields(form, { metals, plan, editing, errors, change }) {
             ${grainField(form, errors, change)} ${holesField(form, errors, change)}
             ${orderField(form, plan?.order?.sequence, errors, change)}`
     }
-    ${wishesFields(form, errors, change)}
+    ${wishesFields(form, errors, change)} ${toolsFields(form, crib, errors, change)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -152,6 +153,7 @@ export function fieldNames(form) {
       "box.gap_mm",
       "order",
       ...WISH_FIELDS,
+      ...TOOL_FIELDS,
       "note",
       "reason",
     ];
@@ -166,11 +168,14 @@ export function fieldNames(form) {
       `bends.${i}.included_angle_deg`,
       `bends.${i}.inside_radius_mm`,
       ...(bend.kind === "open_hem" ? [`bends.${i}.hem_gap_mm`] : []),
+      `bends.${i}.die`,
+      `bends.${i}.punch`,
     ]),
     ...form.holes.flatMap((_, i) => [`holes.${i}.flat`, `holes.${i}.position_mm`, `holes.${i}.diameter_mm`]),
     "grain",
     "order",
     ...WISH_FIELDS,
+    ...TOOL_FIELDS,
     "note",
     "reason",
   ];
@@ -191,6 +196,8 @@ const CALLED = {
   flat: "flat",
   position_mm: "place",
   diameter_mm: "size",
+  die: "die",
+  punch: "punch",
 };
 
 /**
@@ -201,6 +208,7 @@ const CALLED = {
 export function calledOf(name) {
   if (name.startsWith("box")) return boxCalled(name);
   const [list, index, leaf] = name.split(".");
+  if (list === "tools") return index === "die" ? "Die" : "Punch";
   if (list === "wishes") return WISH_CALLED[index] ?? "Order";
   if (index === undefined) return CALLED[list] ?? list;
   const thing = { flats_mm: "Flat", bends: "Bend", holes: "Hole" }[list] ?? list;

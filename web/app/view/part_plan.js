@@ -5,6 +5,7 @@ import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { orderPanel, saysOrder } from "./order_panel.js";
+import { toolsReason } from "./named_tools.js";
 import { originWords } from "./origin.js";
 import { momentsOf, nearWords } from "./step_moments.js";
 import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } from "./plan.js";
@@ -106,7 +107,7 @@ function stepDrawing(step, thickness) {
   };
   return html`<figure class="step-drawing" data-step=${step.number}>
     <figcaption>
-      <b>${step.number}. ${stepName(step)}</b> ${handling(step)}
+      <b>${step.number}. ${stepName(step)}</b> ${handling(step)} ${toolsReason(step)}
       <small data-test="origins">${originWords(step.origin)}</small>
       ${
         step.motion

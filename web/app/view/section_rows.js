@@ -4,6 +4,8 @@ import { keyed } from "/vendor/lit-html/directives/keyed.js";
 import { KINDS } from "../bend_row.js";
 import { bendAdded, bendRemoved, mayBeHem, MOST_BENDS, withBend, withFlat } from "../part_form.js";
 import { choice, field, pick } from "./field.js";
+import { toolsWords } from "../named_tools.js";
+import { toolBoxes } from "./named_tools.js";
 import { wrongAt } from "./wrong.js";
 
 /** @typedef {import("../part_form.js").PartForm} PartForm */
@@ -157,8 +159,8 @@ function more(form, i, errors, change) {
   const radius = `bends.${i}.inside_radius_mm`;
   return html`<details class="bend-more">
     <summary>
-      <span class="unseen">Bend ${i + 1}: </span
-      >${bend.radius ? `Radius ${bend.radius}, kind, remove` : "Radius, kind, remove"}
+      <span class="unseen">Bend ${i + 1}: </span>${bend.radius ? `Radius ${bend.radius}` : "Radius"},
+      ${toolsWords(bend) || "tools"}, kind, remove
     </summary>
     ${
       bend.kind === "bend"
@@ -174,6 +176,7 @@ function more(form, i, errors, change) {
           })
         : nothing
     }
+    ${toolBoxes(`bends.${i}`, bend, errors, (tools) => change(withBend(form, i, tools)))}
     ${
       mayBeHem(form, i) || bend.kind !== "bend"
         ? pick({

@@ -6,6 +6,7 @@ import { angle, length, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { signOf } from "./checks.js";
 import { motionPlayer } from "./motion_player.js";
+import { toolsReason } from "./named_tools.js";
 import { whyNotSet } from "./no_setting.js";
 import { setFigure } from "./setting.js";
 import { stationOf } from "./stations.js";
@@ -119,40 +120,41 @@ export function tools(plan, step) {
   if (!step.die) return nothing;
   const station = stationOf(plan, step);
   return html`<dl class="step-tools" data-test="step-tools">
-    <div>
-      <dt>Punch</dt>
-      <dd>
-        <b>${step.punch}</b>
-        ${step.punch_name}${
-          step.punch_turned
-            ? html` <b class="punch-turned" data-test="tool-turned">turned round</b>`
-            : nothing
-        }
-      </dd>
-    </div>
-    <div>
-      <dt>Die</dt>
-      <dd><b>${step.die}</b> ${step.die_name}</dd>
-    </div>
-    ${
-      step.holder
-        ? html`<div>
-            <dt>Holder</dt>
-            <dd><b>${step.holder}</b></dd>
-          </div>`
-        : nothing
-    }
-    ${
-      station
-        ? html`<div class="stands">
-            <dt>Stands</dt>
-            <dd data-test="step-station"><b>${station}</b></dd>
-          </div>`
-        : nothing
-    }
-    <div>
-      <dt>Wanted</dt>
-      <dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd>
-    </div>
-  </dl>`;
+      <div>
+        <dt>Punch</dt>
+        <dd>
+          <b>${step.punch}</b>
+          ${step.punch_name}${
+            step.punch_turned
+              ? html` <b class="punch-turned" data-test="tool-turned">turned round</b>`
+              : nothing
+          }
+        </dd>
+      </div>
+      <div>
+        <dt>Die</dt>
+        <dd><b>${step.die}</b> ${step.die_name}</dd>
+      </div>
+      ${
+        step.holder
+          ? html`<div>
+              <dt>Holder</dt>
+              <dd><b>${step.holder}</b></dd>
+            </div>`
+          : nothing
+      }
+      ${
+        station
+          ? html`<div class="stands">
+              <dt>Stands</dt>
+              <dd data-test="step-station"><b>${station}</b></dd>
+            </div>`
+          : nothing
+      }
+      <div>
+        <dt>Wanted</dt>
+        <dd><b>${words(angle(step.included_angle_deg))}</b> ${step.direction}</dd>
+      </div>
+    </dl>
+    ${toolsReason(step)}`;
 }

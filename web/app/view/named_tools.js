@@ -1,0 +1,69 @@
+// The boxes for tools asked for by name, folded away while none is, and why a step has the tools it has.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { toolsWords } from "../named_tools.js";
+import { field } from "./field.js";
+import { wrongAt } from "./wrong.js";
+
+/** @typedef {import("../named_tools.js").NamedTools} NamedTools */
+/** @typedef {import("./wrong.js").Errors} Errors */
+
+export const TOOL_FIELDS = ["tools.die", "tools.punch"];
+
+/**
+ * @param {string} place "tools", or "bends.0"
+ * @param {Partial<NamedTools>} typed
+ * @param {Errors} errors
+ * @param {(tools: Partial<NamedTools>) => void} change
+ */
+export function toolBoxes(place, typed, errors, change) {
+  const box = (/** @type {"die"|"punch"} */ kind, /** @type {string} */ label) =>
+    field({
+      next: true,
+      name: `${place}.${kind}`,
+      label,
+      hint: "Its code. Empty: what suits best.",
+      list: kind === "die" ? "codes-of-dies" : "codes-of-punches",
+      value: typed[kind] ?? "",
+      wrong: wrongAt(errors, `${place}.${kind}`),
+      change: (code) => change({ [kind]: code }),
+    });
+  return html`<div class="fields">${box("die", "Die")} ${box("punch", "Punch")}</div>`;
+}
+
+/**
+ * For the whole part.
+ * @param {import("../part_form.js").PartForm} form
+ * @param {{dies: any[], punches: any[]}} crib
+ * @param {Errors} errors
+ * @param {import("./section_rows.js").Change} change
+ */
+export function toolsFields(form, { dies, punches }, errors, change) {
+  const codes = dies.flatMap(({ code, shape, openings }) =>
+    shape === "multi_v" ? openings.map((/** @type {any} */ one) => one.code) : [code],
+  );
+  return html`<details class="wishes" data-test="tools">
+      <summary>
+        <span>Tools: <b>${toolsWords(form.tools) || "chosen by the planner"}</b></span>
+      </summary>
+      <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
+      ${toolBoxes("tools", form.tools ?? {}, errors, (tools) =>
+        change({ ...form, tools: { die: "", punch: "", ...form.tools, ...tools } }),
+      )}
+    </details>
+    ${codeList("codes-of-dies", codes)}
+    ${codeList(
+      "codes-of-punches",
+      punches.map(({ code }) => code),
+    )}`;
+}
+
+/**
+ * @param {string} id
+ * @param {string[]} codes
+ */
+const codeList = (id, codes) =>
+  html`<datalist id=${id}>${codes.map((code) => html`<option value=${code}></option>`)}</datalist>`;
+
+/** @param {{tools_reason?: string}} of a bend or a step; nothing for usual tools */
+export const toolsReason = ({ tools_reason: reason }) =>
+  reason ? html`<p class="tools-reason" data-test="tools-reason">${reason}</p>` : nothing;
