@@ -44,7 +44,7 @@ def test_a_code_that_is_not_there_is_refused_at_its_box(phone: Page, shop_server
     enter(phone, ZED)
     good(phone)
     by_test(phone, "tools").locator("summary").click()
-    console.expected("422")
+    console.expect("422")
     box(phone, "tools.die").fill("V99")
     expect(by_test(phone, "wrong-tools.die")).to_contain_text("There is no die 'V99'")
 
@@ -54,6 +54,6 @@ def test_an_unusual_choice_says_why_on_plan_and_bend(page: Page, shop_server):
     enter(page, {**SHORT_WEB, "thickness_mm": "1.5"})
     good(page)
     expect(by_test(page, "tools-reason").first).to_contain_text("not V12: no order")
-    asked = "metal=mild-steel-cr&thickness_mm=1.5&bend_length_mm=600&included_angle_deg=90&die=V6"
+    asked = "metal=mild-steel-cr&thickness=1.5&length=600&angle=90&die=V6"
     show(page, f"{shop_server.url}/bend?{asked}", "bend")
     expect(by_test(page, "tools-reason")).to_have_text("Die V6 was asked for by name.")

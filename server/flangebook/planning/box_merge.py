@@ -282,12 +282,14 @@ def _order_words(found: PlannedBox, orders: Mapping[Pair, JsonDict]) -> Iterator
 
 
 def _listed(found: PlannedBox, orders: Mapping[Pair, JsonDict], name: str) -> list[JsonDict]:
+    """What the sections' orders list, each thing once."""
     texts = ("words", "template")
-    return [
+    listed = [
         {**one, **{k: renamed(found.box, pair, one[k]) for k in texts if k in one}}
         for pair, order in orders.items()
         for one in order.get(name, ())
     ]
+    return [one for i, one in enumerate(listed) if one not in listed[:i]]
 
 
 def merged_checks(

@@ -12,6 +12,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from flangebook.bending.bend_checks import crease, large_tip
 from flangebook.bending.checks import Check, Level
 from flangebook.bending.setting_limits import MARGIN_DEG
 from flangebook.bending.tooling import Die, Punch
@@ -98,12 +99,21 @@ def least_merit(one: Fit, set_at_most_deg: float, sharp_at_most_deg: float) -> M
     set_at_most_deg, sharp_at_most_deg: no flatter than this [deg] are the angle to set and the
     sharp end of its band.
     """
-    alone = [c for c in one.checks if c.code in _OF_TOOLS_ALONE]
+    alone = [c for c in (*one.checks, *_of_the_tip(one)) if c.code in _OF_TOOLS_ALONE]
     loads = [c for c in one.checks if c.code in _LOAD_CODES]
     ends = [tool.angle_deg + MARGIN_DEG for tool in (one.die, one.punch)]
     stops = sum(c.level == "stop" for c in (*alone, *loads))
     stops += sum(set_at_most_deg < end for end in ends)
     return _merit(one, alone, stops, sharp_at_most_deg < max(ends), 0.0)
+
+
+def _of_the_tip(one: Fit) -> tuple[Check, ...]:
+    """What is said of the punch's tip where the handbook refuses the bend and says only that."""
+    if one.bend is not None or not one.punch.code:
+        return ()
+    tip = one.punch.tip_radius_mm
+    found = crease(one.wanted.thickness_mm, tip), large_tip(one.die.v_opening_mm, tip)
+    return tuple(check for check in found if check is not None)
 
 
 def _merit(
