@@ -71,3 +71,10 @@ def server(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterato
 def angle() -> dict[str, Any]:
     """The plainest part."""
     return {**ANGLE, "flats_mm": list(ANGLE["flats_mm"]), "bends": [dict(ANGLE["bends"][0])]}
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """A server in a process of its own is more than `tests/run --quick` is for."""
+    for item in items:
+        if "server" in getattr(item, "fixturenames", ()):
+            item.add_marker(pytest.mark.slow)
