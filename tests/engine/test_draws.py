@@ -8,8 +8,8 @@ import sys
 from pathlib import Path
 
 PROPERTY = """
+import bending
 from hypothesis import given, strategies as st
-NUMBER = {number}
 @given(st.lists(st.integers()))
 def test_it(drawn):
     print(drawn)
@@ -18,12 +18,13 @@ def test_it(drawn):
 
 def drawn(folder: Path, root: Path, number: int) -> str:
     """What a property draws beside that number, with the settings of the whole run."""
-    file = folder / f"test_{number}" / "test_it.py"
+    file = folder / f"with_{number}" / "test_it.py"
     file.parent.mkdir()
-    file.write_text(PROPERTY.format(number=number), "utf-8")
+    file.write_text(PROPERTY, "utf-8")
+    (file.parent / "bending.py").write_text(f"NUMBER = {number}\n", "utf-8")
     command = [
         sys.executable, "-m", "pytest", "-q", "-s", "-p", "no:cacheprovider", "-p", "conftest",
-        "--hypothesis-seed", "0", "--rootdir", str(file.parent), str(file),
+        "--hypothesis-seed", "1", "--rootdir", str(file.parent), str(file),
     ]  # fmt: skip
     settings = {**os.environ, "FLANGEBOOK_ALIKE": "1", "PYTHONPATH": str(root / "tests")}
     run = subprocess.run(
