@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from sheet_metals import metal
+from sheet_metals import about, metal
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.modelled_bend import (
+    LEAST_RADIUS_OVER_T,
     BendKey,
     beside,
     energy_gap,
@@ -21,6 +24,7 @@ from flangebook.bending.sheet_model.stroke import set_bend
 from flangebook.bending.sheet_model.tools import tools
 
 STEEL = metal()
+UNHARDENING = replace(metal(), yield_mpa=about(200.0, 0.0), tensile_mpa=about(200.0, 0.0))
 
 
 def key(t=2.0, v=16.0, die_angle=30.0, rd=2.0, rp=1.0, angle=90.0) -> BendKey:
@@ -47,6 +51,14 @@ def test_what_is_kept_is_the_direct_solve(t, v_over_t, angle, tip_over_t):
 
 def test_numbers_that_differ_at_all_are_solved_anew():
     assert modelled_bend(key()) is not modelled_bend(key(t=2.0000001))
+
+
+def test_next_to_no_radius_is_no_answer():
+    """A sheet that does not harden folds up on a tip of nothing; the model is of no use there."""
+    folded = key(die_angle=15.0, rp=0.0, angle=28.0)._replace(metal=UNHARDENING.figures)
+    assert modelled_bend(folded) == "it finds next to no inside radius, which no sheet has"
+    square = modelled_bend(folded._replace(included_angle_deg=90.0))
+    assert square.nominal.released_radius_mm > LEAST_RADIUS_OVER_T * folded.thickness_mm
 
 
 def test_an_error_is_kept_and_raised_each_time_anew():

@@ -10,6 +10,7 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from flangebook.bending.errors import InputError, RangeError
+from flangebook.bending.modelled_bend import LEAST_RADIUS_OVER_T
 from flangebook.bending.sheet_model.bands import banded_bend
 from flangebook.bending.sheet_model.moment_curvature import sheet_law
 from flangebook.bending.sheet_model.stroke import set_bend, stroke
@@ -81,8 +82,12 @@ def test_small_step_of_the_angle_is_a_small_step_of_all(bend, share):
     assert one.depth_mm == pytest.approx(other.depth_mm, rel=0.01, abs=1e-4 * die.v_opening_mm)
     assert one.peak_force_n_per_mm == pytest.approx(other.peak_force_n_per_mm, rel=0.01)
     assert one.springback_deg == pytest.approx(other.springback_deg, rel=0.01, abs=0.02)
-    assert one.released_radius_mm > 0.0
-    assert one.released_radius_mm == pytest.approx(other.released_radius_mm, rel=0.02)
+    assert one.released_radius_mm >= 0.0
+    # Near no radius at all the model is not used, so there its share of nothing says nothing.
+    near_nothing = 0.02 * LEAST_RADIUS_OVER_T * law.thickness_mm
+    assert one.released_radius_mm == pytest.approx(
+        other.released_radius_mm, rel=0.02, abs=near_nothing
+    )
 
 
 def test_a_springy_strip_is_rounder_after_release_than_under_load():

@@ -36,6 +36,9 @@ KEPT_CURVES = 256
 SHARPER_THAN_WANTED_DEG = 15.0
 SHARPEST_DIE_DEG = 5.0
 BESIDE_DEG, BESIDE_POINTS = 7.0, 15
+LEAST_RADIUS_OVER_T = 0.05
+"""A sharper inside radius than this [t] is no answer: it lies far below the cases that the radius
+is fitted to (tests/reference/finite_elements), and no sheet folds to nothing. Own limit."""
 
 
 class BendKey(NamedTuple):
@@ -111,11 +114,14 @@ def _solved(key: BendKey) -> ModelledBend | str | InputError:
     if why:
         return why
     try:
-        return _banded(key, metal, die_and_punch)
+        found = _banded(key, metal, die_and_punch)
     except NoRootError:
         return "its equations did not settle"
     except RangeError as error:
         return error
+    if found.nominal.released_radius_mm < LEAST_RADIUS_OVER_T * key.thickness_mm:
+        return "it finds next to no inside radius, which no sheet has"
+    return found
 
 
 def _outside(key: BendKey, metal: Metal) -> str:

@@ -232,7 +232,8 @@ def _pinned(law: SheetLaw, tool: Tools, fan: Pressed, guess: float, wanted: floa
         peak_depth_mm=peak[1],
         peak_angle_deg=peak[2],
         loaded_radius_mm=at(near.loaded_radius),
-        released_radius_mm=at(near.released_radius),
+        # A parabola through radii that end at nothing may dip below it.
+        released_radius_mm=max(at(near.released_radius), 0.0),
         wrap_deg=2.0 * float(np.degrees(at(near.wrap))),
         work_n=float(work[-1]),
         sheet_energy_n=at(near.energy),
