@@ -151,7 +151,7 @@ function handbookForce(answer) {
   const least = answer.force_kn_low;
   const said = handbookSays(answer, "force_kn", force);
   return html`${typeof least === "number" ? `, at least ${words(force(least))}` : nothing}${
-    said === nothing ? nothing : html`<br />${said}`
+    said === nothing ? nothing : html` <br />${said}`
   }`;
 }
 
