@@ -2,12 +2,15 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { benchTitle } from "../benches.js";
 import { boxStep } from "./box_step.js";
-import { checkList } from "./checks.js";
+import { checkList, signOf } from "./checks.js";
 import { lie } from "./lie.js";
 import { toolsList } from "./plan.js";
 import { stepHead } from "./setting.js";
 import { wayWords } from "./step_moments.js";
 import { findingsOf, numbers } from "./step_parts.js";
+
+/** So many findings stand on the screen in large letters. */
+const MOST_LARGE = 3;
 
 /**
  * @typedef {{next: () => void, back: () => void, choose: () => void, clear: () => void,
@@ -22,7 +25,11 @@ import { findingsOf, numbers } from "./step_parts.js";
  * @param {unknown} drawn
  */
 export function benchStep(card, step, { name, lines, acts }, drawn) {
-  const { stops, watch } = findingsOf(card, step);
+  const { stops, watch: all } = findingsOf(card, step);
+  // Nobody scrolls here: where there is much to watch, what is no warning stays on the phone.
+  const warnings = all.filter((check) => signOf(check) !== "note");
+  const many = all.length > MOST_LARGE;
+  const watch = many ? warnings : all;
   const last = step.number === card.plan.steps.length;
   return html`<article
     class="step bench-step"
@@ -40,7 +47,7 @@ export function benchStep(card, step, { name, lines, acts }, drawn) {
       <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn}</section>
-      <section class="step-watch" aria-label="What to watch">
+      <section class="step-watch ${many ? "many" : ""}" aria-label="What to watch">
         ${watch.length ? checkList(watch) : nothing}${boxStep(card.plan, step)}
       </section>
       <section class="step-with" aria-label="Tools">${toolsList(toolsOf(card, step), 0)}</section>
