@@ -57,5 +57,7 @@ self.addEventListener("fetch", (event) => {
 async function fromShell(request) {
   const cache = await caches.open(CACHE);
   const wanted = request.mode === "navigate" ? "/" : request;
-  return (await cache.match(wanted, { ignoreSearch: true })) ?? fetch(request);
+  // The address as it stands is found at once; without its search, the browser goes through all it keeps.
+  const kept = (await cache.match(wanted)) ?? (await cache.match(wanted, { ignoreSearch: true }));
+  return kept ?? fetch(request);
 }
