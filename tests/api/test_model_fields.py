@@ -68,7 +68,11 @@ def test_a_step_says_where_its_figures_come_from(reader: FlaskClient):
     assert set(step["origin"]) == {"force_kn", "springback_deg", "inside_radius_mm",
                                    "punch_depth_mm", "bend_allowance_mm"}  # fmt: skip
     assert step["origin"]["force_kn"] == "model"
-    assert len(step["corrections"]) == 21
+    # From 85° by half a degree, as far as tools and press can be set: 95° lies beyond.
+    *measured, last = [row["measured_deg"] for row in step["corrections"]]
+    assert measured == [85 + i / 2 for i in range(len(measured))]
+    assert measured[-1] < last < 95.0
+    assert step["corrections"][-1]["set_angle_deg"] >= step["limits"]["sharpest_deg"]
 
 
 def test_the_stroke_of_a_bend_as_the_document_says(reader: FlaskClient):

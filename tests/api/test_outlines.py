@@ -175,8 +175,9 @@ def test_each_v_of_a_block_can_be_planned_with_by_its_own_code(client: FlaskClie
     assert [o["code"] for o in block["openings"]] == ["BL.1", "BL.2", "BL-30"]
     assert [o["rating_kn_per_m"] for o in block["openings"]] == [700, None, None]
     assert (block["v_opening_mm"], block["up"]) == (16, 1)  # the one that is up
+    # Two of the V's end at 88°: what is drawn has to be flatter than that under load.
     ask = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 500,
-           "included_angle_deg": 90}  # fmt: skip
+           "included_angle_deg": 100}  # fmt: skip
     for code, v, rating, reach in (("BL.1", 16, 700, 60), ("BL.2", 12.7, 900, 60),
                                    ("BL-30", 30, 900, 40)):  # fmt: skip
         answer = client.post("/api/v1/bend", json={**ask, "die": code}).get_json()

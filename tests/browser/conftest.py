@@ -13,7 +13,6 @@ from typing import Any
 import pytest
 from browsing import PHONE, SILENCE, WIDE, call, plain_angle, show
 from crowd import busy
-from devices import Devices
 from playwright.sync_api import (
     Browser,
     BrowserContext,
@@ -23,6 +22,7 @@ from playwright.sync_api import (
     expect,
 )
 from secure import SecureShop, trusting
+from shared_devices import Devices
 from shop_process import Crib, ShopProcess, free_ports
 
 # How long a busy machine may take; what is looked for, not how soon it comes, is tested.

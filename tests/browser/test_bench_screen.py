@@ -190,8 +190,9 @@ def test_every_step_of_the_shop_fits_on_the_large_display(display: Page, server)
         for step in steps:
             put(server, "1", card["code"], step["number"])
             on_step(display, step["number"], card["code"])
-            if display.evaluate("document.documentElement.scrollHeight > innerHeight"):
-                over.append((card["code"], step["number"]))
+            too_high = display.evaluate("document.documentElement.scrollHeight - innerHeight")
+            if too_high > 0:
+                over.append((card["code"], step["number"], too_high))
     assert over == []
 
 
@@ -362,6 +363,7 @@ def test_two_screens_at_one_press_show_the_same(display: Page, devices, server, 
     put(server, "1", CODE, 1)
     other = console.watch(devices.take(viewport={"width": 1280, "height": 800}))
     at_bench(other, server, "Bench 1")
+    on_step(display, 1)
     press(display, "Enter")
     on_step(other, 2)
     press(other, "Enter")
@@ -389,12 +391,12 @@ def test_a_newer_revision_is_told_and_comes_with_the_next_step(own_display: Page
     put(own_server, "1", CODE, 2)
     on_step(own_display, 2)
     card = call(f"{own_server.url}/api/v1/cards/{CODE}")
-    settings = [{"step": 2, "set_angle_deg": 77.7}]
+    settings = [{"step": 2, "set_angle_deg": 88.7}]
     call(f"{own_server.url}/api/v1/cards/{CODE}", "PUT", {"settings": settings}, card["etag"])
     expect(by_test(own_display, "newer")).to_contain_text(f"revision {card['revision'] + 1}")
-    expect(by_test(own_display, "set-angle-value")).not_to_have_text("77.7°")
+    expect(by_test(own_display, "set-angle-value")).not_to_have_text("88.7°")
     by_test(own_display, "show-newer").click()
-    expect(by_test(own_display, "set-angle-value")).to_have_text("77.7°")
+    expect(by_test(own_display, "set-angle-value")).to_have_text("88.7°")
     expect(by_test(own_display, "newer")).to_have_count(0)
 
 

@@ -7,8 +7,8 @@ from typing import Any
 
 import pytest
 from browsing import PHONE, SILENCE, WIDE, by_test, call, losing, show, sideways, wait_ready
-from devices import Devices
 from playwright.sync_api import Page, expect
+from shared_devices import Devices
 
 QUIET = f"{SILENCE}|ERR_INTERNET|ERR_FAILED"
 CARD = "SHE7FA1"

@@ -14,10 +14,10 @@ import pytest
 import zxingcpp
 from addresses import CARD
 from browsing import SILENCE, by_test, call, show, wait_ready
-from devices import Devices
 from PIL import Image
 from playwright.sync_api import Page, expect
 from pypdf import PdfReader
+from shared_devices import Devices
 
 # ISO 216 A4 and ANSI/ASME Y14.1 size A, upright [mm].
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}

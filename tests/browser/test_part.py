@@ -403,7 +403,7 @@ def test_hems_holes_radius_and_a_pinned_order(page: Page, shop_server):
     box(page, "holes.0.diameter_mm").fill("5")
     good(page)
     expect(page.locator("[data-test=steps]")).to_contain_text("hem flatten")
-    expect(by_test(page, "plan")).to_contain_text("hole")
+    expect(by_test(page, "plan")).to_contain_text("Hole 1 reaches")
     page.locator("details.order summary").click()
     page.locator("#order-2-earlier").click()
     expect(page.locator("#order")).to_have_value("2, 1")

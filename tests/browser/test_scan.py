@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 from browsing import PHONE, SILENCE, by_test, call, show, sideways, wait_ready
 from camera_picture import Picture, beside, blotted, held, square, tilted, video
-from devices import Devices
 from looks import HIDE_MASTHEAD, LEAST_FLOOR_TARGET_PX, SMALL_TARGETS, SMALL_TEXTS
 from playwright.sync_api import Browser, BrowserContext, BrowserType, Page, Route, expect
+from shared_devices import Devices
 
 from flangebook.labels import codes
 from flangebook.labels.qr import card_address

@@ -165,13 +165,13 @@ def test_numbers_do_not_change_under_somebody_s_hands(phone: Page, shop_server, 
     show(phone, f"{shop_server.url}/c/{code}/step/1", "step")
     before = by_test(phone, "set-angle-value").inner_text()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
-    setting = {"step": 1, "set_angle_deg": 80.5, "punch_depth_mm": 5.5}
+    setting = {"step": 1, "set_angle_deg": 89.5, "punch_depth_mm": 5.5}
     call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"settings": [setting]}, card["etag"])
     phone.evaluate("import('/app/sync.js').then((m) => m.sync())")
     expect(by_test(phone, "notice")).to_contain_text("revision 2")
     assert by_test(phone, "set-angle-value").inner_text() == before
     by_test(phone, "notice").get_by_role("button").click()
-    expect(by_test(phone, "set-angle-value")).to_have_text("80.5°")
+    expect(by_test(phone, "set-angle-value")).to_have_text("89.5°")
 
 
 def test_a_step_with_nothing_to_set(page: Page, shop_server, demo_codes):

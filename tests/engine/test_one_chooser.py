@@ -71,7 +71,10 @@ def test_bend_plan_and_chart_give_one_answer(metal: str) -> None:
             one = bend(metal, t, angle)
             whole = planned(metal, t, (60.0, 60.0), Bend(angle, "up"))
             line = whole["blank"]["bend_lines"][0]
-            assert chosen(one, one) == chosen(whole["steps"][0], line), (t, angle)
+            step = whole["steps"][0]
+            if f"clears the tools with {one['die']}" in step["tools_reason"]:
+                continue  # the flats run into the tools of the bend: only the plan knows them
+            assert chosen(one, one) == chosen(step, line), (t, angle)
             if angle == 90.0:
                 in_row = {c["die"]: c["punch"] for c in cells[i]["cells"] if c["usable"]}
                 options = {o["die"]: o["punch"] for o in one["options"]}
@@ -243,7 +246,7 @@ def test_a_tool_named_that_cannot_make_the_bend_is_a_stop_and_says_it_costs_that
     answer = planned(MILD, 1.5, (60.0, 60.0), Bend(60.0, "up"), die="V12")
     assert answer["worst"] == "stop"
     (cost,) = answer["order"]["wishes"]
-    assert cost["words"].startswith("Die V12 for every bend: stop: The bend must be pressed to ")
+    assert cost["words"].startswith("Die V12 for every bend: stop: The bend must be pressed ")
 
 
 @pytest.mark.parametrize(

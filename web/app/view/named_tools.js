@@ -10,7 +10,7 @@ import { wrongAt } from "./wrong.js";
 export const TOOL_FIELDS = ["tools.die", "tools.punch"];
 
 /**
- * @param {string} place "tools", or "bends.0"
+ * @param {string} place where in the part: "tools", or a bend by its number
  * @param {Partial<NamedTools>} typed
  * @param {Errors} errors
  * @param {(tools: Partial<NamedTools>) => void} change
