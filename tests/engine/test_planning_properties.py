@@ -173,6 +173,7 @@ def test_a_bend_gets_an_answer_or_a_refusal_that_names_the_angle(
         assert answer["worst"] == "stop"
 
 
+@pytest.mark.slow
 @given(st.floats(0.8, 3.0), st.floats(1.05, 1.6))
 def test_force_rises_with_thickness_in_the_same_die(thickness: float, times: float) -> None:
     def force(t: float) -> float:
