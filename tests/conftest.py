@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import shutil
+import tempfile
 from pathlib import Path
 
 import pytest
@@ -19,6 +21,7 @@ settings.register_profile(
 settings.load_profile("any machine")
 
 ROOT = Path(__file__).resolve().parent.parent
+DEMO_MADE = "FLANGEBOOK_DEMO_MADE"  # the variable that says where a run's demo shop lies
 
 
 def pytest_configure(config: pytest.Config) -> None:
@@ -45,12 +48,25 @@ def root() -> Path:
     return ROOT
 
 
-@pytest.fixture(scope="session")
-def demo_data(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Path:
-    """A folder with the demo shop; to be copied, not written to."""
-    from flangebook.api.app import close_app, create_app
-    from flangebook.api.config import Config
+@pytest.hookimpl
+def pytest_xdist_setupnodes(config: pytest.Config) -> None:
+    """Make the demo shop once for all the processes that run tests."""
+    folder = tempfile.mkdtemp(prefix="flangebook-demo-")
+    config.add_cleanup(lambda: shutil.rmtree(folder, ignore_errors=True))
+    os.environ[DEMO_MADE] = str(make_demo(Path(folder)))
 
-    folder = tmp_path_factory.mktemp("demo")
-    close_app(create_app(Config(folder, demo=root / "demo_data")))
+
+@pytest.fixture(scope="session")
+def demo_data(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the demo shop; to be copied, not written to."""
+    made = os.environ.get(DEMO_MADE)
+    return Path(made) if made else make_demo(tmp_path_factory.mktemp("demo"))
+
+
+def make_demo(folder: Path) -> Path:
+    """The demo shop, as a first start makes it."""
+    from flangebook.api.app import close_app
+    from flangebook.serving.shop_server import open_shop
+
+    close_app(open_shop(folder, ROOT / "demo_data"))
     return folder

@@ -42,7 +42,9 @@ class TimeReport:
 
     def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
         """Add up the phases of each test."""
-        self._used[report.nodeid] += getattr(report, "processor_s", 0.0)
+        # Less than nothing where a program ended whose parent had ended before: what it had done
+        # is no longer told of, but was counted for the tests that it did it for.
+        self._used[report.nodeid] += max(0.0, getattr(report, "processor_s", 0.0))
         self._took[report.nodeid] += report.duration
 
     def pytest_terminal_summary(self, terminalreporter: pytest.TerminalReporter) -> None:

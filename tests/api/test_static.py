@@ -18,7 +18,12 @@ def web(tmp_path: Path) -> Path:
     """A small web folder, with things beside it that must stay inside the machine."""
     folder = tmp_path / "web"
     (folder / "app").mkdir(parents=True)
-    (folder / "index.html").write_text("<!doctype html>" + "<p>page</p>" * 100)
+    (folder / "made").mkdir()
+    (folder / "index.html").write_text(
+        '<!doctype html><script src="/made/app.js"></script>' + "<p>page</p>" * 100
+    )
+    (folder / "made/app.js").write_text("// all\n" * 200)
+    (folder / "made/app.js.map").write_text('{"version":3}')
     (folder / "app/main.js").write_text("// main\n" * 200)
     (folder / "tiny.css").write_text("p{}")
     (folder / "mark.png").write_bytes(b"\x89PNG" * 200)
@@ -68,6 +73,7 @@ def test_nothing_else_is_served(site: FlaskClient, path: str):
 def test_types_and_bytes(site: FlaskClient, web: Path):
     for name, kind in {
         "app/main.js": "text/javascript; charset=utf-8",
+        "made/app.js.map": "application/json",
         "tiny.css": "text/css; charset=utf-8",
         "mark.png": "image/png",
     }.items():
@@ -112,17 +118,34 @@ def test_the_list_for_the_service_worker_names_files_that_are_there(site: FlaskC
     script = site.get("/shell-files.js")
     assert script.content_type.startswith("text/javascript")
     before = script.data
-    (web / "app/more.js").write_text("//")
+    (web / "made/more.js").write_text("//")
     after = site.get("/shell-files.js").data
     assert before != after
-    assert b"/app/more.js" in after
+    assert b"/made/more.js" in after
+
+
+def test_a_device_keeps_the_one_script_and_not_what_it_is_made_of(site: FlaskClient):
+    kept = site.get("/shell-files.js").text
+    assert "/made/app.js" in kept
+    assert "/app/main.js" not in kept
+    assert ".map" not in kept
+    assert b"/made/app.js" in site.get("/").data
+
+
+def test_a_contributor_is_given_the_sources(make_app: Callable[..., Flask], web: Path):
+    site = make_app(empty=True, web=web, sources=True).test_client()
+    assert b"/app/main.js" in site.get("/").data
+    assert b"/made/" not in site.get("/bend").data
+    kept = site.get("/shell-files.js").text
+    assert "/app/main.js" in kept
+    assert "/made/app.js" not in kept
 
 
 def test_every_file_of_the_real_shell_is_served(reader: FlaskClient):
     """The service worker fails as a whole when one file of its list is missing."""
     names = re.findall(r'"(/[^"]*)"', reader.get("/shell-files.js").text)
     assert "/" in names
-    assert len(names) > 20
+    assert {"/made/app.js", "/made/app.css", "/manifest.webmanifest"} < set(names)
     for name in names:
         assert reader.get(name).status_code == 200, name
 

@@ -64,23 +64,25 @@ def browser_type_launch_args(browser_type_launch_args: dict[str, Any]) -> dict[s
     }
 
 
-@pytest.fixture(scope="session")
-def demo_data(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The demo shop as a first start makes it; to be copied, never served."""
-    data = tmp_path_factory.mktemp("demo") / "shop"
-    ShopProcess(data).start().stop()
-    return data
+@pytest.fixture(scope="module")
+def options(request: pytest.FixtureRequest) -> list[str]:
+    """What a file's servers are told besides. A file whose tests import the app's own modules
+    says REACHES_INTO_THE_APP = True: they would find no other than the page's only there.
+    """
+    return ["--sources"] if getattr(request.module, "REACHES_INTO_THE_APP", False) else []
 
 
 @pytest.fixture(scope="module")
-def shop_server(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[ShopProcess]:
+def shop_server(
+    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, options: list[str]
+) -> Iterator[ShopProcess]:
     """A server with the demo shop for a file's tests that leave it running.
 
     Another for each file: what one file's trials teach the shop changes what others plan.
     """
     data = tmp_path_factory.mktemp("shared") / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data).start()
+    server = ShopProcess(data, *options).start()
     yield server
     server.stop()
 
@@ -105,11 +107,13 @@ def own_port() -> int:
 
 
 @pytest.fixture
-def own_server(demo_data: Path, tmp_path: Path, own_port: int) -> Iterator[ShopProcess]:
+def own_server(
+    demo_data: Path, tmp_path: Path, own_port: int, options: list[str]
+) -> Iterator[ShopProcess]:
     """A server with the demo shop that the test may kill."""
     data = tmp_path / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data, port=own_port).start()
+    server = ShopProcess(data, *options, port=own_port).start()
     yield server
     server.stop()
 
@@ -208,11 +212,13 @@ def context_of(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
 
 
 @pytest.fixture(scope="module")
-def secure_shop(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[SecureShop]:
+def secure_shop(
+    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, options: list[str]
+) -> Iterator[SecureShop]:
     """A server on the shop's network, for a file's tests."""
     data = tmp_path_factory.mktemp("secure") / "shop"
     shutil.copytree(demo_data, data)
-    shop = SecureShop(data)
+    shop = SecureShop(data, *options)
     shop.start()
     yield shop
     shop.stop()

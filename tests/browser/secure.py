@@ -23,9 +23,9 @@ NAME = "shop.home.arpa"
 class SecureShop(ShopProcess):
     """A server with --lan; ``url`` is the owner's door, ``https`` the one for the network."""
 
-    def __init__(self, data: Path, name: str = NAME) -> None:
-        super().__init__(data, "--lan", "--shop", "Oak & Iron", "--host", name)
-        self.name = name
+    def __init__(self, data: Path, *more: str) -> None:
+        super().__init__(data, "--lan", "--shop", "Oak & Iron", "--host", NAME, *more)
+        self.name = NAME
 
     @property
     def https(self) -> str:

@@ -5,7 +5,9 @@ axe-core, https://github.com/dequelabs/axe-core, an independent checker of WCAG 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from addresses import ADDRESSES
@@ -26,6 +28,28 @@ def test_no_screen_has_findings(
         page.wait_for_load_state("networkidle")
         wrong += in_both_themes(page, axe, address)
     assert not wrong, "\n".join(wrong)
+
+
+def test_the_dark_theme_changes_colours_and_nothing_else(root: Path):
+    style = root / "web/style"
+    themed = {p.name for p in style.glob("*.css") if "data-theme" in p.read_text("utf-8")}
+    assert themed == {"tokens.css", "print.css"}  # paper has one theme
+    block = re.search(r'\[data-theme="shop"\] \{([^}]*)\}', (style / "tokens.css").read_text())
+    assert block
+    lines = [line.strip() for line in block[1].strip().splitlines()]
+    assert len(lines) > 10
+    colour = re.compile(r"--[a-z-]+: #[0-9a-f]{6};|color-scheme: dark;")
+    assert [line for line in lines if not colour.fullmatch(line)] == []
+
+
+def test_the_checker_would_find_a_colour_too_faint(axe: str, wide: Page, shop_server):
+    show(wide, f"{shop_server.url}/settings", "settings")
+    wide.evaluate("document.documentElement.style.setProperty('--ink', '#eeeeee')")
+    found = in_both_themes(wide, axe, "settings")
+    assert any(line.startswith("settings, day: color-contrast:") for line in found)
+    wide.evaluate("document.documentElement.style.setProperty('--ink', '#102a52')")
+    found = in_both_themes(wide, axe, "settings")
+    assert any(line.startswith("settings, shop: color-contrast:") for line in found)
 
 
 def test_the_checker_would_find_something(axe: str, wide: Page, shop_server):

@@ -10,6 +10,8 @@ from browsing import PHONE, SILENCE, WIDE, by_test, call, losing, show, sideways
 from playwright.sync_api import Page, expect
 from shared_devices import Devices
 
+REACHES_INTO_THE_APP = True  # conftest.options
+
 QUIET = f"{SILENCE}|ERR_INTERNET|ERR_FAILED"
 CARD = "SHE7FA1"
 

@@ -10,6 +10,8 @@ from browsing import SILENCE, WIDE, by_test, call, show, wait_ready
 from playwright.sync_api import Page, Response, expect
 from secure import SecureShop, pair
 
+REACHES_INTO_THE_APP = True  # conftest.options
+
 CARD = "STEP6BQ"
 # Every control that ends in something only the owner may ask, by the name screens give it.
 OWNERS = [

@@ -9,6 +9,8 @@ from typing import Any
 from browsing import SILENCE, by_test, call, show
 from playwright.sync_api import Page, expect
 
+REACHES_INTO_THE_APP = True  # conftest.options
+
 
 def queued(page: Page, code: str, trial: dict[str, Any]) -> None:
     """A trial written into this device's outbox, as the trial screen writes it."""

@@ -10,8 +10,9 @@ import habits from "./habits.mjs";
 const COLUMNS = 110;
 
 export default defineConfig([
-  globalIgnores(["web/vendor"]),
+  globalIgnores(["web/made", "web/vendor"]),
   { linterOptions: { reportUnusedDisableDirectives: "error" }, plugins: { habits } },
+  { files: ["tests/**/*.mjs"], languageOptions: { globals: globals.nodeBuiltin } },
   { files: ["web/**/*.js"], languageOptions: { globals: globals.browser } },
   {
     files: ["web/sw.js"],

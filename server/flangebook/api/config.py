@@ -31,15 +31,17 @@ class Config:
 
     data: folder that holds the shop's file. demo: folder of the demo shop's JSON files, loaded
     into a shop that is empty; None leaves it empty but for the starter metals.
-    web: folder served at ``/``. hosts: names by which the server may be called besides the
-    loopback ones, without port. address: what labels point to, such as
-    "http://127.0.0.1:8417"; empty takes the address the request came to.
+    web: folder served at ``/``. sources: whether its page takes the scripts and stylesheets one
+    by one, as they are written, and not those that are made of them. hosts: names by which the
+    server may be called besides the loopback ones, without port. address: what labels point to,
+    such as "http://127.0.0.1:8417"; empty takes the address the request came to.
     network: None where only this machine is answered, and whoever asks is the owner.
     """
 
     data: Path
     demo: Path | None = None
     web: Path = _WEB
+    sources: bool = False
     hosts: tuple[str, ...] = ()
     address: str = ""
     network: Network | None = None

@@ -8,22 +8,31 @@ from __future__ import annotations
 
 import hashlib
 import json
+import re
 from pathlib import Path
 
-# The worker itself is kept by the browser; a kept copy would hide its own updates.
-_NOT_KEPT = {"sw.js"}
+# The worker itself is kept by the browser; a kept copy would hide its own updates. The page that
+# helps a device to join is for one that has no app yet.
+_NOT_KEPT = {"sw.js", "join.html"}
+# What stands in the one script and the one stylesheet, and those themselves.
+_SOURCES = re.compile(r"(?:app|drawing|screens|vendor/(?:idb|lit-html))/.*|style/[^/]+\.css")
+_MADE = re.compile(r"made/.*")
 
 
-def shell_script(web_root: Path) -> str:
+def shell_script(web_root: Path, sources: bool = False) -> str:
     """JavaScript that sets ``SHELL`` to ``{version, files}``.
 
     web_root: the folder that is served at ``/``. ``index.html`` is listed as ``/``.
+    sources: whether the page takes the scripts as they are written, not as one (``Config``).
     """
+    unused = _MADE if sources else _SOURCES
     digest = hashlib.sha256()
     files = []
     for path in sorted(p for p in web_root.rglob("*") if p.is_file()):
         name = path.relative_to(web_root).as_posix()
-        if path.name.startswith(".") or path.name == "LICENSE":
+        if path.name.startswith(".") or path.name == "LICENSE" or path.suffix == ".map":
+            continue
+        if unused.fullmatch(name):
             continue
         digest.update(name.encode() + b"\0" + path.read_bytes())
         if name not in _NOT_KEPT:

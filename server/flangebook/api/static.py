@@ -26,6 +26,7 @@ _TYPES = {
     ".js": "text/javascript; charset=utf-8",
     ".css": "text/css; charset=utf-8",
     ".json": "application/json",
+    ".map": "application/json",
     ".webmanifest": "application/manifest+json",
     ".svg": "image/svg+xml",
     ".txt": "text/plain; charset=utf-8",
@@ -34,12 +35,13 @@ _TYPES = {
     ".woff2": "font/woff2",
     ".wasm": "application/wasm",
 }
-_COMPRESSED = {".html", ".js", ".css", ".json", ".webmanifest", ".svg", ".txt", ".wasm"}
+_COMPRESSED = {".html", ".js", ".css", ".json", ".map", ".webmanifest", ".svg", ".txt", ".wasm"}
 _PAGES = re.compile(
     r"(?:bend|bench|part|scan|cards|labels|chart|copies|settings|shop(?:/[^/]+){0,2}|crew|pair"
     r"|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
 )
 _LEAST_COMPRESSED = 300
+_SOURCE_OF = {b"/made/app.css": b"/style/app.css", b"/made/app.js": b"/app/main.js"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +56,9 @@ class _Kept:
 class Files:
     """The files of one folder, kept in memory once asked for."""
 
-    def __init__(self, root: Path) -> None:
+    def __init__(self, root: Path, sources: bool) -> None:
         self.root = root.resolve()
+        self._sources = sources
         self._kept: dict[str, _Kept] = {}
         self._lock = threading.Lock()
 
@@ -79,9 +82,19 @@ class Files:
             kept = self._keep(name, stamp, path.read_bytes(), path.suffix)
         return kept
 
+    def page(self) -> _Kept:
+        """The app's page. For a contributor it takes the sources and not what is made of them."""
+        page = self.find("index.html")
+        if not self._sources:
+            return page
+        plain = page.plain
+        for made, source in _SOURCE_OF.items():
+            plain = plain.replace(made, source)
+        return self._keep("page of the sources", page.stamp, plain, ".html")
+
     def shell(self) -> _Kept:
         """The list of the app's own files, for the service worker."""
-        return self._keep(SHELL_FILES, None, shell_script(self.root).encode(), ".js")
+        return self._keep(SHELL_FILES, None, shell_script(self.root, self._sources).encode(), ".js")
 
     def _keep(self, name: str, stamp: object, plain: bytes, suffix: str) -> _Kept:
         etag = hashlib.sha256(plain).hexdigest()[:20]
@@ -98,7 +111,7 @@ class Files:
 
 def register(app: Flask, config: Config) -> None:
     """Serve the folder at ``/``."""
-    files = Files(config.web)
+    files = Files(config.web, config.sources)
 
     @app.before_request
     def _file() -> Response | None:
@@ -116,7 +129,7 @@ def _found(files: Files, path: str) -> _Kept:
         return files.shell()
     if path == "join":  # a page by itself: it has to work before a device trusts the shop
         return files.find("join.html")
-    return files.find("index.html" if _PAGES.fullmatch(path) else path)
+    return files.page() if _PAGES.fullmatch(path) else files.find(path)
 
 
 def _sent(kept: _Kept) -> Response:

@@ -33,7 +33,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     from flangebook.serving import shop_server  # noqa: PLC0415
 
     demo = None if options.empty else _DEMO
-    wanted = shop_server.Serving(options.port, options.data, demo, _lan(options))
+    wanted = shop_server.Serving(options.port, options.data, demo, _lan(options), options.sources)
     try:
         shop_server.serve(wanted)
     except shop_server.ServeError as error:
@@ -59,6 +59,10 @@ def _parser() -> argparse.ArgumentParser:
     serve.add_argument(
         "--empty", action="store_true", help="start a new shop empty, without the demo shop"
     )
+    serve.add_argument(
+        "--sources", action="store_true",
+        help="give browsers the app's scripts one by one, as they are written: for a contributor",
+    )  # fmt: skip
     _add_network(serve.add_argument_group("the shop's network"))
     return parser
 

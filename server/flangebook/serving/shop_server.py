@@ -6,7 +6,7 @@ import os
 import shutil
 import threading
 from contextlib import ExitStack
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -38,12 +38,14 @@ class ServeError(Exception):
 @dataclass(frozen=True, slots=True)
 class Serving:
     """What to serve: port on this machine, the shop's folder, the demo shop's folder for a new
-    shop (None: not), the network (None: this machine only)."""
+    shop (None: not), the network (None: this machine only), whether the app comes as the files
+    it is written in (``Config.sources``)."""
 
     port: int
     data: Path
     demo: Path | None
     lan: LanOptions | None = None
+    sources: bool = False
 
 
 def serve(wanted: Serving) -> None:
@@ -60,7 +62,7 @@ def serve(wanted: Serving) -> None:
     with ExitStack() as open_things:
         try:
             open_things.enter_context(held(wanted.data))
-            app = open_shop(wanted.data, wanted.demo, lan)
+            app = open_shop(wanted.data, wanted.demo, lan, wanted.sources)
         except BaseException as error:
             for opened in (own, lan):
                 if opened is not None:
@@ -74,7 +76,9 @@ def serve(wanted: Serving) -> None:
         doors.serve(listeners, app, lambda: _ready(own.address, wanted.data, app, lan))
 
 
-def open_shop(data: Path, demo: Path | None, lan: Lan | None = None) -> Flask:
+def open_shop(
+    data: Path, demo: Path | None, lan: Lan | None = None, sources: bool = False
+) -> Flask:
     """The app on the shop in ``data``.
 
     A new shop is filled in a folder of its own and moved into place whole, so that one cut
@@ -86,10 +90,11 @@ def open_shop(data: Path, demo: Path | None, lan: Lan | None = None) -> Flask:
         close_app(create_app(Config(data=new, demo=demo)))
         os.replace(new / FILE_NAME, data / FILE_NAME)
         shutil.rmtree(new)
-    if lan is None:
-        return create_app(Config(data=data))
-    network = lan.network
-    return create_app(Config(data=data, hosts=lan.hosts, address=network.https[0], network=network))
+    config = Config(data=data, sources=sources)
+    if lan is not None:
+        network = lan.network
+        config = replace(config, hosts=lan.hosts, address=network.https[0], network=network)
+    return create_app(config)
 
 
 def _ready(address: str, data: Path, app: Flask | None = None, lan: Lan | None = None) -> None:
