@@ -68,9 +68,9 @@ def findings(page: Page, category: str = "") -> list[str]:
     category: one of axe's, such as "cat.color", to hear of that only.
     """
     asked = """([tags, category]) => {
-      const rules = axe.getRules(tags).filter((rule) => !category || rule.tags.includes(category));
-      const values = rules.map((rule) => rule.ruleId);
-      return axe.run(document, {runOnly: {type: "rule", values}});
+      if (!category) return axe.run(document, {runOnly: {type: "tag", values: tags}});
+      const rules = axe.getRules(tags).filter((rule) => rule.tags.includes(category));
+      return axe.run(document, {runOnly: {type: "rule", values: rules.map((rule) => rule.ruleId)}});
     }"""
     found = page.evaluate(asked, [RULES, category])["violations"]
     return [
