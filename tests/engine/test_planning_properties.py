@@ -176,9 +176,11 @@ def test_a_bend_gets_an_answer_or_a_refusal_that_names_the_angle(
 @pytest.mark.slow
 @given(st.floats(0.8, 3.0), st.floats(1.05, 1.6))
 def test_force_rises_with_thickness_in_the_same_die(thickness: float, times: float) -> None:
+    only = replace(CRIB, dies=tuple(die for die in CRIB.dies if die.code == "V40-84"))
+
     def force(t: float) -> float:
         answer = check_bend(
-            METALS["mild-steel-cr"], t, 500, 90, press=None, crib=CRIB, die="V40-84"
+            METALS["mild-steel-cr"], t, 500, 90, press=None, crib=only, die="V40-84"
         )
         return float(answer["force_kn_high"])
 
