@@ -102,7 +102,7 @@ function stepDrawing(step, thickness) {
     close: false,
     opening: step.v_opening_mm ?? 8 * thickness,
     gauge: gauge.text,
-    angle: step.set_angle_deg,
+    angle: step.first_hit ? null : step.set_angle_deg,
     near: momentsOf(step)?.near ?? null,
   };
   return html`<figure class="step-drawing" data-step=${step.number}>

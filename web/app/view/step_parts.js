@@ -5,6 +5,7 @@ import { settingOf } from "../cards.js";
 import { angle, length, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { signOf } from "./checks.js";
+import { firstHitLine } from "./first_hit.js";
 import { motionPlayer } from "./motion_player.js";
 import { toolsReason } from "./named_tools.js";
 import { whyNotSet } from "./no_setting.js";
@@ -51,7 +52,9 @@ export function picture(card, step, look, draw, signal) {
       ${step.die ? "No setting" : "No tool"}, so no drawing of this step.
     </p>`;
   }
-  return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
+  const setting = settingOf(card, step);
+  // Drawn is the bend as it comes out in the end, which is not where a first hit stops.
+  return motionPlayer(step, setting.firstHit ? null : setting.set_angle_deg, look, draw, signal);
 }
 
 /**
@@ -69,6 +72,7 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
+    ${firstHitLine(setting.firstHit)}
     ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing} ${pressForce(step)}
     ${
       setting.fromTrial && setting.set_angle_deg !== null
