@@ -164,10 +164,7 @@ def _modelled(
 ) -> AirBend:
     metal, t, _, wanted, die, tip = asked
     radius = _radius(found, inside_radius(metal, die.v_opening_mm, tip, t).nominal)
-    usual = usual_springback(metal, t, die.v_opening_mm, wanted)
-    # What a tip rounder than the sheet's own radius adds, practice does not know of.
-    rounder = max(0.0, handbook.springback_deg.nominal - usual.nominal) if handbook else 0.0
-    practice = usual.mapped(lambda deg: deg + rounder)
+    practice = _practice(found, handbook, usual_springback(metal, t, die.v_opening_mm, wanted))
     spring = replace(between_witnesses(found.springback_deg, practice), basis=SPRINGBACK_BASIS)
     loaded = set_angle(wanted, spring)
     k_factor = k_factor_band(radius.nominal, t, metal.gauge_family)
@@ -188,6 +185,22 @@ def _modelled(
         model=found,
         handbook=handbook,
     )
+
+
+def _practice(found: ModelledBend, handbook: AirBend | None, usual: Estimate) -> Estimate:
+    """What is usual for the metal [deg], at another angle than 90 degrees turned as the model does.
+
+    The handbook turns it in proportion to the bend angle; finite elements show that a bend half as
+    sharp springs back by far more than half (tests/reference/test_finite_elements.py).
+    """
+    wanted = found.key.included_angle_deg
+    square, here = found.springback_at(90.0), found.springback_at(wanted)
+    share = 1.0
+    if square is not None and here is not None and square > 0.0:
+        share = here / square * 90.0 / (180.0 - wanted)
+    # What a tip rounder than the sheet's own radius adds, practice does not know of.
+    rounder = max(0.0, handbook.springback_deg.nominal - usual.nominal) if handbook else 0.0
+    return usual.mapped(lambda deg: share * (deg + rounder))
 
 
 def _force(found: ModelledBend, handbook_high: float) -> Estimate:

@@ -78,6 +78,18 @@ class ModelledBend:
             turned = own.depth_per_degree_mm * (own.set_angle_deg - set_angle_deg)
         return self.depth_mm.nominal + turned
 
+    def springback_at(self, released_deg: float) -> float | None:
+        """Springback [deg] of the same sheet in the same tools at another released angle; None
+        where the tools end the bend before it."""
+        if released_deg == self.nominal.released_angle_deg:
+            return self.nominal.springback_deg
+        curve = whole_stroke(self)
+        released, loaded = curve.released_angle_deg, curve.loaded_angle_deg
+        if not released[-1] <= released_deg <= released[0]:
+            return None
+        at = float(np.interp(-released_deg, np.negative(released), loaded))
+        return released_deg - at
+
 
 class Beside(NamedTuple):
     """The bend near its setting, flattest first: released and loaded included angle [deg] and

@@ -20,6 +20,8 @@ neither of the two is taken alone.
 
 from __future__ import annotations
 
+from math import hypot
+
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.limits import need_bend, need_not_negative, need_positive
@@ -178,8 +180,8 @@ def between_witnesses(model: Estimate, practice: Estimate) -> Estimate:
 
     The nominal is the mean of the two, each weighted by how sure it is on the side of the other
     (the inverse square of that side of its band), as two readings of one quantity are put together.
-    The low end is practice's own, because sheet that springs that little is delivered; the high
-    end is the higher of practice's and the model's nominal.
+    The low end is practice's own, because sheet that springs that little is delivered. Above the
+    nominal, which of the two is right and how strong the sheet is add up as a root of squares.
 
     Args:
         model: what the bend model expects.
@@ -189,8 +191,8 @@ def between_witnesses(model: Estimate, practice: Estimate) -> Estimate:
     the band keeps practice's ends and the model's nominal is an own rule: the two disagree.
 
     >>> found = between_witnesses(Estimate(0.9, 1.9, 2.5), Estimate(0.5, 1.1, 1.6))
-    >>> found.low, round(found.nominal, 2), found.high
-    (0.5, 1.26, 1.9)
+    >>> found.low, round(found.nominal, 2), round(found.high, 2)
+    (0.5, 1.26, 2.14)
     """
     apart = model.nominal - practice.nominal
     if apart >= 0.0:
@@ -198,11 +200,12 @@ def between_witnesses(model: Estimate, practice: Estimate) -> Estimate:
     else:
         of_model, of_practice = model.high - model.nominal, practice.nominal - practice.low
     both = of_model**2 + of_practice**2
+    above = max(0.0, apart * of_model**2 / both) if both > 0.0 else 0.0
     nominal = practice.nominal + (apart * of_practice**2 / both if both > 0.0 else 0.0)
     return Estimate(
         min(practice.low, nominal),
         nominal,
-        max(practice.high, model.nominal, nominal),
+        max(practice.high, model.nominal, nominal + hypot(above, model.high - model.nominal)),
         "model",
         f"{model.basis}; {practice.basis}",
     )
