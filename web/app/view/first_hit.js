@@ -17,10 +17,11 @@ export const comesOutWords = (first) =>
 /**
  * Below the huge numbers: that this is the first hit, and that open is no scrap.
  * @param {FirstHit|null|undefined} first null where the expected setting leads
+ * @param {string} [more] a sentence after it
  */
-export function firstHitLine(first) {
+export function firstHitLine(first, more = "") {
   if (!first) return nothing;
   return html`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${comesOutWords(first)}. Open is hit again.
+    <b>First hit:</b> ${comesOutWords(first)}. Open is hit again. ${more}
   </p>`;
 }

@@ -53,8 +53,9 @@ export function picture(card, step, look, draw, signal) {
     </p>`;
   }
   const setting = settingOf(card, step);
-  // Drawn is the bend as it comes out in the end, which is not where a first hit stops.
-  return motionPlayer(step, setting.firstHit ? null : setting.set_angle_deg, look, draw, signal);
+  // Drawn is the last hit, with which the bend comes out as wanted, not where a first hit stops.
+  const drawn = setting.firstHit ? step.expected_set_angle_deg : setting.set_angle_deg;
+  return motionPlayer(step, drawn, look, draw, signal);
 }
 
 /**
@@ -72,7 +73,7 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
-    ${firstHitLine(setting.firstHit)}
+    ${firstHitLine(setting.firstHit, step.drawing ? "The drawing shows the last hit." : "")}
     ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing} ${pressForce(step)}
     ${
       setting.fromTrial && setting.set_angle_deg !== null
