@@ -136,11 +136,13 @@ const setting = (answer) => html`
  */
 const firstHit = (answer) => html`
   ${figure("First hit: set angle, loaded", angle(answer.set_angle_deg), {
+    band: [angle(answer.set_angle_deg_low), angle(answer.set_angle_deg_high)],
     note: `then about ${words(angle(answer.expected_set_angle_deg))}`,
     origin: originOf(answer.sources?.set_angle_deg),
     test: "set_angle_deg",
   })}
   ${figure("First hit: punch depth", mm2(answer.punch_depth_mm), {
+    band: [mm2(answer.punch_depth_mm_low), mm2(answer.punch_depth_mm_high)],
     note: `then about ${words(mm2(answer.expected_punch_depth_mm))}`,
     origin: originOf(answer.sources?.punch_depth_mm),
     test: "punch_depth_mm",
