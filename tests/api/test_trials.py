@@ -13,6 +13,7 @@ from problem import problem
 
 from flangebook.bending.air_bend import air_bend
 from flangebook.bending.correction import correction_table
+from flangebook.bending.first_hit import first_hit
 from flangebook.bending.setting_limits import setting_limits
 from flangebook.planning.next_setting import next_setting
 from flangebook.shop import trials as kept_trials
@@ -156,7 +157,8 @@ def test_the_offered_setting_is_the_engines_own(make_app: Callable[..., Flask], 
     bend = air_bend(metal, thickness, part["bend_length_mm"], 90.0, die, punch.tip_radius_mm)
     reach = max(abs(measured - 90.0), 0.1)
     ends = setting_limits(die, punch, thickness, bend.inside_radius_mm.nominal)
-    rows = correction_table(bend, 90.0, thickness, die, ends, reach, reach)
+    first = first_hit(bend, 90.0, thickness, die, ends)
+    rows = correction_table(bend, 90.0, thickness, die, ends, reach, reach, start=first)
     exact = min(rows, key=lambda row: abs(row.measured_deg - measured))
     assert exact.measured_deg == pytest.approx(measured)
     offered = next_setting(step, {"measured_deg": measured}, 600.0)

@@ -10,6 +10,14 @@ from browsing import by_test, call, losing, plain_angle, show, wait_ready
 from playwright.sync_api import Page, Request, expect
 
 
+def leads_with_the_first_hit(page: Page, url: str, step):
+    """The step's setting is the first hit, and it says what that comes out at."""
+    show(page, f"{url}/c/SHE7FA1/step/1", "step")
+    most = step["first_hit"]["comes_out_deg_high"]
+    expect(by_test(page, "first-hit")).to_contain_text(f"comes out 90 to {most:.1f}°")
+    expect(by_test(page, "set-angle-value")).to_have_text(f"{step['set_angle_deg']:.1f}°")
+
+
 def test_the_whole_story(kept: Page, own_server):
     cards = call(f"{own_server.url}/api/v1/cards?limit=200")["cards"]
     whole = {c["code"]: call(f"{own_server.url}/api/v1/cards/{c['code']}") for c in cards}
@@ -31,16 +39,18 @@ def test_the_whole_story(kept: Page, own_server):
             assert drawn.count("L") == len(step["drawing"]["before"]["sheet"]) - 1
 
     show(kept, f"{own_server.url}/C/SHE7FA1", "card")  # as a scanned label opens it
+    planned = whole["SHE7FA1"]["plan"]["steps"][0]
+    leads_with_the_first_hit(kept, own_server.url, planned)
     show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
     by_test(kept, "measured_deg").fill("91.3")
     by_test(kept, "note").fill("typed in the dead spot")
     by_test(kept, "save").click()
     expect(by_test(kept, "waits")).to_contain_text("Waiting")
     expect(by_test(kept, "standing")).to_contain_text("1 trial waits")
-    rows = whole["SHE7FA1"]["plan"]["steps"][0]["corrections"]
-    nearest = min(rows, key=lambda row: abs(row["measured_deg"] - 91.3))
+    at = {row["measured_deg"]: row["set_angle_deg"] for row in planned["corrections"]}
     told = float(by_test(kept, "new-angle-value").inner_text().rstrip("°"))
-    assert told == pytest.approx(nearest["set_angle_deg"], abs=0.051)
+    assert told == pytest.approx(at[91.0] + 0.6 * (at[91.5] - at[91.0]), abs=0.051)
+    assert planned["expected_set_angle_deg"] < told < planned["set_angle_deg"], "a second hit"
     expect(by_test(kept, "basis")).to_contain_text("on this device")
     by_test(kept, "keep").click()
     expect(by_test(kept, "kept")).to_contain_text("Saved here, not yet in the shop")
@@ -61,6 +71,10 @@ def test_the_whole_story(kept: Page, own_server):
     card = call(f"{own_server.url}/api/v1/cards/SHE7FA1")
     assert [t["note"] for t in card["trials"]].count("typed in the dead spot") == 1
     assert card["revision"] == whole["SHE7FA1"]["revision"] + 1
+    (trial,) = [t for t in card["trials"] if t["note"] == "typed in the dead spot"]
+    assert trial["correction"]["set_angle_deg"] == pytest.approx(told, abs=0.051), (
+        "as the shop says"
+    )
     (setting,) = [one for one in card["settings"] if one["step"] == 1]
     assert setting["set_angle_deg"] == pytest.approx(told, abs=0.051)
 

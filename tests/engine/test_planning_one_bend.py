@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
-from math import log10, pi
+from math import hypot, log10, pi
 
 import pytest
 from planning_shop import BLUNT, CRIB, HOLDER, MILD, PRESS, SHARP, STAINLESS, STRAIGHT, die
@@ -59,8 +59,26 @@ def test_the_figures_are_those_worked_by_hand() -> None:
     assert answer["force_kn_high"] == pytest.approx(1.5972 * 450 * 500 * per_mm / 1000, rel=1e-3)
     r = answer["inside_radius_mm"]
     assert r == pytest.approx(solved.released_radius_mm.nominal, abs=1e-4)
-    assert answer["punch_depth_mm"] == pytest.approx(solved.depth_mm.nominal, abs=1e-4)
-    assert answer["set_angle_deg"] == pytest.approx(90 - solved.springback_deg.nominal, abs=1e-4)
+    # The sheet springs as far as the model and the metal's usual figure make it together.
+    usual = MILD.springback_at_90_deg
+    model = solved.springback_deg
+    of_model, of_usual = model.nominal - model.low, usual.high - usual.nominal
+    share = of_usual**2 / (of_model**2 + of_usual**2)
+    sprung = usual.nominal + share * (model.nominal - usual.nominal)
+    assert answer["springback_deg"] == pytest.approx(sprung, abs=0.05), "the tip adds a little"
+    assert answer["expected_set_angle_deg"] == pytest.approx(90 - answer["springback_deg"])
+    less_mm = solved.nominal.depth_per_degree_mm * (model.nominal - answer["springback_deg"])
+    expected_mm = solved.depth_mm.nominal - less_mm
+    assert answer["expected_punch_depth_mm"] == pytest.approx(expected_mm, abs=2e-3)
+    # Nobody has measured a piece: 2 degrees of the depth and the springback's low side lead.
+    first = hypot(answer["springback_deg"] - answer["springback_deg_low"], 2.0)
+    over = hypot(answer["springback_deg_high"] - answer["springback_deg"], 2.0)
+    led = answer["expected_set_angle_deg"] + first
+    assert answer["set_angle_deg"] == pytest.approx(led, abs=2e-4)
+    assert answer["first_hit"] == {
+        "comes_out_deg_low": 90.0,
+        "comes_out_deg_high": pytest.approx(90.0 + first + over, abs=2e-4),
+    }
     k = 0.65 + 0.5 * log10(r / 2.0)
     allowance = pi / 2 * (r + k / 2 * 2.0)
     assert answer["bend_allowance_mm"] == pytest.approx(allowance, abs=2e-4)
@@ -80,7 +98,9 @@ def test_every_predicted_value_has_its_band_and_source() -> None:
 
 def test_set_angle_is_the_wanted_less_springback_and_per_metre_is_force_over_length() -> None:
     answer = checked(length_mm=750.0)
-    assert answer["set_angle_deg"] == pytest.approx(90 - answer["springback_deg"], abs=1e-3)
+    expected = 90 - answer["springback_deg"]
+    assert answer["expected_set_angle_deg"] == pytest.approx(expected, abs=1e-3)
+    assert answer["set_angle_deg"] > expected, "the first hit is milder"
     assert answer["force_kn_per_m"] == pytest.approx(answer["force_kn"] / 0.75, rel=1e-4)
 
 

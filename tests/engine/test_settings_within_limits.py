@@ -77,11 +77,12 @@ def test_a_result_within_reach_is_answered_as_before():
 
 
 def test_the_table_of_corrections_ends_where_the_tools_end():
-    step = step_of(planned())
+    step = step_of(planned(bends=(replace(UP, included_angle_deg=88.0),)))
     sharpest, deepest = step["limits"]["sharpest_deg"], step["limits"]["deepest_mm"]
     assert (sharpest, deepest) == (85.5, pytest.approx(6.5, abs=0.1))
     rows = step["corrections"]
-    assert rows[-1]["measured_deg"] < 94.0
+    assert rows[-1]["measured_deg"] < 92.0
+    assert rows[-1]["set_angle_deg"] == pytest.approx(sharpest)
     assert all(row["set_angle_deg"] >= sharpest for row in rows)
     assert all(row["punch_depth_mm"] <= deepest for row in rows)
 

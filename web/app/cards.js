@@ -92,7 +92,7 @@ export async function changeCard(card, change) {
 
 /**
  * The setting in force for a step: one that came from a result, or the plan's; two nulls where tools and
- * press do not reach it.
+ * press do not reach it. firstHit: what the plan's setting comes out at where nobody measured a piece.
  * @param {any} card
  * @param {any} step
  */
@@ -102,8 +102,10 @@ export function settingOf(card, step) {
     set_angle_deg: own?.set_angle_deg ?? step.set_angle_deg,
     punch_depth_mm: own?.punch_depth_mm ?? step.punch_depth_mm,
   };
+  const within = inReach(step, set);
   return {
-    ...(inReach(step, set) ? set : { set_angle_deg: null, punch_depth_mm: null }),
+    ...(within ? set : { set_angle_deg: null, punch_depth_mm: null }),
+    firstHit: own || !within ? null : (step.first_hit ?? null),
     fromTrial: Boolean(own),
     reason: own?.reason ?? "",
   };

@@ -54,8 +54,9 @@ export function readMeasured(typed) {
 }
 
 /**
- * What to set after a measured angle by the card's own table, the nearest row. The table holds for
- * the planned setting; for another one it is moved along by as much.
+ * What to set after a measured angle by the card's own table, straight between its rows as the shop reads
+ * it: the nearest row alone could over-bend a second hit. The table holds for the planned setting; for
+ * another one it is moved along by as much.
  * @param {any} step
  * @param {Record<string, number>} angles as measured
  * @param {Setting} used what had been set
@@ -64,24 +65,25 @@ export function readMeasured(typed) {
 export function fromTable(step, angles, used) {
   const measured = middleOf(angles);
   /** @type {{measured_deg: number, set_angle_deg: number, punch_depth_mm: number}[]} */
-  const rows = step.corrections ?? [];
-  const distance = (/** @type {{measured_deg: number}} */ row) => Math.abs(row.measured_deg - measured);
-  const nearest = rows.reduce((best, row) => (best && distance(best) <= distance(row) ? best : row), rows[0]);
-  if (!nearest || distance(nearest) > NEAREST_ROW_DEG || used.set_angle_deg === null) return null;
-  const ends = rows.map((row) => row.measured_deg);
-  if (measured < Math.min(...ends) || measured > Math.max(...ends)) return null;
+  const rows = [...(step.corrections ?? [])].sort((one, other) => one.measured_deg - other.measured_deg);
+  const after = rows.findIndex((row) => row.measured_deg >= measured);
+  if (after < 0 || used.set_angle_deg === null) return null;
+  const [low, high] = [rows[Math.max(after - 1, 0)], rows[after]];
+  if (measured < low.measured_deg) return null;
+  const wide = high.measured_deg - low.measured_deg;
+  const share = wide > 0 ? (measured - low.measured_deg) / wide : 0;
+  /** @param {"set_angle_deg"|"punch_depth_mm"} name */
+  const read = (name) => low[name] + share * (high[name] - low[name]);
   const next = {
-    row: nearest.measured_deg,
-    set_angle_deg: nearest.set_angle_deg + (used.set_angle_deg - step.set_angle_deg),
+    row: measured,
+    set_angle_deg: read("set_angle_deg") + (used.set_angle_deg - step.set_angle_deg),
     punch_depth_mm:
       used.punch_depth_mm === null
         ? null
-        : nearest.punch_depth_mm + (used.punch_depth_mm - step.punch_depth_mm),
+        : read("punch_depth_mm") + (used.punch_depth_mm - step.punch_depth_mm),
   };
   return inReach(step, next) ? next : null;
 }
-
-const NEAREST_ROW_DEG = 0.5;
 
 /**
  * One angle for several along the bend, as the server takes it: the mean of those given.

@@ -10,10 +10,11 @@ length by the exact numbers that went in.
     force           the model's; high is the higher of the model's and the handbook's, for
                     the safety checks
     inside radius   the model's, inner face; the band reaches to the handbook's nominal
-    springback      the model's; the band reaches down to the metal's usual low figure
+    springback      between the model's and what is usual for the metal, weighted by how sure
+                    either is; from usual low to the higher of usual high and the model's nominal
     set angle       wanted angle less the high / nominal / low springback
-    punch depth     the model's; the ends are the wider of the model's band and 2 degrees
-                    beyond the set angle's band, by the model's slope
+    punch depth     the model's at that set angle; the ends are the wider of the model's band and
+                    2 degrees beyond the set angle's band, by the model's slope
     K-factor        as ``k_factor.k_factor_band`` at the nominal radius
     allowance,      lowest / nominal / highest over the ends of the radius and of the K-factor
     deduction
@@ -41,7 +42,7 @@ from flangebook.bending.predicted_bend import (
     set_angle,
     shortest_flange_mm,
 )
-from flangebook.bending.springback import usual_springback
+from flangebook.bending.springback import between_witnesses, usual_springback
 from flangebook.bending.tooling import Die
 
 FORCE_BASIS = (
@@ -49,7 +50,7 @@ FORCE_BASIS = (
     "US 575 t²/V chart)"
 )
 RADIUS_BASIS = "bend model, inner face; the band reaches to the handbook's share of V"
-SPRINGBACK_BASIS = "bend model; the band reaches down to common practice for the metal"
+SPRINGBACK_BASIS = "between the bend model and common practice for the metal"
 DEPTH_BASIS = "bend model, with 2 degrees of doubt before the first bend is measured"
 
 
@@ -163,12 +164,8 @@ def _modelled(
 ) -> AirBend:
     metal, t, _, wanted, die, tip = asked
     radius = _radius(found, inside_radius(metal, die.v_opening_mm, tip, t).nominal)
-    usual = usual_springback(metal, t, die.v_opening_mm, wanted)
-    spring = replace(
-        found.springback_deg,
-        low=min(found.springback_deg.low, usual.low),
-        basis=SPRINGBACK_BASIS,
-    )
+    practice = _practice(found, handbook, usual_springback(metal, t, die.v_opening_mm, wanted))
+    spring = replace(between_witnesses(found.springback_deg, practice), basis=SPRINGBACK_BASIS)
     loaded = set_angle(wanted, spring)
     k_factor = k_factor_band(radius.nominal, t, metal.gauge_family)
     allowance, deducted = flat(wanted, radius, t, k_factor, dimension)
@@ -178,7 +175,7 @@ def _modelled(
         inside_radius_mm=radius,
         springback_deg=spring,
         set_angle_deg=loaded,
-        punch_depth_mm=_depth(found, spring),
+        punch_depth_mm=_depth(found, spring, loaded.nominal),
         bend_allowance_mm=allowance,
         bend_deduction_mm=deducted,
         k_factor=k_factor,
@@ -188,6 +185,22 @@ def _modelled(
         model=found,
         handbook=handbook,
     )
+
+
+def _practice(found: ModelledBend, handbook: AirBend | None, usual: Estimate) -> Estimate:
+    """What is usual for the metal [deg], at another angle than 90 degrees turned as the model does.
+
+    The handbook turns it in proportion to the bend angle; finite elements show that a bend half as
+    sharp springs back by far more than half (tests/reference/test_finite_elements.py).
+    """
+    wanted = found.key.included_angle_deg
+    square, here = found.springback_at(90.0), found.springback_at(wanted)
+    share = 1.0
+    if square is not None and here is not None and square > 0.0:
+        share = here / square * 90.0 / (180.0 - wanted)
+    # What a tip rounder than the sheet's own radius adds, practice does not know of.
+    rounder = max(0.0, handbook.springback_deg.nominal - usual.nominal) if handbook else 0.0
+    return usual.mapped(lambda deg: share * (deg + rounder))
 
 
 def _force(found: ModelledBend, handbook_high: float) -> Estimate:
@@ -202,14 +215,16 @@ def _radius(found: ModelledBend, handbook_mm: float) -> Estimate:
     )
 
 
-def _depth(found: ModelledBend, spring: Estimate) -> Estimate:
+def _depth(found: ModelledBend, spring: Estimate, set_angle_deg: float) -> Estimate:
     own, slope = found.depth_mm, found.nominal.depth_per_degree_mm
+    nominal = found.depth_at_set(set_angle_deg)
+    moved = nominal - own.nominal
     flatter = FIRST_BEND_DOUBT_DEG + spring.nominal - spring.low
     sharper = FIRST_BEND_DOUBT_DEG + spring.high - spring.nominal
     return Estimate(
-        max(0.0, min(own.low, own.nominal - slope * flatter)),
-        own.nominal,
-        max(own.high, own.nominal + slope * sharper),
+        max(0.0, min(own.low + moved, nominal - slope * flatter)),
+        max(0.0, nominal),
+        max(own.high + moved, nominal + slope * sharper, 0.0),
         "model",
         DEPTH_BASIS,
     )

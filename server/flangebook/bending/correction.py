@@ -11,11 +11,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import ceil
+from typing import NamedTuple
 
 from flangebook.bending.air_bend import AirBend
 from flangebook.bending.air_bend_geometry import punch_depth_mm
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
+from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.modelled_bend import ModelledBend, beside
 from flangebook.bending.setting_limits import SettingLimits
@@ -88,6 +91,13 @@ def correct_setting(
     return Correction(wanted_deg, measured_deg, new_angle, start + after - before)
 
 
+class _Base(NamedTuple):
+    """What the measured piece was set to."""
+
+    set_angle_deg: float
+    punch_depth_mm: float
+
+
 def correction_table(
     bend: AirBend,
     wanted_deg: float,
@@ -96,11 +106,13 @@ def correction_table(
     limits: SettingLimits,
     reach_deg: float = 5.0,
     step_deg: float = 0.5,
+    start: FirstHit | None = None,
 ) -> tuple[Correction, ...]:
     """What to set next for each angle that may be measured, within reach of the wanted one.
 
     A row that could not be set (flatter than flat, beyond what tools and press reach) is left
     out rather than bent to fit. Where tools or press end between two rows, the last row is there.
+    A first hit's rows reach as far as it is expected to come out.
 
     Args:
         bend: the prediction; its nominal set angle, depth and radius are the starting point.
@@ -110,17 +122,24 @@ def correction_table(
         limits: how far tools and press may be set.
         reach_deg: how far to either side [deg].
         step_deg: from row to row [deg].
+        start: the first hit that the measured piece was made with; None is the nominal setting.
 
     Raises:
         InputError: reach or step is not above zero.
     """
     need_positive(reach_deg=reach_deg, step_deg=step_deg)
     steps = round(reach_deg / step_deg)
-    measured = [wanted_deg + i * step_deg for i in range(-steps, steps + 1)]
+    most = steps
+    if start is not None:
+        most = max(steps, ceil((start.comes_out_deg[1] - wanted_deg) / step_deg))
+    measured = [wanted_deg + i * step_deg for i in range(-steps, most + 1)]
+    base = _Base(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal)
+    if start is not None:
+        base = _Base(start.set_angle_deg, start.punch_depth_mm)
     if bend.model is not None:
-        rows = (_by_model(bend, bend.model, wanted_deg, one) for one in measured)
+        rows = (_by_model(bend, bend.model, base, wanted_deg, one) for one in measured)
     else:
-        rows = (_by_geometry(bend, wanted_deg, one, thickness_mm, die) for one in measured)
+        rows = (_by_geometry(bend, base, wanted_deg, one, thickness_mm, die) for one in measured)
     return _within([row for row in rows if row is not None], limits)
 
 
@@ -152,35 +171,41 @@ def _at_the_limit(
 
 
 def _by_geometry(
-    bend: AirBend, wanted_deg: float, measured_deg: float, thickness_mm: float, die: Die
+    bend: AirBend,
+    base: _Base,
+    wanted_deg: float,
+    measured_deg: float,
+    thickness_mm: float,
+    die: Die,
 ) -> Correction | None:
     try:
         return correct_setting(
             wanted_deg,
             measured_deg,
-            bend.set_angle_deg.nominal,
+            base.set_angle_deg,
             bend.inside_radius_mm.nominal,
             thickness_mm,
             die,
-            bend.punch_depth_mm.nominal,
+            base.punch_depth_mm,
         )
     except InputError:
         return None
 
 
 def _by_model(
-    bend: AirBend, found: ModelledBend, wanted_deg: float, measured_deg: float
+    bend: AirBend, found: ModelledBend, base: _Base, wanted_deg: float, measured_deg: float
 ) -> Correction | None:
-    """The model's own change of angle and depth from the wanted angle to as far on the other
-    side of it as the measured one is; None where the tools do not go there."""
+    """The model's own change of angle and depth from where it releases what was set to as far on
+    the other side of it as the measured angle is of the wanted one; None where the tools do not
+    go there."""
     near = beside(found)
-    aim = 2.0 * wanted_deg - measured_deg
+    at = near.set_at(wanted_deg) + base.set_angle_deg - bend.set_angle_deg.nominal
+    aim = near.released_at(at) + wanted_deg - measured_deg
     if not (0.0 < measured_deg < 180.0 and near.released_deg[-1] <= aim <= near.released_deg[0]):
         return None
-    angle = near.set_at(aim) - near.set_at(wanted_deg)
-    depth = near.depth_at(aim) - near.depth_at(wanted_deg)
-    set_angle, set_depth = bend.set_angle_deg.nominal + angle, bend.punch_depth_mm.nominal + depth
-    return Correction(wanted_deg, measured_deg, set_angle, set_depth)
+    angle = base.set_angle_deg + near.set_at(aim) - at
+    depth = base.punch_depth_mm + near.depth_at(aim) - near.depth_at_angle(at)
+    return Correction(wanted_deg, measured_deg, angle, depth)
 
 
 def large_error(wanted_deg: float, measured_deg: float) -> Check | None:

@@ -9,31 +9,40 @@ from typing import Literal
 from flangebook.bending.allowance import allowance_din6935
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import RangeError
+from flangebook.bending.k_factor import k_factor_groover
 from flangebook.bending.part import Bend
 from flangebook.bending.section import FoldedBend
 
 PRE_BEND_DEG = 30.0
 MOST_PRE_BEND_DEG = 45.0
 LEAST_HEM_OVER_T = 4.0
+MID_K = 0.5
 
 
 @dataclass(frozen=True, slots=True)
 class Hem:
     """A hem's fold.
 
-    inside_radius_mm: [mm]. allowance_mm: developed length of its arc [mm].
+    inside_radius_mm: [mm]. allowance_mm: developed length of its arc [mm], with the ends of its
+    band. deduction_low_mm, deduction_high_mm: band of the deduction from the outside lengths [mm].
     relation: what the developed length follows. standing: how far that can be trusted.
     """
 
     inside_radius_mm: float
     allowance_mm: float
+    allowance_low_mm: float
+    allowance_high_mm: float
+    deduction_low_mm: float
+    deduction_high_mm: float
     relation: str
     standing: Literal["published", "common practice, no source"]
 
     @property
     def folded(self) -> FoldedBend:
         """The fold as the section takes it."""
-        return FoldedBend(self.inside_radius_mm, self.allowance_mm)
+        return FoldedBend(
+            self.inside_radius_mm, self.allowance_mm, self.deduction_low_mm, self.deduction_high_mm
+        )
 
 
 def closed_hem_allowance_mm(thickness_mm: float) -> float:
@@ -58,22 +67,50 @@ def hem(bend: Bend, thickness_mm: float) -> Hem:
 
     Open hems take DIN 6935, whose range of opening angles reaches down to 0 degrees; where it
     gives no K-factor (inside radius below 0.05 t) the closed hem's rule is carried over.
+
+    Band: the K-factor from Groover's, the handbooks' lowest, to 0.5 (mid thickness), and a gap
+    that is off by as much as :func:`gap_doubt_mm` says.
     """
+    radius = 0.0 if bend.kind == "closed_hem" else bend.hem_gap_mm / 2.0
     if bend.kind == "closed_hem":
-        return Hem(
-            0.0,
-            closed_hem_allowance_mm(thickness_mm),
-            "closed hem: 0.43 t less than the outside lengths",
-            "common practice, no source",
-        )
-    radius = bend.hem_gap_mm / 2.0
+        taken = closed_hem_allowance_mm(thickness_mm)
+        words = "closed hem: 0.43 t less than the outside lengths"
+        return _banded(radius, taken, thickness_mm, words, "common practice, no source")
     try:
         taken = allowance_din6935(0.0, radius, thickness_mm)
     except RangeError:
         taken = math.pi * radius + closed_hem_allowance_mm(thickness_mm)
         words = "open hem: neutral line at mid thickness"
-        return Hem(radius, taken, words, "common practice, no source")
-    return Hem(radius, taken, "open hem: DIN 6935 at 0°", "published")
+        return _banded(radius, taken, thickness_mm, words, "common practice, no source")
+    return _banded(radius, taken, thickness_mm, "open hem: DIN 6935 at 0°", "published")
+
+
+def gap_doubt_mm(thickness_mm: float) -> float:
+    """How far the gap of a flattened hem may be off [mm]: a fifth of the thickness (common
+    practice, no source), so a closed hem may stay that much open.
+
+    >>> gap_doubt_mm(2.0)
+    0.4
+    """
+    return 0.2 * thickness_mm
+
+
+def _banded(
+    radius_mm: float,
+    taken_mm: float,
+    thickness_mm: float,
+    relation: str,
+    standing: Literal["published", "common practice, no source"],
+) -> Hem:
+    """The fold with its band: lowest and highest K at the smallest and the largest gap."""
+    off = gap_doubt_mm(thickness_mm) / 2.0
+    smallest, largest = max(radius_mm - off, 0.0), radius_mm + off
+    least_k = k_factor_groover(radius_mm, thickness_mm)
+    low = min(math.pi * (smallest + least_k * thickness_mm), taken_mm)
+    high = max(math.pi * (largest + MID_K * thickness_mm), taken_mm)
+    # What the hem takes is counted at the same outside lengths, whatever its gap.
+    outside = 2.0 * (radius_mm + thickness_mm)
+    return Hem(radius_mm, taken_mm, low, high, outside - high, outside - low, relation, standing)
 
 
 def pre_bend_included_deg(

@@ -35,7 +35,7 @@ KEPT = 2048
 KEPT_CURVES = 256
 SHARPER_THAN_WANTED_DEG = 15.0
 SHARPEST_DIE_DEG = 5.0
-BESIDE_DEG, BESIDE_POINTS = 7.0, 15
+BESIDE_DEG, BESIDE_POINTS = 10.0, 21
 LEAST_RADIUS_OVER_T = 0.05
 """A sharper inside radius than this [t] is no answer: it lies far below the cases that the radius
 is fitted to (tests/reference/finite_elements), and no sheet folds to nothing. Own limit."""
@@ -68,6 +68,28 @@ class ModelledBend:
     depth_mm: Estimate
     radius_mm: Estimate
 
+    def depth_at_set(self, set_angle_deg: float) -> float:
+        """Punch depth [mm] at a loaded angle near the set one; by the slope there where the tools
+        or the flat sheet end before it."""
+        near, own = beside(self), self.nominal
+        if near.set_deg and near.set_deg[-1] <= set_angle_deg <= near.set_deg[0]:
+            turned = near.depth_at_angle(set_angle_deg) - near.depth_at_angle(own.set_angle_deg)
+        else:
+            turned = own.depth_per_degree_mm * (own.set_angle_deg - set_angle_deg)
+        return self.depth_mm.nominal + turned
+
+    def springback_at(self, released_deg: float) -> float | None:
+        """Springback [deg] of the same sheet in the same tools at another released angle; None
+        where the tools end the bend before it."""
+        if released_deg == self.nominal.released_angle_deg:
+            return self.nominal.springback_deg
+        curve = whole_stroke(self)
+        released, loaded = curve.released_angle_deg, curve.loaded_angle_deg
+        if not released[-1] <= released_deg <= released[0]:
+            return None
+        at = float(np.interp(-released_deg, np.negative(released), loaded))
+        return released_deg - at
+
 
 class Beside(NamedTuple):
     """The bend near its setting, flattest first: released and loaded included angle [deg] and
@@ -80,6 +102,14 @@ class Beside(NamedTuple):
     def set_at(self, released_deg: float) -> float:
         """Loaded angle [deg] for a released one, straight between the points."""
         return float(np.interp(-released_deg, np.negative(self.released_deg), self.set_deg))
+
+    def released_at(self, set_deg: float) -> float:
+        """Released angle [deg] of a loaded one, straight between the points."""
+        return float(np.interp(-set_deg, np.negative(self.set_deg), self.released_deg))
+
+    def depth_at_angle(self, set_deg: float) -> float:
+        """Punch depth [mm] at a loaded angle [deg], straight between the points."""
+        return float(np.interp(-set_deg, np.negative(self.set_deg), self.depth_mm))
 
     def depth_at(self, released_deg: float) -> float:
         """Punch depth [mm] for a released angle [deg], straight between the points."""

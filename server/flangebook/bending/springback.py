@@ -13,9 +13,14 @@ formula says the rounder arc adds comes on top. Gardiner's own answer stands bes
 Gardiner's formula knows neither hardening nor the springing of the legs, so it is a lower
 witness for an air bend. Sheet that is hardened by bending springs as if its yield were nearer
 its tensile strength, which is why the high end uses that.
+
+:func:`between_witnesses` puts the bend model and common practice together: DEVELOPERS.md says why
+neither of the two is taken alone.
 """
 
 from __future__ import annotations
+
+from math import hypot
 
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
@@ -167,4 +172,40 @@ def springback(
         ),
         "handbook",
         "the metal's usual springback at V = 8 t scaled to this bend; Gardiner 1957 beside it",
+    )
+
+
+def between_witnesses(model: Estimate, practice: Estimate) -> Estimate:
+    """Springback [deg] from two witnesses that disagree: the bend model and common practice.
+
+    The nominal is the mean of the two, each weighted by how sure it is on the side of the other
+    (the inverse square of that side of its band), as two readings of one quantity are put together.
+    The low end is practice's own, because sheet that springs that little is delivered. Above the
+    nominal, which of the two is right and how strong the sheet is add up as a root of squares.
+
+    Args:
+        model: what the bend model expects.
+        practice: what is usual for the metal, scaled to the bend.
+
+    Source: the weighted mean of two measurements, as in any text on errors of measurement. That
+    the band keeps practice's ends and the model's nominal is an own rule: the two disagree.
+
+    >>> found = between_witnesses(Estimate(0.9, 1.9, 2.5), Estimate(0.5, 1.1, 1.6))
+    >>> found.low, round(found.nominal, 2), round(found.high, 2)
+    (0.5, 1.26, 2.14)
+    """
+    apart = model.nominal - practice.nominal
+    if apart >= 0.0:
+        of_model, of_practice = model.nominal - model.low, practice.high - practice.nominal
+    else:
+        of_model, of_practice = model.high - model.nominal, practice.nominal - practice.low
+    both = of_model**2 + of_practice**2
+    above = max(0.0, apart * of_model**2 / both) if both > 0.0 else 0.0
+    nominal = practice.nominal + (apart * of_practice**2 / both if both > 0.0 else 0.0)
+    return Estimate(
+        min(practice.low, nominal),
+        nominal,
+        max(practice.high, model.nominal, nominal + hypot(above, model.high - model.nominal)),
+        "model",
+        f"{model.basis}; {practice.basis}",
     )

@@ -40,7 +40,7 @@ def handbook_differs(
         *_force(found, handbook.force_n, bend_length_mm),
         *(() if one_bump else _radius(found.radius_mm, bend, handbook)),
         *_springback(found.springback_deg, handbook.springback_deg),
-        *_depth(found.depth_mm, handbook.punch_depth_mm, bend.punch_depth_mm),
+        *_depth(handbook.punch_depth_mm, bend.punch_depth_mm),
     )
 
 
@@ -110,13 +110,13 @@ def _springback(model: Estimate, handbook: Estimate) -> Iterator[Check]:
             "ok",
             CODE,
             "The handbook makes the springback {handbook_deg}, the bend model {model_deg}. "
-            "The setting is the model's; its band reaches to the lowest usual figure.",
+            "What is expected lies between the two, and its band holds both.",
             "",
             {"handbook_deg": handbook.nominal, "model_deg": model.nominal},
         )
 
 
-def _depth(model: Estimate, handbook: Estimate, shown: Estimate) -> Iterator[Check]:
+def _depth(handbook: Estimate, shown: Estimate) -> Iterator[Check]:
     if _outside(handbook.nominal, shown):
         yield Check(
             "ok",
@@ -124,5 +124,5 @@ def _depth(model: Estimate, handbook: Estimate, shown: Estimate) -> Iterator[Che
             "The handbook's radius and angle make the punch depth {handbook_mm}, the bend model "
             "{model_mm}. The setting is the model's.",
             "",
-            {"handbook_mm": handbook.nominal, "model_mm": model.nominal},
+            {"handbook_mm": handbook.nominal, "model_mm": shown.nominal},
         )

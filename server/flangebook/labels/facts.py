@@ -176,11 +176,19 @@ def _step(
     return StepFact(
         name=f"{step['number']}  {_of_side(step)}{length(step['included_angle_deg'], 'mm')}° "
         f"{step['direction']}{what}",
-        setting="no setting" if angle is None else f"set {length(angle, 'mm')}°",
+        setting=_setting(step, setting, angle),
         gauge=f"X {length(step.get('gauge_x_mm'), units)}",
         moves=", ".join(moves),
         tools=tools,
     )
+
+
+def _setting(step: Mapping[str, Any], own: Mapping[str, Any], angle_deg: float | None) -> str:
+    """What to set; the first hit by its name, so that nobody takes it for the last word."""
+    if angle_deg is None:
+        return "no setting"
+    first = step.get("first_hit") is not None and own.get("set_angle_deg") is None
+    return f"{'first hit' if first else 'set'} {length(angle_deg, 'mm')}°"
 
 
 def _of_side(step: Mapping[str, Any]) -> str:

@@ -13,6 +13,7 @@ from typing import Any
 
 from flangebook.bending.air_bend import AirBend
 from flangebook.bending.errors import InputError
+from flangebook.bending.first_hit import FirstHit, first_hit
 from flangebook.bending.learning.learned import expected_from
 from flangebook.bending.setting_limits import setting_limits
 from flangebook.bending.tooling import Crib, Die, Punch
@@ -40,6 +41,18 @@ class _Two:
     new: AirBend
     old_reached: bool
     new_reached: bool
+    old_first: FirstHit | None = None
+    new_first: FirstHit | None = None
+
+    def figures(self, name: str) -> tuple[float, float]:
+        """What a plan shows of a figure with the one evidence and with the other."""
+        return _shown(self.old, self.old_first, name), _shown(self.new, self.new_first, name)
+
+
+def _shown(bend: AirBend, first: FirstHit | None, name: str) -> float:
+    if first is not None and name in _SETTINGS:
+        return float(getattr(first, name))
+    return float(getattr(bend, name).nominal)
 
 
 def changes(plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence) -> list[str]:
@@ -77,7 +90,14 @@ def _two(
         bend = expected_from(after.metal)(set_up)
         taught = before.taught(bend, set_up), after.taught(bend, set_up)
         ends = setting_limits(die, punch, set_up.thickness_mm, taught[1].inside_radius_mm.nominal)
-        return _Two(*taught, within(taught[0], ends), within(taught[1], ends))
+        led = step["operation"] == "bend"
+        old, new = (
+            first_hit(one, set_up.included_angle_deg, set_up.thickness_mm, die, ends)
+            if led and not evidence.tried(set_up)
+            else None
+            for one, evidence in zip(taught, (before, after), strict=True)
+        )
+        return _Two(*taught, within(taught[0], ends), within(taught[1], ends), old, new)
     except InputError:
         return None
 
@@ -98,7 +118,7 @@ def _step(step: Mapping[str, Any], two: _Two | None) -> Iterator[str]:
     for name, words, unit, drift, digits in _WATCHED:
         if name in _SETTINGS and not (two.old_reached and two.new_reached):
             continue
-        old, new = getattr(two.old, name).nominal, getattr(two.new, name).nominal
+        old, new = two.figures(name)
         if abs(new - old) > drift:
             yield (
                 f"step {step['number']}: {words} {old:.{digits}f}{unit} to {new:.{digits}f}{unit}"

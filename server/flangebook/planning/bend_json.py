@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from flangebook.bending import allowance
 from flangebook.bending.air_bend import AirBend
+from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.force import force_opinions
 from flangebook.bending.metals import Metal
 from flangebook.bending.ratings import Rating
@@ -18,8 +19,8 @@ from flangebook.planning.setting_json import setting_json
 
 
 def predicted(
-    bend: AirBend, bend_length_mm: float, limits: SettingLimits | None
-) -> dict[str, float | None]:
+    bend: AirBend, bend_length_mm: float, limits: SettingLimits | None, first: FirstHit | None
+) -> JsonDict:
     """Every predicted value with its band; no setting beyond the limits."""
     return {
         **banded("force_kn", bend.force_n, 1.0 / N_PER_KN),
@@ -27,7 +28,7 @@ def predicted(
         **banded("inside_radius_mm", bend.inside_radius_mm),
         "min_flange_mm": number(bend.min_flange_mm),
         **banded("springback_deg", bend.springback_deg),
-        **setting_json(bend, limits),
+        **setting_json(bend, limits, first),
         **banded("bend_allowance_mm", bend.bend_allowance_mm),
         **banded("bend_deduction_mm", bend.bend_deduction_mm),
         **banded("k_factor", bend.k_factor),
@@ -179,7 +180,7 @@ def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
         "force_kn_per_m_high": maybe(bend.force_n.high / length if bend else None),
         "inside_radius_mm": maybe(bend.inside_radius_mm.nominal if bend else None),
         "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
-        "set_angle_deg": setting_json(bend, one.limits)["set_angle_deg"],
+        "set_angle_deg": setting_json(bend, one.limits, one.first_hit)["set_angle_deg"],
         "level": one.level,
         "rank": rank,
         "chosen": chosen,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from flangebook.bending.checks import Check
+from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.gauging import Gauge
 from flangebook.bending.outline import tool_stack
 from flangebook.bending.part import Bend, Direction
@@ -19,17 +20,22 @@ LEG_OVER_FLANGE = 2.0
 LEAST_LEG_MM = 25.0
 
 
-def stroke_of(one: Fit) -> Stroke | None:
-    """What the punch does in this fit, None when it could not be predicted."""
+def stroke_of(one: Fit, first: FirstHit | None = None) -> Stroke | None:
+    """What the punch does in this fit, None when it could not be predicted.
+
+    first: the first hit to show; None shows the expected setting, which a second hit goes to.
+    """
     bend = one.bend
     if bend is None:
         return None
-    loaded = bend.set_angle_deg.nominal
+    loaded, depth = bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal
+    if first is not None:
+        loaded, depth = first.set_angle_deg, first.punch_depth_mm
     radius = bend.inside_radius_mm.nominal
     folded = FoldedBend(radius, bend.bend_allowance_mm.nominal)
     released = Bend(one.wanted.included_angle_deg, "up")
     allowance = allowance_at(loaded, radius, released, folded, one.wanted.thickness_mm)
-    return Stroke(loaded, radius, allowance, bend.punch_depth_mm.nominal)
+    return Stroke(loaded, radius, allowance, depth)
 
 
 def drawn(
@@ -39,9 +45,11 @@ def drawn(
     one: Fit,
     equipment: Equipment,
     gauge: Gauge | None,
+    first: FirstHit | None = None,
 ) -> StepDrawing | None:
-    """One step drawn; None when the bend could not be predicted in any tools."""
-    stroke = stroke_of(one)
+    """One step drawn; None when the bend could not be predicted in any tools. first: as for
+    :func:`stroke_of`."""
+    stroke = stroke_of(one, first)
     if stroke is None:
         return None
     return step_drawing(

@@ -24,6 +24,7 @@ MOST_KEPT = 4096
 NEAR = 0.2
 """A trial that counts less at a bend says nothing of it here: its own doubt is most of what it
 would bring. Another lot of the same sheet in the same V counts 0.25."""
+SAME_V_MM = 0.005
 Said = tuple[tuple[Lesson, ...], tuple[Check, ...]]
 Lessons = dict[str, Said]
 """What each trial teaches, by its id; depends on the metal's figures and on nothing else."""
@@ -101,6 +102,15 @@ class Evidence:
                 self._learned.clear()
             self._learned[key] = found
         return found
+
+    def tried(self, set_up: SetUp) -> bool:
+        """Whether a piece was measured near this bend in a V of this opening: only then is a
+        setting more than a prediction."""
+        return any(
+            abs(trial.set_up.die.v_opening_mm - set_up.die.v_opening_mm) <= SAME_V_MM
+            and nearness_of(trial.set_up, set_up) >= NEAR
+            for trial in self.trials
+        )
 
     def said_by(self, trial: Trial) -> Said:
         """What a trial teaches, and what is odd about it by itself."""

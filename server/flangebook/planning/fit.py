@@ -12,6 +12,7 @@ from flangebook.bending.air_bend import AirBend, air_bend
 from flangebook.bending.checks import Check, Level, worst
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
+from flangebook.bending.first_hit import FirstHit, first_hit
 from flangebook.bending.handbook_bend import handbook_bend
 from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.metals import Metal
@@ -91,6 +92,7 @@ class Fit:
     why). expected: the same without test bends. limits: how far these tools may be set, None
     without a prediction. ratings: every load;
     checks has those that are not plain "ok". refused_where: what it was that cannot be.
+    tried: whether the shop has measured a piece of this metal in this V.
     """
 
     wanted: Wanted
@@ -102,6 +104,18 @@ class Fit:
     refused_where: str = ""
     expected: AirBend | None = None
     limits: SettingLimits | None = None
+    tried: bool = False
+
+    @property
+    def first_hit(self) -> FirstHit | None:
+        """What to set for the first piece; None where the expected setting leads, because a piece
+        was measured, or where there is no setting."""
+        if self.bend is None or self.limits is None or self.tried:
+            return None
+        wanted = self.wanted
+        return first_hit(
+            self.bend, wanted.included_angle_deg, wanted.thickness_mm, self.die, self.limits
+        )
 
     @property
     def level(self) -> Level:
@@ -182,7 +196,10 @@ def fit(
         *_condition("die", die.code, die.condition, die.condition_note),
         *_condition("punch", punch.code, punch.condition, punch.condition_note),
     )
-    made = Fit(wanted, die, punch, bend, rows, checks, expected=expected, limits=limits)
+    tried = bend.set_angle_deg.origin == "your test bends" and _tried(wanted, die, punch, equipment)
+    made = Fit(
+        wanted, die, punch, bend, rows, checks, expected=expected, limits=limits, tried=tried
+    )
     return made.with_flange(wanted.flange_mm)
 
 
@@ -237,6 +254,11 @@ def _taught(
     if evidence is None:
         return expected
     return evidence.taught(expected, _set_up(wanted, die, punch, evidence))
+
+
+def _tried(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> bool:
+    evidence = equipment.evidence
+    return evidence is not None and evidence.tried(_set_up(wanted, die, punch, evidence))
 
 
 def _set_up(wanted: Wanted, die: Die, punch: Punch, evidence: Evidence) -> SetUp:

@@ -253,7 +253,7 @@ def _answer(chosen: Fit, options: Options, equipment: Equipment, named: Named) -
         "punch_radius_mm": number(chosen.punch.tip_radius_mm),
         "tools_reason": _reason(chosen, equipment, named),
         "v_opening_mm": number(bend.v_opening_mm),
-        **predicted(bend, wanted.bend_length_mm, chosen.limits),
+        **predicted(bend, wanted.bend_length_mm, chosen.limits, chosen.first_hit),
         "limits": limits_json(chosen.limits),
         "sources": bend_sources(bend),
         "handbook": handbook_json(chosen.expected or bend, wanted.bend_length_mm, chosen.limits),
@@ -285,7 +285,8 @@ def _drawing(chosen: Fit, equipment: Equipment) -> tuple[JsonDict | None, tuple[
         return None, ()
     strip, line = simple_angle(chosen)
     try:
-        return drawing_json(drawn(strip, line, "up", chosen, equipment, None), equipment), ()
+        drawing = drawn(strip, line, "up", chosen, equipment, None, chosen.first_hit)
+        return drawing_json(drawing, equipment), ()
     except InputError as error:
         return None, (not_drawn(error.what),)
 

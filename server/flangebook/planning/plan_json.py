@@ -9,6 +9,7 @@ from flangebook.bending.blank import Blank
 from flangebook.bending.checks import Check
 from flangebook.bending.correction import correction_table
 from flangebook.bending.dimension_lines import dimension_lines
+from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Part
 from flangebook.bending.ring import bounds
@@ -266,7 +267,7 @@ def step_json(
         "inside_face": operation.direction,
         "turn_over": step.turn_over,
         "turn_end": step.turn_end,
-        **setting_json(bend, limits),
+        **setting_json(bend, limits, first_hit_of(step)),
         "limits": limits_json(limits),
         **banded("springback_deg", bend.springback_deg if bend else None),
         **banded("force_kn", bend.force_n if bend else None, 1.0 / N_PER_KN),
@@ -281,6 +282,17 @@ def step_json(
         "motion": motion_json(step, equipment, ways) if shown else None,
         "checks": checks_json(checks),
     }
+
+
+def first_hit_of(step: PlannedStep) -> FirstHit | None:
+    """The first hit of a step, where it leads.
+
+    A hem's acute bend is flattened after it, and a hem too open buckles; of a radius made of many
+    bumps each bump's error adds up: both are set as expected.
+    """
+    if step.fit is None or not step.owned or step.operation.kind != "bend":
+        return None
+    return step.fit.first_hit
 
 
 def _hits(step: PlannedStep) -> JsonDict | None:
@@ -304,7 +316,9 @@ def corrections_json(step: PlannedStep) -> list[JsonDict]:
     wanted = step.operation.included_angle_deg
     if one.limits is None or not within(one.bend, one.limits):
         return []
-    rows = correction_table(one.bend, wanted, one.wanted.thickness_mm, one.die, one.limits)
+    rows = correction_table(
+        one.bend, wanted, one.wanted.thickness_mm, one.die, one.limits, start=first_hit_of(step)
+    )
     return [
         {
             "measured_deg": number(row.measured_deg, 2),

@@ -1,7 +1,8 @@
 """A step's setting and its limits as the API gives them and a card keeps them.
 
 Every set angle and punch depth of an answer is made here: where tools and press do not reach the
-setting both are null, and the ends of their bands stop where the tools stop.
+setting both are null, and the ends of their bands stop where the tools stop. Until a piece was
+measured, what leads is the first hit, which comes out exact or open.
 """
 
 from __future__ import annotations
@@ -11,6 +12,8 @@ from dataclasses import replace
 from math import atan, degrees
 from typing import Any
 
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.predicted_bend import AirBend
 from flangebook.bending.setting_limits import MARGIN_DEG, LimitedBy, SettingLimits
 from flangebook.planning.answer import JsonDict, banded, number
@@ -25,15 +28,45 @@ def within(bend: AirBend | None, limits: SettingLimits | None) -> bool:
     return not limits.beyond(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal)
 
 
-def setting_json(bend: AirBend | None, limits: SettingLimits | None) -> JsonDict:
-    """Set angle and punch depth with their bands; nulls where there is no setting."""
+def setting_json(
+    bend: AirBend | None, limits: SettingLimits | None, first: FirstHit | None = None
+) -> JsonDict:
+    """Set angle and punch depth with their bands; nulls where there is no setting.
+
+    first: the first hit, where it leads; its figures then stand for the expected ones, which are
+    given beside it, and the bands reach to both.
+    """
     if bend is None or limits is None or not within(bend, limits):
-        return {**banded("set_angle_deg", None), **banded("punch_depth_mm", None)}
+        return {
+            **banded("set_angle_deg", None),
+            **banded("punch_depth_mm", None),
+            "expected_set_angle_deg": None,
+            "expected_punch_depth_mm": None,
+            "first_hit": None,
+        }
     angle, depth = bend.set_angle_deg, bend.punch_depth_mm
+    beside = {
+        "expected_set_angle_deg": number(angle.nominal),
+        "expected_punch_depth_mm": number(depth.nominal),
+        "first_hit": _first_hit_json(first),
+    }
+    if first is not None:
+        angle, depth = _led_by(first.set_angle_deg, angle), _led_by(first.punch_depth_mm, depth)
     # What may have to be set beyond the limit is no setting, so the band ends there.
     angle = replace(angle, low=max(angle.low, limits.sharpest_deg))
     depth = replace(depth, high=min(depth.high, limits.deepest_mm))
-    return {**banded("set_angle_deg", angle), **banded("punch_depth_mm", depth)}
+    return {**banded("set_angle_deg", angle), **banded("punch_depth_mm", depth), **beside}
+
+
+def _led_by(value: float, band: Estimate) -> Estimate:
+    return replace(band, low=min(band.low, value), nominal=value, high=max(band.high, value))
+
+
+def _first_hit_json(first: FirstHit | None) -> JsonDict | None:
+    if first is None:
+        return None
+    low, high = first.comes_out_deg
+    return {"comes_out_deg_low": number(low), "comes_out_deg_high": number(high)}
 
 
 def limits_json(limits: SettingLimits | None) -> JsonDict | None:

@@ -9,6 +9,9 @@ finding says so.
 from __future__ import annotations
 
 from math import isfinite
+from typing import NamedTuple
+
+import numpy as np
 
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.modelled_bend import ModelledBend, energy_gap, whole_stroke
@@ -38,9 +41,10 @@ def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
     reach = chosen.limits
     assert bend is not None
     assert reach is not None
-    setting = setting_json(bend, reach)
+    setting = setting_json(bend, reach, chosen.first_hit)
     length = wanted.bend_length_mm
     found = bend.model
+    reached = _reached(found, setting["set_angle_deg"]) if found else None
     findings = (*chosen.checks, *(c for c in said_by_both(wanted, bend) if c.level == "ok"))
     if found is None:
         findings = (*findings, _no_curve())
@@ -56,12 +60,12 @@ def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
         "set": {
             "set_angle_deg": setting["set_angle_deg"],
             "punch_depth_mm": setting["punch_depth_mm"],
-            **_at_setting(found, bend, length),
+            **_at_setting(reached, bend, length),
         },
         "curve": _curve(whole_stroke(found), bend, length, reach) if found else [],
         "peak": _peak(found, bend, length, reach) if found else None,
         "limits": [_limit(row, length) for row in chosen.ratings],
-        "work_j": maybe(found.nominal.work_n * length * J_PER_N_MM if found else None),
+        "work_j": maybe(reached.work_n * length * J_PER_N_MM if reached else None),
         "energy_gap_percent": maybe(100.0 * energy_gap(found) if found else None),
         "trials": _trials(chosen, evidence) if evidence is not None else [],
         "checks": checks_json(findings),
@@ -151,11 +155,31 @@ def _point(
     }
 
 
-def _at_setting(found: ModelledBend | None, bend: AirBend, length_mm: float) -> JsonDict:
+class _Reached(NamedTuple):
+    """Force [N/mm] at the set angle, and work of the punch up to it [N], per mm of length."""
+
+    force_n_per_mm: float
+    work_n: float
+
+
+def _reached(found: ModelledBend, set_angle_deg: float | None) -> _Reached:
+    """Force and work at the set angle; at the model's own where there is none to set."""
+    at = found.nominal
+    if set_angle_deg is None:
+        return _Reached(at.force_n_per_mm, at.work_n)
+    curve = whole_stroke(found)
+    force, work = (
+        float(np.interp(-set_angle_deg, -curve.loaded_angle_deg, one))
+        for one in (curve.force_n_per_mm, curve.work_n)
+    )
+    return _Reached(force, work)
+
+
+def _at_setting(reached: _Reached | None, bend: AirBend, length_mm: float) -> JsonDict:
     """The force at the set angle: expected, and to allow for in the share of the peak's."""
-    if found is None:
+    if reached is None:
         return {"force_kn": None, "force_kn_high": None}
-    expected = found.nominal.force_n_per_mm * length_mm / N_PER_KN
+    expected = reached.force_n_per_mm * length_mm / N_PER_KN
     allow_for = expected * bend.force_n.high / bend.force_n.nominal
     return {"force_kn": number(expected), "force_kn_high": number(allow_for)}
 

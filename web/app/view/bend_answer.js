@@ -6,6 +6,7 @@ import { angle, fixed, force, forcePerLength, length, words } from "../units.js"
 import { forceFigure } from "./allow_for.js";
 import { dieOptions } from "./bend_options.js";
 import { figure } from "./figure.js";
+import { firstHitLine } from "./first_hit.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { choice } from "./field.js";
 import { toolsReason } from "./named_tools.js";
@@ -116,12 +117,37 @@ function toSet(answer) {
   return html`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
-      ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
+      ${answer.first_hit ? firstHit(answer) : setting(answer)}
       ${predicted(answer, "springback_deg", "Springback", angle)}
     </div>
+    ${firstHitLine(answer.first_hit)}
   </section>`;
 }
+
+/** @param {any} answer */
+const setting = (answer) => html`
+  ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
+  ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
+`;
+
+/**
+ * The first hit, with the setting that is expected in the end beside it, smaller.
+ * @param {any} answer
+ */
+const firstHit = (answer) => html`
+  ${figure("First hit: set angle, loaded", angle(answer.set_angle_deg), {
+    band: [angle(answer.set_angle_deg_low), angle(answer.set_angle_deg_high)],
+    note: `then about ${words(angle(answer.expected_set_angle_deg))}`,
+    origin: originOf(answer.sources?.set_angle_deg),
+    test: "set_angle_deg",
+  })}
+  ${figure("First hit: punch depth", mm2(answer.punch_depth_mm), {
+    band: [mm2(answer.punch_depth_mm_low), mm2(answer.punch_depth_mm_high)],
+    note: `then about ${words(mm2(answer.expected_punch_depth_mm))}`,
+    origin: originOf(answer.sources?.punch_depth_mm),
+    test: "punch_depth_mm",
+  })}
+`;
 
 /** @param {any} answer */
 function loads(answer) {

@@ -8,6 +8,7 @@ import { settingOf } from "../cards.js";
 import { angle, byName, length, lengthUnit, mass, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { flag, signOf } from "./checks.js";
+import { comesOutWords } from "./first_hit.js";
 import { gaugedWords, moveSign } from "./lie.js";
 import { place, reliefWords, segments, turnedWords } from "./plan.js";
 import { stationOf } from "./stations.js";
@@ -212,7 +213,12 @@ function stepRow(card, step, remarks, flats) {
     <td class="figures-cell">
       ${setWords(step, setting)}<br />
       <span class="small"
-        >${paperForce(step)}${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
+        >${
+          setting.firstHit
+            ? html`<span data-test="sheet-first-hit">first hit, ${comesOutWords(setting.firstHit)}</span
+                ><br />`
+            : nothing
+        }${paperForce(step)}${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
       >
     </td>
     <td class="move">

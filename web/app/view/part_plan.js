@@ -97,12 +97,13 @@ function otherAllowances(lines) {
 function stepDrawing(step, thickness) {
   if (!step.drawing) return nothing;
   const gauge = length(step.gauge_x_mm, { digits: 2 });
-  const set = words(angle(step.set_angle_deg));
+  // Drawn is the last hit, with which the bend comes out as wanted.
+  const set = words(angle(step.first_hit ? step.expected_set_angle_deg : step.set_angle_deg));
   const how = {
     close: false,
     opening: step.v_opening_mm ?? 8 * thickness,
     gauge: gauge.text,
-    angle: step.set_angle_deg,
+    angle: step.first_hit ? step.expected_set_angle_deg : step.set_angle_deg,
     near: momentsOf(step)?.near ?? null,
   };
   return html`<figure class="step-drawing" data-step=${step.number}>

@@ -6,6 +6,7 @@ import { angle, length, mass, words } from "../units.js";
 import { allowFor, expected } from "./allow_for.js";
 import { tidyLength } from "../../drawing/section.js";
 import { figure } from "./figure.js";
+import { comesOutWords } from "./first_hit.js";
 import { gaugedWords, moveSign } from "./lie.js";
 import { wayWords } from "./step_moments.js";
 
@@ -282,7 +283,22 @@ function banded(step, name, show) {
  */
 function setting(step, name, show) {
   if (!inReach(step, step)) return words(show(null));
+  if (step.first_hit) return ledByFirstHit(step, name, show);
   return step.limits ? banded(step, name, show) : words(show(step[name]));
+}
+
+/**
+ * The first hit, with what it comes out at and what is expected to be set in the end.
+ * @param {any} step
+ * @param {string} name
+ * @param {(value: number|null) => import("../units.js").Shown} show
+ */
+function ledByFirstHit(step, name, show) {
+  const first =
+    name === "set_angle_deg" ? `first hit, ${comesOutWords(step.first_hit)}; then about ` : "then about ";
+  return html`${words(show(step[name]))}<small class="band"
+      >${first}${words(show(step[`expected_${name}`]))}</small
+    >`;
 }
 
 /**

@@ -5,6 +5,7 @@ import { settingOf } from "../cards.js";
 import { angle, length, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { signOf } from "./checks.js";
+import { firstHitLine } from "./first_hit.js";
 import { motionPlayer } from "./motion_player.js";
 import { toolsReason } from "./named_tools.js";
 import { whyNotSet } from "./no_setting.js";
@@ -51,7 +52,10 @@ export function picture(card, step, look, draw, signal) {
       ${step.die ? "No setting" : "No tool"}, so no drawing of this step.
     </p>`;
   }
-  return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
+  const setting = settingOf(card, step);
+  // Drawn is the last hit, with which the bend comes out as wanted, not where a first hit stops.
+  const drawn = setting.firstHit ? step.expected_set_angle_deg : setting.set_angle_deg;
+  return motionPlayer(step, drawn, look, draw, signal);
 }
 
 /**
@@ -69,6 +73,7 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
+    ${firstHitLine(setting.firstHit, step.drawing ? "The drawing shows the last hit." : "")}
     ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing} ${pressForce(step)}
     ${
       setting.fromTrial && setting.set_angle_deg !== null

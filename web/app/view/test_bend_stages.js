@@ -7,6 +7,7 @@ import { forceFigure } from "./allow_for.js";
 import { choice, field, pick } from "./field.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { flag } from "./checks.js";
+import { firstHitLine } from "./first_hit.js";
 import { taughtFigures } from "./learned_figures.js";
 import { setFigure } from "./setting.js";
 import { wrongAt } from "./wrong.js";
@@ -163,6 +164,7 @@ export function bendStage({ bend }, { go }) {
           ${setFigure("Angle to set", angle(bend.set_angle_deg), "set-angle")}
           ${setFigure("Depth", length(bend.punch_depth_mm, { digits: 2 }), "punch-depth")}
         </div>
+        ${firstHitLine(bend.first_hit)}
         <div class="figures">${forceFigure("Allow for", bend)}</div>
       </div>
       <div class="strip-pictures">

@@ -10,6 +10,7 @@ from flangebook.api.schemas.answers import (
     answer,
     banded,
     banded_force,
+    described,
     force,
     level,
     many,
@@ -18,6 +19,7 @@ from flangebook.api.schemas.answers import (
     number,
     one,
     ring,
+    sometimes,
     text,
     whole,
     yes_no,
@@ -43,6 +45,31 @@ def predicted() -> dict[str, ma.fields.Field[object]]:
         **banded_force("force_kn"),
         **banded_force("force_kn_per_m"),
         **{name: field for value in PREDICTED for name, field in banded(value).items()},
+        **setting(),
+    }
+
+
+TO_SET = (
+    "The number to set, under load. Until a piece of this metal was measured in this V it is the "
+    "first hit, which comes out exact or open (first_hit says how far); after that it is the "
+    "expected setting. Null where tools and press end sooner."
+)
+EXPECTED_SETTING = "The setting that is expected to come out exact; half of first bends over-bend."
+FirstHit = answer(
+    "FirstHit",
+    comes_out_deg_low=described(number(), "The least that nine in ten first hits come out at."),
+    comes_out_deg_high=described(number(), "The most. Open is pressed again."),
+)
+
+
+def setting() -> dict[str, ma.fields.Field[object]]:
+    """The setting that leads, the one that is expected, and what a first hit comes out at."""
+    return {
+        "set_angle_deg": described(maybe(), TO_SET),
+        "punch_depth_mm": described(maybe(), TO_SET),
+        "expected_set_angle_deg": sometimes(described(maybe(), EXPECTED_SETTING)),
+        "expected_punch_depth_mm": sometimes(described(maybe(), EXPECTED_SETTING)),
+        "first_hit": sometimes(one(FirstHit, allow_none=True)),
     }
 
 

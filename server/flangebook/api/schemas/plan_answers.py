@@ -25,7 +25,12 @@ from flangebook.api.schemas.answers import (
     whole,
     yes_no,
 )
-from flangebook.api.schemas.bend_answers import AllowanceOpinion, Drawing, SettingLimits
+from flangebook.api.schemas.bend_answers import (
+    AllowanceOpinion,
+    Drawing,
+    SettingLimits,
+    setting,
+)
 from flangebook.planning.order_search import HANDLING_WORDS
 
 BendLine = answer(
@@ -243,7 +248,10 @@ Step = answer(
     turn_end=yes_no(),
     **banded_force("force_kn"),
     **banded_force("force_kn_per_m"),
-    **{n: f for value in STEP_PREDICTED for n, f in banded(value).items()},
+    **{
+        **{n: f for value in STEP_PREDICTED for n, f in banded(value).items()},
+        **setting(),
+    },
     limits=sometimes(one(SettingLimits, allow_none=True)),
     min_flange_mm=maybe(),
     origin=one(Origins),

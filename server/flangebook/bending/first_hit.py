@@ -1,0 +1,135 @@
+"""The first hit of a bend that nobody has measured yet: it comes out exact or open.
+
+A bend that is too open is pressed again, one that is over-bent is scrap. So the first hit counts
+on as little springback as the metal may have, and on a punch that goes as deep as the doubt about
+its depth allows. With s the springback, d by how much sharper than set the loaded angle comes
+[deg], and a the angle that is set, a bend comes out at
+
+    y = a - d + s
+
+With s and d known as bands only, a = wanted - s_low + d_high gives
+
+    wanted  <=  y  <=  wanted + (s_high - s_low) + (d_high - d_low)
+
+Springback and depth have nothing to do with each other, so it would be rare for both to be at
+their ends at once. Their bands hold nine in ten each; :func:`together` takes of each the share with
+which nine in ten of both together lie inside, as a root of squares.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import hypot
+
+from flangebook.bending.air_bend import AirBend
+from flangebook.bending.air_bend_geometry import punch_depth_mm
+from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.limits import need_bend
+from flangebook.bending.predicted_bend import FIRST_BEND_DOUBT_DEG
+from flangebook.bending.setting_limits import SettingLimits
+from flangebook.bending.tooling import Die
+
+Ends = tuple[float, float]
+"""Low and high end."""
+
+
+@dataclass(frozen=True, slots=True)
+class FirstHit:
+    """What to set for the first piece, and what to expect of it.
+
+    set_angle_deg: included angle under load to set [deg]. punch_depth_mm: depth that goes with it
+    [mm]. comes_out_deg: the least and the most that nine in ten come out at, after release [deg].
+    """
+
+    set_angle_deg: float
+    punch_depth_mm: float
+    comes_out_deg: Ends
+
+
+def first_hit_angle(
+    wanted_deg: float, springback_deg: Ends, sharper_by_deg: Ends
+) -> tuple[float, Ends]:
+    """Angle to set [deg] so that no springback and depth in their bands over-bend, and the least
+    and the most that comes out [deg].
+
+    Args:
+        wanted_deg: wanted included angle after release [deg].
+        springback_deg: least and most springback [deg].
+        sharper_by_deg: least and most by which the loaded angle comes sharper than set [deg].
+
+    Raises:
+        InputError: the wanted angle is no bend, or a band is out of order.
+
+    Source: own derivation, see the top of this file.
+
+    >>> first_hit_angle(90.0, (0.5, 1.5), (-0.25, 0.25))
+    (89.75, (90.0, 91.5))
+    """
+    need_bend(wanted_deg, "wanted_deg")
+    for low, high in (springback_deg, sharper_by_deg):
+        if not low <= high:
+            raise InputError(f"{low:g} to {high:g} is no band.", "springback_deg", "Low end first.")
+    doubt = springback_deg[1] - springback_deg[0] + sharper_by_deg[1] - sharper_by_deg[0]
+    angle = wanted_deg - springback_deg[0] + sharper_by_deg[1]
+    return angle, (wanted_deg, wanted_deg + doubt)
+
+
+def together(springback: Estimate, depth_doubt_deg: float) -> tuple[Ends, Ends]:
+    """The ends of springback and of the depth's doubt [deg] that together hold nine in ten.
+
+    Args:
+        springback: its band holds nine in ten by itself.
+        depth_doubt_deg: so much to either side holds nine in ten by itself [deg].
+
+    Source: as ``sheet_model.bands``: independent causes add up as a root of squares.
+
+    >>> together(Estimate(1.0, 4.0, 7.0), 4.0)
+    ((2.2, 5.8), (-3.2, 3.2))
+    """
+    down, up = springback.nominal - springback.low, springback.high - springback.nominal
+    least, most = hypot(down, depth_doubt_deg), hypot(up, depth_doubt_deg)
+    if least <= 0.0 or most <= 0.0:
+        return (springback.low, springback.high), (-depth_doubt_deg, depth_doubt_deg)
+    return (
+        (springback.nominal - down * down / least, springback.nominal + up * up / most),
+        (-depth_doubt_deg * depth_doubt_deg / most, depth_doubt_deg * depth_doubt_deg / least),
+    )
+
+
+def first_hit(
+    bend: AirBend, wanted_deg: float, thickness_mm: float, die: Die, limits: SettingLimits
+) -> FirstHit | None:
+    """The first hit of a predicted bend; None where tools and press do not reach the expected
+    setting, or where the sheet would not be bent at all.
+
+    Args:
+        bend: the prediction.
+        wanted_deg: wanted included angle after release [deg].
+        thickness_mm: sheet thickness [mm].
+        die: the die of the prediction.
+        limits: how far tools and press may be set.
+    """
+    if limits.beyond(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal):
+        return None
+    # A learned set angle may stand off from the springback: count from what would be set.
+    spring = bend.set_angle_deg.mapped(lambda angle: wanted_deg - angle)
+    angle, comes_out = first_hit_angle(wanted_deg, *together(spring, FIRST_BEND_DOUBT_DEG))
+    if angle >= 180.0:
+        return None
+    depth = bend.punch_depth_mm.nominal + _shallower_mm(bend, angle, thickness_mm, die)
+    if limits.beyond(angle, depth):
+        return None
+    return FirstHit(angle, depth, comes_out)
+
+
+def _shallower_mm(bend: AirBend, angle_deg: float, thickness_mm: float, die: Die) -> float:
+    """Change of depth [mm] from the expected set angle to another one."""
+    start = bend.set_angle_deg.nominal
+    if bend.model is not None:
+        return bend.model.depth_at_set(angle_deg) - bend.model.depth_at_set(start)
+    tool = (
+        bend.inside_radius_mm.nominal, thickness_mm, die.v_opening_mm, die.angle_deg,
+        die.shoulder_radius_mm,
+    )  # fmt: skip
+    return punch_depth_mm(angle_deg, *tool) - punch_depth_mm(start, *tool)

@@ -1,0 +1,145 @@
+"""The first hit comes out exact or open, as far open as it says, and inside what tools reach."""
+
+from __future__ import annotations
+
+import random
+from math import hypot
+
+import pytest
+from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from sheet_metals import die, metal, punch
+
+from flangebook.bending.air_bend import air_bend
+from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.first_hit import first_hit, first_hit_angle, together
+from flangebook.bending.part import Bend, Part
+from flangebook.bending.setting_limits import SettingLimits, setting_limits
+from flangebook.planning.one_bend import check_bend
+from flangebook.planning.plan import plan
+
+DIE, PUNCH = die(16.0, 60.0, 2.4), punch(60.0, 1.5)
+wanted_angles = st.floats(40.0, 150.0)
+sides = st.floats(0.0, 4.0)
+within = st.floats(0.0, 1.0)
+
+
+def between(ends, share):
+    return ends[0] + share * (ends[1] - ends[0])
+
+
+@given(wanted_angles, st.tuples(sides, sides), st.tuples(sides, sides), within, within)
+def test_never_over_bent_with_springback_and_depth_in_their_bands(wanted, springs, doubt, s, d):
+    """The real springback and the real depth are drawn anywhere in their bands, ends included."""
+    spring = (springs[0], springs[0] + springs[1])
+    sharper_by = (-doubt[0], doubt[1])
+    angle, (least, most) = first_hit_angle(wanted, spring, sharper_by)
+    came_out = angle - between(sharper_by, d) + between(spring, s)
+    assert least - 1e-9 <= came_out <= most + 1e-9
+    assert least == wanted
+
+
+@given(wanted_angles, st.tuples(sides, sides), st.tuples(sides, sides))
+def test_the_interval_is_no_wider_than_it_has_to_be(wanted, springs, doubt):
+    spring, sharper_by = (springs[0], sum(springs)), (-doubt[0], doubt[1])
+    angle, (least, most) = first_hit_angle(wanted, spring, sharper_by)
+    assert angle - sharper_by[1] + spring[0] == pytest.approx(least)
+    assert angle - sharper_by[0] + spring[1] == pytest.approx(most)
+
+
+@pytest.mark.parametrize("bad", [((2.0, 1.0), (0.0, 0.0)), ((1.0, float("nan")), (0.0, 0.0))])
+def test_a_band_out_of_order_is_refused(bad):
+    with pytest.raises(InputError):
+        first_hit_angle(90.0, *bad)
+
+
+@given(st.floats(0.5, 4.0), sides, sides, st.floats(0.0, 3.0))
+def test_nine_in_ten_of_both_together_add_up_as_a_root_of_squares(low, down, up, doubt):
+    spring = Estimate(low, low + down, low + down + up)
+    (least, most), (flatter, sharper) = together(spring, doubt)
+    assert spring.low - 1e-9 <= least <= spring.nominal + 1e-9
+    assert spring.nominal - 1e-9 <= most <= spring.high + 1e-9
+    assert spring.nominal - least + sharper == pytest.approx(hypot(down, doubt), abs=1e-9)
+    assert most - spring.nominal - flatter == pytest.approx(hypot(up, doubt), abs=1e-9)
+
+
+@pytest.mark.parametrize("code", STARTER_METALS)
+def test_nine_in_ten_first_hits_come_out_exact_or_open(code):
+    """Springback and depth drawn by themselves, each with nine in ten inside its band: normal on
+    either side of the nominal, or evenly. The interval is counted for the normal one."""
+    one, doubt = air_bend(STARTER_METALS[code], 2.0, 1.0, 90.0, DIE, 1.5), 2.0
+    spring = one.springback_deg
+    hit = first_hit(one, 90.0, 2.0, DIE, SettingLimits(60.5, 99.0, ("die angle",)))
+    assert hit is not None
+    draw = random.Random(code)
+
+    def normal():
+        """A standard normal in units in which nine in ten lie within one."""
+        return draw.gauss(0.0, 1.0 / 1.645)
+
+    def even():
+        return draw.uniform(-1.0, 1.0) / 0.9
+
+    for one_of in (normal, even):
+        came = []
+        for _ in range(4000):
+            s, d = one_of(), doubt * one_of()
+            side = spring.high - spring.nominal if s > 0.0 else spring.nominal - spring.low
+            came.append(hit.set_angle_deg - d + spring.nominal + s * side)
+        least, most = hit.comes_out_deg
+        assert sum(y >= 90.0 - 1e-9 for y in came) >= 0.9 * len(came)
+        if one_of is normal:
+            assert sum(least <= y <= most for y in came) >= 0.88 * len(came)
+
+
+@given(wanted_angles, st.floats(0.8, 3.0), st.floats(0.5, 2.0))
+def test_a_first_hit_is_milder_than_the_expected_setting_and_inside_the_limits(wanted, t, tip):
+    one = air_bend(metal(), t, 1.0, wanted, die(8 * t, 30.0, t), tip)
+    limits = setting_limits(die(8 * t, 30.0, t), punch(28.0, tip), t, one.inside_radius_mm.nominal)
+    hit = first_hit(one, wanted, t, die(8 * t, 30.0, t), limits)
+    assume(not limits.beyond(one.set_angle_deg.nominal, one.punch_depth_mm.nominal))
+    assume(hit is not None)
+    assert hit.set_angle_deg > one.set_angle_deg.nominal
+    assert 0.0 < hit.punch_depth_mm < one.punch_depth_mm.nominal
+    assert not limits.beyond(hit.set_angle_deg, hit.punch_depth_mm)
+
+
+def test_where_even_the_expected_setting_is_out_of_reach_there_is_no_first_hit():
+    one = air_bend(metal(), 2.0, 1.0, 90.0, DIE, 1.5)
+    between_both = one.set_angle_deg.nominal + 0.2
+    limits = SettingLimits(between_both, 99.0, ("die angle",))
+    assert first_hit(one, 90.0, 2.0, DIE, limits) is None
+
+
+def test_a_bend_so_flat_that_a_first_hit_would_not_bend_it_has_none():
+    one = air_bend(metal(), 2.0, 1.0, 178.8, DIE, 1.5)
+    assert first_hit(one, 178.8, 2.0, DIE, SettingLimits(60.5, 99.0, ("die angle",))) is None
+
+
+@pytest.mark.parametrize("code", STARTER_METALS)
+def test_seen_the_setting_of_a_fresh_shop_leads_with_the_nominal(code):
+    """Up to 0.4 the first piece of a metal was set as expected, so half of them over-bent."""
+    answer = check_bend(STARTER_METALS[code], 2.0, 400.0, 90.0, press=DEMO_PRESS, crib=DEMO_CRIB)
+    hit = answer["first_hit"]
+    assert hit is not None
+    assert answer["set_angle_deg"] > answer["expected_set_angle_deg"]
+    assert answer["punch_depth_mm"] < answer["expected_punch_depth_mm"]
+    softest = 90.0 - answer["springback_deg_low"]
+    assert answer["set_angle_deg"] >= softest, "sheet that springs least comes out open"
+    assert hit["comes_out_deg_low"] == 90.0 < hit["comes_out_deg_high"] < 96.0
+
+
+def test_a_hems_acute_bend_and_bumps_are_set_as_expected():
+    """A hem too open buckles when it is flattened, and every bump's error adds up."""
+    hemmed = Part(
+        "Hem", "mild-steel-cr", 1.0, 400.0, (12.0, 80.0, 40.0),
+        (Bend(0.0, "up", None, "closed_hem"), Bend(90.0, "up")),
+    )  # fmt: skip
+    steps = plan(hemmed, DEMO_PRESS, DEMO_CRIB, STARTER_METALS)["steps"]
+    by = {step["operation"]: step for step in steps}
+    assert by["hem pre-bend"]["first_hit"] is None
+    assert by["bend"]["first_hit"] is not None
+    acute = by["hem pre-bend"]
+    assert acute["set_angle_deg"] == acute["expected_set_angle_deg"]

@@ -1,0 +1,27 @@
+// The first hit of a bend that nobody has measured yet: what to expect of it, in plain words.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { angle } from "../units.js";
+
+/** @typedef {{comes_out_deg_low: number, comes_out_deg_high: number}} FirstHit */
+
+/** @param {number} degrees */
+const tidy = (degrees) => angle(degrees).text.replace(/\.0$/, "");
+
+/**
+ * What nine in ten first hits come out at.
+ * @param {FirstHit} first
+ */
+export const comesOutWords = (first) =>
+  `comes out ${tidy(first.comes_out_deg_low)} to ${tidy(first.comes_out_deg_high)}°`;
+
+/**
+ * Below the huge numbers: that this is the first hit, and that open is no scrap.
+ * @param {FirstHit|null|undefined} first null where the expected setting leads
+ * @param {string} [more] a sentence after it
+ */
+export function firstHitLine(first, more = "") {
+  if (!first) return nothing;
+  return html`<p class="first-hit" data-test="first-hit">
+    <b>First hit:</b> ${comesOutWords(first)}. Open is hit again. ${more}
+  </p>`;
+}
