@@ -77,7 +77,11 @@ def _two(
         bend = expected_from(after.metal)(set_up)
         taught = before.taught(bend, set_up), after.taught(bend, set_up)
         ends = setting_limits(die, punch, set_up.thickness_mm, taught[1].inside_radius_mm.nominal)
-        return _Two(*taught, within(taught[0], ends), within(taught[1], ends))
+        reached = (
+            within(one, ends.less_press_error(one.press_short_deg, one.press_short_mm))
+            for one in taught
+        )
+        return _Two(*taught, *reached)
     except InputError:
         return None
 

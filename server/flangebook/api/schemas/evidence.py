@@ -158,8 +158,10 @@ EvidenceRow = answer(
     by=text(),
     note=text(),
     forgotten=yes_no(),
+    confirmed=yes_no(),
     outlier=yes_no(),
     teaches=yes_no(),
+    asks=yes_no(),
     words=text(),
 )
 EvidenceList = answer("EvidenceList", evidence=many(EvidenceRow), total=whole())
@@ -187,8 +189,27 @@ LearnedGroup = answer(
     included_angle_deg=number(),
     die=text(),
     punch_radius_mm=number(),
+    factor=one(Band, allow_none=True),
     figures=many(LearnedFigure),
     words=many(text()),
     outliers=many(OddTrial),
 )
-Learned = answer("Learned", metal=text(), groups=many(LearnedGroup), words=many(text()))
+StripToBend = answer(
+    "StripToBend", metal=text(), thickness_mm=number(), die=text(), v_opening_mm=number()
+)
+LearnedPress = answer(
+    "LearnedPress",
+    set_by=maybe_text(),
+    offset_mm=one(Band, allow_none=True),
+    results=whole(),
+    apart=yes_no(),
+    strip=one(StripToBend, allow_none=True),
+    words=many(text()),
+)
+Learned = answer(
+    "Learned",
+    metal=text(),
+    press=one(LearnedPress),
+    groups=many(LearnedGroup),
+    words=many(text()),
+)
