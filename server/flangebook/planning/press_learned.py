@@ -23,12 +23,6 @@ USUAL_V_OVER_T = 8.0
 MOST_STRIPS = 12
 STRIP_LENGTH_MM, STRIP_ANGLE_DEG = 100.0, 90.0
 _SAME_MM = 0.005
-_SHOWS = {
-    "angle": "The angle set is reached with the punch",
-    "depth": "The punch stands",
-    "stop": "The stop lets the punch go",
-    None: "The punch stands",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +49,7 @@ def press_json(evidence: Evidence, crib: Crib) -> JsonDict:
         "results": len({lesson.trial_id for lesson in solved.lessons if lesson.per_mm}),
         "apart": apart,
         "strip": _strip_json(strip, evidence),
-        "words": list(_words(evidence, press, apart, strip)),
+        "words": list(_words(evidence, apart, strip)),
     }
 
 
@@ -133,31 +127,18 @@ def _strip_json(strip: Strip | None, evidence: Evidence) -> JsonDict | None:
     }
 
 
-def _words(
-    evidence: Evidence, press: tuple[float, float], apart: bool, strip: Strip | None
-) -> Iterable[str]:
-    mean, half = press[0], NINE_IN_TEN * press[1]
-    way = "less deep" if mean >= 0.0 else "deeper"
-    yield fill(
-        f"{_SHOWS[evidence.set_by]} {{off_mm}} {way} than the press shows, give or take "
-        "{half_mm}. Every metal's setting allows for it.",
-        {"off_mm": abs(mean), "half_mm": half},
-    )
+def _words(evidence: Evidence, apart: bool, strip: Strip | None) -> Iterable[str]:
+    yield "Set angle and punch depth of every metal allow for it."
     if apart:
         return
     yield (
-        "Press and metal cannot be told apart yet: both bands stay wide, and their sum is known "
-        "better."
+        "Press and metal cannot be told apart yet: both bands stay wide. Their sum is known better."
     )
     if strip is not None:
         yield fill(
-            f"Bend a strip of {evidence.metal.name} {{thickness_mm}} in {strip.die.code} "
-            "(V {v_mm}) as planned and measure it: the press's error is then known to "
+            f"To tell them apart bend a strip of {evidence.metal.name} {{thickness_mm}} in "
+            f"die {strip.die.code} as planned, and measure it. The press is then known to "
             "{after_mm} either way.",
-            {
-                "thickness_mm": strip.thickness_mm,
-                "v_mm": strip.die.v_opening_mm,
-                "after_mm": NINE_IN_TEN * strip.sd_mm,
-            },
+            {"thickness_mm": strip.thickness_mm, "after_mm": NINE_IN_TEN * strip.sd_mm},
         )
     yield "Or measure one bend under load, in the press, before it springs open."

@@ -9,6 +9,7 @@ import marshmallow as ma
 from flangebook.api.quantities import ANGLE, LENGTH
 from flangebook.api.schemas.answers import (
     answer,
+    described,
     many,
     maybe,
     maybe_text,
@@ -200,7 +201,11 @@ StripToBend = answer(
 LearnedPress = answer(
     "LearnedPress",
     set_by=maybe_text(),
-    offset_mm=one(Band, allow_none=True),
+    offset_mm=described(
+        one(Band, allow_none=True),
+        "How much less deep the punch goes than the press shows [mm]; below 0 it goes deeper. null: "
+        "no result tells of it.",
+    ),
     results=whole(),
     apart=yes_no(),
     strip=one(StripToBend, allow_none=True),
