@@ -3,10 +3,12 @@ how the press is set."""
 
 from __future__ import annotations
 
+import json
 from typing import Any
+from urllib.request import urlopen
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, wait_ready
 from playwright.sync_api import Page, expect
 
 STRIP = {
@@ -102,3 +104,34 @@ def test_the_press_form_asks_how_it_is_set(page: Page, own_server, way: str):
     expect(by_test(page, "notice")).to_be_visible()
     assert call(f"{own_server.url}/api/v1/press")["press"]["set_by"] == way
     assert sideways(page) <= 0
+
+
+def test_a_press_set_by_depth_asks_for_the_depth(page: Page, own_server, metal: str):
+    url = own_server.url
+    kept, etag = _press(url)
+    call(f"{url}/api/v1/press", "PUT", {"press": {**kept, "set_by": "depth"}}, etag)
+    part = plain_angle("Angle by depth")
+    card = call(f"{url}/api/v1/cards", "POST", {"part": part})
+    step = card["plan"]["steps"][0]
+    show(page, f"{url}/c/{card['code']}", "card")
+    page.wait_for_selector("html[data-offline-ready]")
+    show(page, f"{url}/c/{card['code']}/trial/1", "trial")
+    expect(by_test(page, "set_angle_deg")).to_have_count(0)
+    box = by_test(page, "punch_depth_mm")
+    expect(box).to_have_attribute("placeholder", f"{step['punch_depth_mm']:.2f}")
+    by_test(page, "measured_deg").fill("90.6")
+    box.fill(f"{step['punch_depth_mm'] - 0.1:.2f}")
+    assert sideways(page) <= 0
+    by_test(page, "save").click()
+    expect(by_test(page, "sent")).to_be_visible()
+    (row,) = [r for r in call(f"{url}/api/v1/test-bends?metal={metal}")["evidence"]
+              if r["code"] == card["code"]]  # fmt: skip
+    assert row["set_angle_deg"] is None
+    assert row["punch_depth_mm"] == pytest.approx(step["punch_depth_mm"] - 0.1, abs=0.006)
+    assert row["teaches"] is True
+
+
+def _press(url: str) -> tuple[Any, str]:
+    """The press as kept, and its ETag."""
+    with urlopen(f"{url}/api/v1/press") as answer:
+        return json.loads(answer.read())["press"], answer.headers["ETag"]

@@ -203,8 +203,8 @@ LearnedPress = answer(
     set_by=maybe_text(),
     offset_mm=described(
         one(Band, allow_none=True),
-        "How much less deep the punch goes than the press shows [mm]; below 0 it goes deeper. null: "
-        "no result tells of it.",
+        "How much less deep the punch goes than the press shows [mm]; below 0 it goes deeper; "
+        "null where no result tells of it.",
     ),
     results=whole(),
     apart=yes_no(),
