@@ -15,6 +15,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
+from conftest import forget_first_pieces
 from flangebook.api import learning
 from serving.running import serving
 
@@ -28,11 +29,7 @@ TOOLS = {"die": "V16", "punch": "S85-2"}
 def client(make_app: Callable[..., Flask]) -> FlaskClient:
     """A client of a demo shop whose first pieces were all marked wrong: what a test bends alone
     is what counts."""
-    found = make_app().test_client()
-    for metal in found.get("/api/v1/metals").get_json()["metals"]:
-        for row in evidence(found, metal["code"]):
-            found.post(f"/api/v1/evidence/{row['id']}/forget", json={})
-    return found
+    return forget_first_pieces(make_app().test_client())
 
 
 def strip(**more: Any) -> dict[str, Any]:

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import copy
 import uuid
+from collections.abc import Callable
 from math import degrees
 from typing import Any
 
 import pytest
+from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
+
+from conftest import forget_first_pieces
 
 METAL = "mild-steel-cr"
 WANTED = {"metal": METAL, "thickness_mm": 2, "bend_length_mm": 300, "included_angle_deg": 90}
@@ -17,12 +21,9 @@ TOOLS = {"die": "V16", "punch": "S85-2"}
 
 
 @pytest.fixture
-def client(client: FlaskClient) -> FlaskClient:
-    """A client of a demo shop whose first pieces were all marked wrong."""
-    for metal in client.get("/api/v1/metals").get_json()["metals"]:
-        for row in evidence(client, metal["code"]):
-            client.post(f"/api/v1/evidence/{row['id']}/forget", json={})
-    return client
+def client(make_app: Callable[..., Flask]) -> FlaskClient:
+    """A client of a demo shop in which nothing was learned yet."""
+    return forget_first_pieces(make_app().test_client())
 
 
 def evidence(client: FlaskClient, metal: str = METAL) -> list[dict[str, Any]]:
@@ -178,3 +179,18 @@ def test_another_way_to_set_a_press_is_refused(reader: FlaskClient):
     body = {**press.get_json()["press"], "set_by": "guess"}
     headers = {"If-Match": press.headers["ETag"]}
     problem(reader.put("/api/v1/press", json={"press": body}, headers=headers), 422, "press.set_by")
+
+
+def test_a_cards_result_that_no_metal_shows_is_asked_about(client: FlaskClient):
+    sheet = {k: WANTED[k] for k in ("metal", "thickness_mm", "bend_length_mm")}
+    bends = [{"included_angle_deg": 90, "direction": "up"}]
+    part = {"title": "A", **sheet, "flats_mm": [40, 60], "bends": bends}
+    card = client.post("/api/v1/cards", json={"part": part}).get_json()
+    path = f"/api/v1/cards/{card['code']}/trials"
+    sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 101}
+    answer = client.post(path, json=sent)
+    assert answer.status_code == 201
+    assert "measured right" in answer.get_json()["question"]
+    assert client.post(path, json=sent).get_json() == answer.get_json()
+    usual = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 90.5}
+    assert client.post(path, json=usual).get_json()["question"] == ""

@@ -135,3 +135,16 @@ def _press(url: str) -> tuple[Any, str]:
     """The press as kept, and its ETag."""
     with urlopen(f"{url}/api/v1/press") as answer:
         return json.loads(answer.read())["press"], answer.headers["ETag"]
+
+
+def test_a_cards_result_that_no_metal_shows_is_asked_about(page: Page, own_server, metal: str):
+    url = own_server.url
+    card = call(f"{url}/api/v1/cards", "POST", {"part": plain_angle("Angle misread")})
+    show(page, f"{url}/c/{card['code']}/trial/1", "trial")
+    by_test(page, "measured_deg").fill("100")
+    by_test(page, "save").click()
+    expect(by_test(page, "question")).to_contain_text("Was it measured right?")
+    assert sideways(page) <= 0
+    by_test(page, "question").locator("a").click()
+    wait_ready(page, "learned")
+    expect(by_test(page, "evidence-row").first).to_contain_text("Does not count")

@@ -199,7 +199,11 @@ function evidenceRow(one, busy, turn) {
       </p>
       <p class="more">${facts.filter(Boolean).join(" · ")}</p>
       ${one.note ? html`<p>${one.note}</p>` : nothing}
-      ${one.words ? html`<p class="more" data-test="evidence-words">${one.words}</p>` : nothing}
+      ${
+        one.words
+          ? html`<p class=${one.asks ? "" : "more"} data-test="evidence-words">${one.words}</p>`
+          : nothing
+      }
     </div>
     <div class="evidence-marks">
       ${marks(one).map(([mark, label]) =>

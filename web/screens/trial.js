@@ -24,7 +24,8 @@ import { keepSetting } from "../app/keep.js";
 /** @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string}} Used a depth goes as typed */
 /**
  * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
- *   kept: "no"|"asking"|"kept", where?: string, words: string}} Result
+ *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
+ * question: about a result that does not count, empty for any other
  */
 /**
  * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string,
@@ -170,6 +171,7 @@ async function saveTrial(card, step, state, draw) {
       correction,
       table: answer || used.set_angle_deg === null ? null : fromTable(step, angles, used),
       waits: !answer,
+      question: answer?.question ?? "",
       kept: "no",
       words: "",
     };

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 from typing import Any
 
+from flangebook.bending.checks import fill
 from flangebook.bending.learning.lessons import Lesson
 from flangebook.bending.learning.trial import Trial
 from flangebook.bending.metals import Metal
@@ -138,6 +139,17 @@ def row_of(store: Store, record: kept.Record) -> JsonDict:
         said = {"outlier": False, "teaches": False, "asks": False, "words": words}
         return {**_row(record), **said}
     return rows(store, metal, [record])[0]
+
+
+def question_about(store: Store, evidence_id: str) -> str:
+    """What to ask about a result that does not count until it is confirmed; empty for any other."""
+    record = kept.of_id(store, str(evidence_id))
+    metal = None if record is None else tooling(store).metals.get(record.metal)
+    evidence = None if metal is None else evidence_of(store, metal)
+    if record is None or evidence is None or record.forgotten:
+        return ""
+    check = evidence.question_about(trial_of(record))
+    return "" if check is None else f"{check.words} {fill(check.do, check.numbers)}"
 
 
 _MEASURED = (

@@ -116,6 +116,13 @@ def mark(store: Store, evidence_id: str, wanted: Mark, by: str = "", reason: str
         return _record(row, {row.id: wanted}, new=True)
 
 
+def of_id(store: Store, evidence_id: str) -> Record | None:
+    """The piece of evidence of that id; None where there is none."""
+    with reading(store.engine) as connection:
+        row = _find(connection, evidence_id)
+        return None if row is None else _record(row, marks_of(connection, [row.id]))
+
+
 def counter(store: Store, metal: str) -> int:
     """A number that grows whenever the evidence of a metal changes; 0 while there is none."""
     with reading(store.engine) as connection:
