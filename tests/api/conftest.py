@@ -42,6 +42,21 @@ def make_app(demo_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
         close_app(app)
 
 
+def forget_first_pieces(client: FlaskClient) -> FlaskClient:
+    """The same client after all first pieces of its shop were marked wrong: nothing is learned."""
+    for metal in client.get("/api/v1/metals").get_json()["metals"]:
+        path = f"/api/v1/test-bends?metal={metal['code']}"
+        for row in client.get(path).get_json()["evidence"]:
+            client.post(f"/api/v1/evidence/{row['id']}/forget", json={})
+    return client
+
+
+@pytest.fixture
+def untaught(client: FlaskClient) -> FlaskClient:
+    """A client of a demo shop in which nothing was learned yet."""
+    return forget_first_pieces(client)
+
+
 @pytest.fixture
 def client(make_app: Callable[..., Flask]) -> FlaskClient:
     """A client of a demo shop of its own."""

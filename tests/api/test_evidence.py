@@ -15,6 +15,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
+from conftest import forget_first_pieces
 from flangebook.api import learning
 from serving.running import serving
 
@@ -22,6 +23,13 @@ BENDS = "/api/v1/test-bends"
 METAL = "mild-steel-cr"
 WANTED = {"metal": METAL, "thickness_mm": 2, "bend_length_mm": 300, "included_angle_deg": 90}
 TOOLS = {"die": "V16", "punch": "S85-2"}
+
+
+@pytest.fixture
+def client(make_app: Callable[..., Flask]) -> FlaskClient:
+    """A client of a demo shop whose first pieces were all marked wrong: what a test bends alone
+    is what counts."""
+    return forget_first_pieces(make_app().test_client())
 
 
 def strip(**more: Any) -> dict[str, Any]:
@@ -157,7 +165,7 @@ def test_forgetting_restores_every_figure_exactly(client: FlaskClient, angle: di
         return [bend(client), plan, chart, learned(client)]
 
     before = everything()
-    wrong = kept(client, measured_deg=93.4, radius_mm=3.3)["test_bend"]["id"]
+    wrong = kept(client, measured_deg=89.6, radius_mm=3.3)["test_bend"]["id"]
     with_it = everything()
     assert all(one != other for one, other in zip(before, with_it, strict=True))
     answer = client.post(f"/api/v1/evidence/{wrong}/forget", json={"by": "x", "reason": "misread"})
@@ -166,7 +174,8 @@ def test_forgetting_restores_every_figure_exactly(client: FlaskClient, angle: di
     body = answer.get_json()
     assert body["evidence"]["forgotten"] is True
     figure = next(f for f in body["figures"] if f["what"] == "springback")
-    assert figure["after"]["nominal"] == pytest.approx(before[0]["springback_deg"], abs=0.02)
+    of_lot = bend(client, lot="A7")
+    assert figure["after"]["nominal"] == pytest.approx(of_lot["springback_deg"], abs=0.02)
     assert client.post(f"/api/v1/evidence/{wrong.upper()}/remember", json={}).status_code == 200
     assert everything() == with_it
 
@@ -262,19 +271,19 @@ def test_a_bend_that_cannot_be_predicted_says_so(client: FlaskClient):
 def test_trials_that_contradict_widen_the_band_and_say_so(client: FlaskClient):
     for measured in (90.9, 91.0, 91.1):
         kept(client, measured_deg=measured)
-    agreed = bend(client)
-    for measured in (94.9, 95.0):
+    agreed = bend(client, lot="A7")
+    for measured in (88.3, 88.4):
         body = kept(client, measured_deg=measured)
-    torn = bend(client)
-    assert width(torn, "springback_deg") > 2 * width(agreed, "springback_deg")
+    torn = bend(client, lot="A7")
+    assert width(torn, "springback_deg") > 1.3 * width(agreed, "springback_deg")
     assert "trials-contradict" in {c["code"] for c in torn["checks"]}
     assert any("do not agree on the springback" in words for words in body["words"])
 
 
 def test_the_odd_one_out_is_shown_with_the_reason(client: FlaskClient):
-    for measured in (90.9, 91.0, 91.1, 91.0):
+    for measured in (90.3, 90.4, 90.5, 90.4):
         kept(client, measured_deg=measured, loaded_deg=89.0)
-    odd = kept(client, measured_deg=94.0, loaded_deg=89.0)
+    odd = kept(client, measured_deg=92.1, loaded_deg=89.0)
     here = odd["test_bend"]
     assert here["outlier"] is True
     assert "where the other trials lead to expect" in here["words"]
@@ -290,8 +299,8 @@ def test_the_odd_one_out_is_shown_with_the_reason(client: FlaskClient):
 
 def test_the_lot_counts_before_other_lots(client: FlaskClient):
     for _ in range(3):
-        kept(client, lot="A7", measured_deg=91.0)
-        kept(client, lot="B2", measured_deg=93.0)
+        kept(client, lot="A7", measured_deg=89.5)
+        kept(client, lot="B2", measured_deg=91.0)
     of = {lot: bend(client, lot=lot)["springback_deg"] for lot in ("", "A7", "B2")}
     assert of["A7"] < of[""] < of["B2"]
     assert {g["lot"] for g in learned(client) if g["v_opening_mm"] == 16} == {None, "A7", "B2"}
@@ -610,10 +619,12 @@ def test_a_real_server_remembers_what_it_learned(demo_data: Path, tmp_path: Path
     shutil.copytree(demo_data, folder)
     sent = strip()
     with serving(folder) as running:
+        asked = f"{running.address}api/v1/bend"
+        before = requests.post(asked, json={**WANTED, **TOOLS}, timeout=60).json()
         answer = requests.post(f"{running.address}api/v1/test-bends", json=sent, timeout=60)
         assert answer.status_code == 201
-        asked = f"{running.address}api/v1/bend"
         taught = requests.post(asked, json={**WANTED, **TOOLS}, timeout=60).json()
+        assert taught != before
         assert taught["sources"]["springback_deg"].startswith("your test bends")
         running.stop()
     with serving(folder) as running:
@@ -624,4 +635,4 @@ def test_a_real_server_remembers_what_it_learned(demo_data: Path, tmp_path: Path
         gone = f"{running.address}api/v1/evidence/{sent['id']}/forget"
         assert requests.post(gone, json={}, timeout=60).status_code == 200
         after = requests.post(asked, json={**WANTED, **TOOLS}, timeout=60).json()
-        assert not after["sources"]["springback_deg"].startswith("your test bends")
+        assert after == before

@@ -54,7 +54,7 @@ def used(client: FlaskClient) -> Document:
     client.put("/api/v1/cards/SHE7FA1", json=edit, headers={"If-Match": card["etag"]})
     trial = {"id": str(uuid.uuid4()), "revision": 2, "step": 1, "measured_deg": 91.25}
     assert client.post("/api/v1/cards/SHE7FA1/trials", json=trial).status_code == 201
-    for mark in ("forget", "remember", "forget"):
+    for mark in ("forget", "remember", "confirm", "forget"):
         client.post(f"/api/v1/evidence/{trial['id']}/{mark}", json={"reason": "misread"})
     found = export(client)
     assert all(found[name] for name in ("documents", "cards", "trials", "evidence", "marks"))
@@ -158,7 +158,7 @@ def test_what_the_metal_taught_is_the_document_s(client: FlaskClient, document: 
     (forgotten, *_) = [m["evidence_id"] for m in document["marks"]]
     others = copy.deepcopy(document)
     for one in others["marks"]:
-        one["mark"] = {"forget": "remember", "remember": "forget"}[one["mark"]]
+        one["mark"] = {"forget": "remember", "remember": "forget", "confirm": "forget"}[one["mark"]]
     before = client.get(f"/api/v1/learned?metal={metal}").get_json()
     assert send(client, others, replace="true").status_code == 200
     rows = client.get(path).get_json()["evidence"]

@@ -78,7 +78,7 @@ def live(store: Store, acts: list[str], data: st.DataObject) -> None:
             elif act == "trial":
                 learned.append(tried(store, code, codes[code], data))
             elif learned:
-                mark = data.draw(st.sampled_from(["forget", "remember"]))
+                mark = data.draw(st.sampled_from(["forget", "remember", "confirm"]))
                 evidence.mark(store, learned[-1], mark, data.draw(WORDS), data.draw(WORDS))
 
 

@@ -28,8 +28,8 @@ def post(client: FlaskClient, path: str, **change: Any) -> dict[str, Any]:
     return body
 
 
-def test_the_handbook_stands_beside_the_model(reader: FlaskClient):
-    body = post(reader, "bend")
+def test_the_handbook_stands_beside_the_model(untaught: FlaskClient):
+    body = post(untaught, "bend")
     assert set(body["handbook"]) == BESIDE
     assert all(body["sources"][name].startswith("model: ") for name in FROM_MODEL)
     assert body["handbook"]["force_kn"] != body["force_kn"]
@@ -38,8 +38,8 @@ def test_the_handbook_stands_beside_the_model(reader: FlaskClient):
     assert rated == [pytest.approx(body["force_kn_high"], abs=1e-3)]
 
 
-def test_flatter_than_the_model_holds_the_handbook_answers_and_says_so(reader: FlaskClient):
-    body = post(reader, "bend", included_angle_deg=177)
+def test_flatter_than_the_model_holds_the_handbook_answers_and_says_so(untaught: FlaskClient):
+    body = post(untaught, "bend", included_angle_deg=177)
     for name in FROM_MODEL:
         assert body["sources"][name].startswith("handbook: ")
     assert "not the bend model: it holds from 175 degrees down" in body["sources"]["force_kn"]

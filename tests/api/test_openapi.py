@@ -201,7 +201,7 @@ def test_real_answers_about_what_the_metal_teaches(told: Told, angle: dict[str, 
     path = f"/api/v1/cards/{card['code']}/trials"
     assert told("POST", path, f"{CODE}/trials", json=trial).status_code == 201
     for one in (sent, trial):
-        for mark in ("forget", "remember", "forget"):
+        for mark in ("forget", "remember", "confirm", "forget"):
             path = f"/api/v1/evidence/{one['id']}/{mark}"
             spelled = f"/api/v1/evidence/{{evidence_id}}/{mark}"
             assert told("POST", path, spelled, json={"reason": "misread"}).status_code == 200

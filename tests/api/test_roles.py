@@ -77,6 +77,7 @@ EXPECTED: dict[str, set[str]] = {
     "GET /api/v1/test-bends": WORKS,
     "POST /api/v1/test-bends": OWNS,
     "GET /api/v1/learned": WORKS,
+    "POST /api/v1/evidence/<evidence_id>/confirm": OWNS,
     "POST /api/v1/evidence/<evidence_id>/forget": OWNS,
     "POST /api/v1/evidence/<evidence_id>/remember": OWNS,
     "POST /api/v1/pairings": OWNS,

@@ -63,14 +63,14 @@ def test_an_empty_shop_has_metals_and_nothing_else(make_app: Callable[..., Flask
 
 
 def test_a_shop_can_be_entered_from_nothing(
-    make_app: Callable[..., Flask], reader: FlaskClient, angle: dict[str, Any]
+    make_app: Callable[..., Flask], untaught: FlaskClient, angle: dict[str, Any]
 ):
     client = make_app(empty=True).test_client()
     for name in NAMES:
         _, etag = fetched(client, name)
-        assert put(client, name, fetched(reader, name)[0], etag).status_code == 200
+        assert put(client, name, fetched(untaught, name)[0], etag).status_code == 200
     ours = client.post("/api/v1/plan", json=angle).get_json()
-    assert ours == reader.post("/api/v1/plan", json=angle).get_json()
+    assert ours == untaught.post("/api/v1/plan", json=angle).get_json()
 
 
 def test_sizes_may_be_typed_in_inches_and_short_tons(client: FlaskClient):

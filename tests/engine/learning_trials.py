@@ -69,3 +69,10 @@ def strip(
         flange_right_mm=50.0 + deduction,
         wrong=wrong,
     )
+
+
+def set_strip(name: str, set_up: SetUp = HERE) -> Trial:
+    """A strip of which only the set angle and what came is known."""
+    whole = strip(name, set_up, under_load=False)
+    return replace(whole, punch_depth_mm=None, radius_mm=None, flat_length_mm=None,
+                   flange_left_mm=None, flange_right_mm=None)  # fmt: skip

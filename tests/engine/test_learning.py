@@ -15,7 +15,7 @@ from flangebook.bending.allowance import setback_mm
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.learned import expected_from, learn, learned
-from flangebook.bending.learning.nearness import nearness, nearness_of, share_of_one
+from flangebook.bending.learning.nearness import nearness, nearness_of
 from flangebook.bending.learning.readings import (
     deduction_from_k,
     deduction_measured,
@@ -26,7 +26,7 @@ from flangebook.bending.metals import Figure
 PLAIN = EXPECTED(HERE)
 LEARNED_FIGURES = ("springback_deg", "set_angle_deg", "inside_radius_mm", "punch_depth_mm",
                    "bend_allowance_mm", "bend_deduction_mm", "k_factor")  # fmt: skip
-springs = st.floats(0.3, 3.0)
+springs = st.floats(0.3, 1.5)
 few = settings(max_examples=30)
 
 
@@ -99,7 +99,8 @@ def test_every_figure_is_a_number_and_a_band(trials):
 def test_figures_fit_each_other(trials):
     """Set angle and springback, deduction and allowance and K all say the same."""
     bend = learned(PLAIN, HERE, trials, EXPECTED)
-    assert bend.set_angle_deg.nominal + bend.springback_deg.nominal == pytest.approx(90.0)
+    loaded = bend.set_angle_deg.nominal + bend.press_short_deg
+    assert loaded + bend.springback_deg.nominal == pytest.approx(90.0)
     r, t = bend.inside_radius_mm.nominal, HERE.thickness_mm
     setbacks = 2.0 * setback_mm(90.0, r, t)
     assert bend.bend_deduction_mm.nominal == pytest.approx(
@@ -117,7 +118,8 @@ def test_bands_narrow_as_trials_agree(name):
         for n in range(first, 9)
     ]
     assert widths == sorted(widths, reverse=True)
-    assert widths[-1] < 0.7 * widths[0]
+    # What bends of one sheet scatter by stays; of the first deduction's band it is most.
+    assert widths[-1] < (0.85 if name == "k_factor" else 0.7) * widths[0]
 
 
 @pytest.mark.parametrize("under_load", [True, False])
@@ -128,9 +130,14 @@ def test_it_comes_to_believe_what_it_sees(under_load):
         for i in range(12)
     ]
     bend = learned(PLAIN, HERE, seen, EXPECTED)
-    assert bend.springback_deg.nominal == pytest.approx(
-        1.5 * PLAIN.springback_deg.nominal, rel=0.03
-    )
+    if under_load:
+        assert bend.springback_deg.nominal == pytest.approx(
+            1.5 * PLAIN.springback_deg.nominal, rel=0.03
+        )
+        assert bend.press_short_mm == pytest.approx(0.15, abs=0.01)
+        assert bend.punch_depth_mm.nominal == pytest.approx(seen[0].punch_depth_mm, abs=0.03)
+    else:  # metal and press cannot be told apart, but their sum is known
+        assert bend.set_angle_deg.nominal == pytest.approx(seen[0].set_angle_deg, abs=0.05)
     assert bend.inside_radius_mm.nominal == pytest.approx(
         1.15 * PLAIN.inside_radius_mm.nominal, rel=0.02
     )
@@ -140,7 +147,6 @@ def test_it_comes_to_believe_what_it_sees(under_load):
     assert bend.k_factor.nominal == pytest.approx(
         k_factor_from_deduction(deducted, 90.0, 1.15 * expected_r, 2.0), abs=0.02
     )
-    assert bend.punch_depth_mm.nominal == pytest.approx(seen[0].punch_depth_mm, abs=0.03)
     assert bend.springback_deg.basis.startswith("12 of your test bends")
 
 
@@ -148,7 +154,8 @@ def test_nine_in_ten_next_bends_fall_in_the_band():
     """Sheets drawn from the expected band, strips that scatter by 0.25 degrees and are read to
     0.1; the next bend's springback against the band. Bands that are too wide fail as well."""
     draw = random.Random(20)
-    usual, half = PLAIN.springback_deg.nominal, PLAIN.springback_deg.high - 1.0
+    spring = PLAIN.springback_deg
+    usual, half = spring.nominal, 0.5 * (spring.high - spring.low)
     inside, runs = 0, 300
     for _ in range(runs):
         sheet = draw.gauss(usual, half / 1.645)
@@ -160,46 +167,46 @@ def test_nine_in_ten_next_bends_fall_in_the_band():
 
 
 def test_contradiction_widens_and_is_told():
-    seen = [strip("a", springs=0.2), strip("b", springs=3.5), strip("c", springs=0.2),
-            strip("d", springs=3.5)]  # fmt: skip
+    seen = [strip("a", springs=0.2), strip("b", springs=1.5), strip("c", springs=0.2),
+            strip("d", springs=1.5)]  # fmt: skip
     result = learn(PLAIN, HERE, seen, EXPECTED)
-    assert width(result.bend.springback_deg) > width(PLAIN.springback_deg)
+    agreed = learned(PLAIN, HERE, [strip(f"t{i}") for i in range(4)], EXPECTED)
+    assert width(result.bend.springback_deg) > 1.5 * width(agreed.springback_deg)
     told = [c for c in result.checks if c.code == "trials-contradict"]
     assert len(told) == 1
     assert told[0].numbers["trials"] == 4.0
     assert "do not agree on the springback" in told[0].words
 
 
-def test_the_odd_one_out_is_named_and_counts():
-    good = [strip(f"good {i}", springs=1.0 + 0.05 * i) for i in range(5)]
-    odd = strip("odd one", springs=4.0)
+def test_the_odd_one_out_is_named_and_hardly_counts():
+    good = [strip(f"good {i}", springs=0.6 + 0.02 * i) for i in range(5)]
+    odd = strip("odd one", springs=1.45)
     result = learn(PLAIN, HERE, [*good, odd], EXPECTED)
     told = [c for c in result.checks if c.code == "trial-unlike-the-others"]
     assert [c.words.split(":")[0] for c in told] == ["Trial odd one"]
     usual = PLAIN.springback_deg.nominal
     low, high = told[0].numbers["low_deg"] / usual, told[0].numbers["high_deg"] / usual
-    assert low < 1.1 < high < 4.0
-    belief = result.belief("springback")
-    assert len(belief.counted) == 6
-    without = learned(PLAIN, HERE, good, EXPECTED)
-    assert result.bend.springback_deg.nominal > without.springback_deg.nominal
-    assert width(result.bend.springback_deg) > width(without.springback_deg)
+    assert low < 0.64 < high < 1.0
+    counted = {one.lesson.trial_id: one.weight for one in result.belief("springback").counted}
+    assert len(counted) == 6
+    assert counted["odd one"] < 0.15
+    assert min(counted[f"good {i}"] for i in range(5)) > 0.9
 
 
 def test_one_bend_far_from_the_expectation_is_named():
-    result = learn(PLAIN, HERE, [strip("alone", springs=6.0)], EXPECTED)
+    result = learn(PLAIN, HERE, [strip("alone", springs=0.1)], EXPECTED)
     assert [c.code for c in result.checks] == ["trial-unlike-expected"]
 
 
 def test_trials_that_agree_outside_the_published_band_say_so():
-    result = learn(PLAIN, HERE, [strip(f"t{i}", springs=2.5) for i in range(4)], EXPECTED)
+    result = learn(PLAIN, HERE, [strip(f"t{i}", springs=0.1) for i in range(4)], EXPECTED)
     assert "trials-unlike-expected" in {c.code for c in result.checks}
 
 
 @pytest.mark.parametrize(
     ("there", "most"),
     [(elsewhere(20.0), 0.75), (elsewhere(16.0, 2.5), 0.51), (elsewhere(angle_deg=135.0), 0.51),
-     (replace(HERE, metal="another"), 0.0), (elsewhere(60.0, 6.0), 0.001)],
+     (replace(HERE, metal="another"), 0.0)],
 )  # fmt: skip
 def test_what_was_bent_elsewhere_counts_less(there, most):
     assert nearness_of(there, HERE) <= most
@@ -228,7 +235,9 @@ def test_many_bends_at_another_place_never_outweigh_those_here():
     here = [strip(f"h{i}", springs=1.4) for i in range(3)]
     with_all = learned(PLAIN, HERE, [*away, *here], EXPECTED).springback_deg.nominal
     without = learned(PLAIN, HERE, here, EXPECTED).springback_deg.nominal
-    assert 1.0 - 0.02 < with_all / without < 1.0
+    alone = learned(PLAIN, HERE, away, EXPECTED).springback_deg.nominal
+    assert alone < with_all < without
+    assert without - with_all < 0.25 * (without - alone)
 
 
 def test_the_lot_that_is_bent_counts_most():
@@ -261,11 +270,12 @@ def test_only_what_was_measured_is_learned():
 def test_depth_alone_tells_the_angle():
     """Neither loaded nor set angle: the depth shown stands for it."""
     seen = replace(strip("t", springs=1.5), loaded_deg=None)
-    bend = learned(PLAIN, HERE, [seen], EXPECTED)
-    assert bend.springback_deg.nominal == pytest.approx(
-        1.5 * PLAIN.springback_deg.nominal, abs=0.05
-    )
-    assert "press's own error" in bend.springback_deg.basis
+    told = replace(seen, set_angle_deg=seen.measured_deg - 1.5 * PLAIN.springback_deg.nominal,
+                   punch_depth_mm=None)  # fmt: skip
+    by_depth = learned(PLAIN, HERE, [seen], EXPECTED)
+    by_angle = learned(PLAIN, HERE, [told], EXPECTED)
+    assert by_depth.set_angle_deg.nominal == pytest.approx(by_angle.set_angle_deg.nominal, abs=1e-3)
+    assert "press's error" in by_depth.set_angle_deg.basis
 
 
 def test_a_depth_from_another_zero_is_left_out_and_told():
@@ -278,7 +288,7 @@ def test_a_depth_from_another_zero_is_left_out_and_told():
 
 def test_smallest_flange_never_shrinks():
     loose = learned(PLAIN, HERE, [strip("t", springs=0.4)], EXPECTED)
-    stiff = learned(PLAIN, HERE, [strip("t", springs=3.0)], EXPECTED)
+    stiff = learned(PLAIN, HERE, [strip("t", springs=1.5)], EXPECTED)
     assert loose.min_flange_mm >= PLAIN.min_flange_mm
     assert stiff.min_flange_mm > PLAIN.min_flange_mm
 
@@ -314,7 +324,6 @@ def test_what_cannot_be_teaches_nothing_and_says_why(change, code):
     ("change", "code"),
     [
         ({"thickness_mm": 2.3}, "trial-thickness-off"),
-        ({"loaded_deg": 91.0}, "trial-closed-on-release"),
         ({"radius_mm": 0.5}, "trial-radius-under-tip"),
         ({"flange_left_mm": None}, "trial-lengths-missing"),
     ],
@@ -347,7 +356,7 @@ def test_a_setting_beyond_flat_is_not_used_and_told():
     result = learn(bend, flat, seen, EXPECTED)
     assert result.bend.set_angle_deg.high <= 180.0
     assert result.bend.set_angle_deg.nominal < 180.0
-    beyond = [replace(t, measured_deg=177.0) for t in seen]
+    beyond = [replace(t, measured_deg=160.0, confirmed=True) for t in seen]
     refused = learn(bend, flat, beyond, EXPECTED)
     assert refused.bend == bend
     told = next(c for c in refused.checks if c.code == "trials-not-used")
@@ -412,15 +421,6 @@ def test_nearness_is_a_share_and_goes_both_ways(v, t, b, lot):
     there = nearness(v, t, b, lot)
     assert 0.0 <= there <= 1.0
     assert there == pytest.approx(nearness(1 / v, 1 / t, -b, lot))
-
-
-@given(st.floats(0.01, 1.0), st.integers(1, 500))
-def test_more_at_one_place_count_more_but_not_without_end(weight, together):
-    total = together * share_of_one(weight, together)
-    assert total <= (together + 1) * share_of_one(weight, together + 1) + 1e-12
-    assert total >= weight - 1e-12
-    if weight < 1.0:
-        assert total <= weight / (1.0 - weight) + 1e-9
 
 
 def exactly(value):

@@ -16,8 +16,8 @@ import { typedLength } from "./units.js";
  *   points?: import("../drawing/band.js").Point[]}} Taught
  */
 /**
- * @typedef {{test_bend: {id: string, teaches: boolean, words: string}, figures: Taught[], words: string[],
- *   outliers: {id: string, words: string}[], cards: {code: string, title: string,
+ * @typedef {{test_bend: {id: string, teaches: boolean, asks: boolean, words: string}, figures: Taught[],
+ *   words: string[], outliers: {id: string, words: string}[], cards: {code: string, title: string,
  *   changes: string[]}[]}} Answer
  */
 

@@ -371,6 +371,24 @@ export const GROUPS = {
       ],
     },
     {
+      title: "How it is set",
+      part: "rest",
+      fields: [
+        {
+          name: "set_by",
+          label: "For a bend the press is set",
+          type: "pick",
+          broad: true,
+          blank: "not known: read as by angle",
+          options: [
+            ["angle", "by angle"],
+            ["depth", "by depth"],
+            ["stop", "by a stop"],
+          ],
+        },
+      ],
+    },
+    {
       title: "Back gauge",
       part: "rest",
       fields: [

@@ -6,10 +6,11 @@ import { readList } from "../app/crib.js";
 import { notice } from "../app/notices.js";
 import { onSettings, settings } from "../app/settings.js";
 import { sync } from "../app/sync.js";
-import { angle, length, words } from "../app/units.js";
+import { angle, fixed, length, words } from "../app/units.js";
 import { flag } from "../app/view/checks.js";
 import { taughtFigures } from "../app/view/learned_figures.js";
 import { offer, way } from "../app/view/offer.js";
+import { pressLearned } from "../app/view/press_learned.js";
 import { empty } from "../app/view/states.js";
 import { moment } from "../app/view/when.js";
 
@@ -17,9 +18,11 @@ import { moment } from "../app/view/when.js";
  * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number,
  *   v_opening_mm: number|null, die: string|null, measured_deg: number, set_angle_deg: number|null,
  *   made_at: string, by: string|null, note: string|null, forgotten: boolean, outlier: boolean,
- *   words: string}} Evidence
+ *   asks: boolean, confirmed: boolean, words: string}} Evidence
+ * @typedef {import("../app/test_bend.js").Band} Band
  * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, words: string[],
- *   figures: import("../app/test_bend.js").Taught[]}} Group
+ *   factor: Band|null, figures: import("../app/test_bend.js").Taught[]}} Group
+ * @typedef {"forget"|"remember"|"confirm"} Mark
  */
 
 /** @param {import("../app/routes.js").Visit} visit */
@@ -35,8 +38,9 @@ export async function show(visit) {
     return visit.ready();
   }
   visit.title(`What ${found.name} taught`);
-  /** @type {{groups: Group[], evidence: Evidence[], busy: string}} */
-  const state = { groups: [], evidence: [], busy: "" };
+  /** @type {{groups: Group[], press: import("../app/view/press_learned.js").PressLearned|null,
+   *   evidence: Evidence[], busy: string}} */
+  const state = { groups: [], press: null, evidence: [], busy: "" };
 
   async function load() {
     const [learned, kept] = await Promise.all([
@@ -44,22 +48,25 @@ export async function show(visit) {
       call("GET", `/test-bends?${query}`, { signal: visit.signal }),
     ]);
     state.groups = learned.body.groups;
+    state.press = learned.body.press;
     state.evidence = [...kept.body.evidence].sort((a, b) => (a.made_at < b.made_at ? 1 : -1));
   }
 
-  /** @param {Evidence} one */
-  async function turn(one) {
+  /**
+   * @param {Evidence} one
+   * @param {Mark} mark
+   */
+  async function turn(one, mark) {
     if (state.busy) return;
     state.busy = one.id;
     draw();
     try {
-      const { body } = await call(
-        "POST",
-        `/evidence/${encodeURIComponent(one.id)}/${one.forgotten ? "remember" : "forget"}`,
-        { body: settings().name ? { by: settings().name } : {}, timeout: 20_000 },
-      );
+      const { body } = await call("POST", `/evidence/${encodeURIComponent(one.id)}/${mark}`, {
+        body: settings().name ? { by: settings().name } : {},
+        timeout: 20_000,
+      });
       await load();
-      notice(turnedWords(one, body.cards));
+      notice(turnedWords(mark, body.cards));
       sync();
     } catch (error) {
       if (visit.signal.aborted) return;
@@ -87,7 +94,9 @@ export async function show(visit) {
         ${
           state.evidence.length
             ? html`<div class="learned" data-test="learned" aria-busy=${state.busy ? "true" : "false"}>
-                <section class="learned-figures">${groups(state.groups)}</section>
+                <section class="learned-figures">
+                  ${pressLearned(state.press)} ${groups(state.groups)}
+                </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
@@ -108,12 +117,14 @@ export async function show(visit) {
   visit.ready();
 }
 
+const TURNED = { forget: "Forgotten.", remember: "Used again.", confirm: "It counts now." };
+
 /**
- * @param {Evidence} before
+ * @param {Mark} mark
  * @param {{code: string, title: string}[]} cards that would now plan differently
  */
-function turnedWords(before, cards) {
-  const done = before.forgotten ? "Used again." : "Forgotten.";
+function turnedWords(mark, cards) {
+  const done = TURNED[mark];
   if (!cards.length) return done;
   return (
     `${done} ${cards.length === 1 ? "One card" : `${cards.length} cards`} would now plan ` +
@@ -128,7 +139,7 @@ function groups(all) {
       <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
   }
   return all.map(
-    ({ thickness_mm, v_opening_mm, lot, figures, words: together }) =>
+    ({ thickness_mm, v_opening_mm, lot, factor, figures, words: together }) =>
       html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
         <h2>
           ${words(length(thickness_mm, { digits: 2 }))} over V
@@ -137,6 +148,14 @@ function groups(all) {
         ${together.map(
           (said) => html`<p class="together" data-test="together">${flag("caution")} ${said}</p>`,
         )}
+        ${
+          factor
+            ? html`<p data-test="factor">
+                The metal springs back <b>${fixed(factor.nominal, 2)} times</b> as much as expected
+                (${fixed(factor.low, 2)} to ${fixed(factor.high, 2)}).
+              </p>`
+            : nothing
+        }
         ${taughtFigures(figures)}
       </section>`,
   );
@@ -145,7 +164,7 @@ function groups(all) {
 /**
  * @param {Evidence} one
  * @param {string} busy
- * @param {(one: Evidence) => void} turn
+ * @param {(one: Evidence, mark: Mark) => void} turn
  */
 function evidenceRow(one, busy, turn) {
   const where =
@@ -171,27 +190,49 @@ function evidenceRow(one, busy, turn) {
         ${
           one.forgotten
             ? flag("unknown", "Forgotten")
-            : one.outlier
-              ? flag("caution", "Odd one out")
-              : nothing
+            : one.asks
+              ? flag("unknown", "Does not count")
+              : one.outlier
+                ? flag("caution", "Odd one out")
+                : nothing
         }
       </p>
       <p class="more">${facts.filter(Boolean).join(" · ")}</p>
       ${one.note ? html`<p>${one.note}</p>` : nothing}
-      ${one.words ? html`<p class="more" data-test="evidence-words">${one.words}</p>` : nothing}
+      ${
+        one.words
+          ? html`<p class=${one.asks ? "" : "more"} data-test="evidence-words">${one.words}</p>`
+          : nothing
+      }
     </div>
-    ${offer(
-      "evidence.forget",
-      html`<div>
-        <button
-          type="button"
-          class="button"
-          data-test=${one.forgotten ? "remember" : "forget"}
-          ?disabled=${busy !== ""}
-          @click=${() => turn(one)}>
-          ${one.forgotten ? "Use it again" : "Forget this one"}
-        </button>
-      </div>`,
-    )}
+    <div class="evidence-marks">
+      ${marks(one).map(([mark, label]) =>
+        offer(
+          `evidence.${mark}`,
+          html`<button
+            type="button"
+            class="button"
+            data-test=${mark}
+            ?disabled=${busy !== ""}
+            @click=${() => turn(one, mark)}>
+            ${label}
+          </button>`,
+        ),
+      )}
+    </div>
   </li>`;
+}
+
+/**
+ * What can be said of a result.
+ * @param {Evidence} one
+ * @returns {[Mark, string][]}
+ */
+function marks({ forgotten, asks }) {
+  if (forgotten) return [["remember", "Use it again"]];
+  if (!asks) return [["forget", "Forget this one"]];
+  return [
+    ["confirm", "It was measured right"],
+    ["forget", "It was wrong"],
+  ];
 }

@@ -8,6 +8,7 @@ import { newId } from "../app/outbox.js";
 import { askBeforeLeaving } from "../app/router.js";
 import { send } from "../app/sending.js";
 import { settings } from "../app/settings.js";
+import { keptShop } from "../app/store.js";
 import { recount, sync } from "../app/sync.js";
 import { typedLength } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
@@ -20,13 +21,16 @@ import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
 /** @typedef {import("../app/measure.js").Setting} Setting */
+/** @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string}} Used a depth goes as typed */
 /**
  * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
- *   kept: "no"|"asking"|"kept", where?: string, words: string}} Result
+ *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
+ * question: about a result that does not count, empty for any other
  */
 /**
  * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string,
- *   sending: boolean, result: Result|null}} State
+ *   sending: boolean, result: Result|null, byDepth: boolean}} State
+ * byDepth: the press is set by a depth or a stop, not by an angle
  */
 
 /** @type {Typed} */
@@ -44,12 +48,22 @@ const BLANK = {
   thickness: "",
 };
 
+const BY_DEPTH = ["depth", "stop"];
+
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
   const { code, step: typed } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
   /** @type {State} */
-  const state = { typed: { ...BLANK }, used: null, wrong: {}, general: "", sending: false, result: null };
+  const state = {
+    typed: { ...BLANK },
+    used: null,
+    wrong: {},
+    general: "",
+    sending: false,
+    result: null,
+    byDepth: BY_DEPTH.includes((await keptShop())?.press?.set_by),
+  };
   /** @type {any} */
   let card;
   const draw = () => {
@@ -155,8 +169,9 @@ async function saveTrial(card, step, state, draw) {
     state.result = {
       trial,
       correction,
-      table: answer ? null : fromTable(step, angles, used),
+      table: answer || used.set_angle_deg === null ? null : fromTable(step, angles, used),
       waits: !answer,
+      question: answer?.question ?? "",
       kept: "no",
       words: "",
     };
@@ -176,11 +191,13 @@ async function saveTrial(card, step, state, draw) {
  * @param {any} card
  * @param {any} step
  * @param {State} state
- * @returns {Setting | null} null when no angle was typed
+ * @returns {Used | null} null when no angle was typed
  */
 function usedSetting(card, step, state) {
   const { set_angle_deg, punch_depth_mm } = state.used ?? settingOf(card, step);
   if (state.typed.set.trim() === "") return { set_angle_deg, punch_depth_mm };
+  // The shop finds the angle that goes with the depth.
+  if (state.byDepth) return { set_angle_deg: null, punch_depth_mm: typedLength(state.typed.set) };
   const typed = readAngle(state.typed.set);
   return typed === null ? null : { set_angle_deg: typed, punch_depth_mm: null };
 }
@@ -189,7 +206,7 @@ function usedSetting(card, step, state) {
  * @param {any} card
  * @param {any} step
  * @param {Record<string, number>} angles
- * @param {Setting} used
+ * @param {Used} used
  * @param {Typed} typed
  */
 function trialOf(card, step, angles, used, typed) {

@@ -11,12 +11,16 @@ from collections.abc import Mapping
 from functools import lru_cache
 from typing import Any
 
+from flangebook.bending.checks import fill
+from flangebook.bending.learning.lessons import Lesson
 from flangebook.bending.learning.trial import Trial
 from flangebook.bending.metals import Metal
+from flangebook.bending.tooling import SetBy
 from flangebook.labels.codes import display
 from flangebook.planning import affected, learned_json
 from flangebook.planning.evidence import Evidence, Lessons, odd_ids, trial_from
 from flangebook.planning.plan import find_metal
+from flangebook.planning.press_learned import press_json
 from flangebook.shop import evidence as kept
 from flangebook.shop import listing
 from flangebook.shop.crib import Tooling, tooling
@@ -25,45 +29,76 @@ from flangebook.shop.store import Store
 JsonDict = dict[str, Any]
 MOST_METALS = 32
 MOST_CARDS = 50
+MOST_OF_OTHERS = 30
+"""So many of the newest results of each other metal tell of the press."""
 MOST_THICKNESS_APART = 1.8
 """Evidence does not reach sheet that is so many times as thick; ``nearness`` says why."""
 
 
 def evidence_of(store: Store, metal: Metal, lot: str = "") -> Evidence | None:
-    """What there is of a metal; None where there is nothing that counts."""
+    """What there is of a metal, and of the press in other metals; None where there is nothing."""
 
     def look() -> Evidence | None:
-        counter = kept.counter(store, metal.code)
-        return _counted(store, metal, counter, store.shop_id) if counter else None
+        shop = tooling(store)
+        set_by = shop.press.set_by if shop.press else None
+        counter, others = kept.counter(store, metal.code), _of_others(store, shop, metal, set_by)
+        if not (counter or others):
+            return None
+        return _counted(store, metal, counter, store.shop_id, set_by, others)
 
     found = store.memory.hold(f"evidence {metal.code}", look, lambda _: 0)
     return found.of_lot(lot) if found is not None and lot else found
 
 
 @lru_cache(maxsize=MOST_METALS)
-def _counted(store: Store, metal: Metal, counter: int, shop_id: str) -> Evidence | None:
+def _counted(
+    store: Store,
+    metal: Metal,
+    counter: int,
+    shop_id: str,
+    set_by: SetBy | None,
+    others: tuple[Lesson, ...] = (),
+) -> Evidence | None:
     """counter: so that evidence that changed is read again; shop_id: another shop's, too, that
     was put in the place of this one."""
-    records = kept.counted(store, metal.code)
-    if not records:
+    records = kept.counted(store, metal.code) if counter else []
+    if not (records or others):
         return None
     return Evidence(
         metal,
         tuple(trial_of(record) for record in records),
         calculated=frozenset(r.id for r in records if r.body.get("depth_calculated")),
-        known=_lessons(store, metal, shop_id),
+        of_others=others,
+        set_by=set_by,
+        known=_lessons(store, metal, shop_id, set_by),
     )
 
 
+def _of_others(
+    store: Store, shop: Tooling, metal: Metal, set_by: SetBy | None
+) -> tuple[Lesson, ...]:
+    """What the newest results of the shop's other metals say of the press."""
+    found: list[Lesson] = []
+    for code in kept.metals_with_evidence(store):
+        other = shop.metals.get(code)
+        if other is None or code == metal.code:
+            continue
+        theirs = _counted(store, other, kept.counter(store, code), store.shop_id, set_by)
+        if theirs is not None:
+            for trial in theirs.trials[-MOST_OF_OTHERS:]:
+                found += [one for one in theirs.said_by(trial)[0] if one.per_mm]
+    return tuple(found)
+
+
 @lru_cache(maxsize=MOST_METALS)
-def _lessons(_store: Store, _metal: Metal, _shop_id: str) -> Lessons:
+def _lessons(_store: Store, _metal: Metal, _shop_id: str, _set_by: SetBy | None) -> Lessons:
     """What the metal's trials teach: a trial never changes, so what it teaches does not."""
     return {}
 
 
 def trial_of(record: kept.Record) -> Trial:
     """A piece of evidence as the learning takes it."""
-    return trial_from(record.body, _label(record))
+    return trial_from(record.body, _label(record), record.confirmed)
 
 
 def _label(record: kept.Record) -> str:
@@ -88,9 +123,11 @@ def rows(store: Store, metal: Metal, records: list[kept.Record]) -> list[JsonDic
         learning = None if record.forgotten else learned[here]
         odd = [] if record.forgotten else learned_json.odd_words(evidence, trial, learning)
         outlier = learning is not None and trial.id in odd_ids(learning)
-        teaches = not record.forgotten and bool(evidence.said_by(trial)[0])
+        asked = not record.forgotten and trial.id in evidence.together.asked
+        teaches = not (record.forgotten or asked) and bool(evidence.said_by(trial)[0])
         words = "Marked wrong: it does not count." if record.forgotten else " ".join(odd)
-        found.append({**_row(record), "outlier": outlier, "teaches": teaches, "words": words})
+        said = {"outlier": outlier, "teaches": teaches, "asks": asked, "words": words}
+        found.append({**_row(record), **said})
     return found
 
 
@@ -99,8 +136,20 @@ def row_of(store: Store, record: kept.Record) -> JsonDict:
     metal = tooling(store).metals.get(record.metal)
     if metal is None:
         words = "Its metal is not in the shop."
-        return {**_row(record), "outlier": False, "teaches": False, "words": words}
+        said = {"outlier": False, "teaches": False, "asks": False, "words": words}
+        return {**_row(record), **said}
     return rows(store, metal, [record])[0]
+
+
+def question_about(store: Store, evidence_id: str) -> str:
+    """What to ask about a result that does not count until it is confirmed; empty for any other."""
+    record = kept.of_id(store, str(evidence_id))
+    metal = None if record is None else tooling(store).metals.get(record.metal)
+    evidence = None if metal is None else evidence_of(store, metal)
+    if record is None or evidence is None or record.forgotten:
+        return ""
+    check = evidence.question_about(trial_of(record))
+    return "" if check is None else f"{check.words} {fill(check.do, check.numbers)}"
 
 
 _MEASURED = (
@@ -131,6 +180,7 @@ def _row(record: kept.Record) -> JsonDict:
         "by": record.by,
         "note": body.get("note") or "",
         "forgotten": record.forgotten,
+        "confirmed": record.confirmed,
     }
 
 
@@ -149,14 +199,16 @@ def learned_of(store: Store, code: str) -> JsonDict:
 
     Raises MissingToolError.
     """
-    metal = find_metal(tooling(store).metals, code)
+    shop = tooling(store)
+    metal = find_metal(shop.metals, code)
     evidence = evidence_of(store, metal)
     groups = learned_json.learned_json(evidence) if evidence else []
-    return {"metal": metal.code, "groups": groups, "words": _bounds(evidence)}
+    press = press_json(evidence or Evidence(metal, ()), shop.crib)
+    return {"metal": metal.code, "press": press, "groups": groups, "words": _bounds(evidence)}
 
 
 def _bounds(evidence: Evidence | None) -> list[str]:
-    if evidence is None:
+    if evidence is None or not evidence.trials:
         return ["There is no test bend and no first piece of this metal that counts."]
     if len(evidence.trials) < kept.MOST_COUNTED:
         return []
@@ -195,13 +247,13 @@ def _compared(
     if old is None or new is None:
         words = ["This bend cannot be predicted, so nothing can be learned from it."]
         return {"figures": [], "words": words, "outliers": [], "cards": []}
-    figures = learned_json.figures_json(old.bend, new)
-    if record.forgotten:
-        gone = learned_json.figures_json(new.bend, old)
+    alone = [] if record.forgotten else learned_json.odd_words(after, trial, new)
+    figures = learned_json.figures_json(old.bend, new, here)
+    if trial.id not in before.together.counting | after.together.counting:
+        figures = []
+    elif record.forgotten:
+        gone = learned_json.figures_json(new.bend, old, here)
         figures = [_turned(one, figures) for one in gone]
-        alone: list[str] = []
-    else:
-        alone = learned_json.odd_words(after, trial, new)
     cards, cut = cards_that_change(store, shop, here.thickness_mm, before, after)
     words = [
         *alone,

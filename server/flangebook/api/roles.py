@@ -72,6 +72,7 @@ _OWNER = {
     "crew.read_options",
     "crew.revoke",
     "crew.write_options",
+    "evidence.confirm",
     "evidence.forget",
     "evidence.keep",
     "evidence.remember",

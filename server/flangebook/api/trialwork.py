@@ -70,10 +70,12 @@ def _made(by_device: str | None, received: str) -> datetime:
     return min(came, datetime.fromisoformat(by_device)) if by_device else came
 
 
-def answer(kept: trials.Kept) -> str:
-    """What the device is told: the trial as kept, its correction, the card's new ETag."""
+def answer(kept: trials.Kept, question: str) -> str:
+    """What the device is told: the trial as kept, its correction, the card's new ETag, and what to
+    ask about it."""
     correction = json.loads(kept.body)["correction"]
-    rest = json_text({"correction": correction, "card_etag": kept.card_etag})
+    told = {"correction": correction, "card_etag": kept.card_etag, "question": question}
+    rest = json_text(told)
     return f'{{"trial":{kept.body},{rest[1:]}'
 
 

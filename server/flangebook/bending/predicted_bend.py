@@ -37,7 +37,8 @@ class AirBend:
     shortest flange, in the part's own dimension.
     model: the bend model's own solution, None where it does not hold; why_no_model says why.
     handbook: what the handbook relations say of the same bend, None where they say nothing or
-    where this is the handbook's own prediction.
+    where this is the handbook's own prediction. press_short_mm, press_short_deg: how much less
+    deep, and so more open, the press comes out than it shows; in set angle and depth already.
     """
 
     v_opening_mm: float
@@ -53,6 +54,8 @@ class AirBend:
     model: ModelledBend | None = None
     handbook: AirBend | None = None
     why_no_model: str = ""
+    press_short_mm: float = 0.0
+    press_short_deg: float = 0.0
 
 
 def set_angle(included_angle_deg: float, spring: Estimate) -> Estimate:

@@ -76,6 +76,22 @@ class SettingLimits:
         flat = angle >= 180.0 or (punch_depth_mm is not None and depth <= 0.0)
         return ("flat",) if flat else ()
 
+    def less_press_error(self, short_deg: float, short_mm: float) -> SettingLimits:
+        """The limits to set by on a press that shows less than it does.
+
+        Where the punch goes deeper than the press shows, a setting at the limit would be beyond
+        it, so the limit comes earlier by that. A press that comes short moves no limit: the
+        error is only known within a band.
+
+        Args:
+            short_deg: how much more open the press comes than set [deg]; below 0 it is sharper.
+            short_mm: how much less deep the punch goes than shown [mm]; below 0 it is deeper.
+        """
+        if short_deg >= 0.0 and short_mm >= 0.0:
+            return self
+        sharpest = min(self.sharpest_deg - min(short_deg, 0.0), 180.0)
+        return SettingLimits(sharpest, self.deepest_mm + min(short_mm, 0.0), self.limited_by)
+
 
 def setting_limits(
     die: Die,

@@ -104,6 +104,10 @@ class Holder:
     body_back_mm: float | None = None
 
 
+SetBy = Literal["angle", "depth", "stop"]
+"""How a press is set for a bend."""
+
+
 @dataclass(frozen=True, slots=True)
 class Press:
     """The press brake.
@@ -119,6 +123,8 @@ class Press:
     the face that the die stands on down to the floor, None is not looked at.
     gauge_repeatability_mm: the back gauge comes back to a place within so much either way, in 19
     of 20 stops (two standard deviations), None is unknown and counted with as is usual.
+    set_by: what is set on it for a bend: an angle, a punch depth, or a stop that the ram runs
+    against; None is not known.
     """
 
     name: str
@@ -151,6 +157,7 @@ class Press:
     die_holder_points_mm: Ring = ()
     die_holder_rating_kn_per_m: float | None = None
     gauge_repeatability_mm: float | None = None
+    set_by: SetBy | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -90,14 +90,15 @@ def _two(
         bend = expected_from(after.metal)(set_up)
         taught = before.taught(bend, set_up), after.taught(bend, set_up)
         ends = setting_limits(die, punch, set_up.thickness_mm, taught[1].inside_radius_mm.nominal)
+        reach = [ends.less_press_error(one.press_short_deg, one.press_short_mm) for one in taught]
         led = step["operation"] == "bend"
         old, new = (
-            first_hit(one, set_up.included_angle_deg, set_up.thickness_mm, die, ends)
+            first_hit(one, set_up.included_angle_deg, set_up.thickness_mm, die, limits)
             if led and not evidence.tried(set_up)
             else None
-            for one, evidence in zip(taught, (before, after), strict=True)
+            for one, evidence, limits in zip(taught, (before, after), reach, strict=True)
         )
-        return _Two(*taught, within(taught[0], ends), within(taught[1], ends), old, new)
+        return _Two(*taught, within(taught[0], reach[0]), within(taught[1], reach[1]), old, new)
     except InputError:
         return None
 

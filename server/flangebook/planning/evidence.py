@@ -1,7 +1,8 @@
-"""What a shop's test bends and first pieces of one metal make of a predicted bend.
+"""What a shop's test bends and first pieces make of a predicted bend.
 
 Planning asks :meth:`Evidence.taught` for every bend it predicts. What a trial teaches is worked
-out once and kept; so is every bend, until the evidence changes and a new ``Evidence`` is made.
+out once and kept, all of it is solved together once, and every bend is kept, until the evidence
+changes and a new ``Evidence`` is made.
 """
 
 from __future__ import annotations
@@ -12,13 +13,12 @@ from typing import Any
 
 from flangebook.bending.air_bend import AirBend
 from flangebook.bending.checks import Check
-from flangebook.bending.learning.learned import Learning, expected_from, learn_from
-from flangebook.bending.learning.lessons import Lesson, lessons
-from flangebook.bending.learning.nearness import nearness_of
+from flangebook.bending.learning.learned import Learning, Taught, expected_from, put_in, teach
+from flangebook.bending.learning.lessons import Lesson, beyond_metal, lessons
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Dimension
-from flangebook.bending.tooling import Die, Punch
+from flangebook.bending.tooling import Die, Punch, SetBy
 
 MOST_KEPT = 4096
 NEAR = 0.2
@@ -27,16 +27,18 @@ would bring. Another lot of the same sheet in the same V counts 0.25."""
 SAME_V_MM = 0.005
 Said = tuple[tuple[Lesson, ...], tuple[Check, ...]]
 Lessons = dict[str, Said]
-"""What each trial teaches, by its id; depends on the metal's figures and on nothing else."""
+"""What each trial teaches, by its id; depends on the metal's figures, on how the press is set and
+on nothing else."""
 
 
 @dataclass(frozen=True, slots=True)
 class Evidence:
-    """The evidence there is of one metal.
+    """The evidence there is of one metal, and what other metals say of the press.
 
-    trials: those that count; of every lot. lot: of the sheet to be bent, "" where it is not
+    trials: those not marked wrong; of every lot. lot: of the sheet to be bent, "" where it is not
     known. calculated: ids of trials whose depth was calculated with the angle that was set, not
-    read: it says nothing by itself. known: what the trials teach, as far as it was worked out;
+    read: it says nothing by itself. of_others: lessons of other metals that tell of the press.
+    set_by: how the press is set. known: what the trials teach, as far as it was worked out;
     may be shared.
     """
 
@@ -44,25 +46,44 @@ class Evidence:
     trials: tuple[Trial, ...]
     lot: str = ""
     calculated: frozenset[str] = frozenset()
+    of_others: tuple[Lesson, ...] = ()
+    set_by: SetBy | None = None
     known: Lessons = field(default_factory=dict)
     _learned: dict[tuple[object, ...], Learning] = field(default_factory=dict)
+    _together: list[Taught] = field(default_factory=list)
 
     def of_lot(self, lot: str) -> Evidence:
         """The same for sheet of a lot."""
-        return self if lot == self.lot else self._with(self.trials, lot)
+        return self if lot == self.lot else replace(self, lot=lot, _learned={})
 
     def without(self, trial_id: str) -> Evidence:
         """The same without one trial."""
-        left = tuple(trial for trial in self.trials if trial.id != trial_id)
-        return self._with(left, self.lot)
+        return self._of(tuple(trial for trial in self.trials if trial.id != trial_id))
 
     def with_one(self, trial: Trial, calculated: bool) -> Evidence:
         """The same with one trial more. calculated: its depth is no reading."""
+        found = self._of((*self.without(trial.id).trials, trial))
         ids = self.calculated | {trial.id} if calculated else self.calculated
-        return Evidence(self.metal, (*self.trials, trial), self.lot, ids, self.known)
+        return replace(found, calculated=ids)
 
-    def _with(self, trials: tuple[Trial, ...], lot: str) -> Evidence:
-        return Evidence(self.metal, trials, lot, self.calculated, self.known)
+    def _of(self, trials: tuple[Trial, ...]) -> Evidence:
+        return replace(self, trials=trials, _learned={}, _together=[])
+
+    @property
+    def together(self) -> Taught:
+        """What all trials teach, solved once."""
+        if not self._together:
+            self._together.append(teach(self.trials, self.said_by, self.of_others))
+        return self._together[0]
+
+    def results_that_count(self, die: Die) -> int:
+        """How many results that count there are of this metal in a die of that V opening."""
+        counting = self.together.counting
+        return sum(
+            trial.id in counting
+            and abs(trial.set_up.die.v_opening_mm - die.v_opening_mm) <= SAME_V_MM
+            for trial in self.trials
+        )
 
     def set_up(
         self,
@@ -87,7 +108,7 @@ class Evidence:
         return self.learning(bend, set_up).bend
 
     def learning(self, bend: AirBend, set_up: SetUp) -> Learning:
-        """What the trials near it make of the bend, with the reasons."""
+        """What the trials make of the bend, with the reasons."""
         die = set_up.die
         key = (
             set_up.thickness_mm, set_up.bend_length_mm, set_up.included_angle_deg,
@@ -96,31 +117,40 @@ class Evidence:
         )  # fmt: skip
         found = self._learned.get(key)
         if found is None:
-            near = [t for t in self.trials if nearness_of(t.set_up, set_up) >= NEAR]
-            found = learn_from(bend, set_up, near, self.said_by)
+            found = put_in(bend, set_up, self.together)
             if len(self._learned) >= MOST_KEPT:
                 self._learned.clear()
             self._learned[key] = found
         return found
 
     def tried(self, set_up: SetUp) -> bool:
-        """Whether a piece was measured near this bend in a V of this opening: only then is a
-        setting more than a prediction."""
+        """Whether a piece that counts was measured near this bend in a V of this opening: only
+        then is a setting more than a prediction."""
         return any(
             abs(trial.set_up.die.v_opening_mm - set_up.die.v_opening_mm) <= SAME_V_MM
             and nearness_of(trial.set_up, set_up) >= NEAR
+            and trial.id not in self.together.asked
+            and any(lesson.figure == "springback" for lesson in self.said_by(trial)[0])
             for trial in self.trials
         )
 
     def said_by(self, trial: Trial) -> Said:
         """What a trial teaches, and what is odd about it by itself."""
-        said = self.known.get(trial.id)
+        key = f"{trial.id} confirmed" if trial.confirmed else trial.id
+        said = self.known.get(key)
         if said is None:
             read = trial
             if trial.id in self.calculated:
                 read = replace(trial, punch_depth_mm=None)
-            said = self.known[trial.id] = lessons(read, expected_from(self.metal))
+            said = self.known[key] = lessons(read, expected_from(self.metal), self.set_by)
         return said
+
+    def question_about(self, trial: Trial) -> Check | None:
+        """What to ask about a trial that does not count until somebody confirms it."""
+        if trial.id not in self.together.asked:
+            return None
+        said, _ = self.said_by(trial)
+        return next((beyond_metal(x) for x in said if x.figure == "springback"), None)
 
 
 def odd_ids(learning: Learning) -> frozenset[str]:
@@ -169,11 +199,11 @@ def set_up_json(
     }
 
 
-def trial_from(body: Mapping[str, Any], label: str) -> Trial:
+def trial_from(body: Mapping[str, Any], label: str, confirmed: bool = False) -> Trial:
     """A trial from its evidence as kept.
 
     body: the set-up and what was measured, by the names that :func:`set_up_json` and the
-    trials' own fields have. label: what to call it.
+    trials' own fields have. label: what to call it. confirmed: it was measured right.
     """
     return Trial(
         body["id"],
@@ -187,6 +217,7 @@ def trial_from(body: Mapping[str, Any], label: str) -> Trial:
         flat_length_mm=body.get("flat_length_mm"),
         flange_left_mm=body.get("flange_left_mm"),
         flange_right_mm=body.get("flange_right_mm"),
+        confirmed=confirmed,
         label=label,
     )
 

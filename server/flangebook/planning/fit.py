@@ -208,10 +208,11 @@ def _limits(
 ) -> SettingLimits:
     """How far these tools may be set; the press counts where both are the shop's own."""
     owned = bool(die.code and punch.code)
-    return setting_limits(
+    limits = setting_limits(
         die, punch, wanted.thickness_mm, bend.inside_radius_mm.nominal,
         equipment.press if owned else None, equipment.holder,
     )  # fmt: skip
+    return limits.less_press_error(bend.press_short_deg, bend.press_short_mm)
 
 
 def _height(

@@ -12,10 +12,11 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.belief import Belief
 from flangebook.bending.learning.learned import Learning, expected_from
-from flangebook.bending.learning.lessons import FigureName, Lesson, springback_unit_deg
+from flangebook.bending.learning.lessons import FigureName, Lesson, spread_of
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.planning.answer import JsonDict, number
 from flangebook.planning.evidence import Evidence, odd_ids
+from flangebook.planning.press_learned import factor_json
 
 # Name of the figure in the answer, the belief behind it, its field, its unit.
 FIGURES: tuple[tuple[str, FigureName, str, str], ...] = (
@@ -38,7 +39,7 @@ def learning_at(evidence: Evidence, set_up: SetUp) -> Learning | None:
         return None
 
 
-def figures_json(before: AirBend, after: Learning) -> list[JsonDict]:
+def figures_json(before: AirBend, after: Learning, set_up: SetUp) -> list[JsonDict]:
     """The figures that some trial counts for: what they were, what they are, and each trial as
     a point on the same scale."""
     found = []
@@ -53,7 +54,7 @@ def figures_json(before: AirBend, after: Learning) -> list[JsonDict]:
                 "after": _band(getattr(after.bend, field)),
                 "unit": unit,
                 "trials": len(belief.counted),
-                "points": _points(belief, after.expected, field),
+                "points": _points(belief, after, set_up, field),
             }
         )
     return found
@@ -68,13 +69,16 @@ def _band(figure: Estimate) -> JsonDict:
     }
 
 
-def _points(belief: Belief, expected: AirBend, field: str) -> list[JsonDict]:
-    """The nearest trials carried to this bend: the departure put on what was expected here."""
-    nominal = getattr(expected, field).nominal
+def _points(belief: Belief, after: Learning, set_up: SetUp, field: str) -> list[JsonDict]:
+    """The nearest trials carried to this bend: the metal's part of the departure, as much of its
+    band there as here, put on what was expected here."""
+    nominal = getattr(after.expected, field).nominal
+    spread = spread_of(belief.figure, after.expected, set_up)
+    press_mm = after.bend.press_short_mm
     return [
         {
             "id": one.lesson.trial_id,
-            "value": number(_carried(one.lesson, nominal)),
+            "value": number(_carried(one.lesson, nominal, spread, press_mm)),
             "weight": number(one.weight, 3),
             "outlier": one.odd is not None,
         }
@@ -82,12 +86,13 @@ def _points(belief: Belief, expected: AirBend, field: str) -> list[JsonDict]:
     ]
 
 
-def _carried(lesson: Lesson, nominal: float) -> float:
+def _carried(lesson: Lesson, nominal: float, spread: float, press_mm: float) -> float:
+    metal = lesson.departure - lesson.per_mm * press_mm
+    there = lesson.spread or spread
+    carried = metal * spread / there if there else metal
     if lesson.figure == "inside radius":
-        return nominal * exp(lesson.departure)
-    if lesson.figure == "springback":
-        return nominal + lesson.departure * springback_unit_deg(nominal)
-    return nominal + lesson.departure  # of the deduction: in K-factors
+        return nominal * exp(carried)
+    return nominal + carried  # [deg], or of the deduction in K-factors
 
 
 def figure_words(figures: Iterable[Mapping[str, object]]) -> list[str]:
@@ -121,6 +126,9 @@ def _said(band: object, sign: str) -> str:
 def odd_words(evidence: Evidence, trial: Trial, learning: Learning | None) -> list[str]:
     """What is odd about a trial: by itself, and beside the others."""
     said, alone = evidence.said_by(trial)
+    question = evidence.question_about(trial)
+    if question is not None:
+        alone = (*alone, question)
     words = [_words(check.words, fill(check.do, check.numbers)) for check in alone]
     if learning is not None:
         words += [
@@ -183,7 +191,8 @@ def learned_json(evidence: Evidence) -> list[JsonDict]:
                 "included_angle_deg": number(set_up.included_angle_deg),
                 "die": set_up.die.code,
                 "punch_radius_mm": number(set_up.punch_radius_mm),
-                "figures": figures_json(learning.expected, learning) if learning else [],
+                "factor": factor_json(evidence, set_up),
+                "figures": figures_json(learning.expected, learning, set_up) if learning else [],
                 "words": together_words(learning)
                 if learning
                 else ["This bend cannot be predicted, so nothing can be held against it."],

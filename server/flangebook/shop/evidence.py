@@ -1,7 +1,8 @@
 """What teaches the figures of a metal: test bends and first pieces, and marks on them.
 
-A piece of evidence is kept once and never changed. "forget" and "remember" are marks, added
-one after the other; the newest says whether it counts.
+A piece of evidence is kept once and never changed. "forget", "remember" and "confirm" are
+marks, added one after the other; the newest says whether it counts: "forget" that it was wrong,
+"confirm" that it was measured right although no metal does that.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ from flangebook.shop.writing import digest, json_text, now
 
 JsonDict = dict[str, Any]
 Kind = Literal["test bend", "first piece"]
-Mark = Literal["forget", "remember"]
+Mark = Literal["forget", "remember", "confirm"]
 MOST_EVIDENCE = 100_000
 MOST_COUNTED = 300
 """So many pieces of evidence of a metal, the newest, are counted."""
@@ -40,6 +41,7 @@ class Record:
     by: str
     body: JsonDict
     forgotten: bool = False
+    confirmed: bool = False
     new: bool = False
 
 
@@ -54,11 +56,11 @@ def add_test_bend(store: Store, body: JsonDict) -> Record:
         kept = _find(connection, str(body["id"]))
         if kept is not None:
             _need_same(kept, wanted)
-            return _record(kept, forgotten_of(connection, [kept.id]))
+            return _record(kept, marks_of(connection, [kept.id]))
         insert(connection, "test bend", None, body, wanted)
         row = _find(connection, str(body["id"]))
         assert row is not None
-        return _record(row, set(), new=True)
+        return _record(row, {}, new=True)
 
 
 def insert(
@@ -98,8 +100,8 @@ def mark(store: Store, evidence_id: str, wanted: Mark, by: str = "", reason: str
         row = _find(connection, evidence_id)
         if row is None:
             raise UnknownError(f"There is no test bend or first piece {evidence_id}.")
-        was = bool(forgotten_of(connection, [row.id]))
-        if was != (wanted == "forget"):
+        was = marks_of(connection, [row.id]).get(row.id, "remember")
+        if was != wanted:
             connection.execute(
                 sa.insert(marks).values(
                     evidence_id=row.id,
@@ -111,7 +113,14 @@ def mark(store: Store, evidence_id: str, wanted: Mark, by: str = "", reason: str
                     change=next_change(connection),
                 )
             )
-        return _record(row, {row.id} if wanted == "forget" else set(), new=True)
+        return _record(row, {row.id: wanted}, new=True)
+
+
+def of_id(store: Store, evidence_id: str) -> Record | None:
+    """The piece of evidence of that id; None where there is none."""
+    with reading(store.engine) as connection:
+        row = _find(connection, evidence_id)
+        return None if row is None else _record(row, marks_of(connection, [row.id]))
 
 
 def counter(store: Store, metal: str) -> int:
@@ -146,7 +155,15 @@ def counted(store: Store, metal: str) -> list[Record]:
     )
     with reading(store.engine) as connection:
         rows = connection.execute(query).all()
-    return [_record(row, set()) for row in reversed(rows)]
+        said = marks_of(connection, [row.id for row in rows])
+    return [_record(row, said) for row in reversed(rows)]
+
+
+def metals_with_evidence(store: Store) -> list[str]:
+    """Codes of the metals that there is evidence of."""
+    with reading(store.engine) as connection:
+        query = sa.select(evidence.c.metal).distinct().order_by(evidence.c.metal)
+        return list(connection.execute(query).scalars())
 
 
 def page(store: Store, metal: str, limit: int, offset: int) -> tuple[list[Record], int]:
@@ -162,21 +179,25 @@ def page(store: Store, metal: str, limit: int, offset: int) -> tuple[list[Record
             .limit(limit)
             .offset(offset)
         ).all()
-        gone = forgotten_of(connection, [row.id for row in rows])
-    return [_record(row, gone) for row in rows], total
+        said = marks_of(connection, [row.id for row in rows])
+    return [_record(row, said) for row in rows], total
 
 
-def forgotten_of(connection: Connection, ids: list[str]) -> set[str]:
-    """Which of these do not count."""
+def marks_of(connection: Connection, ids: list[str]) -> dict[str, str]:
+    """The newest mark of each of these that has one."""
     if not ids:
-        return set()
+        return {}
     rows = connection.execute(
         sa.select(marks.c.evidence_id, marks.c.mark)
         .where(marks.c.evidence_id.in_(ids))
         .order_by(marks.c.number)
     )
-    newest = {row.evidence_id: row.mark for row in rows}
-    return {name for name, said in newest.items() if said == "forget"}
+    return {row.evidence_id: row.mark for row in rows}
+
+
+def forgotten_of(connection: Connection, ids: list[str]) -> set[str]:
+    """Which of these do not count."""
+    return {name for name, said in marks_of(connection, ids).items() if said == "forget"}
 
 
 def _need_same(kept: sa.Row[Any], wanted: str) -> None:
@@ -192,6 +213,10 @@ def _find(connection: Connection, evidence_id: str) -> sa.Row[Any] | None:
     return connection.execute(sa.select(evidence).where(evidence.c.id == evidence_id)).first()
 
 
-def _record(row: sa.Row[Any], gone: set[str], *, new: bool = False) -> Record:
+def _record(row: sa.Row[Any], said: dict[str, str], *, new: bool = False) -> Record:
     body: JsonDict = json.loads(row.body)
-    return Record(row.id, row.kind, row.code, row.metal, row.at, row.by, body, row.id in gone, new)
+    mark = said.get(row.id)
+    return Record(
+        row.id, row.kind, row.code, row.metal, row.at, row.by, body, mark == "forget",
+        mark == "confirm", new,
+    )  # fmt: skip

@@ -205,7 +205,7 @@ def _evidence(rows: Mapping[str, list[Row]], faults: Faults) -> None:
         _agrees(row, row["body"], ("id", "metal"), f"{place}.body", faults)
         metal_of[row["id"]] = row["metal"]
     for number, row in enumerate(rows["marks"]):
-        if row["mark"] not in ("forget", "remember"):
+        if row["mark"] not in ("forget", "remember", "confirm"):
             faults.add(f"marks.{number}.mark", "Give one of: forget, remember.")
         if row["metal"] != metal_of[row["evidence_id"]]:
             faults.add(f"marks.{number}.metal", "The evidence is of another metal.")

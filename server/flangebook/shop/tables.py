@@ -138,7 +138,7 @@ evidence = Table(
 )
 Index("ix_evidence_metal", evidence.c.metal, evidence.c.change)
 
-# "forget" and "remember": the newest of a piece of evidence says whether it counts.
+# "forget", "remember" and "confirm": the newest of a piece of evidence says whether it counts.
 marks = Table(
     "marks",
     metadata,

@@ -303,7 +303,7 @@ export function measureStage(state, { go, send, draw }) {
 export function taughtStage({ answer, form, busy }, metals, { again }) {
   if (!answer) return nothing;
   const metal = metals.find(({ code }) => code === form.metal)?.name ?? form.metal;
-  const { teaches, words: why } = answer.test_bend;
+  const { teaches, asks, words: why } = answer.test_bend;
   return html`<h2>What it taught <small>${metal}</small></h2>
     <div class=${answer.figures.length ? "unseen" : "panel"} role="status" data-test="taught-words">
       ${answer.words.map((said) => html`<p>${said}</p>`)}
@@ -313,6 +313,15 @@ export function taughtStage({ answer, form, busy }, metals, { again }) {
         ? nothing
         : html`<section class="panel urgent" data-test="teaches-nothing">
             <p>${flag("caution")} <b>Kept, but it does not count.</b> ${why}</p>
+            ${
+              asks
+                ? html`<p>
+                    <a href="/shop/learned/${encodeURIComponent(form.metal)}" data-test="to-confirm"
+                      >Say that it was right, or wrong</a
+                    >
+                  </p>`
+                : nothing
+            }
           </section>`
     }
     ${

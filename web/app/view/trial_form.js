@@ -1,16 +1,18 @@
 // The form for what came out of the press: big boxes, few words.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { settingOf } from "../cards.js";
-import { angle, lengthUnit, words } from "../units.js";
+import { angle, length, lengthUnit, words } from "../units.js";
 import { choice, field } from "./field.js";
 
 /** @typedef {import("../measure.js").Typed} Typed */
+
+const AS_SHOWN = "Leave it if it was set as shown.";
 
 /**
  * @param {any} card
  * @param {any} step
  * @param {{typed: Typed, used: import("../measure.js").Setting|null, wrong: Record<string, string[]>,
- *   general: string, sending: boolean}} state
+ *   general: string, sending: boolean, byDepth: boolean}} state
  * @param {{save: () => void, draw: () => void}} act
  */
 export function trialForm(card, step, state, { save, draw }) {
@@ -30,7 +32,7 @@ export function trialForm(card, step, state, { save, draw }) {
       change: (value) => Object.assign(typed, { [key]: value }),
       ...more,
     });
-  const set = state.used?.set_angle_deg ?? settingOf(card, step).set_angle_deg;
+  const set = state.used ?? settingOf(card, step);
   return html`<form
     class="trial-form"
     novalidate
@@ -67,12 +69,21 @@ export function trialForm(card, step, state, { save, draw }) {
         },
       })}
       <div class="trial-more">
-        ${box("set", "set_angle_deg", "Angle that was set", {
-          keys: "decimal",
-          unit: "°",
-          placeholder: set === null ? "" : angle(set).text,
-          hint: "Leave it if it was set as shown.",
-        })}
+        ${
+          state.byDepth
+            ? box("set", "punch_depth_mm", "Depth that was set", {
+                unit: lengthUnit(),
+                placeholder:
+                  set.punch_depth_mm === null ? "" : length(set.punch_depth_mm, { digits: 2 }).text,
+                hint: AS_SHOWN,
+              })
+            : box("set", "set_angle_deg", "Angle that was set", {
+                keys: "decimal",
+                unit: "°",
+                placeholder: set.set_angle_deg === null ? "" : angle(set.set_angle_deg).text,
+                hint: AS_SHOWN,
+              })
+        }
         ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
         ${box("note", "note", "Note", { hint: "Grain, anything odd." })}
       </div>

@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { newSetting } from "../measure.js";
 import { angle, fixed, length, words } from "../units.js";
+import { flag } from "./checks.js";
 import { noSetting } from "./no_setting.js";
 import { offer } from "./offer.js";
 import { setFigure } from "./setting.js";
@@ -32,6 +33,7 @@ export function trialResult(card, step, result, { again, keep }) {
             </p>`
           : html`<p data-test="sent">Saved in the shop, on the card.</p>`
       }
+      ${result.question ? asked(card, result.question) : nothing}
       ${setting ? newNumbers(setting) : noSetting(step, result)}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
       ${tilt(result.correction)}
@@ -58,6 +60,16 @@ export function trialResult(card, step, result, { again, keep }) {
     </nav>
   </div>`;
 }
+
+/**
+ * @param {any} card
+ * @param {string} question
+ */
+const asked = (card, question) =>
+  html`<section class="panel urgent" data-test="question">
+    <p>${flag("unknown", "Does not count")} ${question}</p>
+    <p><a href="/shop/learned/${encodeURIComponent(card.part.metal)}">Say that it was right, or wrong</a></p>
+  </section>`;
 
 /** @param {import("../measure.js").Setting} setting */
 const newNumbers = (setting) =>

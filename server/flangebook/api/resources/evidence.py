@@ -67,6 +67,15 @@ def remember(asked: dict[str, Any], evidence_id: str) -> Response:
     return _marked(evidence_id, "remember", asked)
 
 
+@blp.route("/evidence/<evidence_id>/confirm", methods=["POST"], parameters=PATH_ID)
+@blp.arguments(schemas.MarkSchema)
+@blp.response(200, schemas.MarkAnswer)
+@blp.alt_response(404, "NOT_FOUND")
+def confirm(asked: dict[str, Any], evidence_id: str) -> Response:
+    """Say that a piece of evidence beyond what its metal can do was measured right: it counts."""
+    return _marked(evidence_id, "confirm", asked)
+
+
 @blp.route("/learned")
 @blp.arguments(schemas.LearnedQuery, location="query")
 @blp.response(200, schemas.Learned)

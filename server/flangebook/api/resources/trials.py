@@ -6,7 +6,7 @@ from typing import Any
 
 from flask import Response
 
-from flangebook.api import trialwork
+from flangebook.api import learning, trialwork
 from flangebook.api.openapi import Blueprint
 from flangebook.api.resources.cards import PATH_CODE, parsed
 from flangebook.api.schemas import card_answers
@@ -41,4 +41,5 @@ def keep(asked: dict[str, Any], code: str) -> Response:
     number = trialwork.kept_with(store, code, asked["revision"], again=asked.pop("again", False))
     checked = trialwork.checked(store, code, asked, number)
     kept = trials.add(store, code, *checked, revision=number)
-    return sent(trialwork.answer(kept), 201 if kept.new else 200)
+    question = learning.question_about(store, asked["id"])
+    return sent(trialwork.answer(kept, question), 201 if kept.new else 200)

@@ -16,6 +16,7 @@ from flangebook.api.schemas.answers import (
     Punch,
     Setting,
     answer,
+    described,
     given,
     given_once,
     level,
@@ -61,6 +62,11 @@ TrialAnswer = answer(
     trial=one(Trial),
     correction=one(Correction, allow_none=True),
     card_etag=text(),
+    question=described(
+        text(),
+        "What to ask about a result that does not count, because no metal does that, until it is "
+        "confirmed; empty where there is nothing to ask.",
+    ),
 )
 Trials = answer("Trials", trials=many(Trial), total=whole())
 Proposal = given(cards.ProposalSchema, "Proposal", received_at=text())

@@ -9,6 +9,7 @@ import marshmallow as ma
 from flangebook.api.quantities import ANGLE, LENGTH
 from flangebook.api.schemas.answers import (
     answer,
+    described,
     many,
     maybe,
     maybe_text,
@@ -158,8 +159,10 @@ EvidenceRow = answer(
     by=text(),
     note=text(),
     forgotten=yes_no(),
+    confirmed=yes_no(),
     outlier=yes_no(),
     teaches=yes_no(),
+    asks=yes_no(),
     words=text(),
 )
 EvidenceList = answer("EvidenceList", evidence=many(EvidenceRow), total=whole())
@@ -187,8 +190,31 @@ LearnedGroup = answer(
     included_angle_deg=number(),
     die=text(),
     punch_radius_mm=number(),
+    factor=one(Band, allow_none=True),
     figures=many(LearnedFigure),
     words=many(text()),
     outliers=many(OddTrial),
 )
-Learned = answer("Learned", metal=text(), groups=many(LearnedGroup), words=many(text()))
+StripToBend = answer(
+    "StripToBend", metal=text(), thickness_mm=number(), die=text(), v_opening_mm=number()
+)
+LearnedPress = answer(
+    "LearnedPress",
+    set_by=maybe_text(),
+    offset_mm=described(
+        one(Band, allow_none=True),
+        "How much less deep the punch goes than the press shows [mm]; below 0 it goes deeper; "
+        "null where no result tells of it.",
+    ),
+    results=whole(),
+    apart=yes_no(),
+    strip=one(StripToBend, allow_none=True),
+    words=many(text()),
+)
+Learned = answer(
+    "Learned",
+    metal=text(),
+    press=one(LearnedPress),
+    groups=many(LearnedGroup),
+    words=many(text()),
+)

@@ -248,6 +248,17 @@ class PressSchema(_Document):
             "of 20 stops; null: not known, 0.1 mm is counted with (common practice)."
         },
     )
+    set_by = Choice(
+        "angle",
+        "depth",
+        "stop",
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "What is set on it for a bend: an angle, a punch depth, or a stop that "
+            "the ram runs against; null: not known, results are read as by angle."
+        },
+    )
     force_per_m_limit_kn_per_m = _rating()
     off_centre_mm = Quantity(LENGTH, 0.0, 25_000.0, load_default=None, allow_none=True)
     bending_speed_mm_s = Quantity(

@@ -4,10 +4,9 @@
     readings         what a trial's measurements amount to: springback, deduction, K-factor, ...
     plausible        trials that cannot be, or that deserve a second look
     lessons          a trial beside what was expected of it
-    nearness         how much a trial counts for another thickness, V opening, angle or lot
-    conjugate        the update: normal with unknown mean and variance
-    student          Student's t distribution, for the band
-    belief           one figure: the expectation, its lessons, the band that follows, the odd ones
+    nearness        how much alike two bends are: thickness, V opening, angle, lot
+    joint           all results solved together: metal and press apart, a misreading hardly counts
+    belief          one figure: what the results make of it, the odd ones
     learned          a predicted bend with all that was learned put in
     at_the_press     the next setting after a measured piece, and the ram's tilt
 

@@ -17,21 +17,21 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import isfinite
+from math import fsum, isfinite, sqrt
 from statistics import fmean
 
 from flangebook.bending.checks import Check
 from flangebook.bending.correction import large_error, tilt_mm_per_m
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.learning.conjugate import belief_of_band
-from flangebook.bending.learning.readings import SPRINGBACK_DEG
+from flangebook.bending.learning.lessons import NINE_IN_TEN
 from flangebook.bending.limits import need_bend, need_positive
 
 Slope = Callable[[float], float]
 """Punch depth [mm] that closes the loaded angle by a degree, at a loaded included angle [deg]."""
 
 FIRST_ANSWER_HALF_WIDTH = 0.2
+ANSWER_READING = 0.15 / 2.0  # standard deviation of an answer: a reading over a full step
 FULL_STEP_DEG = 2.0  # a change this large is read well enough to count in full
 LEAST_STEP_DEG = 0.3  # a smaller one is lost in the reading
 LEAST_ANSWER, MOST_ANSWER = 0.5, 2.0
@@ -174,12 +174,14 @@ def _answer(usable: Sequence[tuple[float, float]]) -> Estimate:
     half = FIRST_ANSWER_HALF_WIDTH
     if not usable:
         return Estimate(1.0 - half, 1.0, 1.0 + half, "handbook", "common practice, no source")
-    before = belief_of_band(1.0, half, SPRINGBACK_DEG.reading / FULL_STEP_DEG)
-    after = before.after(usable)
+    # Normal readings beside a normal expectation, each by its own precision.
+    before, each = (NINE_IN_TEN / half) ** 2, ANSWER_READING**-2
+    known = before + each * fsum(weight for _, weight in usable)
+    mean = (before + each * fsum(weight * came for came, weight in usable)) / known
     changes = "1 change" if len(usable) == 1 else f"{len(usable)} changes"
+    half = min(NINE_IN_TEN * sqrt(1.0 / known), mean)
     basis = f"{changes} of setting on this press"
-    half = min(after.half_width, after.mean)
-    return Estimate(after.mean - half, after.mean, after.mean + half, "your test bends", basis)
+    return Estimate(mean - half, mean, mean + half, "your test bends", basis)
 
 
 def _odd_answer(asked_deg: float, came_deg: float) -> Check:

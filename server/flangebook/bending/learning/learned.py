@@ -2,19 +2,20 @@
 
     figure          after the trials
     --------------  -----------------------------------------------------------------------
-    springback      expected, times what the trials make of it
-    set angle       wanted angle less that springback
+    springback      expected, and what the metal's trials add; the press's error is kept out
+    set angle       wanted angle less that springback and less what the press comes short by
     inside radius   expected, times what the trials make of it
     deduction       what was measured of it; the allowance is the setbacks less it
     K-factor        what that deduction amounts to at the inside radius; its band is the
                     deduction's, which readings of a length widen and handbooks do not know of
-    punch depth     expected, moved along the contact geometry to the new set angle, plus what
-                    the press showed more or less than expected at a known angle
+    punch depth     expected, moved along the contact geometry to the new angle under load, plus
+                    what the press comes short by
     smallest flange for the sharpest loaded angle of the new band, and never less than before
     force           as before: nothing that is measured at a trial tells it
 
-The expected band is nine in ten, so is the one after. A side that is wider than the other
-counts for both. With no trial that counts, the prediction is handed back as it came.
+The expected band is nine in ten, so is the one after. Springback is never put under a tenth of
+the expected one, as the model's own band is not: sheet springs open. With no trial that counts,
+the prediction is handed back as it came.
 """
 
 from __future__ import annotations
@@ -28,37 +29,74 @@ from flangebook.bending.air_bend import AirBend, air_bend
 from flangebook.bending.air_bend_geometry import smallest_flange_mm
 from flangebook.bending.allowance import allowance_from_k, setback_mm
 from flangebook.bending.checks import Check
-from flangebook.bending.correction import depth_per_deg_mm
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.belief import Belief, believe
+from flangebook.bending.learning.joint import Solved, solve, that_count
 from flangebook.bending.learning.lessons import (
+    NINE_IN_TEN,
+    SHARPEST_SHARE,
     Expected,
     FigureName,
     Lesson,
+    beyond_metal,
     deduction_unit_mm,
+    degrees_per_mm,
     depth_beside_mm,
+    half_band,
     lessons,
-    springback_unit_deg,
+    spread_of,
 )
-from flangebook.bending.learning.nearness import LEAST_WEIGHT, nearness_of
 from flangebook.bending.learning.readings import (
     DEPTH_MM,
     LENGTHS_MM,
     RADIUS_SHARE,
     SPRINGBACK_DEG,
-    Scatter,
     k_factor_from_deduction,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.bending.metals import Metal
+from flangebook.bending.tooling import SetBy
 
-_WITH_SETTING = (
-    "; what was set is taken for the angle under load, so the press's own error is in it"
+LEAST_SHARE = 0.1  # of the expected springback
+_GROUPS: tuple[tuple[FigureName, ...], ...] = (
+    ("springback", "punch depth"),
+    ("inside radius",),
+    ("deduction",),
 )
 
-Taught = Callable[[Trial], tuple[tuple[Lesson, ...], tuple[Check, ...]]]
-SHARPEST_SHARE = 0.2  # of the expected inside radius: no bend of whole sheet is sharper
+TaughtBy = Callable[[Trial], tuple[tuple[Lesson, ...], tuple[Check, ...]]]
+
+
+@dataclass(frozen=True, slots=True)
+class Taught:
+    """What all trials of a metal teach, and other metals' of the press.
+
+    by_figure: the trials that count, solved together, by the first figure of each kind. checks:
+    what is odd about each trial by itself. asked: ids of those that do not count until somebody
+    confirms them. silent: ids of those that teach nothing.
+    """
+
+    by_figure: dict[FigureName, Solved | None]
+    checks: tuple[Check, ...]
+    asked: frozenset[str]
+    silent: tuple[str, ...]
+
+    @property
+    def press(self) -> tuple[float, float] | None:
+        """The press's error d [mm] and its standard deviation; None where no trial tells of it."""
+        solved = self.by_figure["springback"]
+        return solved.press if solved is not None and solved.knows_the_press else None
+
+    @property
+    def counting(self) -> frozenset[str]:
+        """Ids of the trials that count for some figure."""
+        return frozenset(
+            lesson.trial_id
+            for solved in self.by_figure.values()
+            if solved is not None
+            for lesson in solved.lessons
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +106,7 @@ class Learning:
     expected: the prediction without them. bend: the prediction with them. beliefs: one for each
     figure that some trial counts for. checks: what is odd, trial by trial and over all.
     not_counted: ids of the trials that teach nothing: marked wrong, impossible (a finding of
-    level "stop" says why), of another metal, or too far away in V, thickness or angle.
+    level "stop" says why), or beyond what the metal can do and not confirmed.
     """
 
     expected: AirBend
@@ -99,7 +137,13 @@ def expected_from(metal: Metal) -> Expected:
     return expected
 
 
-def learned(bend: AirBend, set_up: SetUp, trials: Iterable[Trial], expected: Expected) -> AirBend:
+def learned(
+    bend: AirBend,
+    set_up: SetUp,
+    trials: Iterable[Trial],
+    expected: Expected,
+    set_by: SetBy | None = None,
+) -> AirBend:
     """The prediction with what the trials taught put in; see :func:`learn` for the reasons.
 
     Args:
@@ -107,11 +151,18 @@ def learned(bend: AirBend, set_up: SetUp, trials: Iterable[Trial], expected: Exp
         set_up: the bend that it is for.
         trials: all there are of this metal, in any order; those of others are passed over.
         expected: what made ``bend``; it is asked for every trial's own thickness and angle.
+        set_by: how the press is set; None is not known.
     """
-    return learn(bend, set_up, trials, expected).bend
+    return learn(bend, set_up, trials, expected, set_by).bend
 
 
-def learn(bend: AirBend, set_up: SetUp, trials: Iterable[Trial], expected: Expected) -> Learning:
+def learn(
+    bend: AirBend,
+    set_up: SetUp,
+    trials: Iterable[Trial],
+    expected: Expected,
+    set_by: SetBy | None = None,
+) -> Learning:
     """What the trials make of a predicted bend, with what each of them counts and why.
 
     Args:
@@ -119,66 +170,88 @@ def learn(bend: AirBend, set_up: SetUp, trials: Iterable[Trial], expected: Expec
         set_up: the bend that it is for.
         trials: all there are of this metal, in any order; those of others are passed over.
         expected: what made ``bend``; it is asked for every trial's own thickness and angle.
+        set_by: how the press is set; None is not known.
 
     Trials that together put the setting beyond flat, or beyond what the die lets in, leave the
     prediction as it came; the finding "trials-not-used" says so.
     """
     asked = cache(expected)  # strips of one batch ask for the same prediction
-    return learn_from(bend, set_up, trials, lambda trial: lessons(trial, asked))
+    mine = [trial for trial in trials if trial.set_up.metal == set_up.metal]
+    return put_in(bend, set_up, teach(mine, lambda trial: lessons(trial, asked, set_by)))
 
 
-def learn_from(
-    bend: AirBend, set_up: SetUp, trials: Iterable[Trial], taught_by: Taught
-) -> Learning:
-    """As :func:`learn`, for whoever keeps what each trial teaches from one bend to the next.
+def teach(trials: Iterable[Trial], taught_by: TaughtBy, of_others: Sequence[Lesson] = ()) -> Taught:
+    """What trials teach together, worked out once for all bends of a metal.
 
     Args:
-        bend: the prediction without trials.
-        set_up: the bend that it is for.
-        trials: as for :func:`learn`.
+        trials: of the metal, in any order.
         taught_by: what a trial teaches, as :func:`lessons.lessons` gives it.
+        of_others: lessons of other metals; those that tell of the press count.
     """
-    taught: list[Lesson] = []
+    found: list[Lesson] = [one for one in of_others if one.per_mm]
     checks: list[Check] = []
     silent: list[str] = []
     for trial in sorted(trials, key=lambda t: t.id):
         said: tuple[Lesson, ...] = ()
-        if not trial.wrong and nearness_of(trial.set_up, set_up) >= LEAST_WEIGHT:
+        if not trial.wrong:
             said, odd = taught_by(trial)
             checks.extend(odd)
         if not said:
             silent.append(trial.id)
-        taught.extend(said)
+        found.extend(said)
+    counting = that_count([one for one in found if one.figure in _GROUPS[0]])
+    asked = frozenset(one.trial_id for one in found if one.figure == "springback") - counting
+    others = {one.trial_id for one in of_others}
+    checks.extend(
+        beyond_metal(one)
+        for one in found
+        if one.figure == "springback" and one.trial_id in asked - others
+    )
+    by_figure = {
+        names[0]: solve([x for x in found if x.figure in names and x.trial_id not in asked])
+        for names in _GROUPS
+    }
+    return Taught(by_figure, tuple(checks), asked, tuple(silent))
+
+
+def put_in(bend: AirBend, set_up: SetUp, taught: Taught) -> Learning:
+    """A predicted bend with what was taught.
+
+    Args:
+        bend: the prediction without trials.
+        set_up: the bend that it is for.
+        taught: of its metal.
+    """
     beliefs = _beliefs(bend, set_up, taught)
-    checks.extend(check for belief in beliefs for check in belief.checks)
+    checks = [*taught.checks, *(check for belief in beliefs for check in belief.checks)]
     try:
-        new = _put_in(bend, set_up, beliefs)
+        new = _put_in(bend, set_up, beliefs, taught)
     except InputError as error:
         new = bend
         checks.append(Check("caution", "trials-not-used", error.what, error.right))
-    return Learning(bend, new, beliefs, tuple(checks), tuple(silent))
+    silent = tuple(sorted({*taught.silent, *taught.asked}))
+    return Learning(bend, new, beliefs, tuple(checks), silent)
 
 
-def _beliefs(bend: AirBend, set_up: SetUp, taught: Sequence[Lesson]) -> tuple[Belief, ...]:
-    radius, unit = bend.inside_radius_mm, -deduction_unit_mm(set_up)
-    spring = springback_unit_deg(bend.springback_deg.nominal)
-    half_deg = _half(bend.springback_deg)
-    if any(x.figure == "springback" and not x.under_load for x in taught):
-        half_deg = hypot(half_deg, _depth_doubt_mm(bend, set_up) / _slope(bend, set_up))
-    # A metal may be on record with no lower end of its radius at all.
-    sharpest = max(radius.low, SHARPEST_SHARE * radius.nominal)
-    wide = log(max(radius.high / radius.nominal, radius.nominal / sharpest)) if sharpest else 0.0
-    asked: tuple[tuple[FigureName, float, Scatter], ...] = (
-        ("springback", half_deg / spring, SPRINGBACK_DEG.per(spring)),
-        ("inside radius", wide, RADIUS_SHARE),
-        ("deduction", _half(bend.bend_deduction_mm) / unit, LENGTHS_MM.per(unit)),
-        ("punch depth", _depth_doubt_mm(bend, set_up), DEPTH_MM),
-    )
-    found = (believe(name, half, scatter, taught, set_up) for name, half, scatter in asked)
+def _beliefs(bend: AirBend, set_up: SetUp, taught: Taught) -> tuple[Belief, ...]:
+    unit = abs(deduction_unit_mm(set_up))
+    scatter: dict[FigureName, float] = {
+        "springback": SPRINGBACK_DEG,
+        "inside radius": RADIUS_SHARE,
+        "deduction": LENGTHS_MM / unit,
+    }
+    per_mm = degrees_per_mm(bend, set_up)
+    found = (
+        believe(
+            name, solved, set_up, spread_of(name, bend, set_up),
+            per_mm if name == "springback" else 0.0, scatter[name],
+        )
+        for name, solved in taught.by_figure.items()
+    )  # fmt: skip
     return tuple(belief for belief in found if belief is not None)
 
 
-def _put_in(bend: AirBend, set_up: SetUp, beliefs: tuple[Belief, ...]) -> AirBend:
+def _put_in(bend: AirBend, set_up: SetUp, beliefs: tuple[Belief, ...], taught: Taught) -> AirBend:
     by_name = {belief.figure: belief for belief in beliefs}
     new = bend
     if belief := by_name.get("springback"):
@@ -187,37 +260,95 @@ def _put_in(bend: AirBend, set_up: SetUp, beliefs: tuple[Belief, ...]) -> AirBen
         new = _with_radius(new, set_up, belief)
     if belief := by_name.get("deduction"):
         new = _with_deduction(bend, new, set_up, belief)
-    if "springback" in by_name or "punch depth" in by_name:
-        new = _with_depth(bend, new, set_up, by_name.get("punch depth"))
+    solved = taught.by_figure["springback"]
+    if solved is not None and ("springback" in by_name or solved.knows_the_press):
+        new = _with_setting(bend, new, set_up, solved, by_name.get("springback"))
     return new if new is bend else _with_flange(new, set_up)
 
 
 def _with_springback(bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
-    expected, wanted = bend.springback_deg.nominal, set_up.included_angle_deg
-    unit = springback_unit_deg(expected)
-    from_setting = any(not c.lesson.under_load for c in belief.counted)
-    basis = belief.basis + (_WITH_SETTING if from_setting else "")
-    low, nominal, high = (expected + d * unit for d in (belief.low, belief.nominal, belief.high))
-    if wanted - high <= 0.0 or wanted - nominal >= 180.0:
+    expected, wanted = bend.springback_deg, set_up.included_angle_deg
+    least = LEAST_SHARE * expected.nominal
+    nominal = max(expected.nominal + belief.split.metal, least)
+    low = max(nominal - belief.half(expected.nominal - expected.low), min(least, nominal))
+    high = nominal + belief.half(expected.high - expected.nominal)
+    if wanted - high <= 0.0:
         raise RangeError(
             f"By the test bends a bend of {wanted:.3g} degrees springs back between {low:.3g} and "
             f"{high:.3g} degrees: there is nothing that could be set, so they are not used.",
             "trials",
             "Mark the trials wrong that are wrong; their list says which stand out.",
         )
+    spring = Estimate(low, nominal, high, "your test bends", belief.basis)
+    return replace(bend, springback_deg=spring, set_angle_deg=_set_angle(wanted, spring))
+
+
+def _set_angle(wanted_deg: float, spring: Estimate) -> Estimate:
+    return Estimate(
+        wanted_deg - spring.high,
+        wanted_deg - spring.nominal,
+        min(wanted_deg - spring.low, 180.0),
+        "your test bends",
+        f"wanted angle less springback; {spring.basis}",
+    )
+
+
+def _with_setting(
+    before: AirBend, bend: AirBend, set_up: SetUp, solved: Solved, belief: Belief | None
+) -> AirBend:
+    """Set angle and punch depth, the press's own error included.
+
+    Springback and press are often known together far better than apart; the set angle's band is
+    then that of both. The doubt of a press that nothing is known of stays the depth's alone.
+    """
+    per_mm = degrees_per_mm(before, set_up)
+    split = solved.at(set_up, spread_of("springback", before, set_up), per_mm)
+    scatter = belief.scatter if belief is not None else SPRINGBACK_DEG
+    loaded = bend.set_angle_deg
+    depth = depth_beside_mm(before, set_up, loaded.nominal) + split.press_mm
+    if not solved.knows_the_press:
+        doubt = hypot(_depth_doubt_mm(before, set_up), half_band(loaded) / per_mm)
+        return replace(bend, punch_depth_mm=_depth(depth, doubt, loaded.basis))
+    short = per_mm * split.press_mm
+    nominal = loaded.nominal - short
+    if not 0.0 < nominal < 180.0:
+        raise RangeError(
+            f"By the test bends the angle to set would be {nominal:.3g} degrees: there is nothing "
+            "that could be set, so they are not used.",
+            "trials",
+            "Mark the trials wrong that are wrong; their list says which stand out.",
+        )
+    together = NINE_IN_TEN * hypot(split.together_sd, scatter)
+    basis = f"{loaded.basis}; the press's error of {split.press_mm:.2f} mm in it"
+    angle = Estimate(
+        max(nominal - min(together, loaded.nominal - loaded.low), 0.0),
+        nominal,
+        min(nominal + min(together, loaded.high - loaded.nominal), 180.0),
+        "your test bends",
+        basis,
+    )
+    doubt = hypot(NINE_IN_TEN * DEPTH_MM, together / per_mm)
     return replace(
         bend,
-        springback_deg=Estimate(low, nominal, high, "your test bends", basis),
-        set_angle_deg=Estimate(
-            wanted - high, wanted - nominal, min(wanted - low, 180.0), "your test bends",
-            f"wanted angle less springback; {basis}",
-        ),
-    )  # fmt: skip
+        set_angle_deg=angle,
+        punch_depth_mm=_depth(depth, doubt, basis),
+        press_short_mm=split.press_mm,
+        press_short_deg=short,
+    )
+
+
+def _depth(nominal_mm: float, half_mm: float, basis: str) -> Estimate:
+    # The punch cannot be set higher than the first touch, but a display may read below zero.
+    low = min(max(nominal_mm - half_mm, 0.0), nominal_mm)
+    return Estimate(low, nominal_mm, nominal_mm + half_mm, "your test bends", basis)
 
 
 def _with_radius(bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
-    expected = bend.inside_radius_mm.nominal
-    low, nominal, high = (expected * exp(d) for d in (belief.low, belief.nominal, belief.high))
+    expected = bend.inside_radius_mm
+    nominal = expected.nominal * exp(belief.split.metal)
+    sharpest = max(expected.low, SHARPEST_SHARE * expected.nominal)
+    low = nominal / exp(belief.half(log(expected.nominal / sharpest)))
+    high = nominal * exp(belief.half(log(expected.high / expected.nominal)))
     radius = Estimate(low, nominal, high, "your test bends", belief.basis)
     angle, t = set_up.included_angle_deg, set_up.thickness_mm
     k = bend.k_factor
@@ -238,11 +369,10 @@ def _with_radius(bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
 
 
 def _with_deduction(before: AirBend, bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
-    expected, unit = before.bend_deduction_mm.nominal, deduction_unit_mm(set_up)
-    low, nominal, high = sorted(
-        expected + d * unit for d in (belief.low, belief.nominal, belief.high)
-    )
-    deducted = Estimate(low, nominal, high, "your test bends", belief.basis)
+    expected, unit = before.bend_deduction_mm, deduction_unit_mm(set_up)
+    nominal = expected.nominal + belief.split.metal * unit
+    half = abs(unit) * belief.half(half_band(expected) / abs(unit))
+    deducted = Estimate(nominal - half, nominal, nominal + half, "your test bends", belief.basis)
     radius = bend.inside_radius_mm.nominal
     bent = (set_up.included_angle_deg, radius, set_up.thickness_mm)
     setbacks = 2.0 * setback_mm(*bent, set_up.dimension)
@@ -259,20 +389,6 @@ def _k_factor(bend_deduction_mm: float, bent: tuple[float, float, float], set_up
     return k_factor_from_deduction(bend_deduction_mm, *bent, set_up.dimension)
 
 
-def _with_depth(before: AirBend, bend: AirBend, set_up: SetUp, offset: Belief | None) -> AirBend:
-    nominal = depth_beside_mm(before, set_up, bend.set_angle_deg.nominal)
-    doubt = _depth_doubt_mm(before, set_up)
-    if offset is not None:
-        nominal += offset.nominal
-        doubt = offset.high - offset.nominal
-    half = hypot(doubt, _slope(bend, set_up) * _half(bend.set_angle_deg))
-    # Without an offset of the display the punch cannot stand higher than the first touch.
-    least = nominal - half if offset is not None else min(max(nominal - half, 0.0), nominal)
-    basis = bend.set_angle_deg.basis if offset is None else f"depth shown at {offset.basis}"
-    depth = Estimate(least, nominal, nominal + half, "your test bends", basis)
-    return replace(bend, punch_depth_mm=depth)
-
-
 def _with_flange(bend: AirBend, set_up: SetUp) -> AirBend:
     angle, t, die = set_up.included_angle_deg, set_up.thickness_mm, set_up.die
     bent = (angle, bend.inside_radius_mm.nominal, t)
@@ -284,20 +400,11 @@ def _with_flange(bend: AirBend, set_up: SetUp) -> AirBend:
     return replace(bend, min_flange_mm=max(bend.min_flange_mm, least))
 
 
-def _half(band: Estimate) -> float:
-    return max(band.high - band.nominal, band.nominal - band.low)
-
-
-def _slope(bend: AirBend, set_up: SetUp) -> float:
-    return depth_per_deg_mm(bend.set_angle_deg.nominal, bend.inside_radius_mm.nominal,
-                            set_up.thickness_mm, set_up.die)  # fmt: skip
-
-
 def _depth_doubt_mm(bend: AirBend, set_up: SetUp) -> float:
     """Half the band of the depth at a known loaded angle: the whole less the set angle's part.
 
     Taken apart as if the two were independent; where they were added up, that leaves too much
     rather than too little.
     """
-    of_angle = _slope(bend, set_up) * _half(bend.set_angle_deg)
-    return sqrt(max(_half(bend.punch_depth_mm) ** 2 - of_angle**2, DEPTH_MM.reading**2))
+    of_angle = half_band(bend.set_angle_deg) / degrees_per_mm(bend, set_up)
+    return sqrt(max(half_band(bend.punch_depth_mm) ** 2 - of_angle**2, DEPTH_MM**2))

@@ -1,50 +1,62 @@
 """A trial beside what was expected of it: the departures that can be carried to other bends.
 
-    figure         departure                                              read to
+    figure         departure                                              scatter
     -------------  -----------------------------------------------------  ---------------------
-    springback     (measured - expected) / expected [-]                   0.15 degrees
-    inside radius  ln(measured / expected) [-]                            5 %
-    deduction      K-factor above the expected one at the expected radius 0.1 mm of deduction
-    punch depth    shown - expected at the loaded angle [mm]              0.02 mm
+    springback     measured - expected [deg]                              0.3 degrees
+    inside radius  ln(measured / expected) [-]                            8 %
+    deduction      K-factor above the expected one at the expected radius 0.15 mm of deduction
+    punch depth    shown - expected at the angle under load [mm]          0.05 mm and 0.02 t
 
 "Expected" is always worked out for the thickness and the angle that were measured, so those two
 explain nothing that is learned.
 
-The loaded angle is the one measured in the press. Without it the angle that was set stands for
-it, and then whatever the press's own angle is off by is part of the springback that is learned.
-Without that either, the depth shown stands for it.
+Springback is what was measured less the angle under load. Where nobody measured that one, the
+setting stands for it, and then the press's own error is in it: the angle that was set on a press
+that is set by angle, the depth on one that is set by depth or by a stop; the other of the two
+where that was not given.
+
+What springs back less than nothing, or more than the upper end of the band of the metal's figures
+(its highest strength is in that), by more than reading and press explain, is asked about and does
+not count until somebody confirms it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from math import exp, log, radians
+from math import exp, hypot, inf, log, radians
 from typing import Literal
 
 from flangebook.bending.air_bend import AirBend
 from flangebook.bending.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.checks import Check
+from flangebook.bending.correction import depth_per_deg_mm
 from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.plausible import implausible
 from flangebook.bending.learning.readings import (
     DEPTH_MM,
     LENGTHS_MM,
     RADIUS_SHARE,
     SPRINGBACK_DEG,
-    Scatter,
     deduction_measured,
     springback_measured,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.tooling import SetBy
 
 FigureName = Literal["springback", "inside radius", "deduction", "punch depth"]
 Expected = Callable[[SetUp], AirBend]
 
-# Under this a springback is read no better than guessed, and is no measure to scale with.
-SMALL_SPRINGBACK_DEG = 0.1
 OTHER_ZERO_SHARE = 1.0 / 3.0  # of the expected depth; common practice
 OTHER_ZERO_MM = 1.0
+DEPTH_DOUBT_PER_T = 0.02  # of the expected depth at a known angle, as ``sheet_model.bands`` has it
+NINE_IN_TEN = 1.645  # standard deviations to either side that hold nine in ten
+SHARPEST_SHARE = 0.2  # of the expected inside radius: no bend of whole sheet is sharper
+# What reading may add to what a metal can do, downwards [deg] (a protractor's own error, common
+# practice) and upwards (three times its scatter); and what the press's depth may add [mm].
+READ_TOO_LOW_DEG, READ_TOO_HIGH_DEG = 0.45, 3.0 * SPRINGBACK_DEG
+PRESS_OFF_MM = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,8 +65,10 @@ class Lesson:
 
     measured, expected: in the figure's own unit [deg or mm]. unit: what a departure of one
     amounts to in it; for the inside radius the departure is a logarithm instead.
-    departure, reading: measured against expected, and the scatter of one reading of it.
-    under_load: the loaded angle was measured in the press, not taken from a setting.
+    departure: measured against expected. reading: its scatter. spread: standard deviation of the
+    metal's own departure there. per_mm: what a millimetre of the press's depth error adds to it.
+    possible: departures that the metal and a press without error can show. confirmed: the shop
+    says it was measured right.
     """
 
     trial_id: str
@@ -66,7 +80,20 @@ class Lesson:
     unit: float
     departure: float
     reading: float
-    under_load: bool = True
+    spread: float
+    per_mm: float = 0.0
+    possible: tuple[float, float] = (-inf, inf)
+    confirmed: bool = False
+
+    @property
+    def under_load(self) -> bool:
+        """The press has no part in it."""
+        return self.per_mm == 0.0
+
+    def is_possible(self, press_mm: float) -> bool:
+        """Whether the metal can have done it in a press that goes so much less deep [mm]."""
+        low, high = (end + self.per_mm * press_mm for end in self.possible)
+        return low <= self.departure <= high
 
     def at(self, departure: float) -> float:
         """What would have been measured for another departure, in the figure's own unit."""
@@ -75,13 +102,42 @@ class Lesson:
         return self.expected + departure * self.unit
 
 
-def springback_unit_deg(springback_deg: float) -> float:
-    """What a springback departs in units of [deg]: itself, unless it is next to nothing.
+def half_band(band: Estimate) -> float:
+    """Half a band; where a side is wider than the other it counts for both."""
+    return max(band.high - band.nominal, band.nominal - band.low)
 
-    >>> springback_unit_deg(2.0), springback_unit_deg(0.02)
-    (2.0, 0.1)
+
+def spread_of(figure: FigureName, bend: AirBend, set_up: SetUp) -> float:
+    """Standard deviation of the metal's own departure in a set-up, from the expected band.
+
+    Of springback the band reaches far down and little up, and half its width counts.
+
+    Args:
+        figure: which figure; the punch depth has none, it is the press's.
+        bend: as expected.
+        set_up: of that bend.
     """
-    return max(springback_deg, SMALL_SPRINGBACK_DEG)
+    if figure == "springback":
+        return 0.5 * (bend.springback_deg.high - bend.springback_deg.low) / NINE_IN_TEN
+    if figure == "deduction":
+        return half_band(bend.bend_deduction_mm) / abs(deduction_unit_mm(set_up)) / NINE_IN_TEN
+    radius = bend.inside_radius_mm
+    # A metal may be on record with no lower end of its radius at all.
+    sharpest = max(radius.low, SHARPEST_SHARE * radius.nominal)
+    if figure == "punch depth" or not sharpest:
+        return 0.0
+    return log(max(radius.high / radius.nominal, radius.nominal / sharpest)) / NINE_IN_TEN
+
+
+def degrees_per_mm(bend: AirBend, set_up: SetUp) -> float:
+    """How much a millimetre of punch depth closes the bend at its setting [deg/mm].
+
+    Raises:
+        RangeError: the sheet fills the V there.
+    """
+    return 1.0 / depth_per_deg_mm(
+        bend.set_angle_deg.nominal, bend.inside_radius_mm.nominal, set_up.thickness_mm, set_up.die
+    )
 
 
 def depth_beside_mm(bend: AirBend, set_up: SetUp, loaded_angle_deg: float) -> float:
@@ -100,15 +156,19 @@ def depth_beside_mm(bend: AirBend, set_up: SetUp, loaded_angle_deg: float) -> fl
     return bend.punch_depth_mm.nominal + punch_depth_mm(loaded_angle_deg, *tool) - anchor
 
 
-def lessons(trial: Trial, expected: Expected) -> tuple[tuple[Lesson, ...], tuple[Check, ...]]:
+def lessons(
+    trial: Trial, expected: Expected, set_by: SetBy | None = None
+) -> tuple[tuple[Lesson, ...], tuple[Check, ...]]:
     """What a trial teaches, and what is odd about it.
 
     A trial that cannot be, or that cannot be compared with any expectation, teaches nothing
-    and says why in a finding of level "stop".
+    and says why in a finding of level "stop". One beyond what the metal can do teaches what it
+    would if it was measured right; "trial-beyond-metal" asks whether it was.
 
     Args:
         trial: one that is not marked wrong.
         expected: predicts a bend without knowing of any trial.
+        set_by: how the press is set; None is not known and counts as by angle.
     """
     try:
         odd = implausible(trial)
@@ -122,7 +182,7 @@ def lessons(trial: Trial, expected: Expected) -> tuple[tuple[Lesson, ...], tuple
         zero = _other_zero(trial, bend)
         # A depth counted from another zero says nothing, and neither does an angle got from it.
         usable = trial if zero is None else replace(trial, punch_depth_mm=None)
-        taught = tuple(_all(usable, as_made, bend))
+        taught = tuple(_all(usable, as_made, bend, set_by))
     except InputError as error:
         said = Check("stop", "trial-not-comparable", f"It cannot be compared: {error.what}",
                      error.right)  # fmt: skip
@@ -130,24 +190,28 @@ def lessons(trial: Trial, expected: Expected) -> tuple[tuple[Lesson, ...], tuple
     return taught, _named(trial, odd if zero is None else (*odd, zero))
 
 
-def _all(trial: Trial, as_made: SetUp, bend: AirBend) -> Iterator[Lesson]:
+def _all(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | None) -> Iterator[Lesson]:
     def lesson(
-        figure: FigureName, measured: float, expected: float, unit: float, scatter: Scatter
+        figure: FigureName, measured: float, expected: float, unit: float, scatter: float
     ) -> Lesson:
         return Lesson(
             trial.id, trial.name, figure, trial.set_up, measured, expected, unit,
-            (measured - expected) / unit, scatter.per(unit).reading, trial.loaded_deg is not None,
+            (measured - expected) / unit, scatter / abs(unit), spread_of(figure, bend, as_made),
+            confirmed=trial.confirmed,
         )  # fmt: skip
 
-    loaded = _loaded_deg(trial, as_made, bend)
+    loaded = _loaded_deg(trial, as_made, bend, set_by)
     if loaded is not None:
-        spring = bend.springback_deg.nominal
-        measured = springback_measured(trial.measured_deg, loaded)
-        yield lesson("springback", measured, spring, springback_unit_deg(spring),
-                     SPRINGBACK_DEG)  # fmt: skip
-        if trial.punch_depth_mm is not None and _knows_angle(trial):
-            at_angle = depth_beside_mm(bend, as_made, loaded)
-            yield lesson("punch depth", trial.punch_depth_mm, at_angle, 1.0, DEPTH_MM)
+        spring = bend.springback_deg
+        came = springback_measured(trial.measured_deg, loaded)
+        per_mm = 0.0 if trial.loaded_deg is not None else degrees_per_mm(bend, as_made)
+        plain = lesson("springback", came, spring.nominal, 1.0, SPRINGBACK_DEG)
+        yield _placed(plain, spring, per_mm)
+    if trial.loaded_deg is not None and trial.punch_depth_mm is not None:
+        at_angle = depth_beside_mm(bend, as_made, trial.loaded_deg)
+        scatter = hypot(DEPTH_MM, DEPTH_DOUBT_PER_T * as_made.thickness_mm)
+        shown = lesson("punch depth", trial.punch_depth_mm, at_angle, 1.0, scatter)
+        yield replace(shown, per_mm=1.0)
     radius = bend.inside_radius_mm.nominal
     if trial.radius_mm and radius > 0.0:  # a radius of nothing has no ratio to anything
         yield replace(
@@ -162,6 +226,32 @@ def _all(trial: Trial, as_made: SetUp, bend: AirBend) -> Iterator[Lesson]:
         )  # fmt: skip
 
 
+def _placed(lesson: Lesson, spring: Estimate, per_mm: float) -> Lesson:
+    """A springback with what of it a metal can show."""
+    press = per_mm * PRESS_OFF_MM
+    low = -spring.nominal - READ_TOO_LOW_DEG - press
+    high = spring.high - spring.nominal + READ_TOO_HIGH_DEG + press
+    return replace(lesson, per_mm=per_mm, possible=(low, high))
+
+
+def beyond_metal(lesson: Lesson) -> Check:
+    """The question that a springback beyond what the metal can do raises."""
+    low, high = lesson.at(lesson.possible[0]), lesson.at(lesson.possible[1])
+    less = lesson.departure < lesson.possible[0]
+    what = "closed by {off_deg} on release; sheet springs open" if less else (
+        "sprung back {off_deg}; this sheet in this V does not spring back more than {most_deg}"
+    )  # fmt: skip
+    press = "" if lesson.under_load else ", even if the press is off by {press_mm}"
+    return Check(
+        "unknown",
+        "trial-beyond-metal",
+        f"Result {lesson.label}: the bend would have {what}{press}. It does not count.",
+        "Check the thickness of the sheet, then die and punch against the card, then the zero of "
+        "the depth, then which angle was read. Was it measured right?",
+        {"off_deg": abs(lesson.measured), "most_deg": max(high, low), "press_mm": PRESS_OFF_MM},
+    )
+
+
 def deduction_unit_mm(set_up: SetUp) -> float:
     """Change of the deduction [mm] for a K-factor higher by one: less by b t.
 
@@ -173,15 +263,16 @@ def deduction_unit_mm(set_up: SetUp) -> float:
     return -radians(180.0 - set_up.included_angle_deg) * set_up.thickness_mm
 
 
-def _knows_angle(trial: Trial) -> bool:
-    return trial.loaded_deg is not None or trial.set_angle_deg is not None
-
-
-def _loaded_deg(trial: Trial, as_made: SetUp, bend: AirBend) -> float | None:
-    if _knows_angle(trial):
-        return trial.loaded_deg if trial.loaded_deg is not None else trial.set_angle_deg
-    if trial.punch_depth_mm is None:
-        return None
+def _loaded_deg(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | None) -> float | None:
+    """The angle under load [deg], or what was set for it; None where nothing tells it."""
+    if trial.loaded_deg is not None:
+        return trial.loaded_deg
+    by_depth = trial.punch_depth_mm is not None and (
+        set_by in ("depth", "stop") or trial.set_angle_deg is None
+    )
+    if not by_depth:
+        return trial.set_angle_deg
+    assert trial.punch_depth_mm is not None
     tool = _tool(bend, as_made)
     anchor = punch_depth_mm(bend.set_angle_deg.nominal, *tool)
     return angle_at_depth(trial.punch_depth_mm - bend.punch_depth_mm.nominal + anchor, *tool)

@@ -1,37 +1,36 @@
-"""How much a trial counts for another thickness, V opening, bend angle or lot.
+"""How much alike two bends are: for another thickness, V opening, bend angle or lot.
 
 What a trial teaches is carried as a departure from what was expected of it, so most of the
 effect of V and thickness is in the expectation already. What remains is less alike the further
-away the trial was. One trial counts
+away the trial was:
 
     w = (1/2) ^ ((ln(V/V') / ln 1.4)^2 + (ln(t/t') / ln 1.25)^2 + ((b - b') / 45 deg)^2)
 
-so by half for the next V opening but one, for the next usual sheet, or for 135 degrees instead
-of 90; and by a quarter of that for another lot, or one that is not known, when the lot that is
-to be bent is known. Common practice, no source.
-
-Many trials at one such place agree with each other better than with this bend. If w is what
-one trial counts, m of them together count m / (1 + m (1/w - 1)), never more than w / (1 - w):
-the weight of m readings whose common departure is itself uncertain, where (1/w - 1) is its
-variance over that of one reading (own derivation; that a power prior and a hierarchical model
-are two views of one thing: M.-H. Chen and J. G. Ibrahim, The relationship between the power
-prior and hierarchical models, Bayesian Analysis 1 (2006), read in summary).
+so half for the next V opening but one, for the next usual sheet, or for 135 degrees instead of
+90. Of the departure of a metal half belongs to the metal wherever it is bent, a quarter to the
+place by w, and a quarter to the lot. Common practice, no source.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import log
+from typing import TYPE_CHECKING
 
-from flangebook.bending.errors import InputError
+import numpy as np
+
 from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.limits import need_positive
+
+if TYPE_CHECKING:
+    import numpy.typing as npt
 
 HALF_AT_V_RATIO = 1.4
 HALF_AT_THICKNESS_RATIO = 1.25
 HALF_AT_ANGLE_DEG = 45.0
-OTHER_LOT = 0.25
+OTHER_LOT = 0.25  # what a trial of another lot counts, to order and draw trials by
 HERE = 0.9  # a trial that counts so much, or more, was made "here"
-LEAST_WEIGHT = 0.01  # below it a trial is too far away to be named among those that count
+OF_THE_METAL, OF_THE_PLACE, OF_THE_LOT = 0.5, 0.25, 0.25
 
 
 def nearness(
@@ -81,29 +80,39 @@ def nearness_of(there: SetUp, here: SetUp) -> float:
     )
 
 
-def place_of(set_up: SetUp) -> tuple[float, float, float, str]:
-    """What makes two trials neighbours at one place: V, thickness, angle and lot."""
-    return (
-        set_up.die.v_opening_mm,
-        set_up.thickness_mm,
-        set_up.included_angle_deg,
-        set_up.lot,
+def alike(there: Sequence[SetUp], here: Sequence[SetUp]) -> npt.NDArray[np.float64]:
+    """How far the metal's departures agree [-], each there with each here; 0 for other metals.
+
+    Args:
+        there: set-ups, one a row.
+        here: set-ups, one a column.
+    """
+    near = near_by(there, here)
+    metal = _same([one.metal for one in there], [one.metal for one in here])
+    lot = _same([one.lot for one in there], [one.lot for one in here])
+    found = metal * (OF_THE_METAL + OF_THE_PLACE * near + OF_THE_LOT * lot)
+    return np.asarray(found, dtype=np.float64)
+
+
+def near_by(there: Sequence[SetUp], here: Sequence[SetUp]) -> npt.NDArray[np.float64]:
+    """W of the module for each there with each here [-], whatever the metal."""
+    away = _columns(there)[:, None, :] - _columns(here)[None, :, :]
+    return np.asarray(0.5 ** (away**2).sum(axis=2), dtype=np.float64)
+
+
+def _columns(bends: Sequence[SetUp]) -> npt.NDArray[np.float64]:
+    """V, thickness and angle of each, in steps that halve what a trial counts."""
+    return np.array(
+        [
+            (
+                log(one.die.v_opening_mm) / log(HALF_AT_V_RATIO),
+                log(one.thickness_mm) / log(HALF_AT_THICKNESS_RATIO),
+                one.included_angle_deg / HALF_AT_ANGLE_DEG,
+            )
+            for one in bends
+        ]
     )
 
 
-def share_of_one(weight: float, together: int) -> float:
-    """What each of several trials at one place counts, if one alone counts ``weight`` [-].
-
-    Args:
-        weight: of one alone [-], above 0 to 1.
-        together: how many there are at that place.
-
-    Raises:
-        InputError: the weight is not above 0 to 1, or there is none.
-
-    >>> share_of_one(1.0, 7), round(7 * share_of_one(0.5, 7), 3)
-    (1.0, 0.875)
-    """
-    if not 0.0 < weight <= 1.0 or together < 1:
-        raise InputError(f"{together} trials of weight {weight}?", "weight", "Above 0, up to 1.")
-    return weight / (weight + together * (1.0 - weight))
+def _same(there: Sequence[str], here: Sequence[str]) -> npt.NDArray[np.bool_]:
+    return np.array([[one == other for other in here] for one in there], dtype=bool)

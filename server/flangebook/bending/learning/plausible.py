@@ -11,7 +11,6 @@ from collections.abc import Iterator
 
 from flangebook.bending.checks import Check
 from flangebook.bending.learning.readings import (
-    SPRINGBACK_DEG,
     deduction_measured,
     k_factor_from_deduction,
 )
@@ -126,13 +125,6 @@ def _springback(trial: Trial) -> Iterator[Check]:
         yield Check("stop", "trial-springs-back-too-far",
                     "From {loaded_deg} to {measured_deg} the bend would have lost more than half "
                     "of itself.", "Check both angles and which way they were measured.",
-                    numbers)  # fmt: skip
-    elif spring < -3.0 * SPRINGBACK_DEG.reading:
-        whose = "measured" if trial.loaded_deg is not None else "set"
-        yield Check("caution", "trial-closed-on-release",
-                    "The bend came out at {measured_deg}, sharper than the {loaded_deg} "
-                    f"{whose} under load. Sheet springs open.",
-                    "Check the depth's zero, the tools' angles and both readings.",
                     numbers)  # fmt: skip
 
 

@@ -8,30 +8,17 @@ practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import radians
 
 from flangebook.bending.allowance import deduction, setback_mm
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.part import Dimension
 
-
-@dataclass(frozen=True, slots=True)
-class Scatter:
-    """Standard deviations, in one unit: of a reading, and from bend to bend of one sheet."""
-
-    reading: float
-    bends: float
-
-    def per(self, unit: float) -> Scatter:
-        """The same, measured in another unit."""
-        return Scatter(self.reading / abs(unit), self.bends / abs(unit))
-
-
-SPRINGBACK_DEG = Scatter(0.15, 0.25)
-RADIUS_SHARE = Scatter(0.05, 0.08)
-LENGTHS_MM = Scatter(0.10, 0.15)
-DEPTH_MM = Scatter(0.02, 0.05)
+# Standard deviations from bend to bend of one sheet, the reading included.
+SPRINGBACK_DEG = 0.3
+RADIUS_SHARE = 0.08
+LENGTHS_MM = 0.15
+DEPTH_MM = 0.05
 
 
 def springback_measured(released_deg: float, loaded_deg: float) -> float:

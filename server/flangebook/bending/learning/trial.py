@@ -43,7 +43,8 @@ class Trial:
     thickness_mm: of the sheet, measured. radius_mm: inside radius after release.
     flat_length_mm: of the strip before the bend, across the bend line. flange_left_mm,
     flange_right_mm: after it, in the set-up's dimension. wrong: the shop took it back; it is
-    shown and no longer counts. label: what people call it, such as "strip 2, 12 May".
+    shown and no longer counts. confirmed: the shop says it was measured right, although no metal
+    does that. label: what people call it, such as "strip 2, 12 May".
     """
 
     id: str
@@ -58,6 +59,7 @@ class Trial:
     flange_left_mm: float | None = None
     flange_right_mm: float | None = None
     wrong: bool = False
+    confirmed: bool = False
     label: str = field(default="", compare=False)
 
     @property
