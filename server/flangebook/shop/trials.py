@@ -23,7 +23,9 @@ MOST_TRIALS = 5_000
 MOST_PIECES = 50
 # Fields that trials did not have from the first: one that leaves them out is the same as ever,
 # so that a device may send it again after the server was brought up to date.
-_LATER = ("lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm")
+LATER = (
+    "lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm", "gauge_x_mm",
+)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +62,7 @@ def add(
     Raises UnknownError for a card or revision that is not there, TakenError when the id is
     kept with other content.
     """
-    wanted = digest({k: v for k, v in trial.items() if v or k not in _LATER})
+    wanted = digest({k: v for k, v in trial.items() if v or k not in LATER})
     with writing(store.engine) as connection:
         card = connection.execute(sa.select(cards).where(cards.c.code == code)).first()
         if card is None:
