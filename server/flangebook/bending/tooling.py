@@ -119,6 +119,8 @@ class Press:
     the face that the die stands on down to the floor, None is not looked at.
     gauge_repeatability_mm: the back gauge comes back to a place within so much either way, in 19
     of 20 stops (two standard deviations), None is unknown and counted with as is usual.
+    deflection_mm: how far bed and ram together give way in the middle, against the ends, at full
+    force over the whole bed, None is unknown.
     """
 
     name: str
@@ -151,6 +153,7 @@ class Press:
     die_holder_points_mm: Ring = ()
     die_holder_rating_kn_per_m: float | None = None
     gauge_repeatability_mm: float | None = None
+    deflection_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -34,6 +34,7 @@ MOST_POINTS = 400
 MOST_OPENINGS = 24
 _SIZE = 5_000.0
 _MOST_REPEATABILITY_MM = 10.0
+_MOST_DEFLECTION_MM = 20.0
 
 
 def _size(**others: Any) -> Quantity:
@@ -246,6 +247,18 @@ class PressSchema(_Document):
         metadata={
             "description": "The back gauge comes back to a place within so much either way, in 19 "
             "of 20 stops; null: not known, 0.1 mm is counted with (common practice)."
+        },
+    )
+    deflection_mm = Quantity(
+        LENGTH,
+        0.0,
+        _MOST_DEFLECTION_MM,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "How far bed and ram together give way in the middle, against the ends, "
+            "at full force over the whole bed; null: not known."
         },
     )
     force_per_m_limit_kn_per_m = _rating()
