@@ -104,6 +104,7 @@ export function settingOf(card, step) {
   };
   return {
     ...(inReach(step, set) ? set : { set_angle_deg: null, punch_depth_mm: null }),
+    gauge_x_mm: own?.gauge_x_mm ?? step.gauge_x_mm,
     fromTrial: Boolean(own),
     reason: own?.reason ?? "",
   };

@@ -1,5 +1,6 @@
 // The answer to a trial: what to set next, where that comes from, and keeping it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { crown, gaugeNext } from "./measured_more.js";
 import { newSetting } from "../measure.js";
 import { angle, fixed, length, words } from "../units.js";
 import { noSetting } from "./no_setting.js";
@@ -34,7 +35,7 @@ export function trialResult(card, step, result, { again, keep }) {
       }
       ${setting ? newNumbers(setting) : noSetting(step, result)}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
-      ${tilt(result.correction)}
+      ${gaugeNext(result)} ${tilt(result.correction)} ${crown(result.correction)}
       ${
         setting
           ? offer(
