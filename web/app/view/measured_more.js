@@ -63,3 +63,7 @@ function shimList({ strip_mm: thick, lengths_mm: strips }) {
     again: the setting above is for the die without it.
   </p>`;
 }
+
+/** @param {any} correction */
+export const thicknessWords = ({ thickness_mm: sheet }) =>
+  sheet ? ` Reckoned for the ${words(length(sheet, { digits: 2 }))} that the sheet measures.` : "";

@@ -60,6 +60,7 @@ Correction = answer(
     tilt_mm_per_m=maybe(),
     crown=sometimes(one(Crown, allow_none=True)),
     flange=sometimes(one(FlangeResult, allow_none=True)),
+    thickness_mm=sometimes(number()),
     limited_by=sometimes(many(text())),
     to_check=sometimes(many(text())),
     what=sometimes(text()),
