@@ -59,6 +59,7 @@ _OPERATOR = {
     "parts.drawn_blank",
     "parts.plan",
     "shop.outline",
+    "shop.strips",
     "trials.keep",
 }
 _OWNER = {
