@@ -51,7 +51,8 @@ export function picture(card, step, look, draw, signal) {
       ${step.die ? "No setting" : "No tool"}, so no drawing of this step.
     </p>`;
   }
-  return motionPlayer(step, settingOf(card, step).set_angle_deg, look, draw, signal);
+  const { set_angle_deg, gauge_x_mm } = settingOf(card, step);
+  return motionPlayer({ ...step, gauge_x_mm }, set_angle_deg, look, draw, signal);
 }
 
 /**
