@@ -58,6 +58,7 @@ _OPERATOR = {
     "parts.cut_blank",
     "parts.drawn_blank",
     "parts.plan",
+    "shop.gauge",
     "shop.outline",
     "shop.strips",
     "trials.keep",

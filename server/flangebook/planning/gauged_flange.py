@@ -135,6 +135,8 @@ def _from_error(
         "expected_mm": number(expected),
         "error_mm": number(error),
         "gauge_x_mm": None,
+        "off_plan_mm": None,
+        "v_opening_mm": step.get("v_opening_mm"),
         "to_check": [],
     }
     how = f"Flange {abs(error):.2f} mm too {'long' if error > 0 else 'short'}."
@@ -142,6 +144,7 @@ def _from_error(
         said["to_check"] = list(TO_CHECK)
         return said | {"words": f"{how} No gauge is that far off: no new X before it is checked."}
     x = _x_set(step, trial, setting)
+    said["off_plan_mm"] = number(error - (x - float(step["gauge_x_mm"])))
     even = abs(error) <= EVEN_MM
     x = x if even else x - error
     if not gauge_reaches(step, x):
@@ -188,6 +191,8 @@ def _none_from(measured_mm: float, why: str) -> JsonDict:
         "expected_mm": None,
         "error_mm": None,
         "gauge_x_mm": None,
+        "off_plan_mm": None,
+        "v_opening_mm": None,
         "to_check": [],
         "words": why,
     }

@@ -10,11 +10,12 @@ from flask import Response, request
 
 from flangebook.api import intake
 from flangebook.api.bodies import read_json, wanted_etag
+from flangebook.api.gauge import gauge_answer
 from flangebook.api.openapi import IF_MATCH, Blueprint
 from flangebook.api.outlines import outlines_of, shown, tool_checks
 from flangebook.api.schemas import answers
+from flangebook.api.schemas.measured_press import GaugeFound, StripTest, StripTestSchema
 from flangebook.api.schemas.shop import DOCUMENTS, OUTLINED
-from flangebook.api.schemas.strip_test import StripTest, StripTestSchema
 from flangebook.api.sending import sent, the_store
 from flangebook.planning.answer import checks_json
 from flangebook.planning.named_tools import find_die, find_punch
@@ -108,3 +109,10 @@ def strips(asked: dict[str, Any]) -> Response:
         (asked["left_deg"], asked["middle_deg"], asked["right_deg"]),
     )
     return sent(found)
+
+
+@blp.route("/press/gauge")
+@blp.response(200, GaugeFound)
+def gauge() -> Response:
+    """What measured flanges say of the back gauge's zero and of the deductions; a proposal."""
+    return sent(gauge_answer(the_store()))

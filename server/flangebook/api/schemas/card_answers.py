@@ -47,6 +47,8 @@ FlangeResult = answer(
     expected_mm=maybe(),
     error_mm=maybe(),
     gauge_x_mm=maybe(),
+    off_plan_mm=maybe(),
+    v_opening_mm=maybe(),
     to_check=many(text()),
     words=text(),
 )

@@ -21,6 +21,7 @@ from flangebook.api.schemas.fields import (
     MOST_NOTE,
     Choice,
     Many,
+    Moment,
     Quantity,
     Text,
     ToolCode,
@@ -247,6 +248,14 @@ class PressSchema(_Document):
         metadata={
             "description": "The back gauge comes back to a place within so much either way, in 19 "
             "of 20 stops; null: not known, 0.1 mm is counted with (common practice)."
+        },
+    )
+    gauge_zeroed_at = Moment(
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "When the back gauge's zero was last set: flanges measured before "
+            "say nothing of it any more."
         },
     )
     deflection_mm = Quantity(

@@ -1,11 +1,11 @@
-"""Three strips along the bed: as asked for and as answered."""
+"""What the press is told by measuring: three strips along the bed, and the flanges of parts."""
 
 from __future__ import annotations
 
 import marshmallow as ma
 
 from flangebook.api.quantities import ANGLE, LENGTH
-from flangebook.api.schemas.answers import answer, number
+from flangebook.api.schemas.answers import answer, many, number, text, whole, yes_no
 from flangebook.api.schemas.fields import Quantity, ToolCode
 from flangebook.api.schemas.part import MOST_LENGTH_MM, MOST_THICKNESS_MM
 
@@ -41,4 +41,14 @@ StripTest = answer(
     deflection_mm=number(),
     deflection_mm_low=number(),
     deflection_mm_high=number(),
+)
+DeductionLeft = answer("DeductionLeft", of=text(), flanges=whole(), more_mm=number())
+GaugeFound = answer(
+    "GaugeFound",
+    zero_mm=number(),
+    sd_mm=number(),
+    flanges=whole(),
+    systematic=yes_no(),
+    deductions=many(DeductionLeft),
+    words=text(),
 )
