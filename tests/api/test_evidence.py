@@ -553,7 +553,9 @@ def test_a_trial_sent_again_after_the_server_was_brought_up_to_date(client: Flas
 
     sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
     body = client.post("/api/v1/cards/ZRA2CKX/trials", json=sent).get_json()["trial"]
-    later = ("lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm")
+    later = (
+        "lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm", "gauge_x_mm",
+    )  # fmt: skip
     of_server = ("number", "received_at", "correction", *later)
     as_it_was = {k: v for k, v in body.items() if k not in of_server}
     store = client.application.extensions["flangebook.store"]

@@ -73,6 +73,8 @@ EXPECTED: dict[str, set[str]] = {
     "POST /api/v1/blank.svg": WORKS,
     "POST /api/v1/blank.dxf": WORKS,
     "POST /api/v1/outline": WORKS,
+    "POST /api/v1/press/strip-test": WORKS,
+    "GET /api/v1/press/gauge": WORKS,
     "POST /api/v1/outlines/dxf": WORKS,
     "GET /api/v1/test-bends": WORKS,
     "POST /api/v1/test-bends": OWNS,

@@ -106,6 +106,7 @@ export function settingOf(card, step) {
   return {
     ...(within ? set : { set_angle_deg: null, punch_depth_mm: null }),
     firstHit: own || !within ? null : (step.first_hit ?? null),
+    gauge_x_mm: own?.gauge_x_mm ?? step.gauge_x_mm,
     fromTrial: Boolean(own),
     reason: own?.reason ?? "",
   };

@@ -1,6 +1,7 @@
 // Making a proven setting the card's own: written down here, then a new revision in the shop.
 import { changeHere } from "./edits.js";
 import { measured } from "./view/trials.js";
+import { gaugeAfter } from "./gauge_next.js";
 import { newSetting } from "./measure.js";
 import { sync } from "./sync.js";
 
@@ -22,7 +23,7 @@ export async function keepSetting(card, step, result, draw) {
       {
         settings: [
           ...card.settings.filter((/** @type {any} */ one) => one.step !== step.number),
-          keptAs(step, setting, result.trial),
+          keptAs(step, setting, result.trial, gaugeKept(card, step, result)),
         ],
       },
       { reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}` },
@@ -49,11 +50,25 @@ function keptWords({ where, card }) {
  * @param {any} step
  * @param {import("./measure.js").Setting} setting
  * @param {any} trial
+ * @param {number|null} gauge where the gauge stands from now on, null where the plan says it
  */
-const keptAs = (step, setting, trial) => ({
+const keptAs = (step, setting, trial, gauge) => ({
   step: step.number,
   set_angle_deg: setting.set_angle_deg,
   punch_depth_mm: setting.punch_depth_mm,
+  ...(gauge === null ? {} : { gauge_x_mm: gauge }),
   trial_id: trial.id,
   reason: `Piece came out at ${measured(trial)}`,
 });
+
+/**
+ * What the flange led to, else what the card had of its own.
+ * @param {any} card
+ * @param {any} step
+ * @param {import("../screens/trial.js").Result} result
+ * @returns {number|null}
+ */
+const gaugeKept = (card, step, result) =>
+  gaugeAfter(result)?.gauge_x_mm ??
+  card.settings.find((/** @type {any} */ one) => one.step === step.number)?.gauge_x_mm ??
+  null;

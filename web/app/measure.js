@@ -5,7 +5,7 @@ import { inReach } from "./limits.js";
  * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
  *   note: string, set: string, lot: string, radius: string, thickness: string}} Typed
  */
-/** @typedef {{set_angle_deg: number, punch_depth_mm: number|null}} Setting */
+/** @typedef {{set_angle_deg: number, punch_depth_mm: number|null, gauge_x_mm?: number|null}} Setting */
 
 /**
  * Degrees as typed at the press: 91.5, 91,5, 91.5°.
@@ -89,7 +89,7 @@ export function fromTable(step, angles, used) {
  * One angle for several along the bend, as the server takes it: the mean of those given.
  * @param {Record<string, number>} angles
  */
-function middleOf(angles) {
+export function middleOf(angles) {
   const all = Object.values(angles);
   return all.reduce((sum, degrees) => sum + degrees, 0) / all.length;
 }

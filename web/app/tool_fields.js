@@ -362,6 +362,16 @@ export const GROUPS = {
           blank: "unknown",
         },
         {
+          name: "deflection_mm",
+          label: "Gives way in the middle",
+          type: "length",
+          broad: true,
+          blank: "unknown",
+          hint:
+            "Bed and ram together, middle against ends, at full force over the whole bed: from its papers, " +
+            "or from three strips below.",
+        },
+        {
           name: "bending_speed_mm_s",
           label: "Bending speed",
           type: "number",

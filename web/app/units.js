@@ -164,6 +164,16 @@ export function typedLength(typed, unit = lengthUnit()) {
 }
 
 /**
+ * A typed length with its unit, as far as this device reads it: a decimal number of mm or inches.
+ * @param {string|undefined} typed as typedLength gives it
+ * @returns {number|null} null for anything else
+ */
+export function typedMm(typed) {
+  const [, value, unit] = /^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(typed ?? "") ?? [];
+  return value ? Number(value) * (unit === "in" ? MM_PER_INCH : 1) : null;
+}
+
+/**
  * A length for an input box, without unit.
  * @param {number|null|undefined} mm
  * @returns {string}

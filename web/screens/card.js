@@ -1,7 +1,7 @@
 // One card: what it is, what may go wrong, what to fetch, and the way to its first bend.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call, Problem } from "../app/api.js";
-import { changeCard, openCard } from "../app/cards.js";
+import { changeCard, openCard, settingOf } from "../app/cards.js";
 import { displayCode, readCode } from "../app/codes.js";
 import { asShown, shownCard } from "../app/edits.js";
 import { newId, waitingFor } from "../app/outbox.js";
@@ -229,6 +229,16 @@ function whatItIs({ part, plan }, metal) {
 const orderWords = (order) =>
   order?.words ? html`<p class="order" data-test="order">${order.words}</p>` : nothing;
 
+/**
+ * Where the gauge stands: as a measured flange moved it, else as planned.
+ * @param {any} card
+ * @param {any} step
+ */
+function gaugeAt(card, step) {
+  const { gauge_x_mm: x } = settingOf(card, step);
+  return x === null ? "no gauge" : `gauge at ${words(length(x))}`;
+}
+
 /** @param {any} card */
 function stepList(card) {
   return html`<ol class="rows" data-test="step-list">
@@ -238,9 +248,7 @@ function stepList(card) {
           <a href="/c/${card.code}/step/${step.number}">
             <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
             <span class="code">${words(angle(step.included_angle_deg))}</span>
-            <span class="more"
-              >${step.gauge_x_mm === null ? "no gauge" : `gauge at ${words(length(step.gauge_x_mm))}`}</span
-            >
+            <span class="more">${gaugeAt(card, step)}</span>
             ${
               step.turn_over || step.turn_end || step.turn_quarter
                 ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>`

@@ -9,7 +9,15 @@ import { may } from "../app/rights.js";
 import { go } from "../app/router.js";
 import { clashPanel } from "../app/view/clash.js";
 import { onlyRead } from "../app/view/entry_parts.js";
+import { freshStrips, stripPanel } from "../app/view/strip_panel.js";
 import { toolForm } from "../app/view/tool_form.js";
+
+/**
+ * The dies that a block makes, one for each V; any other tool or metal itself.
+ * @param {any} item
+ * @returns {any[]}
+ */
+const vOf = (item) => (item.shape === "multi_v" ? item.openings : [item]);
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
@@ -17,6 +25,13 @@ export async function show(visit) {
   const holders = (await readList("holders", visit.signal)).items;
   /** @type {[string, string][]} */
   const holderOptions = holders.map(({ code, name }) => [code, `${code}, ${name}`]);
+  /** @param {"metals"|"dies"|"punches"} kind */
+  const named = async (kind) =>
+    (await readList(kind, visit.signal)).items
+      .flatMap(vOf)
+      .map(({ code, name }) => /** @type {[string, string]} */ ([code, name ? `${code}, ${name}` : code]));
+  const strips = freshStrips();
+  const owned = { metals: await named("metals"), dies: await named("dies"), punches: await named("punches") };
   /** @type {string|null} */
   let etag = null;
   /** @type {import("../app/view/tool_form.js").Preview|null} */
@@ -107,7 +122,12 @@ export async function show(visit) {
             }
             <a class="button" href="/shop">Back to the shop</a>
           </div>
-        </form>`,
+        </form>
+        ${
+          writes && state.kept
+            ? stripPanel(strips, owned, { draw, take: (typed) => change("deflection_mm", typed) })
+            : nothing
+        }`,
     );
   }
   draw();

@@ -3,14 +3,15 @@ import { html } from "/vendor/lit-html/lit-html.js";
 import { Problem } from "../app/api.js";
 import { openCard, settingOf } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
-import { fromTable, newSetting, readAngle, readMeasured } from "../app/measure.js";
+import { fromFlange, gaugeAfter } from "../app/gauge_next.js";
+import { fromTable, middleOf, newSetting, readAngle, readMeasured } from "../app/measure.js";
 import { newId } from "../app/outbox.js";
 import { askBeforeLeaving } from "../app/router.js";
 import { send } from "../app/sending.js";
 import { settings } from "../app/settings.js";
 import { keptShop } from "../app/store.js";
 import { recount, sync } from "../app/sync.js";
-import { typedLength } from "../app/units.js";
+import { typedLength, typedMm } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { focusFirstWrong } from "../app/view/field.js";
 import { stepTop } from "../app/view/setting.js";
@@ -21,10 +22,11 @@ import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
 /** @typedef {import("../app/measure.js").Setting} Setting */
-/** @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string}} Used a depth goes as typed */
+/** @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string, gauge_x_mm?: number|null}} Used a depth goes as typed */
 /**
  * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
- *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
+ *   gauge?: import("../app/gauge_next.js").GaugeNext|null, kept: "no"|"asking"|"kept", where?: string,
+ *   words: string, question: string}} Result
  * question: about a result that does not count, empty for any other
  */
 /**
@@ -120,7 +122,7 @@ function refuse(visit, template) {
 function trialScreen(card, step, state, draw) {
   const save = () => saveTrial(card, step, state, draw);
   const again = () => {
-    const next = newSetting(state.result);
+    const next = nextOf(state);
     Object.assign(state, {
       typed: { ...BLANK, places: state.typed.places, lot: state.typed.lot, thickness: state.typed.thickness },
       used: next ?? state.used,
@@ -170,6 +172,7 @@ async function saveTrial(card, step, state, draw) {
       trial,
       correction,
       table: answer || used.set_angle_deg === null ? null : fromTable(step, angles, used),
+      gauge: answer ? null : gaugeHere(step, angles, used, trial.flange_mm),
       waits: !answer,
       question: answer?.question ?? "",
       kept: "no",
@@ -187,6 +190,30 @@ async function saveTrial(card, step, state, draw) {
 }
 
 /**
+ * What the next piece is set to.
+ * @param {State} state
+ * @returns {Setting|null}
+ */
+function nextOf({ result, used }) {
+  const next = newSetting(result);
+  const gauge = result && (gaugeAfter(result)?.gauge_x_mm ?? result.trial.gauge_x_mm ?? null);
+  return next ? { ...next, gauge_x_mm: gauge ?? used?.gauge_x_mm } : null;
+}
+
+/**
+ * Where the gauge goes, as far as this device can tell.
+ * @param {any} step
+ * @param {Record<string, number>} angles
+ * @param {Used} used
+ * @param {string|undefined} flange as typed, with its unit
+ */
+function gaugeHere(step, angles, used, flange) {
+  const mm = typedMm(flange);
+  if (mm === null || typeof used.gauge_x_mm !== "number") return null;
+  return fromFlange(step, middleOf(angles), mm, used.gauge_x_mm);
+}
+
+/**
  * What had been set for this piece: as typed, else what the last piece led to, else as the step shows it.
  * @param {any} card
  * @param {any} step
@@ -194,12 +221,12 @@ async function saveTrial(card, step, state, draw) {
  * @returns {Used | null} null when no angle was typed
  */
 function usedSetting(card, step, state) {
-  const { set_angle_deg, punch_depth_mm } = state.used ?? settingOf(card, step);
-  if (state.typed.set.trim() === "") return { set_angle_deg, punch_depth_mm };
+  const { set_angle_deg, punch_depth_mm, gauge_x_mm } = state.used ?? settingOf(card, step);
+  if (state.typed.set.trim() === "") return { set_angle_deg, punch_depth_mm, gauge_x_mm };
   // The shop finds the angle that goes with the depth.
-  if (state.byDepth) return { set_angle_deg: null, punch_depth_mm: typedLength(state.typed.set) };
+  if (state.byDepth) return { set_angle_deg: null, punch_depth_mm: typedLength(state.typed.set), gauge_x_mm };
   const typed = readAngle(state.typed.set);
-  return typed === null ? null : { set_angle_deg: typed, punch_depth_mm: null };
+  return typed === null ? null : { set_angle_deg: typed, punch_depth_mm: null, gauge_x_mm };
 }
 
 /**
@@ -221,6 +248,7 @@ function trialOf(card, step, angles, used, typed) {
   };
   if (used.set_angle_deg !== null) trial.set_angle_deg = used.set_angle_deg;
   if (used.punch_depth_mm !== null) trial.punch_depth_mm = used.punch_depth_mm;
+  if (typeof used.gauge_x_mm === "number") trial.gauge_x_mm = used.gauge_x_mm;
   if (typed.flange.trim()) trial.flange_mm = typedLength(typed.flange);
   if (typed.radius.trim()) trial.radius_mm = typedLength(typed.radius);
   if (typed.thickness.trim()) trial.thickness_mm = typedLength(typed.thickness);

@@ -13,6 +13,7 @@ from flangebook.api.schemas.part import PartSchema
 from flangebook.bending.checks import tidy
 from flangebook.bending.errors import FlangebookError
 from flangebook.planning import differences
+from flangebook.planning.gauged_flange import gauge_reaches
 from flangebook.planning.setting_json import limits_of
 from flangebook.shop import cards, history, proposals
 from flangebook.shop.store import Store
@@ -132,6 +133,8 @@ def _need_reach(number: int, step: Mapping[str, Any], setting: Mapping[str, Any]
             wrong[name] = ["That would not bend the sheet."]
         elif limits.beyond(*asked):
             wrong[name] = [f"Tools and press of this step end at {tidy(end)}{unit}."]
+    if setting.get("gauge_x_mm") is not None and not gauge_reaches(step, setting["gauge_x_mm"]):
+        wrong["gauge_x_mm"] = ["The back gauge does not reach that place at this step."]
     if wrong:
         raise ma.ValidationError({"settings": {number: wrong}})
 

@@ -58,7 +58,9 @@ _OPERATOR = {
     "parts.cut_blank",
     "parts.drawn_blank",
     "parts.plan",
+    "shop.gauge",
     "shop.outline",
+    "shop.strips",
     "trials.keep",
 }
 _OWNER = {

@@ -73,7 +73,7 @@ def first_piece(
     That is where the step has no tools or is no plain bend (a hem's closing, a radius in
     hits), and where the tools of those codes are others now than the card was planned with.
     """
-    tools = _tools(store, step)
+    tools = tools_of(store, step)
     if tools is None or step["hits"] is not None:
         return None
     body = {
@@ -96,7 +96,8 @@ def bend_length_mm(part: Mapping[str, Any], step: Mapping[str, Any]) -> float:
     return float(step.get("bend_length_mm") or part["bend_length_mm"])
 
 
-def _tools(store: Store, step: Mapping[str, Any]) -> tuple[Die, Punch] | None:
+def tools_of(store: Store, step: Mapping[str, Any]) -> tuple[Die, Punch] | None:
+    """The tools of a step, where those of its codes are still what it was planned with."""
     crib = tooling(store).crib
     die = next((d for d in crib.dies if d.code == step["die"]), None)
     punch = next((p for p in crib.punches if p.code == step["punch"]), None)

@@ -9,9 +9,16 @@ from typing import Any
 
 import marshmallow as ma
 
-from flangebook.api.testbends import bend_length_mm, first_piece
+from flangebook.api.testbends import bend_length_mm, first_piece, tools_of
+from flangebook.planning.measured_thickness import (
+    AS_ORDERED,
+    another_sheet,
+    is_another_sheet,
+    step_at_thickness,
+)
 from flangebook.planning.next_setting import Made, measured_angle_deg, next_setting
 from flangebook.shop import cards, trials, writing
+from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
 from flangebook.shop.writing import json_text
 
@@ -43,10 +50,33 @@ def checked(
     step = _step(plan, asked)
     setting = next((s for s in content.settings if s["step"] == step["number"]), None)
     earlier = _earlier(store, code, asked, revision, step["number"])
-    correction = next_setting(step, asked, bend_length_mm(content.part, step), setting, earlier)
+    correction = _correction(store, content.part, step, asked, setting, earlier)
     trial = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
     teaches = first_piece(store, code, content.part, step, setting, trial, not earlier)
     return trial, correction, teaches
+
+
+def _correction(
+    store: Store,
+    part: Mapping[str, Any],
+    step: JsonDict,
+    asked: Mapping[str, Any],
+    setting: Mapping[str, Any] | None,
+    earlier: list[Made],
+) -> JsonDict:
+    """What the result leads to, for the sheet as it was measured."""
+    length, measured = bend_length_mm(part, step), asked["thickness_mm"]
+    ordered = part["thickness_mm"]
+    if measured is None or abs(measured - ordered) <= AS_ORDERED * ordered:
+        return next_setting(step, asked, length, setting, earlier)
+    if is_another_sheet(ordered, measured):
+        return another_sheet(next_setting(step, asked, length, setting), ordered, measured)
+    tools, shop = tools_of(store, step), tooling(store)
+    metal = shop.metals.get(part["metal"])
+    if tools is None or metal is None or not step.get("corrections"):
+        return next_setting(step, asked, length, setting, earlier)
+    here = step_at_thickness(step, metal, *tools, shop.press, shop.crib, length, measured)
+    return {**next_setting(here, asked, length, setting, earlier), "thickness_mm": measured}
 
 
 def _earlier(

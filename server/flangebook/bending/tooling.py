@@ -125,6 +125,8 @@ class Press:
     of 20 stops (two standard deviations), None is unknown and counted with as is usual.
     set_by: what is set on it for a bend: an angle, a punch depth, or a stop that the ram runs
     against; None is not known.
+    deflection_mm: how far bed and ram together give way in the middle, against the ends, at full
+    force over the whole bed, None is unknown.
     """
 
     name: str
@@ -158,6 +160,7 @@ class Press:
     die_holder_rating_kn_per_m: float | None = None
     gauge_repeatability_mm: float | None = None
     set_by: SetBy | None = None
+    deflection_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

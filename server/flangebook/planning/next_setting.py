@@ -16,12 +16,13 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.learning.at_the_press import NextSetting, Piece
 from flangebook.bending.learning.at_the_press import next_setting as at_the_press
 from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.crown_answer import PLACES, crown_json
+from flangebook.planning.gauged_flange import next_gauge
 from flangebook.planning.no_setting import error_words, no_setting
 from flangebook.planning.setting_json import limits_of
 
 SAME = 0.002
 """Saved tables are rounded to a thousandth: so far beyond an end is the end."""
-_ENDS = ("left_deg", "middle_deg", "right_deg")
 _NOTHING_TO_SET = "There is no angle to set at this step: the measurement is kept."
 
 Step = Mapping[str, Any]
@@ -113,7 +114,7 @@ def measured_angle_deg(trial: Trial) -> float:
     return (
         float(given)
         if given is not None
-        else fmean(trial[end] for end in _ENDS if trial.get(end) is not None)
+        else fmean(trial[place] for place in PLACES if trial.get(place) is not None)
     )
 
 
@@ -139,6 +140,8 @@ def next_setting(
         "set_angle_deg": None,
         "punch_depth_mm": None,
         "tilt_mm_per_m": None,
+        "crown": None,
+        "flange": next_gauge(step, trial, measured, setting),
         "limited_by": [],
         "to_check": [],
         "basis": "",
@@ -157,11 +160,13 @@ def next_setting(
     if by or not moved.by_table:
         return {**answer, **no_setting(wanted, measured, limits, by)}
     what = error_words(wanted, measured)
+    per_degree = _per_released_mm(table, base, measured)
     return {
         **answer,
         "set_angle_deg": number(moved.set_angle_deg),
         "punch_depth_mm": maybe(moved.punch_depth_mm),
-        "tilt_mm_per_m": _tilt(trial, bend_length_mm, _per_released_mm(table, base, measured)),
+        "tilt_mm_per_m": _tilt(trial, bend_length_mm, per_degree),
+        "crown": crown_json(trial, bend_length_mm, per_degree),
         "basis": moved.basis,
         "what": what,
         "words": _words(what, moved),

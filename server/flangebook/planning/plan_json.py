@@ -31,6 +31,7 @@ from flangebook.planning.bend_json import allowance_opinions, origins
 from flangebook.planning.dimensions import gauged_flat
 from flangebook.planning.drawing import drawing_json
 from flangebook.planning.fit import Equipment
+from flangebook.planning.gauged_flange import flange_json
 from flangebook.planning.motion_json import motion_json
 from flangebook.planning.order_json import Clearance, clearance_json
 from flangebook.planning.setting_json import limits_json, setting_json, within
@@ -211,6 +212,7 @@ def steps_json(
         ways = clearance.ways if clearance else None
         one = step_json(step, equipment, said, tables[id(step.fit)], ways)
         one["tools_reason"] = reasons.of(step)
+        one["gauged_flange"] = flange_json(part, step, equipment, tables[id(step.fit)])
         station = next((s for s in standing if step.operation.number in s.steps), None)
         found.append(
             {**one, "clearance": clearance_json(clearance), **_standing(part, step, station)}

@@ -14,6 +14,7 @@ from flangebook.bending.hems import hem_checks
 from flangebook.bending.holding import GAUGE_FINGERS_CODE
 from flangebook.bending.part import Part
 from flangebook.bending.pose import Pressing
+from flangebook.planning.deflection_checks import DEFLECTION_CODE, deflection_checks
 from flangebook.planning.drawing import not_drawn
 from flangebook.planning.fit import Equipment, Fit, said_by_trials
 from flangebook.planning.hand_checks import hand_checks
@@ -24,7 +25,7 @@ from flangebook.planning.steps import PlannedStep, hem_end
 from flangebook.planning.tool_choice import Trials
 
 MOST_NAMED = 4
-NOTES = {FRAMES_CODE, HANDS_CODE, GAUGE_FINGERS_CODE}
+NOTES = {FRAMES_CODE, HANDS_CODE, GAUGE_FINGERS_CODE, DEFLECTION_CODE}
 """Codes of findings that a step shows even where nothing is wrong: they say how to do it."""
 FLANGE_CODES = ("flange-too-short", "flange-close")
 
@@ -67,6 +68,7 @@ def _bending(step: PlannedStep, trials: Trials, flange: Flange | None) -> Iterat
             yield check
     yield from assumed_checks(one.die, one.punch, None if one.bend is None else equipment.press)
     yield from press_checks(one, equipment, _behind_mm(step, equipment))
+    yield from deflection_checks(one, equipment.press, step.operation.hits is not None)
     yield from said_by_trials(one, equipment)
     yield from _hem(step, trials.part)
     yield from _bumps(step, one)

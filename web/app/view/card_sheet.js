@@ -207,7 +207,7 @@ function stepRow(card, step, remarks, flats) {
       }${ownPieces(step, card.plan.tools)}
     </td>
     <td class="figures-cell">
-      X <b data-test="sheet-gauge-x">${length(step.gauge_x_mm).text}</b><br />R
+      X <b data-test="sheet-gauge-x">${length(setting.gauge_x_mm).text}</b><br />R
       <b>${length(step.gauge_r_mm).text}</b>${hits(step)}
     </td>
     <td class="figures-cell">

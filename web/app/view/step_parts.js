@@ -55,7 +55,7 @@ export function picture(card, step, look, draw, signal) {
   const setting = settingOf(card, step);
   // Drawn is the last hit, with which the bend comes out as wanted, not where a first hit stops.
   const drawn = setting.firstHit ? step.expected_set_angle_deg : setting.set_angle_deg;
-  return motionPlayer(step, drawn, look, draw, signal);
+  return motionPlayer({ ...step, gauge_x_mm: setting.gauge_x_mm }, drawn, look, draw, signal);
 }
 
 /**
@@ -68,7 +68,7 @@ export function numbers(card, step) {
     return html`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`;
   }
   return html`<div class="set-figures">
-      ${setFigure("Gauge X", length(step.gauge_x_mm), "gauge-x")}
+      ${setFigure("Gauge X", length(setting.gauge_x_mm), "gauge-x")}
       ${setFigure("Gauge R", length(step.gauge_r_mm), "gauge-r")}
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}

@@ -1,5 +1,6 @@
 // The answer to a trial: what to set next, where that comes from, and keeping it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { crown, gaugeNext, thicknessWords } from "./measured_more.js";
 import { newSetting } from "../measure.js";
 import { angle, fixed, length, words } from "../units.js";
 import { flag } from "./checks.js";
@@ -36,7 +37,7 @@ export function trialResult(card, step, result, { again, keep }) {
       ${result.question ? asked(card, result.question) : nothing}
       ${setting ? newNumbers(setting) : noSetting(step, result)}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
-      ${tilt(result.correction)}
+      ${gaugeNext(result)} ${tilt(result.correction)} ${crown(result.correction)}
       ${
         setting
           ? offer(
@@ -85,7 +86,7 @@ const newNumbers = (setting) =>
 /** @param {Result} result */
 function basis({ correction, table }) {
   // What to set stands above, huge, in this device's units.
-  if (correction) return correction.what;
+  if (correction) return `${correction.what}${thicknessWords(correction)}`;
   return (
     `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. ` +
     "The shop works it out again when the result arrives."

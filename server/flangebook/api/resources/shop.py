@@ -10,12 +10,17 @@ from flask import Response, request
 
 from flangebook.api import intake
 from flangebook.api.bodies import read_json, wanted_etag
+from flangebook.api.gauge import gauge_answer
 from flangebook.api.openapi import IF_MATCH, Blueprint
 from flangebook.api.outlines import outlines_of, shown, tool_checks
 from flangebook.api.schemas import answers
+from flangebook.api.schemas.measured_press import GaugeFound, StripTest, StripTestSchema
 from flangebook.api.schemas.shop import DOCUMENTS, OUTLINED
 from flangebook.api.sending import sent, the_store
 from flangebook.planning.answer import checks_json
+from flangebook.planning.named_tools import find_die, find_punch
+from flangebook.planning.plan import find_metal
+from flangebook.planning.strip_test import strip_test
 from flangebook.shop import documents
 from flangebook.shop.crib import tooling
 
@@ -82,3 +87,32 @@ def outline() -> Response:
     found = outlines_of(kind, value)
     checks = tool_checks(kind, value, tooling(the_store()).press)
     return sent({**found, "checks": checks_json(checks)})
+
+
+@blp.route("/press/strip-test", methods=["POST"])
+@blp.arguments(StripTestSchema)
+@blp.response(200, StripTest)
+@blp.alt_response(422, "UNPROCESSABLE_ENTITY")
+def strips(asked: dict[str, Any]) -> Response:
+    """The press's deflection from three short bends along the bed; nothing is kept."""
+    shop = tooling(the_store())
+    found = strip_test(
+        find_metal(shop.metals, asked["metal"]),
+        find_die(shop.crib, asked["die"]),
+        find_punch(shop.crib, asked["punch"]),
+        shop.press,
+        shop.crib,
+        asked["thickness_mm"],
+        asked["strip_length_mm"],
+        asked["included_angle_deg"],
+        asked["end_mm"],
+        (asked["left_deg"], asked["middle_deg"], asked["right_deg"]),
+    )
+    return sent(found)
+
+
+@blp.route("/press/gauge")
+@blp.response(200, GaugeFound)
+def gauge() -> Response:
+    """What measured flanges say of the back gauge's zero and of the deductions; a proposal."""
+    return sent(gauge_answer(the_store()))

@@ -204,3 +204,6 @@ Health = answer("Health", status=text(), version=text())
 
 Part = given(part.PartSchema, "Part")
 Setting = given(cards.SettingSchema, "Setting")
+for _setting in (Setting, given_once(cards.SettingSchema)):
+    # Settings that leave the gauge as planned do not name it.
+    _setting._declared_fields["gauge_x_mm"].required = False

@@ -31,7 +31,28 @@ from flangebook.api.schemas.answers import (
     yes_no,
 )
 from flangebook.api.schemas.plan_answers import Plan
+from flangebook.shop.trials import LATER
 
+Shim = answer("Shim", middle_mm=number(), strip_mm=number(), lengths_mm=ma.fields.List(number()))
+Crown = answer(
+    "Crown",
+    middle_open_deg=number(),
+    lack_mm=number(),
+    shim=one(Shim, allow_none=True),
+    words=text(),
+)
+FlangeResult = answer(
+    "FlangeResult",
+    flat=maybe_whole(),
+    measured_mm=number(),
+    expected_mm=maybe(),
+    error_mm=maybe(),
+    gauge_x_mm=maybe(),
+    off_plan_mm=maybe(),
+    v_opening_mm=maybe(),
+    to_check=many(text()),
+    words=text(),
+)
 Correction = answer(
     "Correction",
     wanted_deg=number(),
@@ -40,6 +61,9 @@ Correction = answer(
     set_angle_deg=maybe(),
     punch_depth_mm=maybe(),
     tilt_mm_per_m=maybe(),
+    crown=sometimes(one(Crown, allow_none=True)),
+    flange=sometimes(one(FlangeResult, allow_none=True)),
+    thickness_mm=sometimes(number()),
     limited_by=sometimes(many(text())),
     to_check=sometimes(many(text())),
     what=sometimes(text()),
@@ -54,7 +78,7 @@ Trial = given(
     correction=one(Correction, allow_none=True),
 )
 del Trial._declared_fields["again"]  # says how it is sent, not what it is
-for _later in ("lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm"):
+for _later in LATER:
     # Trials that were kept before there were these fields do not have them.
     Trial._declared_fields[_later].required = False
 TrialAnswer = answer(

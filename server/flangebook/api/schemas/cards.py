@@ -39,8 +39,20 @@ class SettingSchema(ma.Schema):
     punch_depth_mm = Quantity(
         LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
     )
+    gauge_x_mm = Quantity(
+        LENGTH,
+        0.0,
+        MOST_LENGTH_MM,
+        allow_none=True,
+        metadata={"description": "The back gauge, where it is not the plan's."},
+    )
     trial_id = DeviceId(load_default=None, allow_none=True)
     reason = Text(load_default="")
+
+    @ma.post_load
+    def _no_gauge_of_its_own(self, data: dict[str, Any], **_: Any) -> dict[str, Any]:
+        """Settings that were kept before gauges were moved do not have the field."""
+        return {k: v for k, v in data.items() if k != "gauge_x_mm" or v is not None}
 
 
 class NewCardSchema(ma.Schema):
@@ -150,6 +162,14 @@ class TrialSchema(ma.Schema):
     set_angle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
     punch_depth_mm = Quantity(
         LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
+    )
+    gauge_x_mm = Quantity(
+        LENGTH,
+        0.0,
+        MOST_LENGTH_MM,
+        load_default=None,
+        allow_none=True,
+        metadata={"description": "Where the back gauge stood; null: as the step says."},
     )
     flange_mm = _flange()
     radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)

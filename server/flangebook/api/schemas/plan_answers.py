@@ -188,6 +188,16 @@ Hits = answer(
 SettingFor = answer(
     "SettingFor", measured_deg=number(), set_angle_deg=number(), punch_depth_mm=number()
 )
+FlangeFor = answer("FlangeFor", measured_deg=number(), flange_mm=number())
+GaugedFlange = answer(
+    "GaugedFlange",
+    flat=whole(),
+    wanted_mm=number(),
+    x_low_mm=number(),
+    x_high_mm=number(),
+    most_error_mm=number(),
+    rows=many(FlangeFor),
+)
 Frame = answer(
     "Frame",
     share=number(),
@@ -265,6 +275,7 @@ Step = answer(
     punch_turned=yes_no(),
     segments_mm=one(Pieces),
     gauges_flat=maybe_whole(),
+    gauged_flange=sometimes(one(GaugedFlange, allow_none=True)),
     bend_length_mm=sometimes(number()),
     side=sometimes(one_of(*SIDES)),
     gauged_side=sometimes(one_of(*SIDES)),

@@ -21,6 +21,7 @@ from flangebook.api.schemas.fields import (
     MOST_NOTE,
     Choice,
     Many,
+    Moment,
     Quantity,
     Text,
     ToolCode,
@@ -34,6 +35,7 @@ MOST_POINTS = 400
 MOST_OPENINGS = 24
 _SIZE = 5_000.0
 _MOST_REPEATABILITY_MM = 10.0
+_MOST_DEFLECTION_MM = 20.0
 
 
 def _size(**others: Any) -> Quantity:
@@ -257,6 +259,26 @@ class PressSchema(_Document):
         metadata={
             "description": "What is set on it for a bend: an angle, a punch depth, or a stop that "
             "the ram runs against; null: not known, results are read as by angle."
+        },
+    )
+    gauge_zeroed_at = Moment(
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "When the back gauge's zero was last set: flanges measured before "
+            "say nothing of it any more."
+        },
+    )
+    deflection_mm = Quantity(
+        LENGTH,
+        0.0,
+        _MOST_DEFLECTION_MM,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "How far bed and ram together give way in the middle, against the ends, "
+            "at full force over the whole bed; null: not known."
         },
     )
     force_per_m_limit_kn_per_m = _rating()

@@ -1,0 +1,50 @@
+"""Left, middle and right of a result: how open the middle is, and what takes it out."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from test_next_setting import STEP
+
+from flangebook.planning.next_setting import next_setting
+
+
+def crown(left, middle, right, length=1000.0):
+    trial = {"left_deg": left, "middle_deg": middle, "right_deg": right}
+    return next_setting(STEP, trial, length)["crown"]
+
+
+def test_a_middle_that_is_open_gets_its_shim():
+    """By the step's table a released degree is 0.1 * 92/90 mm of depth."""
+    said = crown(90.0, 91.5, 90.0)
+    assert said["middle_open_deg"] == 1.5
+    assert said["lack_mm"] == pytest.approx(1.5 * 0.1 * 92 / 90, abs=2e-3)
+    assert said["shim"] == {"middle_mm": 0.15, "strip_mm": 0.05, "lengths_mm": [913, 707, 408]}
+    assert "1.5° more open" in said["words"]
+    assert "0.15 mm" in said["words"]
+
+
+def test_a_tilt_is_no_crown():
+    assert crown(89.0, 90.0, 91.0)["middle_open_deg"] == 0.0
+    assert crown(89.0, 90.0, 91.0)["shim"] is None
+
+
+@given(st.floats(88.0, 92.0), st.floats(86.0, 94.0), st.floats(88.0, 92.0))
+def test_a_shim_only_where_the_middle_is_open_and_never_more_than_it_lacks(left, middle, right):
+    said = crown(left, middle, right)
+    if said is None:  # beyond the table: no setting and no shim
+        return
+    if said["shim"] is not None:
+        assert said["middle_open_deg"] >= 0.3 - 0.005
+        assert said["shim"]["middle_mm"] <= said["lack_mm"] + 0.026
+    if said["middle_open_deg"] < 0.29:
+        assert said["shim"] is None
+
+
+def test_a_middle_that_is_closed_says_so_and_two_places_say_nothing():
+    said = crown(91.0, 90.0, 91.0)
+    assert said["shim"] is None
+    assert "1.0° more closed" in said["words"]
+    both = next_setting(STEP, {"left_deg": 90.0, "right_deg": 91.0}, 1000.0)
+    assert both["crown"] is None

@@ -1,0 +1,47 @@
+// Where the gauge goes after a measured flange: the shop’s answer, else from the flange that the card
+// was saved with.
+
+/**
+ * @typedef {{gauge_x_mm: number|null, error_mm: number|null, words: string, to_check: string[]}} GaugeNext
+ */
+
+const NEAREST_ROW_DEG = 0.5;
+const EVEN_MM = 0.05;
+
+/**
+ * As the shop reckons it (gauged_flange.next_gauge), at the nearest row of the card's own table.
+ * @param {any} step
+ * @param {number} measuredDeg
+ * @param {number} flangeMm as measured
+ * @param {number} stoodMm where the gauge stood
+ * @returns {GaugeNext|null} null where the card does not tell
+ */
+export function fromFlange(step, measuredDeg, flangeMm, stoodMm) {
+  const flange = step.gauged_flange;
+  if (!flange) return null;
+  const away = (/** @type {any} */ row) => Math.abs(row.measured_deg - measuredDeg);
+  const row = [...flange.rows].sort((a, b) => away(a) - away(b))[0];
+  if (!row || away(row) > NEAREST_ROW_DEG) return null;
+  const error = flangeMm - row.flange_mm;
+  if (Math.abs(error) > flange.most_error_mm) {
+    const words = "That flange is further off than a gauge is. No new X before it is checked.";
+    return { gauge_x_mm: null, error_mm: error, words, to_check: FLANGE_CHECKS };
+  }
+  const next = Math.abs(error) <= EVEN_MM ? stoodMm : stoodMm - error;
+  const reached = next >= flange.x_low_mm && next <= flange.x_high_mm;
+  const words = reached ? "" : "The gauge does not reach far enough to mend the flange.";
+  return { gauge_x_mm: reached ? next : null, error_mm: error, words, to_check: [] };
+}
+
+/** What to check, in this order, after a flange that cannot be; the shop says the same. */
+const FLANGE_CHECKS = [
+  "Measure again, to the face that the card's dimension goes to.",
+  "Check which flange was measured.",
+  "Read the gauge: did it stand at the X of the card, and the sheet against it?",
+];
+
+/**
+ * @param {{correction: any|null, gauge?: GaugeNext|null}} result
+ * @returns {GaugeNext|null} null where no flange was measured
+ */
+export const gaugeAfter = ({ correction, gauge }) => correction?.flange ?? gauge ?? null;
