@@ -22,7 +22,10 @@ import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
 /** @typedef {import("../app/measure.js").Setting} Setting */
-/** @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string, gauge_x_mm?: number|null}} Used a depth goes as typed */
+/**
+ * @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string, gauge_x_mm?: number|null}} Used
+ * a depth goes as typed
+ */
 /**
  * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
  *   gauge?: import("../app/gauge_next.js").GaugeNext|null, kept: "no"|"asking"|"kept", where?: string,

@@ -15,6 +15,7 @@ from flangebook.bending.air_bend import AirBend
 from flangebook.bending.checks import Check
 from flangebook.bending.learning.learned import Learning, Taught, expected_from, put_in, teach
 from flangebook.bending.learning.lessons import Lesson, beyond_metal, lessons
+from flangebook.bending.learning.nearness import nearness_of
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.bending.metals import Metal
 from flangebook.bending.part import Dimension
