@@ -34,10 +34,10 @@ export function trialResult(card, step, result, { again, keep }) {
             </p>`
           : html`<p data-test="sent">Saved in the shop, on the card.</p>`
       }
-      ${result.question ? asked(card, result.question) : nothing}
       ${setting ? newNumbers(setting) : noSetting(step, result)}
       ${setting ? html`<p class="basis" data-test="basis">${basis(result)}</p>` : nothing}
-      ${gaugeNext(result)} ${tilt(result.correction)} ${crown(result.correction)}
+      ${result.question ? asked(card, result.question) : nothing} ${gaugeNext(result)}
+      ${tilt(result.correction)} ${crown(result.correction)}
       ${
         setting
           ? offer(
