@@ -9,6 +9,7 @@ import { may } from "../app/rights.js";
 import { go } from "../app/router.js";
 import { clashPanel } from "../app/view/clash.js";
 import { onlyRead } from "../app/view/entry_parts.js";
+import { askGauge, gaugePanel } from "../app/view/gauge_panel.js";
 import { freshStrips, stripPanel } from "../app/view/strip_panel.js";
 import { toolForm } from "../app/view/tool_form.js";
 
@@ -31,6 +32,7 @@ export async function show(visit) {
       .flatMap(vOf)
       .map(({ code, name }) => /** @type {[string, string]} */ ([code, name ? `${code}, ${name}` : code]));
   const strips = freshStrips();
+  const gauge = writes ? await askGauge(visit.signal) : null;
   const owned = { metals: await named("metals"), dies: await named("dies"), punches: await named("punches") };
   /** @type {string|null} */
   let etag = null;
@@ -47,7 +49,11 @@ export async function show(visit) {
       blank: {},
       boxes: specsOf("press"),
       toDraft: (press) => toDraft("press", press),
-      fromDraft: (draft, kept) => fromDraft("press", draft, kept),
+      // When the gauge was zeroed has no box: it stays as it is kept.
+      fromDraft: (draft, kept) => ({
+        ...fromDraft("press", draft, kept),
+        gauge_zeroed_at: kept?.gauge_zeroed_at ?? null,
+      }),
       preview: !writes
         ? undefined
         : outlinePreview(
@@ -68,6 +74,12 @@ export async function show(visit) {
   );
   visit.title("The press");
   if (!writes) preview = asKept(edit.state.kept);
+
+  /** The press is saved with the moment at which its gauge was zeroed. */
+  const zeroSet = () => {
+    Object.assign(/** @type {any} */ (edit.state.kept), { gauge_zeroed_at: new Date().toISOString() });
+    edit.save();
+  };
 
   function draw() {
     const { state, change, save } = edit;
@@ -91,6 +103,7 @@ export async function show(visit) {
             ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
             : nothing
         }
+        ${gaugePanel(gauge, zeroSet)}
         <form
           novalidate
           @submit=${(/** @type {Event} */ event) => {
