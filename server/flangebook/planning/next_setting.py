@@ -213,7 +213,9 @@ def _too_open(step: Step, measured_deg: float) -> bool:
     first = step.get("first_hit")
     if first is None:
         return False
-    most = max(float(step["included_angle_deg"]) + LARGE_ERROR_DEG, first["comes_out_deg_high"])
+    most = max(
+        float(step["included_angle_deg"]) + LARGE_ERROR_DEG, float(first["comes_out_deg_high"])
+    )
     return measured_deg > most + SAME
 
 
