@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from dataclasses import replace
 from itertools import pairwise
-from math import log10, pi
+from math import ceil, log10, pi
 
 import pytest
 from plan_reading import codes, finding, furthest_back, outside_lengths
@@ -340,7 +340,11 @@ def test_a_tool_whose_outline_is_broken_does_not_break_the_plan() -> None:
 def test_the_corrections_table_runs_to_five_degrees_or_where_the_tools_end() -> None:
     acute = Crib((SHARP,), (die(16.0, angle=30.0),), (HOLDER,))
     far = planned(ANGLE, acute)["steps"][0]
-    assert [r["measured_deg"] for r in far["corrections"]] == [85 + i / 2 for i in range(21)]
+    milder = far["set_angle_deg"] - far["expected_set_angle_deg"]
+    reach = ceil((5.0 + milder) * 2.0)  # the deepest row is as deep as the expected setting's
+    assert [r["measured_deg"] for r in far["corrections"]] == [
+        85 + i / 2 for i in range(11 + reach)
+    ]
     step = planned(replace(ANGLE, bends=(Bend(87.0, "up"),)))["steps"][0]
     rows = step["corrections"]
     assert [r["measured_deg"] for r in rows[:-1]] == [82 + i / 2 for i in range(len(rows) - 1)]

@@ -69,7 +69,7 @@ export function fromTable(step, angles, used) {
   const after = rows.findIndex((row) => row.measured_deg >= measured);
   if (after < 0 || used.set_angle_deg === null) return null;
   const [low, high] = [rows[Math.max(after - 1, 0)], rows[after]];
-  if (measured < low.measured_deg) return null;
+  if (measured < low.measured_deg || tooOpen(step, measured)) return null;
   const wide = high.measured_deg - low.measured_deg;
   const share = wide > 0 ? (measured - low.measured_deg) / wide : 0;
   /** @param {"set_angle_deg"|"punch_depth_mm"} name */
@@ -84,6 +84,17 @@ export function fromTable(step, angles, used) {
   };
   return inReach(step, next) ? next : null;
 }
+
+/**
+ * Whether a first hit came out further open than it can: the table's rows there are for later hits.
+ * @param {any} step
+ * @param {number} measured
+ */
+function tooOpen({ first_hit: first, included_angle_deg: wanted }, measured) {
+  return Boolean(first) && measured > Math.max(wanted + LARGE_ERROR_DEG, first.comes_out_deg_high);
+}
+
+const LARGE_ERROR_DEG = 5;
 
 /**
  * One angle for several along the bend, as the server takes it: the mean of those given.

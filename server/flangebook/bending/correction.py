@@ -112,7 +112,8 @@ def correction_table(
 
     A row that could not be set (flatter than flat, beyond what tools and press reach) is left
     out rather than bent to fit. Where tools or press end between two rows, the last row is there.
-    A first hit's rows reach as far as it is expected to come out.
+    A first hit's rows reach further open by as much as it is milder than the expected setting, so
+    that later hits are still read between rows.
 
     Args:
         bend: the prediction; its nominal set angle, depth and radius are the starting point.
@@ -131,7 +132,8 @@ def correction_table(
     steps = round(reach_deg / step_deg)
     most = steps
     if start is not None:
-        most = max(steps, ceil((start.comes_out_deg[1] - wanted_deg) / step_deg))
+        milder = start.set_angle_deg - bend.set_angle_deg.nominal
+        most = ceil((reach_deg + max(milder, 0.0)) / step_deg - 1e-9)
     measured = [wanted_deg + i * step_deg for i in range(-steps, most + 1)]
     base = _Base(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal)
     if start is not None:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from statistics import fmean
 from typing import Any
 
-from flangebook.bending.correction import tilt_mm_per_m
+from flangebook.bending.correction import LARGE_ERROR_DEG, tilt_mm_per_m
 from flangebook.bending.errors import InputError
 from flangebook.bending.learning.at_the_press import NextSetting, Piece
 from flangebook.bending.learning.at_the_press import next_setting as at_the_press
@@ -196,7 +196,7 @@ def _moved(
     wanted, measured = float(step["included_angle_deg"]), measured_angle_deg(trial)
     # Both are readings of one curve, so an offset of the press or of the plan stays out.
     change = table.angle.between(wanted, measured)
-    if change is None:
+    if change is None or _too_open(step, measured):
         guess = (wanted - measured) * (180.0 - base_deg) / (180.0 - wanted)
         return _Moved(base_deg + guess, None, "", by_table=False)
     angle = base_deg + change
@@ -211,6 +211,17 @@ def _moved(
     if deeper is None or not known:
         return _Moved(angle, None, "", by_table=False)
     return _Moved(angle, None if depth is None else depth + deeper, basis, by_table=True)
+
+
+def _too_open(step: Step, measured_deg: float) -> bool:
+    """Whether a first hit came out further open than it can: the rows there are for later hits."""
+    first = step.get("first_hit")
+    if first is None:
+        return False
+    most = max(
+        float(step["included_angle_deg"]) + LARGE_ERROR_DEG, float(first["comes_out_deg_high"])
+    )
+    return measured_deg > most + SAME
 
 
 def set_angle_deg(

@@ -22,6 +22,6 @@ export const comesOutWords = (first) =>
 export function firstHitLine(first, more = "") {
   if (!first) return nothing;
   return html`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${comesOutWords(first)}. Open is hit again. ${more}
+    <b>First hit:</b> ${comesOutWords(first)}. Open is hit again. <span class="drawn">${more}</span>
   </p>`;
 }
