@@ -6,6 +6,7 @@ import json
 import os
 import re
 import shutil
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
@@ -27,6 +28,9 @@ from shop_process import Crib, ShopProcess, free_ports
 
 # How long a busy machine may take; what is looked for, not how soon it comes, is tested.
 expect.set_options(timeout=20_000)
+
+# Only Linux brings a WebKit that can be driven.
+collect_ignore = [] if sys.platform.startswith("linux") else ["test_webkit.py"]
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_data"
 # What a browser does for its own user, who is nobody here. Playwright gives such a list too, but

@@ -67,6 +67,7 @@ def test_everything_is_here(page: Page, own_server, console):
     page.wait_for_selector("html[data-offline-ready=true]")
     expect(by_test(page, "kept-cards")).to_have_text(f"{total} of {total}")
     expect(by_test(page, "complete")).to_contain_text("Every card is here")
+    expect(by_test(page, "kept-how-long")).to_contain_text("seven days")
     expect(by_test(page, "last-contact")).to_contain_text("20")
     by_test(page, "check-now").click()
     expect(by_test(page, "app-kept")).to_contain_text("opens without network")

@@ -3,8 +3,9 @@
 import { call, Problem, Unreachable } from "./api.js";
 import { asShown } from "./edits.js";
 import { inReach } from "./limits.js";
-import { keepCard, keptCard } from "./store.js";
-import { reached } from "./sync.js";
+import { StorageSilent } from "./storage.js";
+import { keepCard, keptCard, keptList } from "./store.js";
+import { reached, syncStanding } from "./sync.js";
 
 /** @typedef {{where: "device"|"shop"}} From where the card shown came from */
 
@@ -16,13 +17,50 @@ import { reached } from "./sync.js";
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable} only when it is not on this device
  */
 export async function openCard(code, show, signal) {
-  const kept = await keptCard(code).catch(() => undefined); // storage blocked: the shop still has it
+  /** @type {unknown} */
+  let unread = null; // storage blocked or silent: the shop still has it
+  const kept = await keptCard(code).catch((error) => void (unread = error));
   if (!kept) {
-    await show(await asShown(await fetchCard(code, signal)), { where: "shop" });
+    await show(await asShown(await fetchUnread(code, signal, unread)), { where: "shop" });
     return;
   }
   await show(await asShown(kept), { where: "device" });
   refresh(kept, show, signal);
+}
+
+/**
+ * @param {string} code
+ * @param {AbortSignal} signal
+ * @param {unknown} unread why it was not read from this device
+ * @throws {StorageSilent} nobody can tell whether the card is on this device
+ */
+async function fetchUnread(code, signal, unread) {
+  try {
+    return await fetchCard(code, signal);
+  } catch (error) {
+    throw error instanceof Unreachable && unread instanceof StorageSilent ? unread : error;
+  }
+}
+
+/**
+ * A line of each card: of this device, or where it cannot be kept or read there, of the shop.
+ * @returns {Promise<{list: import("./store.js").Summary[], where: "device"|"shop"}>}
+ */
+export async function cardLines() {
+  try {
+    const list = await keptList();
+    if (list.length || !syncStanding().unkept) return { list, where: "device" };
+  } catch {
+    // silent or refused
+  }
+  try {
+    const { body } = await call("GET", "/cards?archived=all&limit=200", { timeout: 4000 });
+    reached(true);
+    return { list: body.cards, where: "shop" };
+  } catch (error) {
+    reached(false, error);
+    return { list: [], where: "shop" };
+  }
 }
 
 /**

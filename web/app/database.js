@@ -11,12 +11,17 @@ export function database() {
   opened ??= openDB("flangebook", FORM, {
     upgrade: (db, from, _to, transaction) => bringUpToDate(db, from, transaction),
     blocking: letGo,
-    terminated: () => (opened = undefined),
+    terminated: forgetConnection,
   }).catch((error) => {
     opened = undefined; // the next call tries again
     throw error;
   });
   return opened;
+}
+
+/** The next call opens it anew. */
+export function forgetConnection() {
+  opened = undefined;
 }
 
 /** Another tab holds a newer app: do not stand in its way. */
@@ -64,12 +69,16 @@ async function intoKinds(transaction) {
 
 /** What was typed could not be written down on this device. */
 export class NotKept extends Error {
-  /** @param {unknown} cause */
-  constructor(cause) {
+  /**
+   * @param {unknown} cause
+   * @param {boolean} [mayCome] storage did not answer, and may yet
+   */
+  constructor(cause, mayCome = false) {
     super(
       `${whyNot(cause)} What you typed is still on this screen and nowhere else: leave it open, or ` +
         "write it on paper.",
     );
+    this.mayCome = mayCome;
   }
 }
 

@@ -3,12 +3,19 @@ import { listenForTheDoor, turnedAway } from "./crew.js";
 import { drawMasthead } from "./masthead.js";
 import { showCurrent, showUnlessTyping, startRouter } from "./router.js";
 import { applyTheme, onSettings } from "./settings.js";
-import { keepSyncing } from "./sync.js";
+import { keepSyncing, sync } from "./sync.js";
 import { startWorker } from "./update.js";
 
 applyTheme();
 onSettings(() => applyTheme());
 document.addEventListener("sync", () => drawMasthead());
+document.addEventListener("held", () => drawMasthead());
+document.addEventListener("storage", (event) => {
+  drawMasthead();
+  if (/** @type {CustomEvent<{silent: boolean}>} */ (event).detail.silent) return;
+  if (document.documentElement.dataset.ready === "failed") showCurrent();
+  sync();
+});
 document.addEventListener("turned-away", () => {
   drawMasthead();
   if (document.documentElement.dataset.screen !== "pair") showCurrent(); // else what was typed there would go

@@ -2,6 +2,8 @@
 import { html, nothing, render } from "/vendor/lit-html/lit-html.js";
 import { turnedAway } from "./crew.js";
 import { mayOpen } from "./routes.js";
+import { heldHere } from "./sending.js";
+import { storageIsSilent } from "./storage.js";
 import { syncStanding } from "./sync.js";
 
 const PLACES = [
@@ -31,7 +33,7 @@ export function drawMasthead() {
             : nothing
         }
       </div>
-      ${openNetwork()}${turnedAway() === null ? standingLine() : nothing}`,
+      ${openNetwork()}${silentStorage()}${turnedAway() === null ? standingLine() : nothing}`,
     /** @type {HTMLElement} */ (document.getElementById("masthead")),
   );
 }
@@ -48,6 +50,25 @@ const openNetwork = () =>
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
       </p>`;
+
+/** What is shown then is the shop's, and what is typed is nowhere but in this window. */
+const silentStorage = () =>
+  storageIsSilent()
+    ? html`<p class="standing" data-test="silent-storage">
+        This device’s storage does not answer.
+        ${
+          heldHere()
+            ? html`<b data-test="held"
+                >What you typed is held in this window only, until the storage or the shop answers: leave it
+                open.</b
+              >`
+            : "Cards come from the shop."
+        }
+        <button type="button" class="button" data-test="try-storage" @click=${() => location.reload()}>
+          Try again
+        </button>
+      </p>`
+    : nothing;
 
 function standingLine() {
   const { reached, waiting, words, refused, settle: open, lost } = syncStanding();

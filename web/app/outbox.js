@@ -1,6 +1,7 @@
 // What was typed here and is on its way: written down first, then sent, and kept until the shop
 // has it. Each entry carries an id made on this device, so sending one twice does no harm.
-import { database, NotKept } from "./database.js";
+import { NotKept } from "./database.js";
+import { read, StorageSilent, write } from "./storage.js";
 
 /**
  * @typedef {"trial"|"note"|"edit"} Kind a note is an edit of nothing but the note
@@ -54,31 +55,38 @@ const inOrder = (a, b) => a.number - b.number;
  * Write an entry down.
  * @param {Omit<Waiting, "number"|"queued_at">} typed
  * @returns {Promise<Waiting>}
- * @throws {NotKept} full, or refused
+ * @throws {NotKept} full, refused, or silent
  */
 export async function writeDown(typed) {
   try {
-    const transaction = (await database()).transaction(["outbox", "meta"], "readwrite", STRICT);
-    const last = (await transaction.objectStore("outbox").getAll()).sort(inOrder).at(-1)?.number ?? 0;
-    const number = Math.max((await transaction.objectStore("meta").get("number")) ?? 0, last) + 1;
-    /** @type {Waiting} */
-    const entry = { ...typed, number, queued_at: new Date().toISOString() };
-    transaction.objectStore("meta").put(number, "number");
-    transaction.objectStore("outbox").put(entry);
-    await transaction.done;
-    return entry;
+    return await write(["outbox", "meta"], (transaction) => putLast(transaction, typed), STRICT);
   } catch (error) {
-    throw new NotKept(error);
+    throw new NotKept(error, error instanceof StorageSilent);
   }
+}
+
+/**
+ * @param {any} transaction over outbox and meta
+ * @param {Omit<Waiting, "number"|"queued_at">} typed
+ * @returns {Promise<Waiting>}
+ */
+async function putLast(transaction, typed) {
+  const [outbox, meta] = [transaction.objectStore("outbox"), transaction.objectStore("meta")];
+  const last = (await outbox.getAll()).sort(inOrder).at(-1)?.number ?? 0;
+  const number = Math.max((await meta.get("number")) ?? 0, last) + 1;
+  const entry = { ...typed, number, queued_at: new Date().toISOString() };
+  meta.put(number, "number");
+  outbox.put(entry);
+  return entry;
 }
 
 /** For what was sent without waiting. */
 export async function nextNumber() {
-  const transaction = (await database()).transaction("meta", "readwrite");
-  const number = ((await transaction.store.get("number")) ?? 0) + 1;
-  transaction.store.put(number, "number");
-  await transaction.done;
-  return number;
+  return write("meta", async ({ store }) => {
+    const number = ((await store.get("number")) ?? 0) + 1;
+    store.put(number, "number");
+    return number;
+  });
 }
 
 /**
@@ -86,7 +94,7 @@ export async function nextNumber() {
  * @returns {Promise<Waiting[]>}
  */
 export async function waiting() {
-  return (await (await database()).getAll("outbox")).sort(inOrder);
+  return (await read("outbox", ({ store }) => store.getAll())).sort(inOrder);
 }
 
 /**
@@ -104,7 +112,7 @@ export async function waitingFor(code) {
  * @returns {Promise<Waiting|undefined>}
  */
 export async function stillWaiting(id) {
-  return (await database()).get("outbox", id);
+  return read("outbox", ({ store }) => store.get(id));
 }
 
 /**
@@ -112,7 +120,7 @@ export async function stillWaiting(id) {
  * @returns {Promise<Waiting|undefined>}
  */
 export async function wasSent(id) {
-  return (await database()).get("sent", id);
+  return read("sent", ({ store }) => store.get(id));
 }
 
 /**
@@ -120,10 +128,14 @@ export async function wasSent(id) {
  * @param {Partial<Waiting>} change
  */
 export async function mark(id, change) {
-  const transaction = (await database()).transaction("outbox", "readwrite", STRICT);
-  const entry = await transaction.store.get(id);
-  if (entry) transaction.store.put({ ...entry, ...change });
-  await transaction.done;
+  await write(
+    "outbox",
+    async ({ store }) => {
+      const entry = await store.get(id);
+      if (entry) store.put({ ...entry, ...change });
+    },
+    STRICT,
+  );
 }
 
 /**
@@ -138,7 +150,7 @@ export const tryAgain = (id) => mark(id, { refused: undefined });
  */
 export async function forget(id) {
   const entry = await stillWaiting(id);
-  await (await database()).delete("outbox", id);
+  await write("outbox", ({ store }) => store.delete(id));
   if (entry?.after) await follow(id, entry.after);
 }
 
@@ -163,12 +175,13 @@ export async function follow(id, after, which = () => true) {
 export async function arrived(entry, at, proposed = false) {
   const { again, refused, missing, parked, ...rest } = entry;
   try {
-    const transaction = (await database()).transaction(["outbox", "sent"], "readwrite");
-    transaction.objectStore("sent").put({ ...rest, proposed, sent_at: entry.sent_at ?? at });
-    transaction.objectStore("outbox").delete(entry.id);
-    await transaction.done;
+    await write(["outbox", "sent"], (transaction) => {
+      transaction.objectStore("sent").put({ ...rest, proposed, sent_at: entry.sent_at ?? at });
+      transaction.objectStore("outbox").delete(entry.id);
+    });
   } catch {
-    await (await database()).delete("outbox", entry.id); // full: the shop has it, that is what counts
+    // full: the shop has it, that is what counts
+    await write("outbox", ({ store }) => store.delete(entry.id));
   }
 }
 
@@ -178,11 +191,11 @@ export async function arrived(entry, at, proposed = false) {
  */
 export async function tidy(now) {
   const limit = Date.parse(now) - DAYS_KEPT * DAY_MS;
-  const transaction = (await database()).transaction("sent", "readwrite");
-  for (const entry of await transaction.store.getAll()) {
-    if (Date.parse(entry.sent_at) < limit) transaction.store.delete(entry.id);
-  }
-  await transaction.done;
+  await write("sent", async ({ store }) => {
+    for (const entry of await store.getAll()) {
+      if (Date.parse(entry.sent_at) < limit) store.delete(entry.id);
+    }
+  });
 }
 
 /**

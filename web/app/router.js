@@ -5,7 +5,10 @@ import { isShut } from "./crew.js";
 import { may } from "./rights.js";
 import { match, routeOf } from "./routes.js";
 import { notYours } from "./view/offer.js";
-import { failed } from "./view/states.js";
+import { failed, stillOpening } from "./view/states.js";
+
+/** A page that shows nothing for so long says why. */
+const EMPTY_MS = 1000;
 
 /** @type {AbortController} */
 let leaving = new AbortController();
@@ -58,9 +61,11 @@ export async function showCurrent(moveFocus = false) {
   drawMasthead();
   /** @param {unknown} template */
   const draw = (template) => {
+    clearTimeout(timer);
     if (!signal.aborted) render(template, page());
   };
   render(html``, page()); // a new screen starts from an empty page
+  const timer = setTimeout(() => draw(stillOpening()), EMPTY_MS);
   if (!found) {
     draw(
       html`<div class="state">

@@ -5,6 +5,9 @@ import { call, Problem, Unreachable } from "./api.js";
 import { differing, sameAsBefore } from "./card_fields.js";
 import { arrived, follow, forget, mark, stillWaiting, tidy, waiting, wasSent, writeDown } from "./outbox.js";
 import { keepCard, keptCard } from "./store.js";
+import { NotKept } from "./database.js";
+
+const ASK_AGAIN_MS = 3000;
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
 /** @typedef {import("./api.js").Answer} Answer */
@@ -13,7 +16,8 @@ import { keepCard, keptCard } from "./store.js";
 
 /**
  * Write it down, then send it now or leave it waiting. What the shop refuses is not kept: the
- * person is still here to put it right. Where nothing can be written down, only the shop counts.
+ * person is still here to put it right. Where nothing can be written down, only the shop counts; where
+ * neither answers, it is held in this window until one does.
  * @param {Omit<Waiting, "number"|"queued_at">} typed
  * @returns {Promise<Outcome>}
  * @throws {Problem | import("./database.js").NotKept}
@@ -43,7 +47,13 @@ async function sendNow(typed) {
   try {
     entry = await writeDown(typed);
   } catch (unkept) {
-    return straight(typed, unkept);
+    try {
+      return await straight(typed, unkept);
+    } catch (error) {
+      if (error !== unkept || !(error instanceof NotKept && error.mayCome)) throw error;
+    }
+    await heldForAWhile();
+    return sendNow(typed);
   }
   try {
     return (await step(entry, 4000)) ?? { where: "here", answer: null };
@@ -52,6 +62,23 @@ async function sendNow(typed) {
     await forget(entry.id);
     throw error;
   }
+}
+
+let held = 0;
+
+/** How much of what was typed is in this window only: neither storage nor the shop answers. */
+export const heldHere = () => held;
+
+/** Until storage answers again, or it is time to ask the shop again. */
+async function heldForAWhile() {
+  held += 1;
+  document.dispatchEvent(new CustomEvent("held"));
+  await new Promise((go) => {
+    setTimeout(go, ASK_AGAIN_MS);
+    document.addEventListener("storage", go, { once: true });
+  });
+  held -= 1;
+  document.dispatchEvent(new CustomEvent("held"));
 }
 
 /**

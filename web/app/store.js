@@ -1,6 +1,9 @@
 // The shop as this device keeps it: every card, a short list of them, and the crib.
-import { database } from "./database.js";
 import { sendAllAgain } from "./outbox.js";
+import { read, write } from "./storage.js";
+
+/** A page of the feed is much to write: a slow device may take longer than for a card. */
+const A_PAGE_MS = 20_000;
 
 /**
  * @typedef {{code: string, title: string, note: string, metal: string, thickness_mm: number, bends: number,
@@ -13,7 +16,7 @@ import { sendAllAgain } from "./outbox.js";
  * @returns {Promise<any|undefined>}
  */
 export async function keptCard(code) {
-  return (await database()).get("cards", code);
+  return read("cards", ({ store }) => store.get(code));
 }
 
 /**
@@ -21,7 +24,8 @@ export async function keptCard(code) {
  * @returns {Promise<Summary[]>}
  */
 export async function keptList() {
-  const list = await (await database()).getAll("list");
+  /** @type {Summary[]} */
+  const list = await read("list", ({ store }) => store.getAll());
   return list.sort((a, b) => (a.updated_at < b.updated_at ? 1 : -1));
 }
 
@@ -31,12 +35,12 @@ export async function keptList() {
  * @returns {Promise<any>} the card as it is kept now
  */
 export async function keepCard(card) {
-  const transaction = (await database()).transaction(["cards", "list"], "readwrite");
-  const held = await transaction.objectStore("cards").get(card.code);
-  const older = held && isOlder(card, held);
-  if (!older) put(transaction, card);
-  await transaction.done;
-  return older ? held : card;
+  return write(["cards", "list"], async (transaction) => {
+    const held = await transaction.objectStore("cards").get(card.code);
+    if (held && isOlder(card, held)) return held;
+    put(transaction, card);
+    return card;
+  });
 }
 
 /**
@@ -99,15 +103,15 @@ function summary(card) {
  * @returns {Promise<Summary[]>}
  */
 export async function toSettle() {
-  return (await database()).getAllFromIndex("list", "settle", IDBKeyRange.lowerBound(1));
+  return read("list", ({ store }) => store.index("settle").getAll(IDBKeyRange.lowerBound(1)));
 }
 
 /** Drop what is kept of the shop; what waits to be sent stays. */
 export async function forgetShop() {
   const names = ["cards", "list", "meta", "sent", "lost"];
-  const transaction = (await database()).transaction(names, "readwrite");
-  for (const name of names) transaction.objectStore(name).clear();
-  await transaction.done;
+  await write(names, (transaction) => {
+    for (const name of names) transaction.objectStore(name).clear();
+  });
 }
 
 /**
@@ -115,12 +119,12 @@ export async function forgetShop() {
  * @returns {Promise<any|undefined>}
  */
 export async function keptShop() {
-  return (await database()).get("meta", "shop");
+  return read("meta", ({ store }) => store.get("shop"));
 }
 
 /** @returns {Promise<string|undefined>} */
 export async function keptCursor() {
-  return (await database()).get("meta", "cursor");
+  return read("meta", ({ store }) => store.get("cursor"));
 }
 
 /**
@@ -130,23 +134,25 @@ export async function keptCursor() {
  * @param {{cursor: string, reset?: boolean, more?: boolean, cards: any[], shop: any|null}} page
  */
 export async function keepPage(page) {
-  const transaction = (await database()).transaction(
+  await write(
     ["cards", "list", "meta", "outbox", "sent", "lost"],
-    "readwrite",
+    async (transaction) => {
+      if (page.reset) {
+        await setAside(transaction);
+        await sendAllAgain(transaction);
+      }
+      const aside = new Set(await transaction.objectStore("lost").getAllKeys());
+      for (const card of page.cards) {
+        put(transaction, card);
+        if (aside.has(card.code)) await found(transaction, card);
+      }
+      const meta = transaction.objectStore("meta");
+      if (page.shop) meta.put(page.shop, "shop");
+      meta.put(page.cursor, "cursor");
+      meta.put(Boolean(page.more), "more");
+    },
+    { patience: A_PAGE_MS },
   );
-  if (page.reset) {
-    await setAside(transaction);
-    await sendAllAgain(transaction);
-  }
-  for (const card of page.cards) {
-    put(transaction, card);
-    await found(transaction, card);
-  }
-  const meta = transaction.objectStore("meta");
-  if (page.shop) meta.put(page.shop, "shop");
-  meta.put(page.cursor, "cursor");
-  meta.put(Boolean(page.more), "more");
-  await transaction.done;
 }
 
 /** @param {any} transaction */
@@ -164,7 +170,6 @@ async function setAside(transaction) {
  */
 async function found(transaction, card) {
   const aside = await transaction.objectStore("lost").get(card.code);
-  if (!aside) return;
   transaction.objectStore("lost").delete(card.code);
   const there = new Set(card.trials.map((/** @type {any} */ trial) => trial.id));
   const queued = new Set(await transaction.objectStore("outbox").getAllKeys());
@@ -189,11 +194,11 @@ export function trialAgain(code, { number: _, received_at, correction, ...body }
  * @param {any} card as it was kept
  */
 export async function bringTrialsBack(card) {
-  const transaction = (await database()).transaction("outbox", "readwrite");
-  card.trials.forEach((/** @type {any} */ trial, /** @type {number} */ place) => {
-    transaction.store.put({ ...trialAgain(card.code, trial, place - card.trials.length), missing: true });
+  await write("outbox", ({ store }) => {
+    card.trials.forEach((/** @type {any} */ trial, /** @type {number} */ place) => {
+      store.put({ ...trialAgain(card.code, trial, place - card.trials.length), missing: true });
+    });
   });
-  await transaction.done;
 }
 
 /**
@@ -201,11 +206,12 @@ export async function bringTrialsBack(card) {
  * @returns {Promise<any[]>}
  */
 export async function lostCards() {
-  const opened = await database();
-  return (await opened.get("meta", "more")) ? [] : opened.getAll("lost");
+  return read(["meta", "lost"], async (transaction) =>
+    (await transaction.objectStore("meta").get("more")) ? [] : transaction.objectStore("lost").getAll(),
+  );
 }
 
 /** @param {string} code */
 export async function forgetLost(code) {
-  await (await database()).delete("lost", code);
+  await write("lost", ({ store }) => store.delete(code));
 }

@@ -3,16 +3,27 @@
 import { call, Problem, Unreachable } from "./api.js";
 import { waiting } from "./outbox.js";
 import { flush } from "./sending.js";
+import { StorageSilent } from "./storage.js";
 import { keepPage, keptCursor, lostCards, toSettle } from "./store.js";
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
 /**
  * @typedef {{reached: boolean|null, waiting: number, words: string, refused: number, settle: string[],
- *   lost: number, at: string|null}} Standing settle: a card's code for each change to settle
+ *   lost: number, at: string|null, unkept: boolean}} Standing
+ *   settle: a card's code for each change to settle; unkept: the shop's changes cannot be written down here
  */
 
 /** @type {Standing} */
-let standing = { reached: null, waiting: 0, words: "", refused: 0, settle: [], lost: 0, at: null };
+let standing = {
+  reached: null,
+  waiting: 0,
+  words: "",
+  refused: 0,
+  settle: [],
+  lost: 0,
+  at: null,
+  unkept: false,
+};
 /** @type {Promise<void>|undefined} */
 let running;
 let askedAgain = false;
@@ -117,14 +128,18 @@ async function round() {
       await fetchChanges();
       newData = true;
     }
-    await announce({ reached: true, at: new Date().toISOString() }, newData);
+    await announce({ reached: true, at: new Date().toISOString(), unkept: false }, newData);
   } catch (error) {
     await announce(
-      error instanceof Unreachable ? { reached: false } : error instanceof Problem ? { reached: true } : {},
+      error instanceof Unreachable
+        ? { reached: false }
+        : error instanceof Problem
+          ? { reached: true }
+          : { unkept: true },
       newData,
     );
     const known = error instanceof Unreachable || (error instanceof Problem && error.status === 401);
-    if (!known) console.warn("changes feed:", error);
+    if (!known && !(error instanceof StorageSilent)) console.warn("changes feed:", error);
   }
 }
 

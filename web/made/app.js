@@ -1,263 +1,312 @@
-var qg=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var tt=(t,e)=>{for(var n in e)qg(t,n,{get:e[n],enumerable:!0})};function zg(){try{let t=JSON.parse(localStorage.getItem(Rl)??"null");return t?.refused?t:Pl}catch{return Pl}}function Il({
-role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Nn))return!1;Nn={role:t,refused:e};
-try{localStorage.setItem(Rl,n)}catch{}return!0}function Dl(t){t&&t!==Nn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var Rl,Pl,Nn,Bn,pt,Wl,Et=$(()=>{Rl="flangebook.rights",Pl={role:"owner",refused:{}},Nn=zg();Bn=
-()=>Nn.role,pt=t=>!Object.hasOwn(Nn.refused,t),Wl=t=>Nn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return Fl(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function $o(t,e,n,s,o=2e4){
-return Fl("POST",t,e,{type:n,signal:s,timeout:o})}async function Fl(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+var b$=Object.defineProperty;var b=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var tt=(t,e)=>{for(var n in e)b$(t,n,{get:e[n],enumerable:!0})};function w$(){try{let t=JSON.parse(localStorage.getItem(Yl)??"null");return t?.refused?t:Kl}catch{return Kl}}function Xl({
+role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Wn))return!1;Wn={role:t,refused:e};
+try{localStorage.setItem(Yl,n)}catch{}return!0}function Zl(t){t&&t!==Wn.role&&document.dispatchEvent(new CustomEvent(
+"other-role"))}var Yl,Kl,Wn,Dn,ht,Jl,Et=b(()=>{Yl="flangebook.rights",Kl={role:"owner",refused:{}},Wn=w$();Dn=
+()=>Wn.role,ht=t=>!Object.hasOwn(Wn.refused,t),Jl=t=>Wn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return Ql(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function ko(t,e,n,s,o=2e4){
+return Ql("POST",t,e,{type:n,signal:s,timeout:o})}async function Ql(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new j}if(Dl(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await vr(u,p);let m=Kg.includes(u.status)?null:await Yg(u,r);return{status:u.status,body:m,
-etag:u.headers.get("ETag"),at:Zg(u)}}async function Yg(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new j}}async function vr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new j;let s=new T(
-n);return Jg(s,e),s}function Jg({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
+any([r,h]):h,cache:"no-store"})}catch(m){throw r?.aborted?m:new F}if(Zl(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await Er(u,p);let f=y$.includes(u.status)?null:await _$(u,r);return{status:u.status,body:f,
+etag:u.headers.get("ETag"),at:x$(u)}}async function _$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+n:new F}}async function Er(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
+n);return v$(s,e),s}function v$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function jl(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function tc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await vr(c);for await(let h of Xg(c.body,l)){let p=JSON.
-parse(h);if(p.problem)throw new T(p.problem);if(!p.progress)return p;s(p.progress)}throw new j}catch(c){throw n.
-aborted||c instanceof T?c:new j}finally{clearTimeout(r)}}async function*Xg(t,e){let n=t.pipeThrough(new TextDecoderStream).
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Er(c);for await(let h of k$(c.body,l)){let p=JSON.
+parse(h);if(p.problem)throw new T(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
+aborted||c instanceof T?c:new F}finally{clearTimeout(r)}}async function*k$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function Hl(t,e,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function ec(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await vr(a);s=await a.blob()}catch(a){throw a instanceof T?a:new j}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Er(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var T,j,Kg,Zg,G=$(()=>{Et();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
-e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},j=class extends Error{constructor(){
-super("The shop's server does not answer.")}};Kg=[204,304];Zg=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function Qg(){return Ul||(Ul=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function t$(){return Gl||
-(Gl=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function e$(t){let e=new Promise(
-(n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(Ye(t.result)),
-o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return bo.set(e,t),
-e}function n$(t){if(Tr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+o.href),1e4)}var T,F,y$,x$,U=b(()=>{Et();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
+super("The shop's server does not answer.")}};y$=[204,304];x$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function S$(){return nc||(nc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function T$(){return sc||
+(sc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function M$(t){let e=new Promise(
+(n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(tn(t.result)),
+o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return xo.set(e,t),
+e}function A$(t){if(Br.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});Tr.set(t,e)}function Kl(t){Mr=t(Mr)}function s$(t){return t$().includes(t)?function(...e){return t.
-apply(Or(this),e),Ye(this.request)}:function(...e){return Ye(t.apply(Or(this),e))}}function o$(t){return typeof t==
-"function"?s$(t):(t instanceof IDBTransaction&&n$(t),Sr(t,Qg())?new Proxy(t,Mr):t)}function Ye(t){if(t instanceof
-IDBRequest)return e$(t);if(kr.has(t))return kr.get(t);let e=o$(t);return Object.is(e,t)||(kr.set(t,e),bo.set(e,
-t)),e}function Yl(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=Ye(r);return s&&
-r.addEventListener("upgradeneeded",c=>{s(Ye(r.result),c.oldVersion,c.newVersion,Ye(r.transaction),c)}),n&&r.addEventListener(
+"abort",r)});Br.set(t,e)}function ic(t){Pr=t(Pr)}function O$(t){return T$().includes(t)?function(...e){return t.
+apply(Rr(this),e),tn(this.request)}:function(...e){return tn(t.apply(Rr(this),e))}}function E$(t){return typeof t==
+"function"?O$(t):(t instanceof IDBTransaction&&A$(t),Cr(t,S$())?new Proxy(t,Pr):t)}function tn(t){if(t instanceof
+IDBRequest)return M$(t);if(Lr.has(t))return Lr.get(t);let e=E$(t);return Object.is(e,t)||(Lr.set(t,e),xo.set(e,
+t)),e}function lc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=tn(r);return s&&
+r.addEventListener("upgradeneeded",c=>{s(tn(r.result),c.oldVersion,c.newVersion,tn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function Vl(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(xr[e])return xr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=r$.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||a$.includes(n)))return;let a=async function(r,...l){let c=this.
+"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function oc(t,e){if(!(t instanceof IDBDatabase&&
+!(e in t)&&typeof e=="string"))return;if(Nr[e])return Nr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=N$.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||L$.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return xr[e]=a}async function*c$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,l$);for(Jl.set(n,e),bo.set(n,Or(e));e;)yield n,e=await(Ar.get(n)||e.continue()),
-Ar.delete(n)}function zl(t,e){return e===Symbol.asyncIterator&&Sr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Sr(t,[IDBIndex,IDBObjectStore])}var Sr,Ul,Gl,Tr,kr,bo,Mr,Or,a$,r$,xr,i$,ql,Ar,Jl,l$,Xl=$(()=>{Sr=(t,e)=>e.
-some(n=>t instanceof n);Tr=new WeakMap,kr=new WeakMap,bo=new WeakMap;Mr={get(t,e,n){if(t instanceof IDBTransaction){
-if(e==="done")return Tr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
-return Ye(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Or=t=>bo.get(t);a$=["get","getKey","getAll","getAllKeys","count"],r$=["put","add","delete",
-"clear"],xr={};Kl(t=>({...t,get:(e,n,s)=>Vl(e,n)||t.get(e,n,s),has:(e,n)=>!!Vl(e,n)||t.has(e,n)}));i$=["advanc\
-e","continue","continuePrimaryKey"],ql={},Ar=new WeakMap,Jl=new WeakMap,l$={get(t,e){if(!i$.includes(e))return t[e];
-let n=ql[e];return n||(n=ql[e]=function(...s){Ar.set(this,Jl.get(this)[e](...s))}),n}};Kl(t=>({...t,get(e,n,s){
-return zl(e,n)?c$:t.get(e,n,s)},has(e,n){return zl(e,n)||t.has(e,n)}}))});function dt(){return Cn??=Yl("flangebook",d$,{upgrade:(t,e,n,s)=>p$(t,e,s),blocking:h$,terminated:()=>Cn=void 0}).
-catch(t=>{throw Cn=void 0,t}),Cn}async function h$(){(await Cn)?.close(),Cn=void 0}async function p$(t,e,n){e<
-1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
+o&&c.done]))[0]};return Nr[e]=a}async function*P$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,B$);for(cc.set(n,e),xo.set(n,Rr(e));e;)yield n,e=await(Ir.get(n)||e.continue()),
+Ir.delete(n)}function rc(t,e){return e===Symbol.asyncIterator&&Cr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
+"iterate"&&Cr(t,[IDBIndex,IDBObjectStore])}var Cr,nc,sc,Br,Lr,xo,Pr,Rr,L$,N$,Nr,C$,ac,Ir,cc,B$,dc=b(()=>{Cr=(t,e)=>e.
+some(n=>t instanceof n);Br=new WeakMap,Lr=new WeakMap,xo=new WeakMap;Pr={get(t,e,n){if(t instanceof IDBTransaction){
+if(e==="done")return Br.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+return tn(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
+tore")?!0:e in t}};Rr=t=>xo.get(t);L$=["get","getKey","getAll","getAllKeys","count"],N$=["put","add","delete",
+"clear"],Nr={};ic(t=>({...t,get:(e,n,s)=>oc(e,n)||t.get(e,n,s),has:(e,n)=>!!oc(e,n)||t.has(e,n)}));C$=["advanc\
+e","continue","continuePrimaryKey"],ac={},Ir=new WeakMap,cc=new WeakMap,B$={get(t,e){if(!C$.includes(e))return t[e];
+let n=ac[e];return n||(n=ac[e]=function(...s){Ir.set(this,cc.get(this)[e](...s))}),n}};ic(t=>({...t,get(e,n,s){
+return rc(e,n)?P$:t.get(e,n,s)},has(e,n){return rc(e,n)||t.has(e,n)}}))});function Wr(){return Fn??=lc("flangebook",R$,{upgrade:(t,e,n,s)=>W$(t,e,s),blocking:I$,terminated:Dr}).catch(t=>{
+throw Fn=void 0,t}),Fn}function Dr(){Fn=void 0}async function I$(){(await Fn)?.close(),Fn=void 0}async function W$(t,e,n){
+e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await u$(n))}async function u$(t){
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await D$(n))}async function D$(t){
 let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.queued_at?-1:1),s=0;for(let{trial:o,
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
-ta").delete("cursor")}function m$(t){return(t instanceof DOMException?t.name:"")==="QuotaExceededError"?"Not s\
+ta").delete("cursor")}function F$(t){return(t instanceof DOMException?t.name:"")==="QuotaExceededError"?"Not s\
 aved: this device is full. Free some room on it, then save again.":"Not saved: this browser lets nothing be ke\
-pt here, and the shop does not answer. Private windows do that."}var d$,Cn,wo,Lr=$(()=>{Xl();d$=2;wo=class extends Error{constructor(e){
-super(`${m$(e)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`)}}});function It(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+pt here, and the shop does not answer. Private windows do that."}var R$,Fn,jn,So=b(()=>{dc();R$=2;jn=class extends Error{constructor(e,n=!1){
+super(`${F$(e)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`),
+this.mayCome=n}}});function Jt(t,e){return mc(pc,n=>uc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=pc,...s}={}){return mc(n,
+o=>uc(t,"readwrite",s,e,o))}async function uc(t,e,n,s,o){let a=await U$(t,e,n);!o.now&&e==="readwrite"&&(a.abort(),
+await a.done),o.transaction=a,To.add(a),a.done.catch(()=>{}).finally(()=>To.delete(a));try{let r=await s(H$(a));
+return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw jr(a),a.error??r}}async function U$(t,e,n){
+try{return(await Wr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&s.name==="InvalidStateError"))
+throw s;return Dr(),(await Wr()).transaction(t,e,n)}}function jr(t){try{t.abort()}catch{}}async function mc(t,e){
+let n={now:!0},s=e(n);s.then(()=>fc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(()=>l(new Vt),en?j$:t)});
+try{return await Promise.race([s,a])}catch(r){throw r instanceof Vt&&G$(n),r}finally{clearTimeout(o)}}function G$(t){
+t.now=!1,t.transaction?.mode==="readwrite"&&jr(t.transaction),fc(!0)}function fc(t){t!==en&&(en=t,document.documentElement.
+dataset.storage=en?"silent":"answers",document.dispatchEvent(new CustomEvent("storage",{detail:{silent:en}})))}
+var pc,j$,Vt,To,en,Fr,Mo,H$,hc,nn=b(()=>{So();pc=1e3,j$=100,Vt=class extends Error{constructor(){super("This d\
+evice's storage does not answer.")}},To=new Set,en=!1,Fr=!1,Mo=()=>en;H$=t=>({store:hc(t.objectStore(t.objectStoreNames[0])),
+objectStore:e=>hc(t.objectStore(e))}),hc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="function"?(...s)=>{let o=t[n](
+...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Fr||=To.size>0;for(let t of To)jr(t)});
+addEventListener("pageshow",t=>{t.persisted&&Fr&&document.dispatchEvent(new CustomEvent("storage",{detail:{silent:en}})),
+Fr=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Ql(t){try{let e=(await dt()).transaction(["outbox","meta"],"readwrite",Zl),n=(await e.
-objectStore("outbox").getAll()).sort(Er).at(-1)?.number??0,s=Math.max(await e.objectStore("meta").get("number")??
-0,n)+1,o={...t,number:s,queued_at:new Date().toISOString()};return e.objectStore("meta").put(s,"number"),e.objectStore(
-"outbox").put(o),await e.done,o}catch(e){throw new wo(e)}}async function tc(){let t=(await dt()).transaction("\
-meta","readwrite"),e=(await t.store.get("number")??0)+1;return t.store.put(e,"number"),await t.done,e}async function Dt(){
-return(await(await dt()).getAll("outbox")).sort(Er)}async function Je(t){return(await Dt()).filter(e=>e.code===
-t)}async function Es(t){return(await dt()).get("outbox",t)}async function _o(t){return(await dt()).get("sent",
-t)}async function Pn(t,e){let n=(await dt()).transaction("outbox","readwrite",Zl),s=await n.store.get(t);s&&n.
-store.put({...s,...e}),await n.done}async function yo(t){let e=await Es(t);await(await dt()).delete("outbox",t),
-e?.after&&await vo(t,e.after)}async function vo(t,e,n=()=>!0){for(let s of await Dt())s.after===t&&n(s)&&await Pn(
-s.id,{after:e})}async function Ns(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,...l}=t;try{let c=(await dt()).
-transaction(["outbox","sent"],"readwrite");c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
-objectStore("outbox").delete(t.id),await c.done}catch{await(await dt()).delete("outbox",t.id)}}async function nc(t){
-let e=Date.parse(t)-f$*g$,n=(await dt()).transaction("sent","readwrite");for(let s of await n.store.getAll())Date.
-parse(s.sent_at)<e&&n.store.delete(s.id);await n.done}async function sc(t){let[e,n]=[t.objectStore("outbox"),t.
-objectStore("sent")],s=(await n.getAll()).sort(Er),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{
-let{proposed:c,...h}=r;a.has(r.id)||e.put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var f$,g$,Zl,
-Er,ec,Nt=$(()=>{Lr();f$=90,g$=864e5,Zl={durability:"strict"};Er=(t,e)=>t.number-e.number;ec=t=>Pn(t,{refused:void 0})});async function Yt(t){return(await dt()).get("cards",t)}async function Se(){return(await(await dt()).getAll("li\
-st")).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ae(t){let e=(await dt()).transaction(["cards",
-"list"],"readwrite"),n=await e.objectStore("cards").get(t.code),s=n&&$$(t,n);return s||oc(e,t),await e.done,s?
-n:t}function oc(t,e){t.objectStore("cards").put(e),t.objectStore("list").put(b$(e))}function b$(t){let{code:e,
-title:n,note:s,revision:o,updated_at:a,updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,
-thickness_mm:f}=h,b=u?.length??0;return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,
-updated_at:a,updated_by:r,worst:l,trials:p,archived:c,settle:b}}async function ac(){return(await dt()).getAllFromIndex(
-"list","settle",IDBKeyRange.lowerBound(1))}async function rc(){let t=["cards","list","meta","sent","lost"],e=(await dt()).
-transaction(t,"readwrite");for(let n of t)e.objectStore(n).clear();await e.done}async function Jt(){return(await dt()).
-get("meta","shop")}async function ic(){return(await dt()).get("meta","cursor")}async function lc(t){let e=(await dt()).
-transaction(["cards","list","meta","outbox","sent","lost"],"readwrite");t.reset&&(await w$(e),await sc(e));for(let s of t.
-cards)oc(e,s),await _$(e,s);let n=e.objectStore("meta");t.shop&&n.put(t.shop,"shop"),n.put(t.cursor,"cursor"),
-n.put(!!t.more,"more"),await e.done}async function w$(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];
-for(let s of await e.getAll())n.put(s);e.clear(),t.objectStore("list").clear()}async function _$(t,e){let n=await t.
-objectStore("lost").get(e.code);if(!n)return;t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.
-id)),o=new Set(await t.objectStore("outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.
-forEach((r,l)=>t.objectStore("outbox").put(cc(e.code,r,l-a.length)))}function cc(t,{number:e,received_at:n,correction:s,
-...o},a){return{id:o.id,kind:"trial",code:t,body:o,number:a,queued_at:n,again:!0}}async function dc(t){let e=(await dt()).
-transaction("outbox","readwrite");t.trials.forEach((n,s)=>{e.store.put({...cc(t.code,n,s-t.trials.length),missing:!0})}),
-await e.done}async function ko(){let t=await dt();return await t.get("meta","more")?[]:t.getAll("lost")}async function xo(t){
-await(await dt()).delete("lost",t)}var $$,bt=$(()=>{Lr();Nt();$$=(t,e)=>t.revision<e.revision||t.revision===e.
-revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total)});function y$(){try{return{...hc,...JSON.parse(localStorage.getItem(pc)??"{}")}}catch{return{...hc}}}function E(){
-return Rn}function Te(t){Rn={...Rn,...t};try{localStorage.setItem(pc,JSON.stringify(Rn))}catch{}So();for(let e of Nr)
-e(Rn)}function gt(t,e){Nr.add(t),e?.addEventListener("abort",()=>Nr.delete(t))}function So(){document.documentElement.
-dataset.theme=Rn.theme}var pc,hc,Nr,Rn,et=$(()=>{pc="flangebook.settings",hc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},Nr=new Set,Rn=y$()});function gc(t){return Bs!==null&&t!=="pair"&&!(mc?.labels_open&&v$.includes(t))}async function Xe(t){Br+=1;try{
-let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return mc=e,Il(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{Br-=1}}async function $c(t){Bs!==t&&(Bs=t,await Promise.all([Xe().catch(()=>null),rc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function bc(t,e){let{body:n}=await M(
-"POST","/pair",{body:{code:t,name:e}});return E().name||Te({name:n.name}),Bs=null,fc=performance.now(),await Xe(),
-n}async function wc(){await M("POST","/leave",{}),await $c("unknown")}function _c(){document.addEventListener(
-"not-paired",t=>{let{why:e,asked:n}=t.detail;n>fc&&$c(e)}),document.addEventListener("other-role",uc),Bn()!=="\
-owner"&&uc()}function uc(){Br||Xe().catch(()=>null)}var Vt,v$,mc,Bs,fc,Br,Me,To,Ze=$(()=>{G();Et();bt();et();Vt=
+"$1-$2-$3-$4-$5")}async function $c(t){try{return await Lt(["outbox","meta"],e=>z$(e,t),gc)}catch(e){throw new jn(
+e,e instanceof Vt)}}async function z$(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.
+getAll()).sort(Hr).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().
+toISOString()};return s.put(a,"number"),n.put(r),r}async function bc(){return Lt("meta",async({store:t})=>{let e=(await t.
+get("number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await Jt("outbox",({store:t})=>t.getAll())).
+sort(Hr)}async function sn(t){return(await Dt()).filter(e=>e.code===t)}async function Rs(t){return Jt("outbox",
+({store:e})=>e.get(t))}async function Ao(t){return Jt("sent",({store:e})=>e.get(t))}async function Hn(t,e){await Lt(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},gc)}async function Oo(t){let e=await Rs(
+t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Eo(t,e.after)}async function Eo(t,e,n=()=>!0){for(let s of await Dt())
+s.after===t&&n(s)&&await Hn(s.id,{after:e})}async function Is(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
+...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
+objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function yc(t){
+let e=Date.parse(t)-V$*q$;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
+e&&n.delete(s.id)})}async function _c(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
+sort(Hr),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var V$,q$,gc,Hr,wc,Nt=b(()=>{So();nn();V$=90,q$=864e5,
+gc={durability:"strict"};Hr=(t,e)=>t.number-e.number;wc=t=>Hn(t,{refused:void 0})});async function Xt(t){return Jt("cards",({store:e})=>e.get(t))}async function Oe(){return(await Jt("list",({store:e})=>e.
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
+let n=await e.objectStore("cards").get(t.code);return n&&Y$(t,n)?n:(vc(e,t),t)})}function vc(t,e){t.objectStore(
+"cards").put(e),t.objectStore("list").put(J$(e))}function J$(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
+updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:f,thickness_mm:m}=h,$=u?.length??0;
+return{code:e,title:n,note:s,metal:f,thickness_mm:m,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
+worst:l,trials:p,archived:c,settle:$}}async function kc(){return Jt("list",({store:t})=>t.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function xc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
+e.objectStore(n).clear()})}async function Zt(){return Jt("meta",({store:t})=>t.get("shop"))}async function Sc(){
+return Jt("meta",({store:t})=>t.get("cursor"))}async function Tc(t){await Lt(["cards","list","meta","outbox","\
+sent","lost"],async e=>{t.reset&&(await X$(e),await _c(e));let n=new Set(await e.objectStore("lost").getAllKeys());
+for(let o of t.cards)vc(e,o),n.has(o.code)&&await Z$(e,o);let s=e.objectStore("meta");t.shop&&s.put(t.shop,"sh\
+op"),s.put(t.cursor,"cursor"),s.put(!!t.more,"more")},{patience:K$})}async function X$(t){let[e,n]=[t.objectStore(
+"cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(s);e.clear(),t.objectStore("list").clear()}
+async function Z$(t,e){let n=await t.objectStore("lost").get(e.code);t.objectStore("lost").delete(e.code);let s=new Set(
+e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&
+!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(Mc(e.code,r,l-a.length)))}function Mc(t,{number:e,received_at:n,
+correction:s,...o},a){return{id:o.id,kind:"trial",code:t,body:o,number:a,queued_at:n,again:!0}}async function Ac(t){
+await Lt("outbox",({store:e})=>{t.trials.forEach((n,s)=>{e.put({...Mc(t.code,n,s-t.trials.length),missing:!0})})})}
+async function Lo(){return Jt(["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore(
+"lost").getAll())}async function No(t){await Lt("lost",({store:e})=>e.delete(t))}var K$,Y$,$t=b(()=>{Nt();nn();
+K$=2e4;Y$=(t,e)=>t.revision<e.revision||t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<
+e.proposals_total)});function Q$(){try{return{...Oc,...JSON.parse(localStorage.getItem(Ec)??"{}")}}catch{return{...Oc}}}function L(){
+return Un}function Ee(t){Un={...Un,...t};try{localStorage.setItem(Ec,JSON.stringify(Un))}catch{}Co();for(let e of Ur)
+e(Un)}function ft(t,e){Ur.add(t),e?.addEventListener("abort",()=>Ur.delete(t))}function Co(){document.documentElement.
+dataset.theme=Un.theme}var Ec,Oc,Ur,Un,et=b(()=>{Ec="flangebook.settings",Oc={units:"mm",inches:"decimal",theme:"\
+day",name:"",paper:"A4"},Ur=new Set,Un=Q$()});function Bc(t){return Ws!==null&&t!=="pair"&&!(Nc?.labels_open&&tb.includes(t))}async function on(t){Gr+=1;try{
+let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return Nc=e,Xl(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{Gr-=1}}async function Pc(t){Ws!==t&&(Ws=t,await Promise.all([on().catch(()=>null),xc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Rc(t,e){let{body:n}=await M(
+"POST","/pair",{body:{code:t,name:e}});return L().name||Ee({name:n.name}),Ws=null,Cc=performance.now(),await on(),
+n}async function Ic(){await M("POST","/leave",{}),await Pc("unknown")}function Wc(){document.addEventListener(
+"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Cc&&Pc(e)}),document.addEventListener("other-role",Lc),Dn()!=="\
+owner"&&Lc()}function Lc(){Gr||on().catch(()=>null)}var qt,tb,Nc,Ws,Cc,Gr,Le,Bo,an=b(()=>{U();Et();$t();et();qt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},v$=["\
-card","step"],mc=null,Bs=null,fc=-1/0,Br=0,Me=()=>Bs;To=t=>t instanceof T||t instanceof Error?t.message:String(
-t)});function Lc(t,e){if(!Ir(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return vc!==
-void 0?vc.createHTML(e):e}function nn(t,e,n=t,s){if(e===re)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Rs(e)?
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},tb=["\
+card","step"],Nc=null,Ws=null,Cc=-1/0,Gr=0,Le=()=>Ws;Bo=t=>t instanceof T||t instanceof Error?t.message:String(
+t)});function Kc(t,e){if(!Yr(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return Fc!==
+void 0?Fc.createHTML(e):e}function dn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=js(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=nn(t,o._$AS(t,e.values),o,s)),e}var Pr,yc,Mo,vc,Rr,
-$e,Wr,k$,en,Ps,Rs,Ir,Oc,Cr,Cs,kc,xc,Qe,Sc,Tc,Ac,Dr,i,x,w0,re,d,Mc,tn,Ec,Ws,Oo,Wn,sn,Ao,Lo,Eo,No,Nc,x$,Oe,y=$(()=>{
-Pr=globalThis,yc=t=>t,Mo=Pr.trustedTypes,vc=Mo?Mo.createPolicy("lit-html",{createHTML:t=>t}):void 0,Rr="$lit$",
-$e=`lit$${Math.random().toFixed(9).slice(2)}$`,Wr="?"+$e,k$=`<${Wr}>`,en=document,Ps=()=>en.createComment(""),
-Rs=t=>t===null||typeof t!="object"&&typeof t!="function",Ir=Array.isArray,Oc=t=>Ir(t)||typeof t?.[Symbol.iterator]==
-"function",Cr=`[ 	
-\f\r]`,Cs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,kc=/-->/g,xc=/>/g,Qe=RegExp(`>|${Cr}(?:([^\\s"'\
->=/]+)(${Cr}*=${Cr}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Sc=/'/g,Tc=/"/g,Ac=/^(?:script|style|textarea|title)$/i,Dr=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=Dr(1),x=Dr(2),w0=Dr(3),re=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Mc=new WeakMap,
-tn=en.createTreeWalker(en,129);Ec=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Cs;for(let l=0;l<
-n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Cs?p[1]===
-"!--"?r=kc:p[1]!==void 0?r=xc:p[2]!==void 0?(Ac.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Qe):p[3]!==void 0&&(r=
-Qe):r===Qe?p[0]===">"?(r=o??Cs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?Qe:p[3]===
-'"'?Tc:Sc):r===Tc||r===Sc?r=Qe:r===kc||r===xc?r=Cs:(r=Qe,o=void 0);let f=r===Qe&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Cs?c+k$:u>=0?(s.push(h),c.slice(0,u)+Rr+c.slice(u)+$e+f):c+$e+(u===-2?l:f)}return[Lc(t,a+(t[n]||"<?>")+
-(e===2?"</svg>":e===3?"</math>":"")),s]},Ws=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=Ec(e,n);if(this.el=t.createElement(h,s),tn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=tn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Rr)){let m=p[r++],
-f=o.getAttribute(u).split($e),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?Ao:b[1]==="?"?Lo:b[1]==="@"?Eo:sn}),o.removeAttribute(u)}else u.startsWith($e)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(Ac.test(o.tagName)){let u=o.textContent.split($e),m=u.length-1;if(m>0){o.textContent=
-Mo?Mo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Ps()),tn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],Ps())}}}else if(o.nodeType===8)if(o.data===Wr)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-$e,u+1))!==-1;)c.push({type:7,index:a}),u+=$e.length-1}a++}}static createElement(e,n){let s=en.createElement("\
-template");return s.innerHTML=e,s}};Oo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=dn(t,o._$AS(t,e.values),o,s)),e}var qr,Dc,Po,Fc,zr,
+we,Kr,eb,cn,Fs,js,Yr,qc,Vr,Ds,jc,Hc,rn,Uc,Gc,zc,Jr,i,x,rS,le,d,Vc,ln,Yc,Hs,Ro,Gn,hn,Io,Wo,Do,Fo,Jc,nb,Ne,_=b(()=>{
+qr=globalThis,Dc=t=>t,Po=qr.trustedTypes,Fc=Po?Po.createPolicy("lit-html",{createHTML:t=>t}):void 0,zr="$lit$",
+we=`lit$${Math.random().toFixed(9).slice(2)}$`,Kr="?"+we,eb=`<${Kr}>`,cn=document,Fs=()=>cn.createComment(""),
+js=t=>t===null||typeof t!="object"&&typeof t!="function",Yr=Array.isArray,qc=t=>Yr(t)||typeof t?.[Symbol.iterator]==
+"function",Vr=`[ 	
+\f\r]`,Ds=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,jc=/-->/g,Hc=/>/g,rn=RegExp(`>|${Vr}(?:([^\\s"'\
+>=/]+)(${Vr}*=${Vr}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Uc=/'/g,Gc=/"/g,zc=/^(?:script|style|textarea|title)$/i,Jr=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=Jr(1),x=Jr(2),rS=Jr(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Vc=new WeakMap,
+ln=cn.createTreeWalker(cn,129);Yc=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Ds;for(let l=0;l<
+n;l++){let c=t[l],h,p,u=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===Ds?p[1]===
+"!--"?r=jc:p[1]!==void 0?r=Hc:p[2]!==void 0?(zc.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=rn):p[3]!==void 0&&(r=
+rn):r===rn?p[0]===">"?(r=o??Ds,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?rn:p[3]===
+'"'?Gc:Uc):r===Gc||r===Uc?r=rn:r===jc||r===Hc?r=Ds:(r=rn,o=void 0);let m=r===rn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Ds?c+eb:u>=0?(s.push(h),c.slice(0,u)+zr+c.slice(u)+we+m):c+we+(u===-2?l:m)}return[Kc(t,a+(t[n]||"<?>")+
+(e===2?"</svg>":e===3?"</math>":"")),s]},Hs=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=Yc(e,n);if(this.el=t.createElement(h,s),ln.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=ln.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(zr)){let f=p[r++],
+m=o.getAttribute(u).split(we),$=/([.?@])?(.*)/.exec(f);c.push({type:1,index:a,name:$[2],strings:m,ctor:$[1]===
+"."?Io:$[1]==="?"?Wo:$[1]==="@"?Do:hn}),o.removeAttribute(u)}else u.startsWith(we)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(zc.test(o.tagName)){let u=o.textContent.split(we),f=u.length-1;if(f>0){o.textContent=
+Po?Po.emptyScript:"";for(let m=0;m<f;m++)o.append(u[m],Fs()),ln.nextNode(),c.push({type:2,index:++a});o.append(
+u[f],Fs())}}}else if(o.nodeType===8)if(o.data===Kr)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+we,u+1))!==-1;)c.push({type:7,index:a}),u+=we.length-1}a++}}static createElement(e,n){let s=cn.createElement("\
+template");return s.innerHTML=e,s}};Ro=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
-_$AD,o=(e?.creationScope??en).importNode(n,!0);tn.currentNode=o;let a=tn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let h;c.type===2?h=new Wn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-e):c.type===6&&(h=new No(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=tn.nextNode(),r++)}return tn.currentNode=
-en,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
-s._$AI(e[n])),n++}},Wn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
+_$AD,o=(e?.creationScope??cn).importNode(n,!0);ln.currentNode=o;let a=ln.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+if(r===c.index){let h;c.type===2?h=new Gn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
+e):c.type===6&&(h=new Fo(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=ln.nextNode(),r++)}return ln.currentNode=
+cn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
+s._$AI(e[n])),n++}},Gn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=nn(this,e,n),Rs(e)?e===d||e==null||e===""?(this.
-_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==re&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
-void 0?this.T(e):Oc(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
-_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Rs(this._$AH)?this._$AA.nextSibling.data=e:this.
-T(en.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=Ws.createElement(Lc(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Oo(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=Mc.get(e.strings);return n===void 0&&Mc.
-set(e.strings,n=new Ws(e)),n}k(e){Ir(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
-o===n.length?n.push(s=new t(this.O(Ps()),this.O(Ps()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=dn(this,e,n),js(e)?e===d||e==null||e===""?(this.
+_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
+void 0?this.T(e):qc(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
+_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&js(this._$AH)?this._$AA.nextSibling.data=e:this.
+T(cn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
+void 0&&(s.el=Hs.createElement(Kc(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ro(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=Vc.get(e.strings);return n===void 0&&Vc.
+set(e.strings,n=new Hs(e)),n}k(e){Yr(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+o===n.length?n.push(s=new t(this.O(Fs()),this.O(Fs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
-let s=yc(e).nextSibling;yc(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
-sn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
+let s=Dc(e).nextSibling;Dc(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
+hn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)e=nn(this,e,n,0),r=!Rs(e)||e!==this._$AH&&e!==re,r&&(this._$AH=e);else{let l=e,c,h;
-for(e=a[0],c=0;c<a.length-1;c++)h=nn(this,l[s+c],n,c),h===re&&(h=this._$AH[c]),r||=!Rs(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)e=dn(this,e,n,0),r=!js(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
+for(e=a[0],c=0;c<a.length-1;c++)h=dn(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!js(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,e??"")}},Ao=class extends sn{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},Lo=class extends sn{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Eo=class extends sn{constructor(e,n,s,o,a){super(
-e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=nn(this,e,n,0)??d)===re)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
+name):this.element.setAttribute(this.name,e??"")}},Io=class extends hn{constructor(){super(...arguments),this.
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},Wo=class extends hn{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Do=class extends hn{constructor(e,n,s,o,a){super(
+e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=dn(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},No=class{constructor(e,n,s){
+function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Fo=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-nn(this,e)}},Nc={M:Rr,P:$e,A:Wr,C:1,L:Ec,R:Oo,D:Oc,V:nn,I:Wn,H:sn,N:Lo,U:Eo,B:Ao,F:No},x$=Pr.litHtmlPolyfillSupport;
-x$?.(Ws,Wn),(Pr.litHtmlVersions??=[]).push("3.3.3");Oe=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Wn(e.insertBefore(Ps(),a),a,void 0,n??{})}return o._$AI(
-t),o}});function Ds(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
-return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function ut(t){let e=Ds(t),n=[...e].filter(s=>!Is.includes(
+dn(this,e)}},Jc={M:zr,P:we,A:Kr,C:1,L:Yc,R:Ro,D:qc,V:dn,I:Gn,H:hn,N:Wo,U:Do,B:Io,F:Fo},nb=qr.litHtmlPolyfillSupport;
+nb?.(Hs,Gn),(qr.litHtmlVersions??=[]).push("3.3.3");Ne=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Gn(e.insertBefore(Fs(),a),a,void 0,n??{})}return o._$AI(
+t),o}});function Gs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
+return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Gs(t),n=[...e].filter(s=>!Us.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
-fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:Cc(
+fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:Zc(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function Fr(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>Is[n%Is.length]).join("");return e+Cc(e)}function Cc(t){let e=0,n=2;for(let s of t)
-e^=Bc(n,Is.indexOf(s)),n=Bc(n,2);return Is[e]}function Bc(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Is,ht=$(()=>{Is="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var on,Bo,In,jr=$(()=>{on={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Bo=t=>(...e)=>({
-_$litDirective$:t,values:e}),In=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var x0,Pc,S$,Co,Hr=$(()=>{y();({I:x0}=Nc),Pc=t=>t.strings===void 0,S$={},Co=(t,e=S$)=>t._$AH=e});var kt,Ae=$(()=>{y();jr();Hr();kt=Bo(class extends In{constructor(t){if(super(t),t.type!==on.PROPERTY&&t.type!==
-on.ATTRIBUTE&&t.type!==on.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!Pc(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
-e]){if(e===re||e===d)return e;let n=t.element,s=t.name;if(t.type===on.PROPERTY){if(e===n[s])return re}else if(t.
-type===on.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return re}else if(t.type===on.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return re;return Co(t),e}})});function Dn(t,e=Ic){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function Rc(t){return Array.
+ two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function Xr(){let t=crypto.getRandomValues(
+new Uint8Array(6)),e=Array.from(t,n=>Us[n%Us.length]).join("");return e+Zc(e)}function Zc(t){let e=0,n=2;for(let s of t)
+e^=Xc(n,Us.indexOf(s)),n=Xc(n,2);return Us[e]}function Xc(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Us,dt=b(()=>{Us="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var pn,jo,Vn,Zr=b(()=>{pn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},jo=t=>(...e)=>({
+_$litDirective$:t,values:e}),Vn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var hS,Qc,sb,Ho,Qr=b(()=>{_();({I:hS}=Jc),Qc=t=>t.strings===void 0,sb={},Ho=(t,e=sb)=>t._$AH=e});var vt,Ce=b(()=>{_();Zr();Qr();vt=jo(class extends Vn{constructor(t){if(super(t),t.type!==pn.PROPERTY&&t.type!==
+pn.ATTRIBUTE&&t.type!==pn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+ bindings");if(!Qc(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
+e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===pn.PROPERTY){if(e===n[s])return le}else if(t.
+type===pn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===pn.ATTRIBUTE&&n.getAttribute(
+s)===e+"")return le;return Ho(t),e}})});function qn(t,e=nd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function td(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
-t??null}function Fn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
-h,p]=[t[l],e[l]];h!==void 0&&!Po(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
-let[o,a,r]=[t.settings,e.settings??[],n.settings].map(Dc);for(let l of new Set([...o.keys(),...a.keys()])){let[
-c,h,p]=[o.get(l),a.get(l),r.get(l)];Wc(c,h)||Wc(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
-shop:p,yours:c,before:h})}return s}function Fc(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
+t??null}function zn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
+h,p]=[t[l],e[l]];h!==void 0&&!Uo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
+let[o,a,r]=[t.settings,e.settings??[],n.settings].map(sd);for(let l of new Set([...o.keys(),...a.keys()])){let[
+c,h,p]=[o.get(l),a.get(l),r.get(l)];ed(c,h)||ed(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
+shop:p,yours:c,before:h})}return s}function od(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
-return s;let r=Dc(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var Ic,Po,Ro,Ur,Dc,Wc,jn=$(()=>{Ic=["title","note","archived","settin\
-gs"];Po=(t,e)=>JSON.stringify(Rc(t))===JSON.stringify(Rc(e));Ro=(t,e)=>Dn(t,Ic.filter(n=>n in t&&!Po(t[n],e[n]))),
-Ur=({before:t={}},e)=>Object.keys(t).every(n=>Po(t[n],e[n]));Dc=t=>new Map(t.map(e=>[e.step,e])),Wc=(t,e)=>Po(
-t?[t]:[],e?[e]:[])});async function Wo(t){Gr.add(t.id);try{return await T$(t)}finally{Gr.delete(t.id)}}async function T$(t){let e;try{
-e=await Ql(t)}catch(n){return M$(t,n)}try{return await Uc(e,4e3)??{where:"here",answer:null}}catch(n){if(n instanceof
-j||!Vr(n))return{where:"here",answer:null};throw await yo(e.id),n}}async function M$(t,e){try{return{where:"sh\
-op",answer:(await Vc({...t,number:0,queued_at:""},8e3)).body}}catch(n){throw n instanceof T&&Vr(n)?n:e}}async function Hc(){
-return navigator.locks?navigator.locks.request("flangebook.outbox",jc):jc()}async function jc(){let t=0;for(let{
-id:e}of await Dt()){if(Gr.has(e))continue;let n=await Es(e);if(!(!n||!await O$(n)))try{await Uc(n,8e3)&&(t+=1)}catch(s){
-if(s instanceof j)break;Vr(s)&&await Pn(n.id,{refused:s.message,missing:s.status===404})}}return{sent:t,left:(await Dt()).
-length}}async function Uc(t,e){if(!await A$(t))return null;let n=await Es(t.id)??t;try{let s=await(n.parked?qc(
-n,e):Vc(n,e));return await Gc(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&
-s.status===412)||n.parked)throw s;return L$(n,e)}}async function A$({id:t,code:e,after:n,before:s,parked:o}){if(!n||
-o)return!0;if(await Es(n))return!1;if(!(await _o(n))?.proposed)return!0;let a=await Yt(e);return!a||a.proposals?.
-some(r=>r.id===n)?!1:(await Pn(t,Ur({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function L$(t,e){
-if(t.body.part)throw new T(E$);let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ae(n);let o=(t.
-body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Fn(t.body,t.before??{},n).length)return await Ns(
-t,s),await vo(t.id,n.revision_id,l=>Ur(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await Pn(
-t.id,{parked:!0});let r=await qc(a,e);return await Gc(a,r),{where:"settle",answer:r.body}}async function Gc(t,{
-body:e,at:n}){t.kind!=="trial"&&(await ae(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await vo(
-t.id,t.after)),await Ns(t,n,!!t.parked),await nc(n)}function Vc({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){
+return s;let r=sd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
+c)}return{...s,settings:[...r.values()]}}var nd,Uo,Go,ti,sd,ed,Kn=b(()=>{nd=["title","note","archived","settin\
+gs"];Uo=(t,e)=>JSON.stringify(td(t))===JSON.stringify(td(e));Go=(t,e)=>qn(t,nd.filter(n=>n in t&&!Uo(t[n],e[n]))),
+ti=({before:t={}},e)=>Object.keys(t).every(n=>Uo(t[n],e[n]));sd=t=>new Map(t.map(e=>[e.step,e])),ed=(t,e)=>Uo(
+t?[t]:[],e?[e]:[])});async function Vo(t){ei.add(t.id);try{return await rd(t)}finally{ei.delete(t.id)}}async function rd(t){let e;try{
+e=await $c(t)}catch(n){try{return await rb(t,n)}catch(s){if(s!==n||!(s instanceof jn&&s.mayCome))throw s}return await ab(),
+rd(t)}try{return await cd(e,4e3)??{where:"here",answer:null}}catch(n){if(n instanceof F||!si(n))return{where:"\
+here",answer:null};throw await Oo(e.id),n}}async function ab(){ni+=1,document.dispatchEvent(new CustomEvent("h\
+eld")),await new Promise(t=>{setTimeout(t,ob),document.addEventListener("storage",t,{once:!0})}),ni-=1,document.
+dispatchEvent(new CustomEvent("held"))}async function rb(t,e){try{return{where:"shop",answer:(await hd({...t,number:0,
+queued_at:""},8e3)).body}}catch(n){throw n instanceof T&&si(n)?n:e}}async function ld(){return navigator.locks?
+navigator.locks.request("flangebook.outbox",ad):ad()}async function ad(){let t=0;for(let{id:e}of await Dt()){if(ei.
+has(e))continue;let n=await Rs(e);if(!(!n||!await ib(n)))try{await cd(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)
+break;si(s)&&await Hn(n.id,{refused:s.message,missing:s.status===404})}}return{sent:t,left:(await Dt()).length}}
+async function cd(t,e){if(!await lb(t))return null;let n=await Rs(t.id)??t;try{let s=await(n.parked?pd(n,e):hd(
+n,e));return await dd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===
+412)||n.parked)throw s;return cb(n,e)}}async function lb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;
+if(await Rs(n))return!1;if(!(await Ao(n))?.proposed)return!0;let a=await Xt(e);return!a||a.proposals?.some(r=>r.
+id===n)?!1:(await Hn(t,ti({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function cb(t,e){if(t.body.
+part)throw new T(db);let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.
+settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!zn(t.body,t.before??{},n).length)return await Is(t,
+s),await Eo(t.id,n.revision_id,l=>ti(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await Hn(
+t.id,{parked:!0});let r=await pd(a,e);return await dd(a,r),{where:"settle",answer:r.body}}async function dd(t,{
+body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Eo(
+t.id,t.after)),await Is(t,n,!!t.parked),await yc(n)}function hd({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){
 return t==="trial"?M("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{
-body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function qc({id:t,code:e,body:n,before:s,revision:o,
+body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function pd({id:t,code:e,body:n,before:s,revision:o,
 queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/ca\
-rds/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}function Vr(t){if(!(t instanceof
-T))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Gr,O$,E$,Io=$(()=>{G();jn();Nt();bt();Gr=
-new Set;O$=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Yt(s));E$={title:"Changed meanwhile",
-status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was change\
-d again since. Open the card and make the change anew."}});function an(){return Le}async function Do(t,e=!1){let n=await Dt().catch(()=>[]),s=await ko().catch(()=>[]);Le=
-{...Le,...t,waiting:n.length,words:zr(n),settle:await N$(n).catch(()=>[]),lost:s.length,refused:n.filter(o=>o.
-refused).length},document.documentElement.dataset.reached=String(Le.reached),document.documentElement.dataset.
-settle=String(Le.settle.length),document.documentElement.dataset.waiting=String(Le.waiting),document.dispatchEvent(
-new CustomEvent("sync",{detail:{...Le,newData:e}}))}function zr(t){let n=["trial","note","edit"].map(s=>({kind:s,
+rds/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}function si(t){if(!(t instanceof
+T))throw t;return t.status<500&&![401,408,429].includes(t.status)}var ob,ei,ni,id,ib,db,Vs=b(()=>{U();Kn();Nt();
+$t();So();ob=3e3;ei=new Set;ni=0,id=()=>ni;ib=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Xt(
+s));db={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put back to an ea\
+rlier day, and the card was changed again since. Open the card and make the change anew."}});function ud(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...qn(c.body)}),
+t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function un(t){return ud(t,
+await sn(t.code).catch(()=>[]))}async function oi(t){let e=await Xt(t);return e&&ud(e,(await sn(t)).filter(n=>n.
+body.settles))}async function qs(t){let e=await Xt(t);return e&&un(e)}async function Be(t,e,{reason:n="",settles:s=[]}={}){
+let o=Go(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=L(),l=await Vo(
+{id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
+...n?{reason:n}:{},...r?{by:r}:{}},before:qn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await qs(t.
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Pe=b(()=>{Kn();Nt();Vs();et();$t()});function ai(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(pb);if(!e.length)return null;
+let n=ub(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
+punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=ai(
+t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
+o>0&&o<=n.deepest_mm)}function ub({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*hb:0}var md,hb,pb,mn=b(()=>{md=["Read \
+the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
+ card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
+t."],hb=180/Math.PI;pb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function ye(){return Re}async function qo(t,e=!1){let n=await Dt().catch(()=>[]),s=await Lo().catch(()=>[]);Re=
+{...Re,...t,waiting:n.length,words:ii(n),settle:await mb(n).catch(()=>[]),lost:s.length,refused:n.filter(o=>o.
+refused).length},document.documentElement.dataset.reached=String(Re.reached),document.documentElement.dataset.
+settle=String(Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),document.dispatchEvent(
+new CustomEvent("sync",{detail:{...Re,newData:e}}))}function ii(t){let n=["trial","note","edit"].map(s=>({kind:s,
 many:t.filter(o=>o.kind===s).length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);
-return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function N$(t){let e=(await ac()).
+return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function mb(t){let e=(await kc()).
 flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&
-e.splice(e.indexOf(n.code),1);return e}function Hn(t,e){let n=t||!!(e&&!(e instanceof j));n!==Le.reached&&Do({
-reached:n})}function Un(){return Do({})}function H(){return Fs?(qr=!0,Fs):(Fs=B$().finally(()=>Fs=void 0),Fs)}
-async function B$(){do qr=!1,await C$();while(qr)}async function C$(){let t=!1;try{t=await zc(),(await Hc()).sent>
-0&&(await zc(),t=!0),await Do({reached:!0,at:new Date().toISOString()},t)}catch(e){await Do(e instanceof j?{reached:!1}:
-e instanceof T?{reached:!0}:{},t),e instanceof j||e instanceof T&&e.status===401||console.warn("changes feed:",
-e)}}async function zc(){for(let t=!1;;){let e=await ic()??"",{body:n}=await M("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});if(t||=n.cards.length>0||!!n.shop||!!n.reset,await lc(n),!n.more)return t}}function Kc(){
-H(),addEventListener("online",()=>H()),addEventListener("offline",()=>H()),document.addEventListener("visibili\
-tychange",()=>document.visibilityState==="visible"&&H()),setInterval(()=>document.visibilityState==="visible"&&
-H(),1e4)}var Le,Fs,qr,wt=$(()=>{G();Nt();Io();bt();Le={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,
-at:null},qr=!1});function Fo(t){let e=Bn()==="bench"?"This device is a bench screen":"This device is an operator's",n=Wl(t)==="\
+e.splice(e.indexOf(n.code),1);return e}function Ie(t,e){let n=t||!!(e&&!(e instanceof F));n!==Re.reached&&qo({
+reached:n})}function Yn(){return qo({})}function j(){return zs?(ri=!0,zs):(zs=fb().finally(()=>zs=void 0),zs)}
+async function fb(){do ri=!1,await gb();while(ri)}async function gb(){let t=!1;try{t=await fd(),(await ld()).sent>
+0&&(await fd(),t=!0),await qo({reached:!0,at:new Date().toISOString(),unkept:!1},t)}catch(e){await qo(e instanceof
+F?{reached:!1}:e instanceof T?{reached:!0}:{unkept:!0},t),!(e instanceof F||e instanceof T&&e.status===401)&&!(e instanceof
+Vt)&&console.warn("changes feed:",e)}}async function fd(){for(let t=!1;;){let e=await Sc()??"",{body:n}=await M(
+"GET",`/changes?since=${encodeURIComponent(e)}`,{timeout:15e3});if(t||=n.cards.length>0||!!n.shop||!!n.reset,await Tc(
+n),!n.more)return t}}function gd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),
+document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.
+visibilityState==="visible"&&j(),1e4)}var Re,zs,ri,bt=b(()=>{U();Nt();Vs();nn();$t();Re={reached:null,waiting:0,
+words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ri=!1});async function wt(t,e,n){let s=null,o=await Xt(t).catch(a=>{s=a});if(!o){await e(await un(await $b(t,n,s)),{where:"\
+shop"});return}await e(await un(o),{where:"device"}),bb(o,e,n)}async function $b(t,e,n){try{return await _e(t,
+e)}catch(s){throw s instanceof F&&n instanceof Vt?n:s}}async function $d(){try{let t=await Oe();if(t.length||!ye().
+unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
+return Ie(!0),{list:t.cards,where:"shop"}}catch(t){return Ie(!1,t),{list:[],where:"shop"}}}async function bb(t,e,n){
+try{let s=await _e(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await un(s),{where:"shop"})}catch{}}async function bd(t,e){
+if(await Xt(t).catch(()=>{}))return"device";try{return await _e(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
+404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function _e(t,e){try{let{body:n}=await M("\
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return Ie(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||Ie(
+!1,n),n}}async function zo(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
+6e4:8e3});return ie(n).catch(()=>n)}function Qt(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
+set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
+punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
+reason:n?.reason??""}}var kt=b(()=>{U();Pe();mn();nn();$t();bt()});function Ko(t){let e=Dn()==="bench"?"This device is a bench screen":"This device is an operator's",n=Jl(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -266,143 +315,155 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var P,at,rt=$(()=>{y();Et();Gn();P=(t,e,n=d)=>pt(t)?e:n,at=(t,e,n=d)=>be(t)?e:n});function nt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:Xt()?E().inches==="fraction"?{text:W$(t/ie),unit:"in"}:{text:nt(t/ie,(e.digits??
-1)+2),unit:"in"}:{text:nt(t,e.digits??1),unit:"mm"}}function W$(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+  </div>`}var R,at,rt=b(()=>{_();Et();Jn();R=(t,e,n=d)=>ht(t)?e:n,at=(t,e,n=d)=>ve(t)?e:n});function nt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+return t==null?{text:"–",unit:""}:te()?L().inches==="fraction"?{text:_b(t/de),unit:"in"}:{text:nt(t/de,(e.digits??
+1)+2),unit:"in"}:{text:nt(t,e.digits??1),unit:"mm"}}function _b(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function $t(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Xt()?t/Kr:t,s=Math.abs(
-n)<10?1:0;return{text:nt(e?Yc(n,s):n,s),unit:Xt()?"tons":"kN"}}function Lt(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=Xt()?t/Kr*R$:t,s=Math.abs(n)<20?1:0;return{text:nt(e?Yc(n,s):n,s),unit:Xt()?"tons/ft":"kN/\
-m"}}function Yc(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:nt(t,e),unit:"°"}}function js(t){if(t==null)return{text:"–",unit:""};let e=Xt()?t/P$:t;return{text:nt(
-e,e<10?2:1),unit:Xt()?"lb":"kg"}}function rn(t,e){if(/_(low|high)$/.test(t))return rn(t.replace(/_(low|high)$/,
-""),e);if(t.endsWith("_kn_per_m"))return Lt(e);if(t.endsWith("_mm_s")){let n=w(e,{digits:0});return{text:n.text,
-unit:`${n.unit}/s`}}return t.endsWith("_mm")?w(e,{digits:Math.abs(e)<10?2:1}):t.endsWith("_kn")?$t(e):t.endsWith(
-"_deg")?S(e):t.endsWith("_kg")?js(e):t.endsWith("_percent")?{text:nt(e,0),unit:"%"}:{text:String(Math.round(e*
-100)/100),unit:""}}function g(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function Yr(){
-return Xt()?{unit:"tons",size:Kr}:{unit:"kN",size:1}}function N(){return Xt()?"in":"mm"}function Q(t,e=N()){let n=t.
+ `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=te()?t/li:t,s=Math.abs(
+n)<10?1:0;return{text:nt(e?wd(n,s):n,s),unit:te()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=te()?t/li*yb:t,s=Math.abs(n)<20?1:0;return{text:nt(e?wd(n,s):n,s),unit:te()?"tons/ft":"kN/\
+m"}}function wd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
+{text:nt(t,e),unit:"°"}}function Ks(t){if(t==null)return{text:"–",unit:""};let e=te()?t/wb:t;return{text:nt(
+e,e<10?2:1),unit:te()?"lb":"kg"}}function fn(t,e){if(/_(low|high)$/.test(t))return fn(t.replace(/_(low|high)$/,
+""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let n=w(e,{digits:0});return{text:n.text,
+unit:`${n.unit}/s`}}return t.endsWith("_mm")?w(e,{digits:Math.abs(e)<10?2:1}):t.endsWith("_kn")?gt(e):t.endsWith(
+"_deg")?S(e):t.endsWith("_kg")?Ks(e):t.endsWith("_percent")?{text:nt(e,0),unit:"%"}:{text:String(Math.round(e*
+100)/100),unit:""}}function g(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function ci(){
+return te()?{unit:"tons",size:li}:{unit:"kN",size:1}}function N(){return te()?"in":"mm"}function Q(t,e=N()){let n=t.
 trim().replace(/^(\d+),(\d+)$/,"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.
-test(n)?`${n} ${e}`:n}function Jc(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
-Number(e)*(n==="in"?ie:1):null}function q(t){if(t==null)return"";let e=Xt()?t/ie:t;return String(Number(e.toFixed(
-Xt()?4:3)))}var ie,Kr,P$,R$,Xt,A=$(()=>{et();ie=25.4,Kr=8.896443230521,P$=.45359237,R$=.3048,Xt=()=>E().units===
-"inch"});function Ft(t,e){return t.length*e*.6+e*.3}function I$(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
-t.y-e.y)*2<t.height+e.height}function Xc(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
-2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function D$([t,e],[n,s]){return jo(t,e,n)!==jo(t,e,s)&&
-jo(n,s,t)!==jo(n,s,e)}function jo(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var Ho,Uo=$(()=>{
-Ho=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
+test(n)?`${n} ${e}`:n}function yd(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
+Number(e)*(n==="in"?de:1):null}function q(t){if(t==null)return"";let e=te()?t/de:t;return String(Number(e.toFixed(
+te()?4:3)))}var de,li,wb,yb,te,O=b(()=>{et();de=25.4,li=8.896443230521,wb=.45359237,yb=.3048,te=()=>L().units===
+"inch"});function Ft(t,e){return t.length*e*.6+e*.3}function vb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+t.y-e.y)*2<t.height+e.height}function _d(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
+2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,f]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
+Math.min(u,f)),r=Math.min(r,Math.max(u,f))}return a<=r}function kb([t,e],[n,s]){return Yo(t,e,n)!==Yo(t,e,s)&&
+Yo(n,s,t)!==Yo(n,s,e)}function Yo(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var Jo,Xo=b(()=>{
+Jo=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
-lines:n=[]}){let s=this.taken.filter(l=>I$(e,l)).length,o=this.edges.filter(l=>Xc(e,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(h=>D$(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Xc(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Hs(t){return t.length?
-`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function qt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
-s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Zc([t,e,n,s],o){return`${t-
-o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function ln([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ee=$(()=>{});function F(t){let{text:e}=w(t,{digits:2});return E().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function td({section:t,part:e},{pixels:n=Vn(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=ln(qt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Ho(h.map((v,L)=>[v,h[(L+1)%h.length]])),u=H$(t).map(
-(v,L)=>G$(v.map(c),F(e.flats_mm[L]),p,18)),m=t.bend_points.map((v,L)=>U$(c(v),L+1,e.bends[L],p,18)),[f,b,_,I]=z$(
-[...h,...m.flatMap(v=>Qc(v.box)),...u.flatMap(v=>[...Qc(v.box),...v.lines.flat()])]),[C,B]=[_-f+12,I-b+12];return i`<svg
+lines:n=[]}){let s=this.taken.filter(l=>vb(e,l)).length,o=this.edges.filter(l=>_d(e,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(h=>kb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>_d(h,c)).length,0);return s*40+
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Ys(t){return t.length?
+`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function zt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
+s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function vd([t,e,n,s],o){return`${t-
+o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function gn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var We=b(()=>{});function H(t){let{text:e}=w(t,{digits:2});return L().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function xd({section:t,part:e},{pixels:n=Xn(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=gn(zt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Jo(h.map((v,E)=>[v,h[(E+1)%h.length]])),u=Tb(t).map(
+(v,E)=>Ab(v.map(c),H(e.flats_mm[E]),p,18)),f=t.bend_points.map((v,E)=>Mb(c(v),E+1,e.bends[E],p,18)),[m,$,y,B]=Lb(
+[...h,...f.flatMap(v=>kd(v.box)),...u.flatMap(v=>[...kd(v.box),...v.lines.flat()])]),[P,C]=[y-m+12,B-$+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${j$(e)}
-    width=${C}
-    height=${B}
-    viewBox="${f-6} ${b-6} ${C} ${B}">
+    aria-label=${Sb(e)}
+    width=${P}
+    height=${C}
+    viewBox="${m-6} ${$-6} ${P} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:L,text:X})=>x`${v.map(([ct,go])=>x`<path class="dimension" d="M${ct}L${go}"/>`)}
-      ${V$(v[0])}${q$(L,X,18)}`)}
-    ${m.map(({box:v,text:L,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
+    ${u.map(({lines:v,box:E,text:X})=>x`${v.map(([ct,vo])=>x`<path class="dimension" d="M${ct}L${vo}"/>`)}
+      ${Ob(v[0])}${Eb(E,X,18)}`)}
+    ${f.map(({box:v,text:E,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ct[0]} y=${ct[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
-        dominant-baseline="central">${L}</text>`)}
-  </svg>`}function Vn(){return Math.min(Math.max(innerWidth-32,300),720)}function j$(t){return`Section. ${t.flats_mm.
-map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${ed(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
-join("; ")}.`}function ed(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
-replace(".0°","°")}function H$({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function U$(t,e,n,s,o){let a=ed(n),r=Ft(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>F$.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function G$([
-t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[Ft(n,o),o*1.3],h=(m,f)=>[
-m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[_,I]=[h(t,f*o),h(
-e,f*o)],C={x:_[0]+(I[0]-_[0])*b,y:_[1]+(I[1]-_[1])*b,width:l,height:c},B=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
-f*r[1])*o*.9:0,v=[[_,I],[h(t,Math.sign(f)*o*.5),h(_,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(I,Math.sign(f)*
-4)]];return{box:{...C,y:C.y+B},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
-lines,text:n}}function V$(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
-4}"/>`)}function q$({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
-    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Qc({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function z$(t){return qt([t])}var F$,Zt=$(()=>{
-y();et();A();Uo();Ee();F$=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=K$[t]){return i`<span class="flag ${t}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${Y$[t]}</svg>${e}</span
-  >`}function cn(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?g(rn(s,e[s])):n)}function J$({step:t,steps:e=[]}){
-return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
-filter(s=>!e||s.level!=="ok").sort((s,o)=>nd[jt(s)]-nd[jt(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
+        dominant-baseline="central">${E}</text>`)}
+  </svg>`}function Xn(){return Math.min(Math.max(innerWidth-32,300),720)}function Sb(t){return`Section. ${t.flats_mm.
+map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Sd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
+join("; ")}.`}function Sd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
+replace(".0°","°")}function Tb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Mb(t,e,n,s,o){let a=Sd(n),r=Ft(a,o)+1.6*o,l=[1.4,1.9,
+2.6].flatMap(p=>xb.map(u=>{let f=t[0]+Math.cos(u)*(p*o+r/2-o*.6),m=t[1]+Math.sin(u)*p*o;return{box:{x:f,y:m,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Ab([
+t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[Ft(n,o),o*1.3],h=(f,m)=>[
+f[0]+r[0]*m,f[1]+r[1]*m],p=[1.8,3.2,4.8].flatMap(f=>[f,-f].flatMap(m=>[.5,.3,.7].map($=>{let[y,B]=[h(t,m*o),h(
+e,m*o)],P={x:y[0]+(B[0]-y[0])*$,y:y[1]+(B[1]-y[1])*$,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
+m*r[1])*o*.9:0,v=[[y,B],[h(t,Math.sign(m)*o*.5),h(y,Math.sign(m)*4)],[h(e,Math.sign(m)*o*.5),h(B,Math.sign(m)*
+4)]];return{box:{...P,y:P.y+C},cost:Math.abs(m)+($===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
+lines,text:n}}function Ob(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
+4}"/>`)}function Eb({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
+    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function kd({
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function Lb(t){return zt([t])}var xb,ee=b(()=>{
+_();et();O();Xo();We();xb=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=Nb[t]){return i`<span class="flag ${t}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${Cb[t]}</svg>${e}</span
+  >`}function $n(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?g(fn(s,e[s])):n)}function Bb({step:t,steps:e=[]}){
+return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function yt(t,{quiet:e=!1}={}){let n=t.
+filter(s=>!e||s.level!=="ok").sort((s,o)=>Td[jt(s)]-Td[jt(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(jt(s))}
           <div class="say">
-            ${J$(s)}${cn(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${cn(s.do_template??s.do,s.numbers)}</div>`:d}
+            ${Bb(s)}${$n(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${$n(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var K$,nd,Y$,jt,V=$(()=>{y();A();K$={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"\
-OK"},nd={stop:0,caution:1,unknown:2,note:3,ok:4},Y$={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  </ul>`}var Nb,Td,Cb,jt,V=b(()=>{_();O();Nb={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"\
+OK"},Td={stop:0,caution:1,unknown:2,note:3,ok:4},Cb={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};jt=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t)});function dn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function st(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${dn(t)}\
-, ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function qn({made_at:t,received_at:e}){return e?
-!t||Math.abs(Date.parse(t)-Date.parse(e))<X$?st(e):`in the shop ${st(e)}, made ${st(t)} by the device’s clock`:
-st(t??"")}var X$,Ht=$(()=>{X$=5*6e4});function sd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t)});function bn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function st(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${bn(t)}\
+, ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function Zn({made_at:t,received_at:e}){return e?
+!t||Math.abs(Date.parse(t)-Date.parse(e))<Pb?st(e):`in the shop ${st(e)}, made ${st(t)} by the device’s clock`:
+st(t??"")}var Pb,Ht=b(()=>{Pb=5*6e4});function Md(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
             <span class="code">${W(s.code)}</span>
             <span class="more">
-              ${e(s.metal)}, ${F(s.thickness_mm)} ${N()},
+              ${e(s.metal)}, ${H(s.thickness_mm)} ${N()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${dn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
-              ${Z$(n.get(s.code)??"")}
+              ${bn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
+              ${Rb(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to settle`)}</span>`:d}
               ${s.worst==="stop"?k("stop"):d}
             </span>
           </a>
         </li>`)}
-  </ul>`}var Z$,od=$(()=>{y();ht();Zt();A();V();Ht();Z$=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function Ne(t){if(t instanceof j)return i`<div class="state" data-test="unreachable">
+  </ul>`}var Rb,Ad=b(()=>{_();dt();ee();O();V();Ht();Rb=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+d});function De(t){if(t instanceof Vt)return i`<div class="state" data-test="storage-silent">
+      <h1>This device’s storage does not answer</h1>
+      Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
+      answers. ${Ed}
+    </div>`;if(t instanceof F)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let e=t instanceof T?t.message:String(t);return t instanceof T||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,Bt=$(()=>{y();G();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,Od,Ed,Ct=b(()=>{_();U();nn();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
-  </div>`});function mt(t,{replace:e=!1}={}){Q$()&&(history[e?"replaceState":"pushState"](null,"",t),Be(!0))}function le(t){
-Us=t}function Q$(){let t=Us?.();return!t||confirm(t)}function ad(){Us?.()?zn():Be()}async function Be(t=!1){Jr.
-abort(),Jr=new AbortController,Us=null;let{signal:e}=Jr,n=document.documentElement;delete n.dataset.ready;let s=tb(
-Vo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-zn();let o=r=>{e.aborted||Oe(r,Go())};if(Oe(i``,Go()),!s){o(i`<div class="state">
+  </div>`,Od=()=>i`<div class="state" data-test="still-opening">
+    <h1>Still opening</h1>
+    ${Mo()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    The page goes on by itself. ${Ed}
+  </div>`,Ed=i`<span class="buttons"
+  ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
+    Try again
+  </button></span
+>`});function ut(t,{replace:e=!1}={}){Wb()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function he(t){
+Js=t}function Wb(){let t=Js?.();return!t||confirm(t)}function Ld(){Js?.()?Fe():ke()}async function ke(t=!1){di.
+abort(),di=new AbortController,Js=null;let{signal:e}=di,n=document.documentElement;delete n.dataset.ready;let s=Db(
+Qo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+Fe();let o=l=>{clearTimeout(a),e.aborted||Ne(l,Zo())};Ne(i``,Zo());let a=setTimeout(()=>o(Od()),Ib);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:a}=s.route;if(a&&!pt(a)){o(Fo(a)),n.dataset.ready="n\
-ot-yours";return}try{let r=await s.route.load();if(e.aborted)return;scrollTo(0,0),await r.show({params:s.params,
-query:new URLSearchParams(location.search),render:o,title:l=>document.title=`${l} · Flangebook`,ready:()=>{e.
-aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(r){if(e.aborted)return;o(Ne(r)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&Go().focus({preventScroll:!0})}function tb(t){return t&&gc(t.route.name)?{route:id("pair"),
-params:{}}:t}function rd(){return addEventListener("popstate",()=>Be()),addEventListener("beforeunload",t=>Us?.()&&
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(Ko(r)),n.dataset.ready="n\
+ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
+query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
+aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(De(l)),n.dataset.ready="fai\
+led"}t&&!e.aborted&&Zo().focus({preventScroll:!0})}function Db(t){return t&&Bc(t.route.name)?{route:Cd("pair"),
+params:{}}:t}function Nd(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>Js?.()&&
 t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
-!Vo(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),mt(e.pathname+e.search+e.hash))}),
-Go().replaceChildren(),Be()}var Jr,Us,Go,Ct=$(()=>{y();Xr();Ze();Et();Gn();rt();Bt();Jr=new AbortController,Us=
-null,Go=()=>document.getElementById("main")});function zo(t,e,n,s){let o=ut(t.code),a=o.fault||(t.asked&&!o.whole?nb(o.code):"");return i`<form class="code-form" @submit=${l=>{
-l.preventDefault(),t.asked=!0,o.whole?mt(`/c/${o.code}`):n()}}>
+!Qo(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ut(e.pathname+e.search+e.hash))}),
+Zo().replaceChildren(),ke()}var Ib,di,Js,Zo,Bt=b(()=>{_();hi();an();Et();Jn();rt();Ct();Ib=1e3,di=new AbortController,
+Js=null,Zo=()=>document.getElementById("main")});function ea(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?jb(o.code):"");return i`<form class="code-form" @submit=${l=>{
+l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
       <input
@@ -414,42 +475,42 @@ l.preventDefault(),t.asked=!0,o.whole?mt(`/c/${o.code}`):n()}}>
         enterkeyhint="go"
         maxlength="20"
         placeholder="ABC-1234"
-        .value=${kt(t.code)}
+        .value=${vt(t.code)}
         aria-invalid=${a?"true":"false"}
         aria-describedby="code-more"
         @input=${l=>{t.code=l.target.value,t.asked=!1,n()}} />
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:eb(o,e,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:Fb(o,e,s)}
     </p>
-  </form>`}function eb(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
+  </form>`}function Fb(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var qo,nb,Zr=$(()=>{y();Ae();ht();Ct();qo=()=>({code:"",asked:!1});nb=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var cd={};tt(cd,{show:()=>ob});async function ob(t){t.title("Find a card");let e={typed:qo(),search:"",shown:Qr},
-n=await ld(),s=!1,o=()=>{t.render(i`<div class="home">
+      >`}var ta,jb,pi=b(()=>{_();Ce();dt();Bt();ta=()=>({code:"",asked:!1});jb=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var Pd={};tt(Pd,{show:()=>Ub});async function Ub(t){t.title("Find a card");let e={typed:ta(),search:"",shown:ui},
+n=await Bd(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${sb} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${Hb} Scan a label</a>
         </div>
         <div class="home-ways">
-          ${zo(e.typed,n.list,o,"Seven characters, capitals or not.")}
+          ${ea(e.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${at("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${at("/part",i`<a class="button" href="/part" data-test="new-part"
-                >${P("cards.create","New part","Plan a part")}</a
+                >${R("cards.create","New part","Plan a part")}</a
               >`)}
           </nav>
         </div>
-        ${ab(e,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=an().reached!==null,n=await ld(),o(),(s||n.list.length)&&t.ready()};document.
-addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await H().then(a)}async function ld(){let[
-t,e,n]=await Promise.all([Se().catch(()=>[]),Jt().catch(()=>{}),Dt().catch(()=>[])]),s=new Map;for(let{code:a}of n)
-s.set(a,zr(n.filter(r=>r.code===a)));let o=new Map((e?.metals??[]).map(a=>[a.code,a.name]));return{list:t,waiting:s,
-metalName:a=>o.get(a)??a}}function ab(t,e,n,s){if(e.list.length===0)return n?lb():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=rb(e,t.search);return i`<section class="home-list" aria-label="Cards">
+        ${Gb(e,n,s,o)}
+      </div>`)};o();let a=async()=>{s||=ye().reached!==null,n=await Bd(),o(),(s||n.list.length)&&t.ready()};document.
+addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function Bd(){let[
+{list:t,where:e},n,s]=await Promise.all([$d(),Zt().catch(()=>{}),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)
+o.set(r,ii(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,
+waiting:o,metalName:r=>a.get(r)??r}}function Gb(t,e,n,s){if(e.list.length===0)return n?zb():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=Vb(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
       <input
@@ -457,62 +518,60 @@ let o=rb(e,t.search);return i`<section class="home-list" aria-label="Cards">
         data-test="search"
         type="search"
         autocomplete="off"
-        .value=${kt(t.search)}
-        @input=${a=>{t.search=a.target.value,t.shown=Qr,s()}} />
+        .value=${vt(t.search)}
+        @input=${a=>{t.search=a.target.value,t.shown=ui,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">
-      ${ib(o.length,e.list.length,t.search)}
-    </p>
-    ${sd(o.slice(0,t.shown),e)}
+    <p class="count" role="status" data-test="count">${qb(o.length,e,t.search)}</p>
+    ${Md(o.slice(0,t.shown),e)}
     ${o.length>t.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{t.shown+=Qr,s()}}>
+              @click=${()=>{t.shown+=ui,s()}}>
               Show more
             </button>
           </div>`:d}
-  </section>`}function rb({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
+  </section>`}function Vb({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function ib(t,e,n){return n.trim()===""?t===1?
-"1 card on this device":`${t} cards on this device`:t===0?`None of the ${e} cards has that.`:`${t} of ${e} car\
-ds`}function lb(){return an().reached===!1?i`<div class="state" data-test="empty">
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function qb(t,{list:e,where:n},s){let o=n==="d\
+evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function zb(){return ye().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${P("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Qr,sb,dd=$(()=>{y();Ae();ht();Nt();bt();wt();rt();od();Zr();Qr=40,sb=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var ui,Hb,Rd=b(()=>{_();Ce();dt();Nt();kt();$t();bt();rt();Ad();pi();ui=40,Hb=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var hn,hd,pd,Kn,ti=$(()=>{hn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var wn,Id,Wd,Qn,mi=b(()=>{wn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],hd=["guaranteed minimum","typical","measured","common practice","from memory"],pd=[
+ing n",unit:"",needed:!1}],Id=["guaranteed minimum","typical","measured","common practice","from memory"],Wd=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],Kn=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
-prestrain",label:"Prestrain (may be empty)",needed:!1}]});function pn(t=""){let n=t.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(ud.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...md}]}function $d(t){let e=pn(t),{angle:n,face:s}=e[e.length-1];return Gs(
-[...e,{...md,angle:n,face:s}])}var ud,md,fd,Gs,gd,bd,Vs,ei=$(()=>{ud=["v","angle","radius","face","centre","co\
-de","rating"],md={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},fd=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];Gs=t=>t.map(e=>ud.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+ss","stainless steel"],["aluminium","aluminium"]],Qn=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+prestrain",label:"Prestrain (may be empty)",needed:!1}]});function yn(t=""){let n=t.split(`
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Dd.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...Fd}]}function Ud(t){let e=yn(t),{angle:n,face:s}=e[e.length-1];return Xs(
+[...e,{...Fd,angle:n,face:s}])}var Dd,Fd,jd,Xs,Hd,Gd,Zs,fi=b(()=>{Dd=["v","angle","radius","face","centre","co\
+de","rating"],Fd={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},jd=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];Xs=t=>t.map(e=>Dd.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),gd=(t,e,n)=>Gs(pn(t).map((s,o)=>o===e?{...s,...n}:s));bd=(t,e)=>Gs(pn(t).filter((n,s)=>s!==e)),Vs={v_opening_mm:"\
+`),Hd=(t,e,n)=>Xs(yn(t).map((s,o)=>o===e?{...s,...n}:s));Gd=(t,e)=>Xs(yn(t).filter((n,s)=>s!==e)),Zs={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var _d,ni,wd,si,oi,Ko,Yn,ai,ri,Yo,ii=$(()=>{_d="Empty is unknown: checks with it then say so.",ni={name:"ratin\
+ating"}});var qd,gi,Vd,$i,bi,na,ts,wi,yi,sa,_i=b(()=>{qd="Empty is unknown: checks with it then say so.",gi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",unit:"kN/m",hint:"As stamped on the tool or in its maker's papers."},
-wd={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},si=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],oi=[{name:"con\
+Vd={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
+ice twice."},$i=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],bi=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
-"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],Ko={name:"name",label:"Name",type:"\
-text",broad:!0},Yn=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a l\
-ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),ai=t=>t.shape!=="multi_v",ri=({die_holder_height_mm:t})=>!!t&&
-!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),Yo={punches:[{title:"What it is",part:"what",fields:[Ko,{name:"angl\
+"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],na={name:"name",label:"Name",type:"\
+text",broad:!0},ts=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a l\
+ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),wi=t=>t.shape!=="multi_v",yi=({die_holder_height_mm:t})=>!!t&&
+!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),sa={punches:[{title:"What it is",part:"what",fields:[na,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
 straight"],["gooseneck","gooseneck"],["points","by points or DXF"]]},{name:"height_mm",label:"Height, tip to s\
@@ -520,42 +579,42 @@ eat",type:"length"},{name:"body_width_mm",label:"Width of the body",type:"length
 Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_width_mm",label:"Thickness of \
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
-Yn("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[ni,wd]},{title:"Place and condition",
-part:"rest",fields:[...si,...oi]}],dies:[{title:"What it is",part:"what",fields:[Ko,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:ai},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:ai},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:ai}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+ts("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[gi,Vd]},{title:"Place and condition",
+part:"rest",fields:[...$i,...bi]}],dies:[{title:"What it is",part:"what",fields:[na,{name:"v_opening_mm",label:"\
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:wi},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:wi},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:wi}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
-shape==="multi_v"},Yn("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[ni,wd]},{title:"Place and condition",part:"rest",fields:[...si,...oi]}],holders:[{title:"What it\
- is",part:"what",fields:[Ko,ni]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+shape==="multi_v"},ts("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
+rest",fields:[gi,Vd]},{title:"Place and condition",part:"rest",fields:[...$i,...bi]}],holders:[{title:"What it\
+ is",part:"what",fields:[na,gi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
-body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},Yn("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...si,...oi]}],press:[{title:"The pre\
-ss",part:"what",fields:[Ko,{name:"force_kn",label:"Full force",type:"number",unit:"kN"},{name:"bed_length_mm",
+body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},ts("holder","The punch\
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...$i,...bi]}],press:[{title:"The pre\
+ss",part:"what",fields:[na,{name:"force_kn",label:"Full force",type:"number",unit:"kN"},{name:"bed_length_mm",
 label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"o\
 pen_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throa\
 t_mm",label:"Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_width_mm",label:"\
 Ram width",type:"length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"b\
 ed_width_mm",label:"Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",
 needed:!0},{name:"floor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",
-hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...Yn("ram","From \
+hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...ts("ram","From \
 the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,
-folded:!0},{...Yn("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
+folded:!0},{...ts("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
 ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
 {name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
-: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:ri,blank:"by point\
+: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:yi,blank:"by point\
 s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",unit:"kN/m",hint:"As sta\
-mped on it or in its papers.",when:ri},{...Yn("die_holder","The die's seat is at y 0, the bed's at minus the h\
-eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:ri,folded:!0}]},{
+mped on it or in its papers.",when:yi},{...ts("die_holder","The die's seat is at y 0, the bed's at minus the h\
+eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:yi,folded:!0}]},{
 title:"What it bears",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of b\
 ed",type:"rating",unit:"kN/m",hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"\
 Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the\
@@ -570,57 +629,57 @@ label:"Finger height",type:"length"},{name:"finger_depth_mm",label:"Finger depth
 repeatability_mm",label:"Comes back to a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in i\
 ts papers. Empty: 0.1 mm is counted with (common practice)."}]},{title:"Holder in the ram, and notes",part:"re\
 st",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",broad:!0},{name:"note",label:"No\
-te",type:"note"}]}]}});function Pt(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:cb.test(e)?Number(e):
-e}function hb(t){let{show:e}=un.number;return{v:q(t.v_opening_mm),angle:e(t.angle_deg),radius:q(t.shoulder_radius_mm),
-face:t.face,centre:q(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function pb({v:t,angle:e,radius:n,
-face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:Jo(t),angle_deg:Pt(e),shoulder_radius_mm:Jo(n),centre_mm:Jo(
+te",type:"note"}]}]}});function Pt(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:Kb.test(e)?Number(e):
+e}function Jb(t){let{show:e}=_n.number;return{v:q(t.v_opening_mm),angle:e(t.angle_deg),radius:q(t.shoulder_radius_mm),
+face:t.face,centre:q(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function Xb({v:t,angle:e,radius:n,
+face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:oa(t),angle_deg:Pt(e),shoulder_radius_mm:oa(n),centre_mm:oa(
 o)};return{...Object.fromEntries(Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:Pt(
-r)}}function Xo(t,e){return Object.fromEntries(Ce(t).map(({name:n,type:s})=>[n,un[s].show(e[n])]))}function Zo(t,e,n={}){
-let s=({name:r,type:l})=>r in n&&un[l].show(n[r])===e[r]?n[r]:un[l].take(e[r]),a=Ce(t).filter(({when:r})=>!r||
-r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||ub(r)).map(
-({spec:r,value:l})=>[r.name,l]))}function vd(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
-""};for(let{name:n}of Kn)e[n]=un.number.show(t[n]);for(let{name:n}of hn){for(let s of mb)e[`${n}.${s}`]=un.number.
-show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function kd(t){let e={name:t.name.trim(),note:t.note.trim(),
-gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of Kn)(t[n]?.trim()||!s)&&(e[n]=Pt(t[n]));for(let{name:n,
-needed:s}of hn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?fb(t,n):null}
-return e}function fb(t,e){let n=["low","nominal","high"].map(s=>[s,Pt(t[`${e}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function xd(t,e){
+r)}}function aa(t,e){return Object.fromEntries(je(t).map(({name:n,type:s})=>[n,_n[s].show(e[n])]))}function ra(t,e,n={}){
+let s=({name:r,type:l})=>r in n&&_n[l].show(n[r])===e[r]?n[r]:_n[l].take(e[r]),a=je(t).filter(({when:r})=>!r||
+r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Zb(r)).map(
+({spec:r,value:l})=>[r.name,l]))}function Kd(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
+""};for(let{name:n}of Qn)e[n]=_n.number.show(t[n]);for(let{name:n}of wn){for(let s of Qb)e[`${n}.${s}`]=_n.number.
+show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function Yd(t){let e={name:t.name.trim(),note:t.note.trim(),
+gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of Qn)(t[n]?.trim()||!s)&&(e[n]=Pt(t[n]));for(let{name:n,
+needed:s}of wn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?tw(t,n):null}
+return e}function tw(t,e){let n=["low","nominal","high"].map(s=>[s,Pt(t[`${e}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function Jd(t,e){
 let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
 enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
-penings"?(n.openings??=[]).push(...a.map(p=>gb(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
-p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function gb(t,e){
+penings"?(n.openings??=[]).push(...a.map(p=>ew(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
+p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function ew(t,e){
 let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
-var cb,Jo,db,un,yd,Ce,ub,mb,ce=$(()=>{ti();ei();ii();A();cb=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;Jo=(t="")=>t.
-trim()===""?null:Q(t),db=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),un={text:{show:t=>t??"",take:(t="")=>t.
+var Kb,oa,Yb,_n,zd,je,Zb,Qb,pe=b(()=>{mi();fi();_i();O();Kb=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;oa=(t="")=>t.
+trim()===""?null:Q(t),Yb=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),_n={text:{show:t=>t??"",take:(t="")=>t.
 trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{show:t=>t?"yes":"\
-no",take:t=>t==="yes"},length:{show:q,take:Jo},number:{show:t=>t==null?"":String(t),take:Pt},rating:{show:t=>t==
+no",take:t=>t==="yes"},length:{show:q,take:oa},number:{show:t=>t==null?"":String(t),take:Pt},rating:{show:t=>t==
 null?"":String(t),take:Pt},lengths:{show:t=>(t??[]).map(q).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
 trim()).map(e=>Q(e))},points:{show:t=>(t??[]).map(([e,n])=>`${q(e)}, ${q(n)}`).join(`
-`),take:t=>db(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Gs((t??[]).map(hb)),
-take:t=>pn(t).map(pb)},figure:{show:String,take:String}};yd=t=>un.points.show(t),Ce=t=>Yo[t].flatMap(e=>e.fields);
-ub=({type:t,blank:e})=>t==="rating"||e!==void 0,mb=["low","nominal","high","source","standing"]});function Qo(t){let e={...$b};for(let n of ci){let s=t.get(li[n])?.slice(0,60);if(s==null)continue;let o=` ${N()}`;
-e[n]=di(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function ta(t){let e=new URLSearchParams;for(let n of ci){
-let s=t[n].trim();s!==""&&e.set(li[n],di(n)?Q(s):s)}return e.toString()}function qs(t){return bb.filter(e=>t[e].
-trim()==="")}function mn(t){let e={};for(let n of ci){let s=t[n].trim();s!==""&&(e[n]=di(n)?Q(s):n==="included\
-_angle_deg"?Pt(s):s)}return e}var $b,li,ci,bb,di,ea=$(()=>{ce();A();$b={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},li={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ci=Object.keys(li),bb=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],di=t=>t.endsWith("_mm")});function na(t){return Object.hasOwn(Pe,t)?t:void 0}async function lt(t,e){try{return await hi(t,e)}catch(n){let s=n instanceof
-j?await Jt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function hi(t,e){let{body:n,
-etag:s}=await M("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function Sd(t,e,n){await M("\
-PUT",`/${t}`,{body:{[t]:e.map(fn),by:E().name},etag:n})}async function sa(t){try{return await pi(t)}catch(e){let n=e instanceof
-j?await Jt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function pi(t){let{body:e,
-etag:n}=await M("GET","/press",{signal:t});return{press:e.press,etag:n,kept:!1}}async function Td(t,e){await M(
-"PUT","/press",{body:{press:fn(t),by:E().name},etag:e})}function fn({outline_mm:t,outlines_mm:e,...n}){return n}
-function Md(t,e){return JSON.stringify(t&&fn(t))===JSON.stringify(e&&fn(e))}function Re({tray:t,slot:e}){return!t&&
-!e?"place not given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var Pe,
-it,yt=$(()=>{G();et();bt();Pe={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",
+`),take:t=>Yb(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Xs((t??[]).map(Jb)),
+take:t=>yn(t).map(Xb)},figure:{show:String,take:String}};zd=t=>_n.points.show(t),je=t=>sa[t].flatMap(e=>e.fields);
+Zb=({type:t,blank:e})=>t==="rating"||e!==void 0,Qb=["low","nominal","high","source","standing"]});function ia(t){let e={...nw};for(let n of ki){let s=t.get(vi[n])?.slice(0,60);if(s==null)continue;let o=` ${N()}`;
+e[n]=xi(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function la(t){let e=new URLSearchParams;for(let n of ki){
+let s=t[n].trim();s!==""&&e.set(vi[n],xi(n)?Q(s):s)}return e.toString()}function Qs(t){return sw.filter(e=>t[e].
+trim()==="")}function vn(t){let e={};for(let n of ki){let s=t[n].trim();s!==""&&(e[n]=xi(n)?Q(s):n==="included\
+_angle_deg"?Pt(s):s)}return e}var nw,vi,ki,sw,xi,ca=b(()=>{pe();O();nw={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},vi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ki=Object.keys(vi),sw=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],xi=t=>t.endsWith("_mm")});function da(t){return Object.hasOwn(He,t)?t:void 0}async function lt(t,e){try{return await Si(t,e)}catch(n){let s=n instanceof
+F?await Zt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Si(t,e){let{body:n,
+etag:s}=await M("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function Xd(t,e,n){await M("\
+PUT",`/${t}`,{body:{[t]:e.map(kn),by:L().name},etag:n})}async function ha(t){try{return await Ti(t)}catch(e){let n=e instanceof
+F?await Zt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function Ti(t){let{body:e,
+etag:n}=await M("GET","/press",{signal:t});return{press:e.press,etag:n,kept:!1}}async function Zd(t,e){await M(
+"PUT","/press",{body:{press:kn(t),by:L().name},etag:e})}function kn({outline_mm:t,outlines_mm:e,...n}){return n}
+function Qd(t,e){return JSON.stringify(t&&kn(t))===JSON.stringify(e&&kn(e))}function Ue({tray:t,slot:e}){return!t&&
+!e?"place not given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var He,
+it,_t=b(()=>{U();et();$t();He={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",
 title:"Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"M\
 etals"}},it={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_\
-holders",metals:"shop.write_metals"}});function we(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+holders",metals:"shop.write_metals"}});function xe(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
-e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var zs=$(
-()=>{});function Qt(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var to=b(
+()=>{});function ne(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
     <span class="value"
@@ -631,70 +690,70 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var oa=$(()=>{y()});function aa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(zt(t))}</b>
-    <small class="expected">expected ${g(We(t))}</small>`}function Ks(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Qt(t,zt(e,n),{note:i`expected ${g(We(e,n))}${s}`,origin:o,test:n})}var zt,We,Od,de=$(()=>{y();A();oa();
-zt=(t,e="force_kn")=>Od(e)(t[`${e}_high`],{up:!0}),We=(t,e="force_kn")=>Od(e)(t[e]),Od=t=>t==="force_kn"?$t:Lt});var ui,Ad=$(()=>{ui=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+  </div>`}var pa=b(()=>{_()});function ua(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Kt(t))}</b>
+    <small class="expected">expected ${g(Ge(t))}</small>`}function eo(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return ne(t,Kt(e,n),{note:i`expected ${g(Ge(e,n))}${s}`,origin:o,test:n})}var Kt,Ge,th,ue=b(()=>{_();O();pa();
+Kt=(t,e="force_kn")=>th(e)(t[`${e}_high`],{up:!0}),Ge=(t,e="force_kn")=>th(e)(t[e]),th=t=>t==="force_kn"?gt:Ot});var Mi,eh=b(()=>{Mi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",ui)});function mi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Ld(t,{
-left:e,right:n,bottom:s,top:o}){let[a,r]=gn(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[f,b]=mi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
+define("drawing-frame",Mi)});function Ai({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function nh(t,{
+left:e,right:n,bottom:s,top:o}){let[a,r]=xn(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,f=r-s>.7*(o-
+s)?1:-1,[m,$]=Ai(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${ra(t,n-e)?d:[t.on_sheet,t.on_tool].map(wb)}
+    ${ma(t,n-e)?d:[t.on_sheet,t.on_tool].map(ow)}
     <g transform="translate(${a} ${-r})">
-      ${ra(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
-      <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
-      <text class="px label near-label" x=${u*50} y=${m*30-2}
-        text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
-          dy="1.1em">${b}</tspan></text>
+      ${ma(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
+      <path class="px near-leader" d="M${u*12} ${f*12}L${u*34} ${f*30}H${u*44}" />
+      <text class="px label near-label" x=${u*50} y=${f*30-2}
+        text-anchor=${u>0?"start":"end"}>${m}<tspan x=${u*50}
+          dy="1.1em">${$}</tspan></text>
     </g>
-  </g>`}var gn,ra,wb,fi=$(()=>{y();A();gn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];ra=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,wb=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function he(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?yb(u,h?c:null):vb(t,u,c),f=p&&!n?kb(m,p,u):m,{left:b,bottom:_,right:I,
-top:C}=f,B=l??_b(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var xn,ma,ow,Oi=b(()=>{_();O();xn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];ma=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,ow=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function me(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,f=n?rw(u,h?c:null):iw(t,u,c),m=p&&!n?lw(f,p,u):f,{left:$,bottom:y,right:B,
+top:P}=m,C=l??aw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
       aria-label=${r}
       data-test="pose"
       data-pose=${e}
-      viewBox="${b} ${-C} ${I-b} ${C-_}"
+      viewBox="${$} ${-P} ${B-$} ${P-y}"
       preserveAspectRatio="xMidYMid meet">
-      ${[t.bed,t.die].map(St).map(Ed)}
-      <g transform="translate(0 ${B.down})">${B.tools.map(Ed)}</g>
-      ${t.die.length?x`<path class="axis" d="M0 ${-C-999}V999" />`:d}
-      <path class="gauge" transform="translate(${B.back} 0)" d=${B.gauge} />
-      <path class="sheet" data-test="sheet" d=${B.sheet} />
-      ${e==="before"&&t.gauge_point?xb(t.gauge_point,o,f):d}
-      ${e==="after"&&a?Sb(t.after.sheet,a,u,f):d}
-      ${h&&c?Ld(c,f):d}
+      ${[t.bed,t.die].map(St).map(sh)}
+      <g transform="translate(0 ${C.down})">${C.tools.map(sh)}</g>
+      ${t.die.length?x`<path class="axis" d="M0 ${-P-999}V999" />`:d}
+      <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
+      <path class="sheet" data-test="sheet" d=${C.sheet} />
+      ${e==="before"&&t.gauge_point?cw(t.gauge_point,o,m):d}
+      ${e==="after"&&a?dw(t.after.sheet,a,u,m):d}
+      ${h&&c?nh(c,m):d}
     </svg>
-  </drawing-frame>`}function _b(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
-s,o,a].map(St),down:0,gauge:St(r),back:0}}function yb(t,e){let[n,s]=e?gn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function vb(t,e,n){let[s,o,a,r]=qt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+  </drawing-frame>`}function aw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
+s,o,a].map(St),down:0,gauge:St(r),back:0}}function rw(t,e){let[n,s]=e?xn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+t,right:n+1.5*t,top:s+t}}function iw(t,e,n){let[s,o,a,r]=zt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?gi(u,gn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function kb(t,{
-bounds:e,share:n},s){let o=gi(gi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function xb([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*e,1.6*e),8*e)},f=n?Ei(u,xn(n),Math.max(e,.1*p)):u;return{...f,bottom:Math.min(f.bottom,f.top*-.33)}}function lw(t,{
+bounds:e,share:n},s){let o=Ei(Ei(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function cw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
-    ${Nd(0,o,180)}${Nd(t,o,0)}
+    ${oh(0,o,180)}${oh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
-    ${Bd(t/2,o,n,17)}
-  </g>`}function Sb(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${ah(t/2,o,n,17)}
+  </g>`}function dw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
-    ${Bd(0,a+r,g(S(e)))}
-  </g>`}var Ed,gi,Nd,Bd,Ys=$(()=>{y();A();Ad();fi();Ee();Ed=t=>t?x`<path class="tool" d=${t} />`:d;gi=({left:t,
+    ${ah(0,a+r,g(S(e)))}
+  </g>`}var sh,Ei,oh,ah,no=b(()=>{_();O();eh();Oi();We();sh=t=>t?x`<path class="tool" d=${t} />`:d;Ei=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});Nd=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Bd=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
+max(s,a+r)});oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,ah=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function Cd(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function rh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -704,45 +763,45 @@ max(s,a+r)});Nd=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
               >${s.chosen?"✓ ":""}${s.die} <small>V ${nt(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
-            <span class="facts"> ${Tb(s).map(o=>Mb(...o))} </span>
-            <span class="more">${s.reason} ${Re(s)}.</span>
+            <span class="facts"> ${hw(s).map(o=>pw(...o))} </span>
+            <span class="more">${s.reason} ${Ue(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Tb,Mb,Pd=$(()=>{y();yt();A();de();V();Tb=t=>[["allow for",g(zt(t,"force_kn_per_m")),`expected ${We(
+  </ol>`}var hw,pw,ih=b(()=>{_();_t();O();ue();V();hw=t=>[["allow for",g(Kt(t,"force_kn_per_m")),`expected ${Ge(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
-S(t.set_angle_deg))]],Mb=(t,e,n)=>i`<span class="fact"
+S(t.set_angle_deg))]],pw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small> ${e}${n?i` <small class="beside">${n}</small>`:d}</span
-  >`});function Jn(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${Js(t)}. Open is hit again. ${e}
-  </p>`:d}var Rd,Js,Xn=$(()=>{y();A();Rd=t=>S(t).text.replace(/\.0$/,""),Js=t=>`comes out ${Rd(t.comes_out_deg_low)}\
- to ${Rd(t.comes_out_deg_high)}°`});function Zn(t){let e=t.filter(s=>!Wd(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+  >`});function es(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
+    <b>First hit:</b> ${so(t)}. Open is hit again. <span class="drawn">${e}</span>
+  </p>`:d}var lh,so,ns=b(()=>{_();O();lh=t=>S(t).text.replace(/\.0$/,""),so=t=>`comes out ${lh(t.comes_out_deg_low)}\
+ to ${lh(t.comes_out_deg_high)}°`});function ss(t){let e=t.filter(s=>!ch(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${_t(e)}
-  </section>`}function Qn(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>jt(o)==="note"),s=t.filter(o=>jt(
+    ${yt(e)}
+  </section>`}function os(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>jt(o)==="note"),s=t.filter(o=>jt(
 o)==="ok");return i`${e.length?i`<section>
           <h2>Not known</h2>
-          ${_t(e)}
+          ${yt(e)}
         </section>`:d}
   ${n.length?i`<section data-test="notes">
           <h2>How to do it</h2>
-          ${_t(n)}
+          ${yt(n)}
         </section>`:d}
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
-          ${_t(s)}
-        </details>`:d}`}function Ie(t){let e=t.filter(Wd);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+          ${yt(s)}
+        </details>`:d}`}function Ve(t){let e=t.filter(ch);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
-            <b>${cn(n.template,n.numbers)}</b>
-            ${cn(n.do_template??n.do,n.numbers)}
+            <b>${$n(n.template,n.numbers)}</b>
+            ${$n(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Wd,Xs=$(()=>{y();V();Wd=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
-input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
+  </section>`}var ch,oo=b(()=>{_();V();ch=t=>t.code.startsWith("general-")});function A({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+input",next:p=!1,list:u=""}){let f=m=>s(m.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
       id=${t}
@@ -754,16 +813,16 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       enterkeyhint=${p?"next":d}
       placeholder=${l}
       list=${u||d}
-      .value=${kt(String(n))}
+      .value=${vt(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${t}-more"
-      @input=${h==="input"?m:d}
-      @change=${h==="change"?m:d} />
+      @input=${h==="input"?f:d}
+      @change=${h==="change"?f:d} />
     <span id="${t}-more">
-      ${a.map(f=>i`<span class="wrong" data-test="wrong-${t}">${f}</span>`)}
+      ${a.map(m=>i`<span class="wrong" data-test="wrong-${t}">${m}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:d}
     </span>
-  </div>`}function $n({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function Sn({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${t}>${e}${l?i` <span class="hint">(${l})</span>`:d}</label>
     <textarea
@@ -771,7 +830,7 @@ length?"has-wrong":""}">
       name=${t}
       data-test=${t}
       rows=${o}
-      .value=${kt(String(n))}
+      .value=${vt(String(n))}
       aria-invalid=${r.length?"true":"false"}
       aria-describedby="${t}-more"
       @input=${c=>s(c.target.value)}></textarea>
@@ -789,7 +848,7 @@ length?"has-wrong":""}">
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${t}-more"
       @change=${r=>o(r.target.value)}>
-      ${s.map(([r,l])=>i`<option value=${r} .selected=${kt(r===n)}>${l}</option>`)}
+      ${s.map(([r,l])=>i`<option value=${r} .selected=${vt(r===n)}>${l}</option>`)}
     </select>
     <span id="${t}-more"
       >${a.map(r=>i`<span class="wrong" data-test="wrong-${t}">${r}</span>`)}</span
@@ -802,252 +861,252 @@ length?"has-wrong":""}">
               type="radio"
               name=${t}
               value=${a}
-              .checked=${kt(a===n)}
+              .checked=${vt(a===n)}
               @change=${()=>o(a)} />
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function te(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{y();Ae()});function ia(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function $i(t){
-let e=ia(t);return Object.keys(e).length?{tools:e}:{}}function bn(t){let{die:e,punch:n}=ia(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var Zs,ts=$(()=>{Zs=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>bi(n,e)).flatMap(([,n])=>n)}function Id(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>bi(n,s))).flatMap(([,n])=>n)}function Dd(t,e,n){let s=Object.entries(t);return s.
+  </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
+valid="true"]')?.focus())}var J=b(()=>{_();Ce()});function fa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Li(t){
+let e=fa(t);return Object.keys(e).length?{tools:e}:{}}function Tn(t){let{die:e,punch:n}=fa(t);return[e&&`die ${e}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var ao,as=b(()=>{ao=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Ni(n,e)).flatMap(([,n])=>n)}function dh(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Ni(n,s))).flatMap(([,n])=>n)}function hh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>bi(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?wi(e(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Ni(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Ci(e(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>Qs(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>ro(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function wi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function Qs(t){let e=document.
+  </div>`}function Ci(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function ro(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var bi,ee=$(()=>{y();bi=(t,e)=>t===e||t.startsWith(`${e}.`)});function yi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
-list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function jd(t,{dies:e,punches:n},s,o){
+{block:"center"})}var Ni,oe=b(()=>{_();Ni=(t,e)=>t===e||t.startsWith(`${e}.`)});function Pi(t,e,n,s){let o=(a,r)=>A({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:I(n,`${t}.${a}`),change:l=>s({[a]:l})});
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function uh(t,{dies:e,punches:n},s,o){
 let a=e.flatMap(({code:r,shape:l,openings:c})=>l==="multi_v"?c.map(h=>h.code):[r]);return i`<details class="wishes" data-test="tools">
       <summary>
-        <span>Tools: <b>${bn(t.tools)||"chosen by the planner"}</b></span>
+        <span>Tools: <b>${Tn(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${yi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
+      ${Pi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
-    ${Fd("codes-of-dies",a)}
-    ${Fd("codes-of-punches",n.map(({code:r})=>r))}`}var _i,Fd,es,ns=$(()=>{y();ts();J();ee();_i=["tools.die","\
-tools.punch"];Fd=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,es=({tools_reason:t})=>t?
-i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ss(t){let e=(t??"").split(":")[0].trim();return Ob.includes(e)?e:""}function to(t){if(!t)return"";let e=new Map;
-for(let[n,s]of Ab){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var Ob,Ab,la=$(()=>{Ob=["model","handbook","your test bends"];Ab=[["fo\
+    ${ph("codes-of-dies",a)}
+    ${ph("codes-of-punches",n.map(({code:r})=>r))}`}var Bi,ph,rs,is=b(()=>{_();as();J();oe();Bi=["tools.die","\
+tools.punch"];ph=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,rs=({tools_reason:t})=>t?
+i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ls(t){let e=(t??"").split(":")[0].trim();return uw.includes(e)?e:""}function io(t){if(!t)return"";let e=new Map;
+for(let[n,s]of mw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var uw,mw,ga=b(()=>{uw=["model","handbook","your test bends"];mw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function Ud(t){return i`<ul class="ratings" data-test="ratings">
-    ${t.map(Lb)}
-  </ul>`}function Lb(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
+nd_allowance_mm","allowance"]]});function fh(t){return i`<ul class="ratings" data-test="ratings">
+    ${t.map(fw)}
+  </ul>`}function fw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
     <span class="rating-of"
-      ><b>${Eb[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
+      ><b>${gw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
     ${k(o,s===null?"Unknown":`${nt(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
-      ${s===null?d:Bb(s)}
+      ${s===null?d:bw(s)}
     </svg>
-    <span class="rating-words">${Nb(t)}</span>
-  </li>`}function Nb({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
-g($t(t)):g(Lt(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g($t(n)):g(Lt(s));return`${a} of ${r}`}function Bb(t){let e=Math.min(t/100*Hd,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Hd} 0V18" />`}
-var Hd,Eb,Gd=$(()=>{y();A();V();Hd=200;Eb={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function os(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(_=>l/_<=a)??Cb(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=_=>Pb(n+(_-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(_,I)=>h+I*c).map(_=>({at:u(_),text:(_/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Cb(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function ca(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Pb,vi=$(()=>{Pb=t=>Math.round(t*100)/100});function Vd({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
-null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?Wb:Rb)*o),c=Kd(t),h=os(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:Yr().
-size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
-e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g($t(n.force_kn))}, at a depth o\
-f ${g(zd(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+    <span class="rating-words">${$w(t)}</span>
+  </li>`}function $w({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
+g(gt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
+g(gt(n)):g(Ot(s));return`${a} of ${r}`}function bw(t){let e=Math.min(t/100*mh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${mh} 0V18" />`}
+var mh,gw,gh=b(()=>{_();O();V();mh=200;gw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function cs(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??ww(l,a))*o,h=Math.
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>yw(n+(y-h)/(p-h)*(s-n)),f=Math.round((p-h)/c),m=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),$=Array.from({length:f+1},(y,B)=>h+B*c).map(y=>({at:u(y),text:(y/o).toFixed(m).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:$}}function ww(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function $a(t){return t.length?`M${t.
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var yw,Ri=b(()=>{yw=t=>Math.round(t*100)/100});function $h({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(m=>m.force_kn_high)),a=s.filter(m=>m.limit_kn!==
+null).sort((m,$)=>Number($.limit_kn)-Number(m.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:m})=>Number(
+m)<=(m===r?vw:_w)*o),c=yh(t),h=cs(0,Math.max(o,...l.map(m=>Number(m.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:ci().
+size}),p=(m,$)=>[c.at(m.punch_depth_mm),h.at(m[$])],u=[...t.map(m=>p(m,"force_kn_high")),...t.map(m=>p(m,"forc\
+e_kn_low")).reverse()],f=n?`Force over punch depth. The peak is expected at ${g(gt(n.force_kn))}, at a depth o\
+f ${g(wh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${ki} ${da}"
+    viewBox="0 0 ${Ii} ${ba}"
     role="img"
-    aria-label=${m}
+    aria-label=${f}
     data-test="stroke-force">
-    ${Yd(c,h,Yr().unit)}
-    <path class="band" d="${ca(u)}Z" />
-    ${e.punch_depth_mm===null?d:Jd(c.at(e.punch_depth_mm))} ${Ib(l,h)}
-    ${Fb(a.filter(f=>!l.includes(f)))}
-    <path class="curve" d=${ca(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
-    ${n?Hb(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function qd({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Kd(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=os(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>ca(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+    ${_h(c,h,ci().unit)}
+    <path class="band" d="${$a(u)}Z" />
+    ${e.punch_depth_mm===null?d:vh(c.at(e.punch_depth_mm))} ${kw(l,h)}
+    ${Sw(a.filter(m=>!l.includes(m)))}
+    <path class="curve" d=${$a(t.map(m=>p(m,"force_kn")))} data-test="force-curve" />
+    ${n?Mw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
+  </svg>`}function bh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=yh(t,s.map(u=>Number(
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=cs(Math.min(...a),180,{from:Rt.
+bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>$a(t.map(f=>[o.at(f.punch_depth_mm),r.at(f[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
- under load at a depth of ${g(zd(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
+ under load at a depth of ${g(wh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${ki} ${da}"
+    viewBox="0 0 ${Ii} ${ba}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${Yd(o,r,"°")} ${c?Jd(c.x):d}
+    ${_h(o,r,"°")} ${c?vh(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>jb(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function Kd(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return os(0,n,{from:Rt.left,to:Rt.
-right,size:N()==="in"?ie:1,most:6})}function Yd(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
-map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
+    ${s.map(u=>Tw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+  </svg>`}function yh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return cs(0,n,{from:Rt.left,to:Rt.
+right,size:N()==="in"?de:1,most:6})}function _h(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+map(({at:u,text:f})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${De}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+        font-size=${qe}>${f}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:f})=>x`<path class="faint" d="M${u} ${r}v6"/>
       <text x=${Math.min(u,o-4)} y=${r+24} text-anchor="middle"
-        font-size=${De}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${De}>${n}</text>`;return x`
+        font-size=${qe}>${f}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${qe}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${da-8} text-anchor="end"
-      font-size=${De}>punch depth, ${N()}</text>
-    ${l?d:p}`}function Ib(t,e){let n=-1/0;return Db(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+De+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
+    <text class="quiet" x=${o} y=${ba-8} text-anchor="end"
+      font-size=${qe}>punch depth, ${N()}</text>
+    ${l?d:p}`}function kw(t,e){let n=-1/0;return xw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+max(a-6,n+qe+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${Rt.left+6} y=${n}
-        font-size=${De}>${o.join(", ")} ${g($t(s))}</text>`})}function Db(t){let e=new Map;for(let n of t)e.set(
-Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],ha(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function Fb(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
-right} y="18" text-anchor="end" font-size=${De}
-      data-test="limit-far">↑ ${xi(t[t.length-1])}${e}</text>`}function ha({what:t,name:e}){return t==="pres\
+        font-size=${qe}>${o.join(", ")} ${g(gt(s))}</text>`})}function xw(t){let e=new Map;for(let n of t)e.set(
+Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],wa(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
+function Sw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
+right} y="18" text-anchor="end" font-size=${qe}
+      data-test="limit-far">↑ ${Wi(t[t.length-1])}${e}</text>`}function wa({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
-function jb(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
+function Tw(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var ki,da,Rt,De,Rb,Wb,zd,Jd,xi,Hb,Xd=$(()=>{y();A();vi();ki=400,da=320,Rt={left:58,right:ki-14,top:20,bottom:da-
-54},De=18,Rb=3,Wb=5;zd=t=>w(t,{digits:2});Jd=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
-  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${De}>set</text>`;xi=({what:t,name:e,
-limit_kn:n})=>`${ha({what:t,name:e})} ${g($t(n))}`;Hb=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function th({stroke:t,error:e,open:n,toggled:s}){return i`<details
+var Ii,ba,Rt,qe,_w,vw,wh,vh,Wi,Mw,kh=b(()=>{_();O();Ri();Ii=400,ba=320,Rt={left:58,right:Ii-14,top:20,bottom:ba-
+54},qe=18,_w=3,vw=5;wh=t=>w(t,{digits:2});vh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
+  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${qe}>set</text>`;Wi=({what:t,name:e,
+limit_kn:n})=>`${wa({what:t,name:e})} ${g(gt(n))}`;Mw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Th({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?Ub(t,e):d}
-  </details>`}function Ub(t,e){return e?i`<p class="hint" data-test="stroke-missing">
+    ${n?Aw(t,e):d}
+  </details>`}function Aw(t,e){return e?i`<p class="hint" data-test="stroke-missing">
       ${e instanceof T?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Vd(t)}
+      ${$h(t)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${Gb(t)}</p>
-        ${Vb(t)}
+        <p data-test="stroke-peak">${Ow(t)}</p>
+        ${Ew(t)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${qd(t)}
+      ${bh(t)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Zd("curve")} under load</li>
-          <li>${Zd("curve let-go")} let go</li>
-          ${t.trials.length?i`<li>${Kb} trials, let go</li>`:d}
+          <li>${xh("curve")} under load</li>
+          <li>${xh("curve let-go")} let go</li>
+          ${t.trials.length?i`<li>${Cw} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${qb(t)}</p>
-        ${zb(t)}
+        <p data-test="stroke-set">${Lw(t)}</p>
+        ${Nw(t)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function Gb({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
-zt(t))}.</b> The peak is expected at
-    ${g($t(t.force_kn))}, ${Qd(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${nt(e,0)} J.`:n}function Vb({limits:t}){let e=t.filter(s=>s.
+function Ow({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+Kt(t))}.</b> The peak is expected at
+    ${g(gt(t.force_kn))}, ${Sh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
+    under load.`;return e?i`${n} Work in the stroke ${nt(e,0)} J.`:n}function Ew({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${e.map(xi).join(", ")}. The shaded band is what the force may be.
+          Limits: ${e.map(Wi).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(ha).join(", ")}. Read it off the plate.
-        </p>`:d}`}function qb({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Qd(t.punch_depth_mm)}\
-.`}function zb({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
+          <b>Rating unknown:</b> ${n.map(wa).join(", ")}. Read it off the plate.
+        </p>`:d}`}function Lw({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Sh(t.punch_depth_mm)}\
+.`}function Nw({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Qd,Zd,Kb,eh=$(()=>{y();Xd();G();A();de();Qd=t=>g(w(t,{digits:2}));Zd=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Sh,xh,Cw,Mh=b(()=>{_();kh();U();O();ue();Sh=t=>g(w(t,{digits:2}));xh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
-  </svg>`,Kb=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,Cw=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function wn(t,e,n,s){let[o,a]=[t[`${e}_low`],t[`${e}_high`]],r=typeof o=="number"&&typeof a=="number"&&o!==a;return Qt(
-n,s(t[e]),{band:r?[s(o),s(a)]:null,note:sh(t,e,s),origin:ss(t.sources?.[e]),test:e})}function sh({handbook:t,sources:e,
-...n},s,o){let a=t?.[s];if(typeof a!="number"||ss(e?.[s])==="handbook")return d;let r=o(a);if(r.text===o(n[s]).
+</svg>`});function Mn(t,e,n,s){let[o,a]=[t[`${e}_low`],t[`${e}_high`]],r=typeof o=="number"&&typeof a=="number"&&o!==a;return ne(
+n,s(t[e]),{band:r?[s(o),s(a)]:null,note:Oh(t,e,s),origin:ls(t.sources?.[e]),test:e})}function Oh({handbook:t,sources:e,
+...n},s,o){let a=t?.[s];if(typeof a!="number"||ls(e?.[s])==="handbook")return d;let r=o(a);if(r.text===o(n[s]).
 text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
-  >`}function oh(t,e,n){return i`${Zn(t.checks)}
+  >`}function Eh(t,e,n){return i`${ss(t.checks)}
     <div class="columns bend-columns">
       <div>
-        ${Yb(t,e)} ${Jb(t)} ${Qb(t)} ${ew(t)}
-        ${Qn(t.checks)} ${ow(t)}
+        ${Bw(t,e)} ${Pw(t)} ${Ww(t)} ${Fw(t)}
+        ${os(t.checks)} ${Uw(t)}
       </div>
-      <div>${nw(t,n)} ${th(n.stroke)} ${sw(t,n)}</div>
+      <div>${jw(t,n)} ${Th(n.stroke)} ${Hw(t,n)}</div>
     </div>
-    ${Ie(t.checks)}`}function Yb(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Ve(t.checks)}`}function Bw(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:t.die,tool:s},{kind:"punch",code:t.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
             ><span class="name" data-test="chosen-${a}"><b>${r??"none"}</b> ${l?.name??""}</span>
-            <span class="where">${l?Re(l):""}</span>
+            <span class="where">${l?Ue(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:d}
           </li>`)}
     </ul>
-    ${es(t)}`}function Jb(t){return i`<section>
+    ${rs(t)}`}function Pw(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${t.first_hit?Zb(t):Xb(t)}
-      ${wn(t,"springback_deg","Springback",S)}
+      ${t.first_hit?Iw(t):Rw(t)}
+      ${Mn(t,"springback_deg","Springback",S)}
     </div>
-    ${Jn(t.first_hit)}
-  </section>`}function Qb(t){return i`<section>
+    ${es(t.first_hit)}
+  </section>`}function Ww(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${Ks("Allow for",t,"force_kn",{note:tw(t),origin:ss(t.sources?.force_kn)})}
-      ${Ks("Per length, allow for",t,"force_kn_per_m")}
+      ${eo("Allow for",t,"force_kn",{note:Dw(t),origin:ls(t.sources?.force_kn)})}
+      ${eo("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-            ${Ud(t.ratings)}`:d}
-  </section>`}function tw(t){let e=t.force_kn_low,n=sh(t,"force_kn",$t);return i`${typeof e=="number"?`, at le\
-ast ${g($t(e))}`:d}${n===d?d:i` <br />${n}`}`}function ew(t){return i`<section>
+            ${fh(t.ratings)}`:d}
+  </section>`}function Dw(t){let e=t.force_kn_low,n=Oh(t,"force_kn",gt);return i`${typeof e=="number"?`, at le\
+ast ${g(gt(e))}`:d}${n===d?d:i` <br />${n}`}`}function Fw(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${wn(t,"inside_radius_mm","Inside radius",_e)}
-      ${Qt("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
+      ${Mn(t,"inside_radius_mm","Inside radius",Se)}
+      ${ne("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${wn(t,"bend_allowance_mm","Bend allowance",_e)}
-      ${wn(t,"bend_deduction_mm","Bend deduction",_e)}
-      ${wn(t,"k_factor","K-factor",ah)}
+      ${Mn(t,"bend_allowance_mm","Bend allowance",Se)}
+      ${Mn(t,"bend_deduction_mm","Bend deduction",Se)}
+      ${Mn(t,"k_factor","K-factor",Lh)}
     </div>
-  </section>`}function nw(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
+  </section>`}function jw(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-    ${he(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
+    ${me(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
-  </section>`}function sw(t,{use:e}){return t.options?.length?i`<section>
+  </section>`}function Hw(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${Cd(t.options,e)}
-  </section>`:d}function ow({opinions:t,sources:e}){return t?i`<section class="opinions">
+    ${rh(t.options,e)}
+  </section>`:d}function Uw({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
-    ${t.force?.length?nh("Force by published relations",t.force,[["force_kn","Force",$t],["force_kn_per_m","Pe\
-r length",Lt]]):d}
-    ${t.allowance?.length?nh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
-nce",_e],["k_factor","K",ah]]):d}
+    ${t.force?.length?Ah("Force by published relations",t.force,[["force_kn","Force",gt],["force_kn_per_m","Pe\
+r length",Ot]]):d}
+    ${t.allowance?.length?Ah("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
+nce",Se],["k_factor","K",Lh]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
-              ${Object.entries(e).map(([n,s])=>i`<dt>${aw[n]??n}</dt>
+              ${Object.entries(e).map(([n,s])=>i`<dt>${Gw[n]??n}</dt>
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
-  </section>`:d}function nh(t,e,n){return i`<div class="table">
+  </section>`:d}function Ah(t,e,n){return i`<div class="table">
     <table>
       <caption>
         ${t}
@@ -1065,28 +1124,28 @@ nce",_e],["k_factor","K",ah]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var _e,Xb,Zb,ah,aw,rh=$(()=>{y();Ys();yt();A();de();Pd();oa();Xn();Xs();J();ns();la();Gd();eh();_e=t=>w(
-t,{digits:2});Xb=t=>i`
-  ${wn(t,"set_angle_deg","Set angle, loaded",S)}
-  ${wn(t,"punch_depth_mm","Punch depth",_e)}
-`,Zb=t=>i`
-  ${Qt("First hit: set angle, loaded",S(t.set_angle_deg),{band:[S(t.set_angle_deg_low),S(t.set_angle_deg_high)],
-note:`then about ${g(S(t.expected_set_angle_deg))}`,origin:ss(t.sources?.set_angle_deg),test:"set_angle_deg"})}
-  ${Qt("First hit: punch depth",_e(t.punch_depth_mm),{band:[_e(t.punch_depth_mm_low),_e(t.punch_depth_mm_high)],
-note:`then about ${g(_e(t.expected_punch_depth_mm))}`,origin:ss(t.sources?.punch_depth_mm),test:"punch_depth_m\
+  </div>`}var Se,Rw,Iw,Lh,Gw,Nh=b(()=>{_();no();_t();O();ue();ih();pa();ns();oo();J();is();ga();gh();Mh();Se=t=>w(
+t,{digits:2});Rw=t=>i`
+  ${Mn(t,"set_angle_deg","Set angle, loaded",S)}
+  ${Mn(t,"punch_depth_mm","Punch depth",Se)}
+`,Iw=t=>i`
+  ${ne("First hit: set angle, loaded",S(t.set_angle_deg),{band:[S(t.set_angle_deg_low),S(t.set_angle_deg_high)],
+note:`then about ${g(S(t.expected_set_angle_deg))}`,origin:ls(t.sources?.set_angle_deg),test:"set_angle_deg"})}
+  ${ne("First hit: punch depth",Se(t.punch_depth_mm),{band:[Se(t.punch_depth_mm_low),Se(t.punch_depth_mm_high)],
+note:`then about ${g(Se(t.expected_punch_depth_mm))}`,origin:ls(t.sources?.punch_depth_mm),test:"punch_depth_m\
 m"})}
-`;ah=t=>({text:t==null?"–":nt(t,2),unit:""});aw={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+`;Lh=t=>({text:t==null?"–":nt(t,2),unit:""});Gw={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var lh={};tt(lh,{show:()=>lw});async function lw(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
-…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async B=>(await lt(B,t.signal)).items)),o={
-dies:n,punches:s},a=Qo(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=we(
-async(B,v)=>(await M("POST","/bend",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(l,
-{answer:B,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=we(async(B,v)=>(await M(
-"POST","/stroke",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(c,{stroke:B,error:v}),
-b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(mn(a),{now:!0})}function m(B){history.
-replaceState(null,"",`/bend?${ta(a)}`),l.busy=qs(a).length===0,l.busy?h.ask(mn(a),B):(h.stop(),Object.assign(l,
-{answer:null,error:null})),b()}function f(B,v){Object.assign(a,B),m(v)}function b(){let B=l.error instanceof T?
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Bh={};tt(Bh,{show:()=>zw});async function zw(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
+…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await lt(C,t.signal)).items)),o={
+dies:n,punches:s},a=ia(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=xe(
+async(C,v)=>(await M("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
+{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),$()},t.signal),p=xe(async(C,v)=>(await M(
+"POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
+$()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(vn(a),{now:!0})}function f(C){history.
+replaceState(null,"",`/bend?${la(a)}`),l.busy=Qs(a).length===0,l.busy?h.ask(vn(a),C):(h.stop(),Object.assign(l,
+{answer:null,error:null})),$()}function m(C,v){Object.assign(a,C),f(v)}function $(){let C=l.error instanceof T?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
           class="desk"
@@ -1097,36 +1156,36 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${cw(a,{metals:e,...o,openTools:r,answer:l.answer},B,f)}
+            ${Kw(a,{metals:e,...o,openTools:r,answer:l.answer},C,m)}
           </form>
-          <p class="unseen" role="status">${_()}</p>
-          <div class="desk-answer" data-test="answer">${I(B)}</div>
-        </div>`),l.busy||t.ready()}function _(){let{answer:B}=l;if(!B||l.busy)return"";let v=B.worst==="ok"?"":
-`${B.worst}. `,L=B.set_angle_deg===null?"nothing to set":`set ${g(S(B.set_angle_deg))}`;return`${v}Die ${B.die??
-"none"}, allow for ${g(zt(B))}, ${L}.`}function I(B){let v=qs(a);return v.length?xt("One bend, all its figures",
-i`Still to type: ${v.map(L=>iw[L]).join(", ")}.`):l.error?C(B):l.answer?oh(l.answer,o,{pose:l.pose,show:L=>{l.
-pose=L,b()},use:L=>f({die:a.die===L?"":L},{now:!0}),stroke:{...c,toggled:L=>{c.open!==L&&(c.open=L,u(),b())}}}):
-Tt("Working it out…")}function C(B){if(!(l.error instanceof T)||l.error.status>=500)return i`${Ne(l.error)}
+          <p class="unseen" role="status">${y()}</p>
+          <div class="desk-answer" data-test="answer">${B(C)}</div>
+        </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
+`${C.worst}. `,E=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
+"none"}, allow for ${g(Kt(C))}, ${E}.`}function B(C){let v=Qs(a);return v.length?xt("One bend, all its figures",
+i`Still to type: ${v.map(E=>qw[E]).join(", ")}.`):l.error?P(C):l.answer?Eh(l.answer,o,{pose:l.pose,show:E=>{l.
+pose=E,$()},use:E=>m({die:a.die===E?"":E},{now:!0}),stroke:{...c,toggled:E=>{c.open!==E&&(c.open=E,u(),$())}}}):
+Tt("Working it out…")}function P(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${De(l.error)}
         <div class="buttons">
-          <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
+          <button type="button" class="button" data-test="again" @click=${()=>f({now:!0})}>
             Try again
           </button>
-        </div>`;let v=Id(B,rw),L=Object.keys(B).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=dh(C,Vw),E=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
-      <strong>That can't be worked out yet</strong>${[...L,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function cw(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
-{name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>z({name:u,label:m,value:t[u],options:f,
-wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...hw(e)])}
-    ${c("thickness_mm","Thickness",{unit:N(),hint:a&&dw(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+      <strong>That can't be worked out yet</strong>${[...E,...v].map(X=>i`<p>${X}</p>`)}
+    </div>`}f({now:!0})}function Kw(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,f,m={})=>A(
+{name:u,label:f,value:t[u],wrong:I(r,u),change:$=>l({[u]:$}),...m}),h=(u,f,m)=>z({name:u,label:f,value:t[u],options:m,
+wrong:I(r,u),change:$=>l({[u]:$},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Jw(e)])}
+    ${c("thickness_mm","Thickness",{unit:N(),hint:a&&Yw(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:N()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${h("die","Die",[["","Best of the crib"],...ih(t.die,n)])}
-      ${h("punch","Punch",[["","Best of the crib"],...ih(t.punch,s)])}
+      ${h("die","Die",[["","Best of the crib"],...Ch(t.die,n)])}
+      ${h("punch","Punch",[["","Best of the crib"],...Ch(t.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:N()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
@@ -1135,253 +1194,226 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function dw({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
-t,{digits:2})),e??""].filter(Boolean).join(", ")}function ih(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var rw,iw,hw,ch=$(()=>{y();G();ea();yt();
-zs();A();de();rh();J();Bt();ee();rw=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],iw={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};hw=t=>t.map(({code:e,name:n})=>[e,n])});function dh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+          </button>`:d}`}function Yw({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
+t,{digits:2})),e??""].filter(Boolean).join(", ")}function Ch(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var Vw,qw,Jw,Ph=b(()=>{_();U();ca();_t();
+to();O();ue();Nh();J();Ct();oe();Vw=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],qw={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};Jw=t=>t.map(({code:e,name:n})=>[e,n])});function Rh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
-t.addEventListener("abort",()=>e?.release()),n()}var hh=$(()=>{});async function _n(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function mh(t){
-let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function fh(t){
-await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function Si(){let t=bh(ph);return typeof t?.name=="strin\
-g"?{code:null,step:0,etag:null,...t}:null}function bh(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
-return null}}function wh(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var ph,uh,yn,ye,Ti,gh,$h,Fe=$(()=>{G();ph="flangebook.bench.here",uh="flangebook.bench.last";yn=t=>/^\d/.test(
-t)?`bench ${t}`:t,ye=t=>/^\d/.test(t)?`Bench ${t}`:t;Ti=t=>wh(ph,t),gh=()=>String(bh(uh)??""),$h=t=>wh(uh,t)});function pa(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
-r=null,l=e,c=0,h=!1,p;function u(v){let L={...a,waits:r!==null,...v},X=Object.keys(L).every(ct=>L[ct]===a[ct]);
-a=L,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():_()),I()}catch(L){s.aborted||C(L)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(uw,pw*
-1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
-if(!v)return;let L=E().name?{by:E().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...L},etag:v.whatever?null:
-l,signal:s,timeout:_h})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
-if(!(X instanceof T)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await _()}}
-async function _(){let v=r,{status:L,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:_h});s.aborted||
-r!==v||L===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function I(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Hn(!0),v&&H()}function C(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof j?Hn(!1,v):v instanceof T||console.error(v)}
-let B=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",B,{signal:s}),
-addEventListener("online",B,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:L=!1}={}){
-r={place:v,at:Date.now(),whatever:L},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var pw,uw,_h,Mi=$(()=>{
-G();et();wt();pw=1e3,uw=4e3,_h=3e3});function yh(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Dn(c.body)}),
-t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function vn(t){return yh(t,
-await Je(t.code).catch(()=>[]))}async function Oi(t){let e=await Yt(t);return e&&yh(e,(await Je(t)).filter(n=>n.
-body.settles))}async function eo(t){let e=await Yt(t);return e&&vn(e)}async function je(t,e,{reason:n="",settles:s=[]}={}){
-let o=Ro(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=E(),l=await Wo(
-{id:It(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:Dn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await eo(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{jn();Nt();Io();et();bt()});function Ai(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(fw);if(!e.length)return null;
-let n=gw(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
-punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function pe(t,e){let n=Ai(
-t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function gw({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*mw:0}var vh,mw,fw,kn=$(()=>{vh=["Read \
-the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
- card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],mw=180/Math.PI;fw=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function vt(t,e,n){let s=await Yt(t).catch(()=>{});if(!s){await e(await vn(await ve(t,n)),{where:"shop"});
-return}await e(await vn(s),{where:"device"}),$w(s,e,n)}async function $w(t,e,n){try{let s=await ve(t.code,n);!n.
-aborted&&s.etag!==t.etag&&await e(await vn(s),{where:"shop"})}catch{}}async function kh(t,e){if(await Yt(t).catch(
-()=>{}))return"device";try{return await ve(t,e),"shop"}catch(n){if(n instanceof T&&n.status===404)return"nowhe\
-re";if(n instanceof j)return"silent";throw n}}async function ve(t,e){try{let{body:n}=await M("GET",`/cards/${t}`,
-{signal:e,timeout:4e3});return Hn(!0),await ae(n).catch(()=>n)}catch(n){throw e?.aborted||Hn(!1,n),n}}async function ua(t,e){
-let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?6e4:8e3});return ae(n).catch(
-()=>n)}function ne(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.set_angle_deg??e.set_angle_deg,
-punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=pe(e,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},
-firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}
-var Mt=$(()=>{G();He();kn();bt();wt()});function xh(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=bw.
-has(o.key)?t.next:ww.has(o.key)?t.back:null;!a||yw(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<_w)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&vw(),{signal:e})}
-function yw({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function vw(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var bw,ww,_w,Sh=$(()=>{bw=new Set(["ArrowRight","PageDown"," ","Enter"]),ww=
-new Set(["ArrowLeft","PageUp","Backspace"]),_w=300});function ma(t,{pixels:e=Vn(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=U*2.4,r=ln(t.bounds,e-2*a,n-1.6*
-a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,_,I])=>`M${r([f,b])}L${r([_,I])}`).join("");return i`<svg
+t.addEventListener("abort",()=>e?.release()),n()}var Ih=b(()=>{});async function An(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function Fh(t){
+let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function jh(t){
+await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function Di(){let t=Gh(Wh);return typeof t?.name=="strin\
+g"?{code:null,step:0,etag:null,...t}:null}function Gh(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
+return null}}function Vh(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
+var Wh,Dh,On,Te,Fi,Hh,Uh,ze=b(()=>{U();Wh="flangebook.bench.here",Dh="flangebook.bench.last";On=t=>/^\d/.test(
+t)?`bench ${t}`:t,Te=t=>/^\d/.test(t)?`Bench ${t}`:t;Fi=t=>Vh(Wh,t),Hh=()=>String(Gh(Dh)??""),Uh=t=>Vh(Dh,t)});function ya(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+r=null,l=e,c=0,h=!1,p;function u(v){let E={...a,waits:r!==null,...v},X=Object.keys(E).every(ct=>E[ct]===a[ct]);
+a=E,!X&&!s.aborted&&n.changed(a)}async function f(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!m()?
+$():y()),B()}catch(E){s.aborted||P(E)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(f,v?0:Math.min(Zw,Xw*
+1.5**c)))}function m(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function $(){let v=r;
+if(!v)return;let E=L().name?{by:L().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...E},etag:v.whatever?null:
+l,signal:s,timeout:qh})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
+if(!(X instanceof T)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
+async function y(){let v=r,{status:E,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:qh});s.aborted||
+r!==v||E===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function B(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
+Ie(!0),v&&j()}function P(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Ie(!1,v):v instanceof T||console.error(v)}
+let C=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",C,{signal:s}),
+addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(v,{whatever:E=!1}={}){
+r={place:v,at:Date.now(),whatever:E},u({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var Xw,Zw,qh,ji=b(()=>{
+U();et();bt();Xw=1e3,Zw=4e3,qh=3e3});function zh(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Qw.
+has(o.key)?t.next:ty.has(o.key)?t.back:null;!a||ny(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<ey)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&sy(),{signal:e})}
+function ny({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function sy(){let t=document.activeElement;t?.matches("button, summa\
+ry, input[type=range]")&&t.blur()}var Qw,ty,ey,Kh=b(()=>{Qw=new Set(["ArrowRight","PageDown"," ","Enter"]),ty=
+new Set(["ArrowLeft","PageUp","Backspace"]),ey=300});function _a(t,{pixels:e=Xn(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=G*2.4,r=gn(t.bounds,e-2*a,n-1.6*
+a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=f=>f.map(([m,$,y,B])=>`M${r([m,$])}L${r([y,B])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${Sw(t)}
+    aria-label=${ry(t)}
     width=${h+2*a}
     height=${p+1.6*a}
-    viewBox="${-a} ${-U*.7} ${h+2*a} ${p+1.6*a}">
-    ${t.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map(f=>r(f).
+    viewBox="${-a} ${-G*.7} ${h+2*a} ${p+1.6*a}">
+    ${t.faces.filter(({side:f})=>o&&f===o).map(({outline:f})=>x`<path class="marked-face" d="M${f.map(m=>r(m).
 join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:_})=>kw(r(f),r(b),m,F(_)))}
-    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>xw(m,f.map(r),m===o))}
-  </svg>`}function kw(t,e,n,s){let o=n==="length"?[-U*.5,U*.95]:n==="width"?[U*.5,U*.95]:[U*.9,0],[a,r]=[t,e].
-map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ft(s,U);return x`<path class="dimension" d="M${a}L${r}"/>
+    ${t.dimensions.map(({name:f,from:m,to:$,mm:y})=>oy(r(m),r($),f,H(y)))}
+    ${t.faces.filter(({flat:f})=>f===1).map(({side:f,outline:m})=>ay(f,m.map(r),f===o))}
+  </svg>`}function oy(t,e,n,s){let o=n==="length"?[-G*.5,G*.95]:n==="width"?[G*.5,G*.95]:[G*.9,0],[a,r]=[t,e].
+map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ft(s,G);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
-    <rect class="ground" x=${l-h/2} y=${c-U*.65} width=${h} height=${U*1.3}/>
-    <text x=${l} y=${c} font-size=${U} text-anchor="middle" dominant-baseline="central">${s}</text>`}function xw(t,e,n){
-let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=Ft(t,U);return x`<rect class="ground ${n?
-"marked-word":""}" x=${s-a/2} y=${o-U*.65}
-      width=${a} height=${U*1.3}/>
-    <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${U}
-      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Sw({length_mm:t,width_mm:e,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${xn({length_mm:t,width_mm:e,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function xn({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(F).join(" × "),unit:w(0).unit})}function Th(t,{pixels:e=Vn(),tallest:n=e*.9,test:s="\
-blank"}={}){let[o,a]=[F(t.length_mm),F(t.width_mm)],r=Ft(a,U)+U*1.8,l=ln([0,0,t.length_mm,t.width_mm],e-r-12,n-
-U*3),[c,h]=l([t.length_mm,0]);return i`<svg
+    <rect class="ground" x=${l-h/2} y=${c-G*.65} width=${h} height=${G*1.3}/>
+    <text x=${l} y=${c} font-size=${G} text-anchor="middle" dominant-baseline="central">${s}</text>`}function ay(t,e,n){
+let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=Ft(t,G);return x`<rect class="ground ${n?
+"marked-word":""}" x=${s-a/2} y=${o-G*.65}
+      width=${a} height=${G*1.3}/>
+    <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${G}
+      text-anchor="middle" dominant-baseline="central">${t}</text>`}function ry({length_mm:t,width_mm:e,height_mm:n,
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${En({length_mm:t,width_mm:e,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function En({length_mm:t,width_mm:e,height_mm:n}){
+return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function Yh(t,{pixels:e=Xn(),tallest:n=e*.9,test:s="\
+blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=Ft(a,G)+G*1.8,l=gn([0,0,t.length_mm,t.width_mm],e-r-12,n-
+G*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Ow(t)}
+    aria-label=${cy(t)}
     width=${c+r+12}
-    height=${h+U*3}
-    viewBox="-6 -6 ${c+r+12} ${h+U*3}">
+    height=${h+G*3}
+    viewBox="-6 -6 ${c+r+12} ${h+G*3}">
     <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>Mw(p,l))}
+    ${t.lines.map(p=>ly(p,l))}
     <path
       class="dimension"
-      d="M0 ${h+U*1.3}H${c}M-4 ${h+U*1.3+4}l8 -8M${c-4} ${h+U*1.3+4}l8 -8" />
-    ${Tw(c/2,h+U*1.3,o)}
+      d="M0 ${h+G*1.3}H${c}M-4 ${h+G*1.3+4}l8 -8M${c-4} ${h+G*1.3+4}l8 -8" />
+    ${iy(c/2,h+G*1.3,o)}
     <path
       class="dimension"
-      d="M${c+U} 0V${h}M${c+U-4} 4l8 -8M${c+U-4} ${h+4}l8 -8" />
-    <text x=${c+U*1.6} y=${h/2} font-size=${U} dominant-baseline="central">
+      d="M${c+G} 0V${h}M${c+G-4} 4l8 -8M${c+G-4} ${h+4}l8 -8" />
+    <text x=${c+G*1.6} y=${h/2} font-size=${G} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Tw(t,e,n){let s=Ft(n,U);return x`<rect class="ground" x=${t-s/2} y=${e-U*.7} width=${s} height=${U*
+  </svg>`}function iy(t,e,n){let s=Ft(n,G);return x`<rect class="ground" x=${t-s/2} y=${e-G*.7} width=${s} height=${G*
 1.4}/>
-    <text x=${t} y=${e} font-size=${U} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Mw({
+    <text x=${t} y=${e} font-size=${G} text-anchor="middle" dominant-baseline="central">${n}</text>`}function ly({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
-Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
-    <circle class="badge" cx=${u} cy=${m} r=${U*.68}/>
-    <text class="badge-number" x=${u} y=${m} font-size=${U*.95} text-anchor="middle"
-      dominant-baseline="central">${t}</text>`}function Ow(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
-direction}`);return`Blank ${F(t.length_mm)} by ${F(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var U,
-Wt,as=$(()=>{y();A();Uo();Ee();Zt();U=18;Wt=t=>!!t?.folded});function fa(t,e){return!Wt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${ma(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Math.ceil((e-1)/1),[u,f]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
+    <circle class="badge" cx=${u} cy=${f} r=${G*.68}/>
+    <text class="badge-number" x=${u} y=${f} font-size=${G*.95} text-anchor="middle"
+      dominant-baseline="central">${t}</text>`}function cy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var G,
+It,ds=b(()=>{_();O();Xo();We();ee();G=18;It=t=>!!t?.folded});function va(t,e){return!It(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${_a(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
-      ${Mh("Punch",e.segments_mm?.punch)} ${Mh("Die",e.segments_mm?.die)}
+      ${Jh("Punch",e.segments_mm?.punch)} ${Jh("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Aw(e.sides_near??[])}
+      ${dy(e.sides_near??[])}
     </ul>
-  </section>`}function Mh(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(F).join(
-" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${F(n)} ${w(0).unit}</b></li>`}function Aw(t){if(!t.length)
+  </section>`}function Jh(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function dy(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var Li=$(()=>{y();as();Zt();A()});function Lh(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function rs(t){let e=Lh(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Nh}${Bh[e]}</svg
-    ><b>${Eh[e]}.</b>`}function ga(t,e){let n=Lh(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Nh}${Bh[n]}</svg>
+  </li>`}var Hi=b(()=>{_();ds();ee();O()});function Qh(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function hs(t){let e=Qh(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ep}${np[e]}</svg
+    ><b>${tp[e]}.</b>`}function ka(t,e){let n=Qh(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ep}${np[n]}</svg>
     <p>
-      <b data-test="move">${Eh[n]}.</b>
+      <b data-test="move">${tp[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${Nw(t,e)}
+      ${uy(t,e)}
     </p>
-  </div>`}function no({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
-n})`:""}`}function Nw(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
+  </div>`}function lo({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
+n})`:""}`}function uy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=no(t,e);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=lo(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var Eh,Nh,Ei,Oh,Lw,Ah,Ew,Bh,is=$(()=>{y();Eh={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var tp,ep,Ui,Xh,hy,Zh,py,np,ps=b(()=>{_();tp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},Nh=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ei=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-Oh=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Lw=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-Ah=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ew=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Bh={first:[Lw],same:[Ew],over:[Ei],end:[Oh],both:[Ei,Oh],quarter:[Ah],"quarter-over":[Ei,Ah]}});function so({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
-s,o]=[t[n-1],t[n]];return Ni(s,o,(e-s.share)/(o.share-s.share))}function Ni(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},ep=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ui=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+Xh=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,hy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+Zh=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,py=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+np={first:[hy],same:[py],over:[Ui],end:[Xh],both:[Ui,Xh],quarter:[Zh],"quarter-over":[Ui,Zh]}});function co({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+s,o]=[t[n-1],t[n]];return Gi(s,o,(e-s.share)/(o.share-s.share))}function Gi(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Ch({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function sp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function Ph(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function op(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
-"approach"?n:-n,r=Bw(t.frames,e.phase);return{...Cw(r,o,a),punch_y_mm:n}}function Bw(t,e){let n=e==="withdrawa\
+"approach"?n:-n,r=my(t.frames,e.phase);return{...fy(r,o,a),punch_y_mm:n}}function my(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:t}function Cw(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
-n>=l&&r>l)return Ni(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
-end"?Ni(s,o,(e(s)-n)/(e(s)-e(o))):o}function Pw({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=ls([[-a,-t/2],[-a,t/2]],s),[h,p]=ls([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
-m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(ls(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(ls(e,s))}Z`}function Rh(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+s-1);return o.length?o:t}function fy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
+n>=l&&r>l)return Gi(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
+end"?Gi(s,o,(e(s)-n)/(e(s)-e(o))):o}function gy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
+inside_radius_mm:r}){let[l,c]=us([[-a,-t/2],[-a,t/2]],s),[h,p]=us([[a,-t/2],[a,t/2]],o),u=([m,$])=>`${m} ${-$}`,
+f=m=>m.map($=>`L${u($)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${f(us(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${f(us(e,s))}Z`}function ap(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...ls(t.left,u),
-...ls(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
-max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function ls(t,[e,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function $a(t,e,n){let s=-n.
-punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Pw(e,n),tools:[
-t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var Bi=$(
-()=>{Ee()});function ba({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Uh?e:null}function Sn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=ba(t),{before:o,after:a}=Ch(n),r=s?Ph(n,
-s):so(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:$a(e,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function cs(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=ba(t);if(!n)return`Nothing comes within ${g(w(Uh,{
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:f})=>[...us(t.left,u),
+...us(t.right,f)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
+max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function us(t,[e,n,s]){let[o,a]=[Math.cos(
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function xa(t,e,n){let s=-n.
+punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:gy(e,n),tools:[
+t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var Vi=b(
+()=>{We()});function Sa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=pp?e:null}function Ln(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Sa(t),{before:o,after:a}=sp(n),r=s?op(n,
+s):co(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:xa(e,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ms(t){let{clearance:e}=t;
+if(!e)return"Clearance was not checked at this step.";let n=Sa(t);if(!n)return`Nothing comes within ${g(w(pp,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Wh(n.tool)}, ${Ih(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${Wh(n.tool)}, ${Ih(n)}${e.hits?.length?o:""}.`}function Ih({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${rp(n.tool)}, ${ip(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${rp(n.tool)}, ${ip(n)}${e.hits?.length?o:""}.`}function ip({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
-function Ci({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
+function qi({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${Dh(t,e)}`;if(e.phase==="putting in")return`Putting it in${Dh(t,e)}`;let s=g(w(Math.max(
+t")return`Taking it out${lp(t,e)}`;if(e.phase==="putting in")return`Putting it in${lp(t,e)}`;let s=g(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function Dh({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function lp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
-t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Rw({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
+t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function $y({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[jh(e,n,"slide"),jh(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Fh}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[dp(e,n,"slide"),dp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${cp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Fh}`}:null}function ue(t,{short:e=!1}={}){let n=Rw(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${cp}`}:null}function fe(t,{short:e=!1}={}){let n=$y(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Hh(n.kind)}<b>${n.what}.</b></span
+      >${hp(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Hh(n.kind)}
+    ${hp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Uh,Wh,Fh,jh,Hh,Ww,Iw,ke=$(()=>{y();Bi();A();Uh=100;Wh=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;Fh="Punch still, at its top. Fingers never between.";jh=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");Hh=t=>t==="swing"?Ww:Iw(t!=="slide"),Ww=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var pp,rp,cp,dp,hp,by,wy,Me=b(()=>{_();Vi();O();pp=100;rp=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;cp="Punch still, at its top. Fingers never between.";dp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");hp=t=>t==="swing"?by:wy(t!=="slide"),by=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Iw=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,wy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function Ri({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>F(o)).join(" + "),s=w(0).
-unit;return t.length>1?`${n} = ${F(e??0)} ${s}`:`${n} ${s}`}function ds(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
+  </svg>`});function Ki({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
+unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function fs(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${Pi(s)}</span>
+          <span class="where">${zi(s)}</span>
           <span class="more"
-            >${[Ri(s),Vh(s.steps,e),Wi(s,n),Dw(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[Ki(s),mp(s.steps,e),Yi(s,n),yy(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Vh(t,e){return!t?.
-length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function Wi({kind:t,code:e},n){let s=n.filter(
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function mp(t,e){return!t?.
+length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function Yi({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${Vh(o.map(({number:a})=>a),0)}`:""}`:""}function Dw(t){return t==="good"||!t?"":t==="unknown"?"condition \
-unknown":t}function wa(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
-      ${Qt("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
+for ${mp(o.map(({number:a})=>a),0)}`:""}`:""}function yy(t){return t==="good"||!t?"":t==="unknown"?"condition \
+unknown":t}function Ta(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
+      ${ne("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
-      ${Qt("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
+      ${ne("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm_high,{digits:2})]})}
-      ${Qt("Mass",js(t.mass_kg),{test:"blank-mass"})}
+      ${ne("Mass",Ks(t.mass_kg),{test:"blank-mass"})}
     </div>
-    ${t.lines?i`<p data-test="relief">${Ii(t)}</p>`:d}`}function Ii({relief:t,lines:e=[]}){let n=new Set(e.map(
+    ${t.lines?i`<p data-test="relief">${Ji(t)}</p>`:d}`}function Ji({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function qh(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
+"across.":"a side."}`}function fp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1397,7 +1429,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       </thead>
       <tbody role="rowgroup">
         ${t.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${Fw(t,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${_y(t,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1408,28 +1440,28 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function Fw({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function Di(t,e=0){
+  </div>`}function _y({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function Xi(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${jw(no(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${vy(lo(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!t.turn_quarter)}
             data-over=${String(t.turn_over)}
             data-end=${String(t.turn_end)}
-            >${rs(t)}</span
+            >${hs(t)}</span
           > `:d}
-    ${ue(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
-    up.${Hw(t)}
-  </span>`}function Hw({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>F(n)).join(", ");return i` <span data-test="hits"
+    ${fe(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
+    up.${ky(t)}
+  </span>`}function ky({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
-  >`}function me(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
-`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function Uw(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Gh(t,e,n){
-return pe(t,t)?t.first_hit?Gw(t,e,n):t.limits?Uw(t,e,n):g(n(t[e])):g(n(null))}function Gw(t,e,n){let s=e==="se\
-t_angle_deg"?`first hit, ${Js(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
+  >`}function ge(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
+`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function xy(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function up(t,e,n){
+return ce(t,t)?t.first_hit?Sy(t,e,n):t.limits?xy(t,e,n):g(n(t[e])):g(n(null))}function Sy(t,e,n){let s=e==="se\
+t_angle_deg"?`first hit, ${so(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
-    >`}function _a(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function Ma(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1439,57 +1471,57 @@ t_angle_deg"?`first hit, ${Js(t.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${t.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${e?i`<a href=${e(o.number)}>${o.number}. ${me(o)}</a>`:i`${o.number}. ${me(o)}`}
+                ${e?i`<a href=${e(o.number)}>${o.number}. ${ge(o)}</a>`:i`${o.number}. ${ge(o)}`}
                 <small>${g(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Gh(o,"set_angle_deg",S)}
+                ${up(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Gh(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${up(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${g(zt(o))}<small class="band">expected ${g(We(o))}</small>
+                ${g(Kt(o))}<small class="band">expected ${g(Ge(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
 d}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${Di(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${Xi(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Pi,jw,Ue=$(()=>{y();yt();kn();A();de();Zt();oa();Xn();is();ke();Pi=Re;jw=t=>t[0].toUpperCase()+t.
-slice(1)});function ya(t,e){return i`<header class="step-top">
+  </div>`}var zi,vy,Ke=b(()=>{_();_t();mn();O();ue();ee();pa();ns();ps();Me();zi=Ue;vy=t=>t[0].toUpperCase()+t.
+slice(1)});function Aa(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
-    ${Fi(t,e)}
+    ${Zi(t,e)}
   </header>`}function Ut(t,e,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
     <span class="value" data-test="${n}-value">${e.text}${e.unit==="°"?"°":d}</span>
-  </div>`}var Fi,Ge=$(()=>{y();Ue();Fi=(t,e)=>i`<h1>
+  </div>`}var Zi,Ye=b(()=>{_();Ke();Zi=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
-      >${me(e)}
+      >${ge(e)}
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function zh(t,e,n,s,o){let a=Sn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?so(t.motion,l):null,
-h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,_)=>i`<button
+  </h1>`});function gp(t,e,n,s,o){let a=Ln(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?co(t.motion,l):null,
+h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(f,m,$,y)=>i`<button
       type="button"
       class="button"
-      aria-pressed=${b?"true":"false"}
-      data-test=${_}
-      @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
-      ${m}
-    </button>`;return i`${he(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&$a(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Rh(t.motion,c),words:`${me(
-t)}, ${qw(t,r)}. Gauge at ${p}.`})}
+      aria-pressed=${$?"true":"false"}
+      data-test=${y}
+      @click=${()=>{Object.assign(n,m,{playing:!1}),s()}}>
+      ${f}
+    </button>`;return i`${me(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
+angle:e,moment:h??(c&&xa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&ap(t.motion,c),words:`${ge(
+t)}, ${My(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${zw(t,r,c)}
+            ${Ay(t,r,c)}
           </p>`:d}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1497,9 +1529,9 @@ t)}, ${qw(t,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?Kw(t,l,n,s,o):d}`}function qw(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?cs(t):"on its way"}function zw(t,e,n){return n?Ci(t,n):cs(t)}function Kw(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&Yw(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+    ${a?Oy(t,l,n,s,o):d}`}function My(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
+er"?"at the bottom of the stroke":e==="during"?ms(t):"on its way"}function Ay(t,e,n){return n?qi(t,n):ms(t)}function Oy(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&Ey(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1517,49 +1549,49 @@ let a=()=>{n.playing=!n.playing,n.playing&&Yw(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Ci(t,so(t.motion,e))}
+      aria-valuetext=${qi(t,co(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function Yw(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
-max(0,r-o)/Vw),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var Vw,oo,va=$(()=>{y();Bi();Ys();A();Ue();ke();Vw=7e3,oo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Kh(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.what??`${Jw(t)} Something else is wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
+  </div>`}function Ey(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+max(0,r-o)/Ty),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
+requestAnimationFrame(a)}var Ty,ho,Oa=b(()=>{_();Vi();no();O();Ke();Me();Ty=7e3,ho=()=>({at:"before",share:0,close:!1,
+playing:!1})});function $p(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+"No new setting comes from this one."}</p>`;let s=n?.what??`${Ly(t)} Something else is wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??vh).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??md).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Jw(t){let e=Ai(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Yh(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function Ly(t){let e=ai(t),n="That is further off than the card’s table of corrections goes.";return e?
+`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function bp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var ji=$(()=>{y();kn();A();V()});function Jh({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var Qi=b(()=>{_();mn();O();V()});function wp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${Xh(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${yp(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function ka({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${Xh(n.centre_mm)}`:""}function Xh(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var xa=$(()=>{y();A();V()});function Sa(t,e){let n=e.checks.filter(l=>jt(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+    </ul>`}function Ea({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
+`Station ${n.number}, ${yp(n.centre_mm)}`:""}function yp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var La=b(()=>{_();O();V()});function Na(t,e){let n=e.checks.filter(l=>jt(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:jt(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ta(t,e,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ca(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=ne(t,e),r=a.firstHit?e.expected_set_angle_deg:a.set_angle_deg;return zh({...e,gauge_x_mm:a.gauge_x_mm},
-r,n,s,o)}function Ma(t,e){let n=ne(t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
+    </p>`;let a=Qt(t,e),r=a.firstHit?e.expected_set_angle_deg:a.set_angle_deg;return gp({...e,gauge_x_mm:a.gauge_x_mm},
+r,n,s,o)}function Ba(t,e){let n=Qt(t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Ut("Gauge X",w(n.gauge_x_mm),"gauge-x")}
       ${Ut("Gauge R",w(e.gauge_r_mm),"gauge-r")}
       ${Ut("Angle to set",S(n.set_angle_deg),"set-angle")}
       ${Ut("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${Jn(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?Yh(e,n.fromTrial):d} ${Xw(e)}
+    ${es(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
+    ${n.set_angle_deg===null?bp(e,n.fromTrial):d} ${Ny(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
             ${g(w(e.punch_depth_mm,{digits:2}))}.
@@ -1568,12 +1600,12 @@ i`<div class="set-figures">
             <b>Draw the gauge back ${g(w(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${Zw(e)}`}function Xw(t){let e=aa(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
-function Zw({hits:t}){return t?i`<div class="hits" data-test="hits">
+    ${Cy(e)}`}function Ny(t){let e=ua(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+function Cy({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function Zh(t,e){if(!e.die)return d;let n=ka(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function _p(t,e){if(!e.die)return d;let n=Ea(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1599,36 +1631,36 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${es(e)}`}var Oa=$(()=>{y();Mt();A();de();V();Xn();va();ns();ji();Ge();xa()});function Qh(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Sa(t,e),c=l.filter(m=>jt(m)!=="note"),h=l.length>
-Qw,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${rs(e)}`}var Pa=b(()=>{_();kt();O();ue();V();ns();Oa();is();Qi();Ye();La()});function vp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Na(t,e),c=l.filter(f=>jt(f)!=="note"),h=l.length>
+By,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
     data-step=${e.number}
     data-revision=${t.revision}>
     <header class="step-top">
-      ${Aa(n,o)}
+      ${Ra(n,o)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
-      ${Fi(t,e)}
+      ${Zi(t,e)}
     </header>
-    ${s} ${r.length?i`<div class="step-stop">${_t(r)}</div>`:d}
+    ${s} ${r.length?i`<div class="step-stop">${yt(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${ga(e,t.part.flats_mm.length)}${ue(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ma(t,e)}</section>
+      <div class="step-way">${ka(e,t.part.flats_mm.length)}${fe(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ba(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?_t(p):d}${fa(t.plan,e)}
+        ${p.length?yt(p):d}${va(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${ds(t_(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${fs(Py(t,e),0)}</section>
     </div>
-    ${ep({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
-  </article>`}function tp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${xp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
+  </article>`}function kp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${Aa(e,s)}
+      ${Ra(e,s)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
     </header>
     ${n}
@@ -1642,21 +1674,21 @@ Qw,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${ep({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function ep({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${xp({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function xp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var Qw,t_,Aa,Hi=$(()=>{y();Fe();Li();V();is();Ue();Ge();ke();Oa();Qw=3;t_=(t,e)=>t.plan.tools.filter(
-n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Aa=(t,e)=>i`<button
+  </nav>`}var By,Py,Ra,tl=b(()=>{_();ze();Hi();V();ps();Ke();Ye();Me();Pa();By=3;Py=(t,e)=>t.plan.tools.filter(
+n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Ra=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${ye(t)}, this display. Choose another"
+    aria-label="${Te(t)}, this display. Choose another"
     @click=${e.choose}>
-    ${ye(t)}
-  </button>`});function np({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+    ${Te(t)}
+  </button>`});function Sp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1667,21 +1699,21 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Aa=(t,e)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${ye(r)}
+                  ${Te(r)}
                 </button>`)}
           </div>`:d}
     ${t?i`<form
             class="bench-new"
             novalidate
             @submit=${r=>{r.preventDefault(),a.make()}}>
-            ${O({name:"bench",label:t.length?"Or a new one":"Give it a name",value:n,wrong:s?[s]:[],change:a.type,
+            ${A({name:"bench",label:t.length?"Or a new one":"Give it a name",value:n,wrong:s?[s]:[],change:a.type,
 hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Make it</button>
           </form>`:d}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${yn(o)}
+            Stay at ${On(o)}
           </button>`:d}
-  </div>`}function rp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function Op({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1690,183 +1722,183 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var sp,op,ap,Ui,ip=$(()=>{y();G();Fe();ht();Hi();J();sp=t=>Ui(t,"bench-idle",ye(t.name),i`<p>Open a card on a phone and choose this bench.</p>`),
-op=(t,e,n)=>Ui(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
+        </p>`:d}`}var Tp,Mp,Ap,el,Ep=b(()=>{_();U();ze();dt();tl();J();Tp=t=>el(t,"bench-idle",Te(t.name),i`<p>Open a card on a phone and choose this bench.</p>`),
+Mp=(t,e,n)=>el(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),ap=(t,e,n)=>Ui(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),Ap=(t,e,n)=>el(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
-    </p>`),Ui=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${Aa(t,n)}</header>
+    </p>`),el=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    <header class="step-top">${Ra(t,n)}</header>
     ${e}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var dp={};tt(dp,{show:()=>n_});function n_(t){dh(t.signal);let e=Si();e?cp(t,e):lp(t,"")}function lp(t,e){t.title(
+  </article>`});var Cp={};tt(Cp,{show:()=>Iy});function Iy(t){Rh(t.signal);let e=Di();e?Np(t,e):Lp(t,"")}function Lp(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(np(s,c)),r=p=>{n.abort();let u=Si();cp(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await mh(p||" ")).name)}catch(u){
+aborted&&t.render(Sp(s,c)),r=p=>{n.abort();let u=Di();Np(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Fh(p||" ")).name)}catch(u){
 s.wrong=u instanceof T?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-h=async()=>{try{Object.assign(s,{names:(await _n(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,e_))};a(),h()}function cp(t,e){let{name:n}=e,s=new AbortController,
+h=async()=>{try{Object.assign(s,{names:(await An(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,Ry))};a(),h()}function Np(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=oo(),u=pa(n,e.etag,{keepMs:1/0,heard:(v,L)=>{e={...e,etag:L},b({code:v.code,step:v.
-step},!1)},sent:(v,L,X)=>m({etag:L,unsent:X}),changed:v=>v.gone?f(""):C()},o);function m(v){e={...e,...r,...v},
-Ti(e)}function f(v){s.abort(),v||Ti(null),lp(t,v)}function b(v,L){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=oo()),r=v,m({unsent:L}),L&&u.move(v),X||!l&&v.code?_():C()}async function _(){a.abort(),
-a=new AbortController;let v=a.signal;if(h=0,c=null,C(),!!r.code)try{await vt(r.code,L=>{v.aborted||(l=L,h=0,C())},
-v)}catch(L){if(v.aborted||o.aborted)return;c=L,C()}}let I={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
-{code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>f(n),newer:()=>_()};function C(){if(o.aborted)return;let v=rp(u.standing(),!!l,
-h,I.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(B({name:n,lines:v,acts:I})),(l||c||!r.code)&&t.ready()}
-function B(v){if(!r.code)return sp(v);if(!l)return c?op(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let L=l.plan.
-steps,X=L[r.step-1];return X?Qh(l,X,v,Ta(l,X,p,C,a.signal)):r.step===L.length+1?tp(l,v):ap(l,r.step,v)}xh(I,o),
-gt(C,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let L=await Yt(
-l.code).catch(()=>{});!L||L.code!==l?.code||L.revision===l.revision||h===L.revision||(h=L.revision,C())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),_()}var e_,hp=$(()=>{G();hh();Fe();Mi();Mt();
-ht();Sh();et();bt();ip();Hi();va();Bt();Oa();e_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Oe(i``,n);Oe(i`<div class="notice" data-test="notice">
+step:e.step},l=null,c=null,h=0,p=ho(),u=ya(n,e.etag,{keepMs:1/0,heard:(v,E)=>{e={...e,etag:E},$({code:v.code,step:v.
+step},!1)},sent:(v,E,X)=>f({etag:E,unsent:X}),changed:v=>v.gone?m(""):P()},o);function f(v){e={...e,...r,...v},
+Fi(e)}function m(v){s.abort(),v||Fi(null),Lp(t,v)}function $(v,E){let X=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),X&&(p=ho()),r=v,f({unsent:E}),E&&u.move(v),X||!l&&v.code?y():P()}async function y(){a.abort(),
+a=new AbortController;let v=a.signal;if(h=0,c=null,P(),!!r.code)try{await wt(r.code,E=>{v.aborted||(l=E,h=0,P())},
+v)}catch(E){if(v.aborted||o.aborted)return;c=E,P()}}let B={next:()=>{if(!l)return;let v=l.plan.steps.length;$(
+{code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&$({code:l.code,step:r.step-1},!0),clear:()=>$(
+{code:null,step:0},!0),choose:()=>m(n),newer:()=>y()};function P(){if(o.aborted)return;let v=Op(u.standing(),!!l,
+h,B.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:B})),(l||c||!r.code)&&t.ready()}
+function C(v){if(!r.code)return Tp(v);if(!l)return c?Mp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let E=l.plan.
+steps,X=E[r.step-1];return X?vp(l,X,v,Ca(l,X,p,P,a.signal)):r.step===E.length+1?kp(l,v):Ap(l,r.step,v)}zh(B,o),
+ft(P,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let E=await Xt(
+l.code).catch(()=>{});!E||E.code!==l?.code||E.revision===l.revision||h===E.revision||(h=E.revision,P())},{signal:o}),
+o.addEventListener("abort",()=>a.abort()),f({}),e.unsent&&u.move(r),y()}var Ry,Bp=b(()=>{U();Ih();ze();ji();kt();
+dt();Kh();et();$t();Ep();tl();Oa();Ct();Pa();Ry=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ne(i``,n);Ne(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(pp),e||(pp=setTimeout(s,8e3))}var pp,se=$(()=>{y()});function up(t){try{let e=JSON.parse(localStorage.getItem(Gi(t))??"null");return e&&Array.isArray(e.form?.flats)&&
-Array.isArray(e.form?.bends)?e:null}catch{return null}}function Vi(t,e){try{return localStorage.setItem(Gi(t),
-JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function qi(t){try{localStorage.removeItem(
-Gi(t))}catch{}}var Gi,mp=$(()=>{Gi=t=>`flangebook.part.${t||"new"}`});var La,fe,Ea,Na,ao=$(()=>{ce();ts();A();La=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-fe=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Ea=t=>({angle:String(t.included_angle_deg),direction:t.
-direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...Zs(t)}),
-Na=(t,e)=>({included_angle_deg:t.kind==="bend"?Pt(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
-t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...ia(t)})});function Ba(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[fe(),fe()]}:t==="lips-out"?{flats:["",""],
-bends:[fe(),{...fe(),direction:"down"}]}:{flats:[""],bends:[fe()]};return{length:"",width:"",there:t==="channe\
-l"?["left","right"]:[...Tn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function gp(t,e){let n=Ba(e);for(let s of Tn){let o=t.sides[t.alike?
+    </div>`,n),clearTimeout(Pp),e||(Pp=setTimeout(s,8e3))}var Pp,ae=b(()=>{_()});function Rp(t){try{let e=JSON.parse(localStorage.getItem(nl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+Array.isArray(e.form?.bends)?e:null}catch{return null}}function sl(t,e){try{return localStorage.setItem(nl(t),
+JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function ol(t){try{localStorage.removeItem(
+nl(t))}catch{}}var nl,Ip=b(()=>{nl=t=>`flangebook.part.${t||"new"}`});var Ia,$e,Wa,Da,po=b(()=>{pe();as();O();Ia=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+$e=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Wa=t=>({angle:String(t.included_angle_deg),direction:t.
+direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...ao(t)}),
+Da=(t,e)=>({included_angle_deg:t.kind==="bend"?Pt(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
+t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...fa(t)})});function Fa(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[$e(),$e()]}:t==="lips-out"?{flats:["",""],
+bends:[$e(),{...$e(),direction:"down"}]}:{flats:[""],bends:[$e()]};return{length:"",width:"",there:t==="channe\
+l"?["left","right"]:[...Nn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function Dp(t,e){let n=Fa(e);for(let s of Nn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function $p({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function Fp({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function bp(t){let e=Tn.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=Ba().sides;for(let o of Tn){let a=t.sides[o]??t.
-sides[e[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(Ea)}}return{length:q(t.length_mm),width:q(t.width_mm),
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function jp(t){let e=Nn.
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=Fa().sides;for(let o of Nn){let a=t.sides[o]??t.
+sides[e[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(Wa)}}return{length:q(t.length_mm),width:q(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:q(t.relief_mm),corner:t.corner,gap:q(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function vp(t,e){let n=s=>t.there.includes(s)?_p(t,s).flats.map((o,a)=>`${s}\
- ${us(a)}`):[];return zi.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function kp(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=_p(t,o);return[o,{flats_mm:a.flats.map(n),
-bends:a.bends.map(r=>Na(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
+firstPair:t.first_pair??"left-right"}}function Vp(t,e){let n=s=>t.there.includes(s)?Up(t,s).flats.map((o,a)=>`${s}\
+ ${bs(a)}`):[];return al.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+o),...n(o)])}function qp(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=Up(t,o);return[o,{flats_mm:a.flats.map(n),
+bends:a.bends.map(r=>Da(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
 relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
-t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function hs(t){
-return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Ki(t).flatMap(
-e=>s_(t,e))]}function s_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=t[n].bends[a],h=`${s}${us(a)}`;return[[ps(n,a),h,o],...r==="bend"?[[Ca(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${Ve(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function xp(t,e){if(!t.alike)return e;
+t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function gs(t){
+return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...rl(t).flatMap(
+e=>Wy(t,e))]}function Wy({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
+angle:l,gap:c}=t[n].bends[a],h=`${s}${bs(a)}`;return[[$s(n,a),h,o],...r==="bend"?[[ja(n,a),`angle of the ${h}`,
+l]]:[],...r==="open_hem"?[[`${Je(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function zp(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function Sp(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function Kp(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${us(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Tp(t,e,n,s){
-let o=t.sides[e];return Pa(t,e,{...o,flats:o.flats.with(n,s)})}function ms(t,e,n,s){let o=t.sides[e];return Pa(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Mp(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return Pa(t,e,{flats:[...n,""],bends:[...o,fe()]})}function Op(t,e){let{flats:n,bends:s}=t.
-sides[e];return Pa(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Ap(t,e){let n=Tn.filter(o=>o===e!==
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${bs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Yp(t,e,n,s){
+let o=t.sides[e];return Ha(t,e,{...o,flats:o.flats.with(n,s)})}function ws(t,e,n,s){let o=t.sides[e];return Ha(
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Jp(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return Ha(t,e,{flats:[...n,""],bends:[...o,$e()]})}function Xp(t,e){let{flats:n,bends:s}=t.
+sides[e];return Ha(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Zp(t,e){let n=Nn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function Lp(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var zi,Tn,fp,wp,_p,Mn,yp,Ki,ps,Ve,Ca,us,Pa,On=$(()=>{ao();A();zi=[["left","right"],["front","\
-back"]],Tn=zi.flat(),fp=6;wp=({there:t})=>zi.every(e=>e.some(n=>t.includes(n))),_p=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Mn=t=>vp(t,()=>[]),yp=t=>vp(t,(e,n)=>[`base, ${e} to ${n}`]);Ki=({there:t,alike:e})=>e?t.slice(0,1):t;ps=(t,e)=>`\
-box.sides.${t}.flats_mm.${e}`,Ve=(t,e)=>`box.sides.${t}.bends.${e}`,Ca=(t,e)=>`${Ve(t,e)}.included_angle_deg`,
-us=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Pa=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ji(t){if(!t)return ro();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+[n[0]]:s}:t.sides}}function Qp(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var al,Nn,Wp,Hp,Up,Cn,Gp,rl,$s,Je,ja,bs,Ha,Bn=b(()=>{po();O();al=[["left","right"],["front","\
+back"]],Nn=al.flat(),Wp=6;Hp=({there:t})=>al.every(e=>e.some(n=>t.includes(n))),Up=(t,e)=>t.sides[t.alike?t.there[0]:
+e],Cn=t=>Vp(t,()=>[]),Gp=t=>Vp(t,(e,n)=>[`base, ${e} to ${n}`]);rl=({there:t,alike:e})=>e?t.slice(0,1):t;$s=(t,e)=>`\
+box.sides.${t}.flats_mm.${e}`,Je=(t,e)=>`box.sides.${t}.bends.${e}`,ja=(t,e)=>`${Je(t,e)}.included_angle_deg`,
+bs=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Ha=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function ll(t){if(!t)return uo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
-[]],margin:s===void 0||s===Yi?"":q(s)}}function Xi(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=t??ro(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+[]],margin:s===void 0||s===il?"":q(s)}}function cl(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+critical_flats:l,margin:c}=t??uo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:Q(c,
-e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Zi(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
+e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function dl(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
-wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function Ra(t){let{first:e,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??ro();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
+wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function Ua(t){let{first:e,last:n,no_turn_over:s,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??uo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Yi,ro,Ep,Wa=$(()=>{A();Yi=2,ro=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Ep=t=>({...t,first:"",
-last:"",critical_flats:[]})});function tl(t){return{unit:N(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[fe()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function Ia({aside:t,...e},n){let s=Np({...e,box:n?e.box??t??Ba():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Bp(t,e){return t.box&&e&&String(Mn(t.box))===String(
-Mn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Np({...t,box:e})}function io(t,e){return t.box?{...tl(t.metal),
-title:t.title??"",note:e,thickness:q(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Ji(
-t.wishes),tools:Zs(t.tools),box:bp(t.box)}:{unit:N(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
-length:q(t.bend_length_mm),flats:t.flats_mm.map(q),bends:t.bends.map(Ea),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:Ji(t.wishes),tools:Zs(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
-flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function fs(t){let e=n=>Q(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:kp(t.box,t.unit),...t.
-order?{order:t.order}:{},...Xi(t.wishes,t.unit),...$i(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
-t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Na(n,t.unit)),dimension:t.
-dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Xi(t.wishes,t.unit),...$i(t.tools),...t.
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var il,uo,tu,Ga=b(()=>{O();il=2,uo=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});tu=t=>({...t,first:"",
+last:"",critical_flats:[]})});function pl(t){return{unit:N(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[$e()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function Va({aside:t,...e},n){let s=eu({...e,box:n?e.box??t??Fa():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function nu(t,e){return t.box&&e&&String(Cn(t.box))===String(
+Cn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:eu({...t,box:e})}function mo(t,e){return t.box?{...pl(t.metal),
+title:t.title??"",note:e,thickness:q(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:ll(
+t.wishes),tools:ao(t.tools),box:jp(t.box)}:{unit:N(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
+length:q(t.bend_length_mm),flats:t.flats_mm.map(q),bends:t.bends.map(Wa),dimension:t.dimension??"din6935",grain:t.
+grain??"",order:t.order??null,wishes:ll(t.wishes),tools:ao(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function ys(t){let e=n=>Q(n,t.unit);return t.box?
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:qp(t.box,t.unit),...t.
+order?{order:t.order}:{},...cl(t.wishes,t.unit),...Li(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
+t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Da(n,t.unit)),dimension:t.
+dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...cl(t.wishes,t.unit),...Li(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:Pt(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
-function Da(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...hs(
+function qa(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...gs(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
-bends.flatMap((s,o)=>o_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>Dy(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function o_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Dy({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function Cp(t,e,n){return{...t,flats:t.flats.with(e,n)}}function An(t,e,n){return{...t,bends:t.
-bends.with(e,{...t.bends[e],...n})}}function nl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...fe(),direction:n?.
+ ${s+1}`,n]]:[]}function su(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Pn(t,e,n){return{...t,bends:t.
+bends.with(e,{...t.bends[e],...n})}}function ml(t,e){let n=t.bends.at(e==="left"?0:-1),s={...$e(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Rp(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Zi(t.wishes,0)}}function Pp(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Rp(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Zi(t.wishes,e+1)}}function Rp(t,e,n){
-let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function Fa(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function Wp(t,e){return e===0||e===t.bends.length-1}var Qi,Np,el,qe=$(()=>{
-ao();On();ce();ts();A();Wa();Qi=40;Np=t=>({...t,order:null,...t.wishes?{wishes:Ep(t.wishes)}:{}});el=t=>JSON.stringify(
-{...fs(t),title:""})});async function sl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...Dp(t),code:e},timeout:Ip});return{saved:await Hp(
-n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw jp(n)}}async function Fp(t,e){let n={...Dp(
-t),reason:t.reason??""},s=a_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Ip});return await tc().then(c=>Ns({...s,number:c},l)).catch(
-()=>{}),{saved:await Hp(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await ve(e.code)};throw jp(
-o)}}function a_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:It(),wanted:n});let{code:s,etag:o,
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:au(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...dl(t.wishes,0)}}function ou(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:au(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...dl(t.wishes,e+1)}}function au(t,e,n){
+let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function za(t){let e=t.split(/[^\d]+/).filter(Boolean).
+map(Number);return e.length?e:null}function ru(t,e){return e===0||e===t.bends.length-1}var hl,eu,ul,Xe=b(()=>{
+po();Bn();pe();as();O();Ga();hl=40;eu=t=>({...t,order:null,...t.wishes?{wishes:tu(t.wishes)}:{}});ul=t=>JSON.stringify(
+{...ys(t),title:""})});async function fl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...lu(t),code:e},timeout:iu});return{saved:await hu(
+n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw du(n)}}async function cu(t,e){let n={...lu(
+t),reason:t.reason??""},s=Fy(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:iu});return await bc().then(c=>Is({...s,number:c},l)).catch(
+()=>{}),{saved:await hu(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await _e(e.code)};throw du(
+o)}}function Fy(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function jp(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Hp(t){return ae(t).catch(()=>t)}var Ip,Dp,
-Up=$(()=>{G();Mt();Nt();qe();et();bt();Ip=6e4,Dp=t=>({part:fs(t),note:t.note,...E().name?{by:E().name}:{}})});function qp(t,{pixels:e=Vn(),tallest:n=e*.45,test:s="blank"}={}){let o=F(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Gp(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+Ft(ol(b),Y)]),a),p=Gp(
-t.bend_lines.map(b=>[b.at_mm*r,Ft(F(b.at_mm),Y)]),a),u=Vp(h)*lo+Y*.4,m=Vp(p)*lo+Y*.4,f=u+c;return i`<svg
+after:r,etag:o,revision:a}}function du(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function hu(t){return ie(t).catch(()=>t)}var iu,lu,
+pu=b(()=>{U();kt();Nt();Xe();et();$t();iu=6e4,lu=t=>({part:ys(t),note:t.note,...L().name?{by:L().name}:{}})});function fu(t,{pixels:e=Xn(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=uu(t.bend_lines.map($=>[$.at_mm*r,Y*1.8+Ft(gl($),Y)]),a),p=uu(
+t.bend_lines.map($=>[$.at_mm*r,Ft(H($.at_mm),Y)]),a),u=mu(h)*fo+Y*.4,f=mu(p)*fo+Y*.4,m=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${r_(t)}
-      viewBox="-8 -4 ${e+8} ${f+m+lo*1.4}">
-      ${l?l_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,_)=>i_(b,b.at_mm*r,h[_],p[_],u,f))}
-      ${c_(a,f+m+Y*.7,F(t.length_mm))}
-      ${d_(a+Y,u,f,o)}
+      aria-label=${jy(t)}
+      viewBox="-8 -4 ${e+8} ${m+f+fo*1.4}">
+      ${l?Uy(a,u,m):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map(($,y)=>Hy($,$.at_mm*r,h[y],p[y],u,m))}
+      ${Gy(a,m+f+Y*.7,H(t.length_mm))}
+      ${Vy(a+Y,u,m,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function ol(t){let e=t.
-included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function r_(t){
-let e=t.bend_lines.map(n=>`bend ${n.bend} ${ol(n)} at ${F(n.at_mm)}`);return`Blank ${F(t.length_mm)} by ${F(t.
-width_mm)}. ${e.join("; ")}.`}function Gp(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
-Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function i_(t,e,n,s,o,a){
-let r=o-Y*.4-lo*(n.row+.5),l=a+Y*.4+lo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
+    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function gl(t){let e=t.
+included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function jy(t){
+let e=t.bend_lines.map(n=>`bend ${n.bend} ${gl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
+width_mm)}. ${e.join("; ")}.`}function uu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Hy(t,e,n,s,o,a){
+let r=o-Y*.4-fo*(n.row+.5),l=a+Y*.4+fo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
     <text class="badge-number" x=${c+Y*.75} y=${r} font-size=${Y*.95} text-anchor="middle"
       dominant-baseline="central">${t.bend}</text>
-    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${ol(t)}</text>
+    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${gl(t)}</text>
     <rect class="ground" x=${s.at-s.width/2} y=${l-Y*.7} width=${s.width}
       height=${Y*1.4}/>
     <text x=${s.at} y=${l} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${F(t.at_mm)}</text>`}function l_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
+      dominant-baseline="central">${H(t.at_mm)}</text>`}function Uy(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function c_(t,e,n){let s=Ft(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function Gy(t,e,n){let s=Ft(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function d_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function Vy(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,lo,Vp,zp=$(()=>{y();A();Uo();Zt();Y=18,lo=Y*1.5;Vp=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Kt(t,{mark:e=0,...n}={}){if(!Wt(t))return td(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return ma(t.folded,{...n,mark:s})}function gs(t,e={}){return t.outline?Th(t,e):qp(t,e)}var ze=$(()=>{
-as();zp();Zt()});function $s({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var Y,fo,mu,gu=b(()=>{_();O();Xo();ee();Y=18,fo=Y*1.5;mu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Yt(t,{mark:e=0,...n}={}){if(!It(t))return xd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return _a(t.folded,{...n,mark:s})}function _s(t,e={}){return t.outline?Yh(t,e):fu(t,e)}var Ze=b(()=>{
+ds();gu();ee()});function vs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1899,9 +1931,9 @@ as();zp();Zt()});function $s({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function ja(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var bs=$(()=>{y();V()});function Yp(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=io(t.part,t.note),r=[...new Set([...al(e),...al(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=ja(Kp(e),Kp(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </section>`}function Ka(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var ks=b(()=>{_();V()});function bu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=mo(t.part,t.note),r=[...new Set([...$l(e),...$l(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=Ka($u(e),$u(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -1933,7 +1965,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=ja(Kp(e),Kp(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${Kt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${Yt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -1948,28 +1980,28 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=ja(Kp(e),Kp(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function al(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
+  </section>`}function $l(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
-{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:Ra(t.
-wishes)},{label:"Tools",value:bn(t.tools)},...t.box?[...hs(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
+{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:Ua(t.
+wishes)},{label:"Tools",value:Tn(t.tools)},...t.box?[...gs(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
-°`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,bn(e)].filter(Boolean).
+°`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Tn(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var Kp,Jp=$(()=>{y();ze();On();qe();ts();Wa();V();bs();Kp=t=>Object.fromEntries(al(t).map(({label:e,value:n})=>[
-e,n]))});function Zp(t,e,n){let{box:s,unit:o}=t,a=xp(s,e),r=(l,c)=>n(Bp(t,l),c);return i`${f_(s,r)}
+var $u,wu=b(()=>{_();Ze();Bn();Xe();as();Ga();V();ks();$u=t=>Object.fromEntries($l(t).map(({label:e,value:n})=>[
+e,n]))});function _u(t,e,n){let{box:s,unit:o}=t,a=zp(s,e),r=(l,c)=>n(nu(t,l),c);return i`${Jy(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${g_(s,r)}
+      ${Xy(s,r)}
       <div>
-        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
+        ${A({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
-        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:R(a,"box.width_mm"),
+        ${A({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:I(a,"box.width_mm"),
 change:l=>r({...s,width:l})})}
       </div>
     </div>
-    ${R(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
+    ${I(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
     <h2>Sides, from the base outwards <small>${o}</small></h2>
     <label class="tick"
       ><input
@@ -1977,78 +2009,78 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(Lp(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(Qp(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Ki(s).map(l=>$_(s,l,a,r))}
+    ${rl(s).map(l=>Zy(s,l,a,r))}
     <h2>Corners</h2>
-    ${y_(t,a,r)}
-    ${wp(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Xp[0][0],
-options:Xp,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function f_(t,e){let n=$p(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${h_.map(([s,o,a])=>i`<button
+    ${n_(t,a,r)}
+    ${Hp(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??yu[0][0],
+options:yu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function Jy(t,e){let n=Fp(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${qy.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(gp(t,s))}>
+          @click=${()=>e(Dp(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function g_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
+  </div>`}function Xy(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(Ap(t,s))}>
+      @click=${()=>e(Zp(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${Tn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function $_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
+    ${Nn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function Zy(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
     <legend>${r}</legend>
-    ${__(a)}
+    ${e_(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${b_(t,e,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${Qy(t,e,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=fp}
-        @click=${()=>s(Mp(t,e),{focus:ps(e,o.length)})}>
+        ?disabled=${o.length>=Wp}
+        @click=${()=>s(Jp(t,e),{focus:$s(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(Op(t,e),{focus:ps(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(Xp(t,e),{focus:$s(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function b_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Qp(us(n))],h=`${Ve(e,n)}.hem\
+  </fieldset>`}function Qy(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],vu(bs(n))],h=`${Je(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:ps(e,n),label:c,value:a[n],wrong:[...R(s,ps(e,n)),...R(s,Ve(e,n))],change:p=>o(Tp(t,e,
+      ${A({next:!0,name:$s(e,n),label:c,value:a[n],wrong:[...I(s,$s(e,n)),...I(s,Je(e,n))],change:p=>o(Yp(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:Ca(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
-Ca(e,n)),change:p=>o(ms(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?A({next:!0,name:ja(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
+ja(e,n)),change:p=>o(ws(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(ms(t,
+    ${l.kind==="open_hem"?A({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(ws(t,
 e,n,{gap:p}))}):d}
-    ${K({name:`${Ve(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:m_,change:p=>o(ms(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${w_(t,e,n,s,o)}`}function w_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${Ve(e,n)}.inside_radius_mm`,c=n===
+    ${K({name:`${Je(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:Yy,change:p=>o(ws(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${t_(t,e,n,s,o)}`}function t_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${Je(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Qp(us(n))}: </span
+      <span class="unseen">${vu(bs(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
-    ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:R(s,l),change:h=>o(ms(t,e,n,{radius:h}))}):d}
-    ${c?z({name:`${Ve(e,n)}.kind`,label:"Kind",value:r[n].kind,options:La,change:h=>o(ms(t,e,n,{kind:h}))}):d}
-  </details>`}function __(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
+    ${r[n].kind==="bend"?A({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
+radius,wrong:I(s,l),change:h=>o(ws(t,e,n,{radius:h}))}):d}
+    ${c?z({name:`${Je(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Ia,change:h=>o(ws(t,e,n,{kind:h}))}):d}
+  </details>`}function e_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2056,64 +2088,64 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function y_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${k_(t)}
+  </svg>`}function n_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+      ${o_(t)}
       <div>
-        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:u_,change:o=>s({...t,corner:o===
+        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:Ky,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
-        ${K({name:"box.relief",label:"Relief",value:t.relief,options:p_,change:o=>s({...t,relief:o})})}
+        ${K({name:"box.relief",label:"Relief",value:t.relief,options:zy,change:o=>s({...t,relief:o})})}
       </div>
     </div>
     <div class="fields">
-      ${t.relief==="none"?d:O({next:!0,name:"box.relief_mm",label:t.relief==="round"?"Relief, diameter":"Relie\
-f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:R(n,"box.relief_mm"),change:o=>s(
+      ${t.relief==="none"?d:A({next:!0,name:"box.relief_mm",label:t.relief==="round"?"Relief, diameter":"Relie\
+f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:I(n,"box.relief_mm"),change:o=>s(
 {...t,reliefSize:o})})}
-      ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
-thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function k_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+      ${t.corner==="open"?d:A({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
+thickness.",value:t.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
+    </div>`}function o_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${v_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${s_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var h_,p_,u_,Xp,m_,Qp,v_,tu=$(()=>{y();ao();On();qe();J();ee();h_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var qy,zy,Ky,yu,Yy,vu,s_,ku=b(()=>{_();po();Bn();Xe();J();oe();qy=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],p_=[["round","Round"],["square","Square"],["none","None"]],u_=[["c\
-losed","Closed"],["open","Open"]],Xp=[["left-right","Left and right"],["front-back","Front and back"]],m_=[["u\
-p","↑ in"],["down","↓ out"]];Qp=t=>t[0].toUpperCase()+t.slice(1);v_={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function rl(t,e){return i`<details class="convention" data-test="convention">
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],zy=[["round","Round"],["square","Square"],["none","None"]],Ky=[["c\
+losed","Closed"],["open","Open"]],yu=[["left-right","Left and right"],["front-back","Front and back"]],Yy=[["u\
+p","↑ in"],["down","↓ out"]];vu=t=>t[0].toUpperCase()+t.slice(1);s_={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function bl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${eu[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${xu[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(eu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(xu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
               data-test="dimension-${n}"
               value=${n}
-              .checked=${kt(t.dimension===n)}
+              .checked=${vt(t.dimension===n)}
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:x_(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:a_(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function x_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function nu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+  </details>`}function a_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function Su(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
         <legend>Hole ${a+1}</legend>
         <div class="fields">
-          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:R(e,`${r}.flat`),change:l=>s(
+          ${A({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:I(e,`${r}.flat`),change:l=>s(
 a,{flat:l})})}
-          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:R(
+          ${A({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:I(
 e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
-          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:R(e,`${r}\
+          ${A({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:I(e,`${r}\
 .diameter_mm`),change:l=>s(a,{diameter:l})})}
         </div>
         <button
@@ -2132,7 +2164,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function il(t,e,n,s){let o=t.box?Mn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function wl(t,e,n,s){let o=t.box?Cn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...t,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2140,8 +2172,8 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
         <b>${t.order?`${t.order.join(", ")} (yours)`:"found by the planner"}</b></span
       >
     </summary>
-    ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:Fa(l)})})}
+    ${A({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
+join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:za(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2172,25 +2204,25 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:Fa(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function su(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
-grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var eu,ou=$(()=>{y();Ae();On();qe();J();ee();eu={din6935:{title:"\
+  </details>`}function Tu(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
+grain,wrong:I(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
+s along the grain"]],change:s=>n({...t,grain:s})})}var xu,Mu=b(()=>{_();Ce();Bn();Xe();J();oe();xu={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var au,ru=$(()=>{y();jr();Hr();au=Bo(class extends In{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Co(t),this.key=e),n}})});function iu(t,e,n){let s=t.bends.length>=Qi;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Au,Ou=b(()=>{_();Zr();Qr();Au=jo(class extends Vn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Ho(t),this.key=e),n}})});function Eu(t,e,n){let s=t.bends.length>=hl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(nl(t,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(ml(t,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${t.flats.map((o,a)=>i`${T_(t,a,e,n)}${a<t.bends.length?M_(t,a,e,n):d}`)}
+      ${t.flats.map((o,a)=>i`${i_(t,a,e,n)}${a<t.bends.length?l_(t,a,e,n):d}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2198,104 +2230,104 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Co(t),this.key=e),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(nl(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
+        @click=${()=>n(ml(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${Qi} bends.</p>`:d}`}function T_(t,e,n,s){let o=`flats_mm.${e}`;
+    ${s?i`<p class="hint">A part has at most ${hl} bends.</p>`:d}`}function i_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Cp(t,e,a))})}
-  </li>`}function M_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${A({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(su(t,e,a))})}
+  </li>`}function l_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
-      ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
-Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(An(t,e,{angle:h}))})}
-      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:S_,change:h=>s(An(t,e,{direction:h===
+      ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:A({next:!0,name:l,label:`\
+Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(Pn(t,e,{angle:h}))})}
+      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:r_,change:h=>s(Pn(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
-    ${o.kind==="open_hem"?O_(t,e,n,s):d}
-    ${au(e,A_(t,e,n,s))}
-  </li>`}function O_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(An(t,e,{gap:a}))})}function A_(t,e,n,s){let o=t.bends[e],
+    ${o.kind==="open_hem"?c_(t,e,n,s):d}
+    ${Au(e,d_(t,e,n,s))}
+  </li>`}function c_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
+unit:t.unit,value:t.bends[e].gap,wrong:I(n,o),change:a=>s(Pn(t,e,{gap:a}))})}function d_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
-      ${bn(o)||"tools"}, kind, remove
+      ${Tn(o)||"tools"}, kind, remove
     </summary>
-    ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:R(n,a),change:r=>s(An(t,e,{radius:r}))}):d}
-    ${yi(`bends.${e}`,o,n,r=>s(An(t,e,r)))}
-    ${Wp(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:La,change:r=>s(An(t,
+    ${o.kind==="bend"?A({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
+ive.",value:o.radius,wrong:I(n,a),change:r=>s(Pn(t,e,{radius:r}))}):d}
+    ${Pi(`bends.${e}`,o,n,r=>s(Pn(t,e,r)))}
+    ${ru(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Ia,change:r=>s(Pn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(Pp(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s(ou(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var S_,lu=$(()=>{y();ru();ao();qe();J();ts();ns();ee();S_=[["up","↑ up"],["down","↓ down"]]});function du(t,e,n){let s=t.wishes??ro(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Mn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?yp(t.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=Ra(s);return i`<details class="wishes" data-test="wishes">
+  </details>`}var r_,Lu=b(()=>{_();Ou();po();Xe();J();as();is();oe();r_=[["up","↑ up"],["down","↓ down"]]});function Cu(t,e,n){let s=t.wishes??uo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Cn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?Gp(t.box).map(c=>c[0].toUpperCase()+
+c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=Ua(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
     <div class="fields">
-      ${z({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:R(e,"wishes.fi\
+      ${z({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:I(e,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${z({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
+      ${z({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${Ha("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${Ha("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${Ha("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${Ya("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${Ya("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${Ya("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>Ha(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:L_(s.critical_flats,
+        ${r.map((c,h)=>Ya(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:h_(s.critical_flats,
 h+1,p)})))}
       </div>
-      ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
+      ${I(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
-    ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
-ty: the usual.",placeholder:q(Yi),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function Ha(t,e,n,s){return i`<label class="tick"
+    ${A({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
+ty: the usual.",placeholder:q(il),value:s.margin,wrong:I(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
+  </details>`}function Ya(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${t}
       data-test=${t}
-      .checked=${kt(n)}
+      .checked=${vt(n)}
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var ll,cu,L_,hu=$(()=>{y();Ae();On();A();Wa();J();ee();ll=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],cu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};L_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function uu(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+  >`}var yl,Nu,h_,Bu=b(()=>{_();Ce();Bn();O();Ga();J();oe();yl=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],Nu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};h_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Ru(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(Ia(t,p==="box"))})}
-    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
-    ${z({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
+change:p=>r(Va(t,p==="box"))})}
+    ${A({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:p=>r({...t,title:p})})}
+    ${z({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
-      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?E_(s,t.thickness):
-"",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
-      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
+      ${A({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?p_(s,t.thickness):
+"",value:t.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
+      ${h?d:A({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:I(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
-    ${h?i`${Zp({...t,box:h},a,r)}
+    ${h?i`${_u({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
-            ${rl(t,r)}
-            ${s||t.order?il(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${rl(t,r)} ${iu(t,a,r)}
+            ${bl(t,r)}
+            ${s||t.order?wl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
+            ${bl(t,r)} ${Eu(t,a,r)}
             <h2>More, if it matters</h2>
-            ${su(t,a,r)} ${nu(t,a,r)}
-            ${il(t,s?.order?.sequence,a,r)}`}
-    ${du(t,a,r)} ${jd(t,n,a,r)}
+            ${Tu(t,a,r)} ${Su(t,a,r)}
+            ${wl(t,s?.order?.sequence,a,r)}`}
+    ${Cu(t,a,r)} ${uh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2303,64 +2335,64 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         name="note"
         data-test="note"
         rows="2"
-        .value=${kt(t.note)}
+        .value=${vt(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
-    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function E_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
-w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function cl(t){return t.box?["title","metal","\
-thickness_mm",...hs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...ll,..._i,"note","reason"]:["t\
+    ${o?A({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
+change:p=>r({...t,reason:p})}):d}`}function p_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
+w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function _l(t){return t.box?["title","metal","\
+thickness_mm",...gs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...yl,...Bi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...ll,..._i,"note","reason"]}function Ua(t){if(t.startsWith("box"))
-return Sp(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?cu[n]??"Order":n===
-void 0?pu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${pu[s]??s}`:""}`}function mu(t){
+`holes.${n}.diameter_mm`]),"grain","order",...yl,...Bi,"note","reason"]}function Ja(t){if(t.startsWith("box"))
+return Kp(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Nu[n]??"Order":n===
+void 0?Pu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Pu[s]??s}`:""}`}function Iu(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var pu,dl=$(()=>{y();Ae();A();qe();On();tu();J();ou();ns();lu();hu();ee();
-pu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+s instanceof HTMLElement&&s.focus()}var Pu,vl=b(()=>{_();Ce();O();Xe();Bn();ku();J();Mu();is();Lu();Bu();oe();
+Pu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function fu({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
+place",diameter_mm:"size",die:"die",punch:"punch"}});function Wu({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${e.map(B_)}
+      ${e.map(m_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function B_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
+    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function m_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
-    <b>± ${g(N_(Number(s)))}</b>, from step
+    <b>± ${g(u_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var N_,gu=$(()=>{y();A();N_=t=>N()==="in"?{text:nt(t/ie,3),unit:"in"}:w(t,{digits:2})});function Ga(t,e){if(!Ln(t))return d;let{order:n}=t,[s,o]=C_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var u_,Du=b(()=>{_();O();u_=t=>N()==="in"?{text:nt(t/de,3),unit:"in"}:w(t,{digits:2})});function Xa(t,e){if(!Rn(t))return d;let{order:n}=t,[s,o]=f_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${$u(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Fu(n.sequence)}
           </p>`:d}
-    ${P_(n.blocked??[])} ${R_(n.remedies??[])} ${W_(n.wishes)}
+    ${g_(n.blocked??[])} ${$_(n.remedies??[])} ${b_(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${I_(n.alternatives,e)} ${Jh(t)} ${fu(t)}
-  </div>`}function C_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
+    ${w_(n.alternatives,e)} ${wp(t)} ${Wu(t)}
+  </div>`}function f_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function $u(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function Fu(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
-  >`}function P_(t){return t.length?i`<h3>What is in the way</h3>
+  >`}function g_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
-    </ul>`:d}function R_(t){return t.length?i`<h3>What would help</h3>
+    </ul>`:d}function $_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${t.map(({template:e,numbers:n})=>i`<li>${cn(e,n)}</li>`)}
-    </ul>`:d}function W_(t){return t.length?i`<h3>What each wish costs</h3>
+      ${t.map(({template:e,numbers:n})=>i`<li>${$n(e,n)}</li>`)}
+    </ul>`:d}function b_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
-    </ul>`:d}function I_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
+    </ul>`:d}function w_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${$u(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Ln,bu,wu,Va=$(()=>{y();V();rt();gu();xa();Ln=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);bu=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${Fu(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Rn,ju,Hu,Za=b(()=>{_();V();rt();Du();La();Rn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);ju=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2370,23 +2402,23 @@ t?.alternatives);bu=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),wu=t=>({use:e=>P("cards.revise",i`<a
+    </button>`}),Hu=t=>({use:e=>R("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
         href="/part?from=${t}&order=${e.join("-")}"
         >Use this order</a
-      >`),free:()=>P("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
+      >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function _u(t,{save:e,order:n}){return i`${Zn(t.checks)}
+      >`)})});function Uu(t,{save:e,order:n}){return i`${ss(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${wa(t.blank)}${gs(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${Ta(t.blank)}${_s(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${qh(t.blank)} ${D_(t.blank.bend_lines)}
+          ${fp(t.blank)} ${y_(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2398,23 +2430,23 @@ null)}>
         </div>
       </div>
     </section>
-    ${Ln(t)?i`<section>
+    ${Rn(t)?i`<section>
             <h2>Order</h2>
-            ${Ga(t,n)}
+            ${Xa(t,n)}
           </section>`:d}
     <section>
       <h2>Fetch</h2>
-      ${ds(t.tools,t.steps.length,t.steps)}
+      ${fs(t.tools,t.steps.length,t.steps)}
     </section>
     <section>
       <h2>Steps</h2>
-      ${t.order&&!Ln(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
-      ${_a(t)}
+      ${t.order&&!Rn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
+      ${Ma(t)}
       <div class="step-drawings">
-        ${t.steps.map(s=>F_(s,t.part.thickness_mm))}
+        ${t.steps.map(s=>__(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${Qn(t.checks)} ${Ie(t.checks)}`}function D_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${os(t.checks)} ${Ve(t.checks)}`}function y_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2424,38 +2456,38 @@ d:i`<details data-test="other-allowances">
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function F_(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=g(S(t.first_hit?t.expected_set_angle_deg:
+  </details>`}function __(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=g(S(t.first_hit?t.expected_set_angle_deg:
 t.set_angle_deg)),o={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:t.first_hit?t.expected_set_angle_deg:
-t.set_angle_deg,near:Sn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
+t.set_angle_deg,near:Ln(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${me(t)}</b> ${Di(t)} ${es(t)}
-      <small data-test="origins">${to(t.origin)}</small>
+      <b>${t.number}. ${ge(t)}</b> ${Xi(t)} ${rs(t)}
+      <small data-test="origins">${io(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${cs(t)}</span
+              >${ms(t)}</span
             >`:d}
     </figcaption>
     <div class="poses">
-      ${he(t.drawing,{...o,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
+      ${me(t.drawing,{...o,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${g(n)}.`})}
-      ${j_(t,o)}
-      ${he(t.drawing,{...o,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${s}.`})}
+      ${v_(t,o)}
+      ${me(t.drawing,{...o,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${s}.`})}
     </div>
-  </figure>`}function j_(t,e){let n=Sn(t);return n?he(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${cs(t)}`}):d}var yu=$(()=>{y();ze();Ys();A();Xs();Va();ns();la();ke();Ue()});function vu({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function v_(t,e){let n=Ln(t);return n?me(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${ms(t)}`}):d}var Gu=b(()=>{_();Ze();no();O();oo();Za();is();ga();Me();Ke()});function Vu({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${t?.section?Kt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${t?.section?Yt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${U_(t,e,n,s)}
+            ${x_(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function H_(t){let[e]=Object.entries(t.errors);return e?wi(Ua(e[0]),e[1]):t.message}function U_(t,e,n,s){
+  </div>`}function k_(t){let[e]=Object.entries(t.errors);return e?Ci(Ja(e[0]),e[1]):t.message}function x_(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
-re`:""}.`;if(e instanceof j)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-T)return`Not right yet. ${H_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
+T)return`Not right yet. ${k_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var ku=$(()=>{y();ze();G();A();V();dl();ee()});function V_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var qu=b(()=>{_();Ze();U();O();V();vl();oe()});function T_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2474,13 +2506,13 @@ T)return`Not right yet. ${H_(e)}`;if(e)return String(e);if(!t)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${z_(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${A_(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function z_(t){return q_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function Su({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?V_(e,s):n?K_({again:o,
-back:t?a:null}):d}function K_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function A_(t){return M_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
+"no turning"}function Ku({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?T_(e,s):n?O_({again:o,
+back:t?a:null}):d}function O_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${e?"Below stands the plan from before your last change.":d}
@@ -2491,45 +2523,45 @@ back:t?a:null}):d}function K_({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var G_,xu,q_,Y_,J_,Tu,Mu=$(()=>{y();G_=.6,xu=({seconds:t})=>t>=G_;q_=[["turn_overs","turn-over",
+  </section>`}var S_,zu,M_,E_,L_,Yu,Ju=b(()=>{_();S_=.6,zu=({seconds:t})=>t>=S_;M_=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];Y_="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];E_="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",J_="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",L_="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",Tu=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?J_:Y_}
-  </div>`});var Au={};tt(Au,{show:()=>X_});async function X_(t){let e=Ds(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+ and right are bent first, then front and back between them.",Yu=t=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${t?L_:E_}
+  </div>`});var Zu={};tt(Zu,{show:()=>N_});async function N_(t){let e=Gs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([lt("metals",t.signal),lt("dies",t.signal),
-lt("punches",t.signal)]),r=await Z_(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=Ia(r.form,!0));let l={
+lt("punches",t.signal)]),r=await C_(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=Va(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=we(async(D,ot)=>(await jl("/plan",fs(D),{signal:ot,tell:h})).plan,({question:D,answer:ot,error:oe=null})=>{
-ot&&Object.assign(l,{plan:ot,planned:D}),Object.assign(l,{error:oe,busy:!1,progress:null,summary:l.summary&&oe!==
-null}),ct()},t.signal,350);function h(D){xu(D)&&(l.progress=D,ct())}function p(D=!1){let ot=el(l.form);if(!D&&
-ot===l.key&&!l.error)return ct();Object.assign(l,{key:ot,busy:Da(l.form).length===0,progress:null,stopped:!1}),
+kept:!0},c=xe(async(D,ot)=>(await tc("/plan",ys(D),{signal:ot,tell:h})).plan,({question:D,answer:ot,error:re=null})=>{
+ot&&Object.assign(l,{plan:ot,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
+null}),ct()},t.signal,350);function h(D){zu(D)&&(l.progress=D,ct())}function p(D=!1){let ot=ul(l.form);if(!D&&
+ot===l.key&&!l.error)return ct();Object.assign(l,{key:ot,busy:qa(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
-planned,key:el(l.planned),stopped:!1}),l.kept=Vi(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
-rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:ot,undo:oe}={}){
-let ge=l.form;l.form=D,l.kept=Vi(e,{form:D,base:l.base,newCode:l.newCode}),p(),ot&&requestAnimationFrame(()=>Qs(
-ot)),oe&&Z(oe,{label:"Put it back",act:()=>m(ge)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
-", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(Fa(D))}async function _(D){let[ot]=Da(l.form);if(ot){l.summary=!0,ct(),Qs(ot[0]);
-return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Gt=await D();if("saved"in Gt)return I(Gt.
-saved);"stale"in Gt?l.clash=Gt.stale:l.taken=Gt.taken}catch(Gt){l.error=Gt,l.summary=!0}l.saving=!1,ct();let oe=l.
-error instanceof T?l.error.errors:{},ge=cl(l.form).find(Gt=>Object.keys(oe).some(Cl=>Cl===Gt||Cl.startsWith(`${Gt}\
-.`)));ge&&Qs(ge)}function I(D){qi(e);let ot=D.revision===l.base?.revision;Z(ot?"Nothing was changed, so nothin\
-g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),mt(`/c/${D.code}`)}let C=()=>pt(
-n)&&_(()=>l.base?Fp(l.form,l.base):sl(l.form,l.newCode)),B=()=>(l.newCode=Fr(),_(()=>sl(l.form,l.newCode)));function v(){
-qi(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...Ou(l.card,s)}),p(!0),Z(e?
-"The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function L(D){let ot=l.form;
-Object.assign(l,{clash:null,base:hl(D)}),m(io(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
-ut mine back",act:()=>m(ot)})}async function X(D){try{await Hl(`/blank.${D}`,fs(l.form),`${l.form.title.trim()||
+planned,key:ul(l.planned),stopped:!1}),l.kept=sl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
+rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:ot,undo:re}={}){
+let be=l.form;l.form=D,l.kept=sl(e,{form:D,base:l.base,newCode:l.newCode}),p(),ot&&requestAnimationFrame(()=>ro(
+ot)),re&&Z(re,{label:"Put it back",act:()=>f(be)})}function m(D){f({...l.form,order:D},{undo:D?`Order ${D.join(
+", ")} is yours now.`:"The planner chooses the order."})}function $(D){history.replaceState(history.state,"",e?
+`/part?from=${e}`:"/part"),m(za(D))}async function y(D){let[ot]=qa(l.form);if(ot){l.summary=!0,ct(),ro(ot[0]);
+return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Gt=await D();if("saved"in Gt)return B(Gt.
+saved);"stale"in Gt?l.clash=Gt.stale:l.taken=Gt.taken}catch(Gt){l.error=Gt,l.summary=!0}l.saving=!1,ct();let re=l.
+error instanceof T?l.error.errors:{},be=_l(l.form).find(Gt=>Object.keys(re).some(zl=>zl===Gt||zl.startsWith(`${Gt}\
+.`)));be&&ro(be)}function B(D){ol(e);let ot=D.revision===l.base?.revision;Z(ot?"Nothing was changed, so nothin\
+g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ut(`/c/${D.code}`)}let P=()=>ht(
+n)&&y(()=>l.base?cu(l.form,l.base):fl(l.form,l.newCode)),C=()=>(l.newCode=Xr(),y(()=>fl(l.form,l.newCode)));function v(){
+ol(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...Xu(l.card,s)}),p(!0),Z(e?
+"The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function E(D){let ot=l.form;
+Object.assign(l,{clash:null,base:kl(D)}),f(mo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+ut mine back",act:()=>f(ot)})}async function X(D){try{await ec(`/blank.${D}`,ys(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(ot){Z(ot instanceof Error?ot.message:String(ot))}}function ct(){let D=l.error instanceof
-T?l.error.errors:{},ot=Da(l.form),oe=Su(l,u),ge=!l.busy&&!l.stopped&&!ot.length&&!l.error;t.render(i`<h1>
-          ${e?i`${P(n,"Edit","Plan")} ${l.card?.title||"card"}
-                  <small class="code">${W(e)}</small>`:P(n,"New part","Plan a part")}
+T?l.error.errors:{},ot=qa(l.form),re=Ku(l,u),be=!l.busy&&!l.stopped&&!ot.length&&!l.error;t.render(i`<h1>
+          ${e?i`${R(n,"Edit","Plan")} ${l.card?.title||"card"}
+                  <small class="code">${W(e)}</small>`:R(n,"New part","Plan a part")}
         </h1>
         ${l.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
@@ -2540,18 +2572,18 @@ T?l.error.errors:{},ot=Da(l.form),oe=Su(l,u),ge=!l.busy&&!l.stopped&&!ot.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?Yp(l.clash,l.form,{saveMine:()=>{l.base=hl(l.clash),C()},takeTheirs:()=>L(l.clash),saveAsNew:B}):
+        ${l.clash?bu(l.clash,l.form,{saveMine:()=>{l.base=kl(l.clash),P()},takeTheirs:()=>E(l.clash),saveAsNew:C}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
                 <a href="/c/${l.taken}">card ${W(l.taken)}</a>, and you changed the part
                 since.
-                <button type="button" class="button" data-test="save-as-new" @click=${B}>
+                <button type="button" class="button" data-test="save-as-new" @click=${C}>
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Dd(D,Ua,cl(l.form)):d}
-        ${l.summary&&l.error instanceof j?i`<p class="panel" role="alert" data-test="not-saved">
+        ${l.summary?hh(D,Ja,_l(l.form)):d}
+        ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
               </p>`:d}
@@ -2561,15 +2593,15 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${vu(l,{open:ot,stale:!ge,waiting:oe})}
+            ${Vu(l,{open:ot,stale:!be,waiting:re})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${mu}
-              @submit=${Gt=>{Gt.preventDefault(),C()}}>
-              ${uu(l.form,{metals:s,crib:{dies:o,punches:a},plan:ge?l.plan:null,editing:!!e,errors:D,change:m})}
-              ${P(n,i`<div class="save-bar">
+              @keydown=${Iu}
+              @submit=${Gt=>{Gt.preventDefault(),P()}}>
+              ${Ru(l.form,{metals:s,crib:{dies:o,punches:a},plan:be?l.plan:null,editing:!!e,errors:D,change:f})}
+              ${R(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2577,95 +2609,95 @@ d}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?d:oe}
-            <div class="part-plan ${ge||!l.plan?"":"stale"}" data-test="plan">
-              ${l.plan&&!ge&&!l.busy?i`<p class="stale-note">
+            ${innerWidth<1e3?d:re}
+            <div class="part-plan ${be||!l.plan?"":"stale"}" data-test="plan">
+              ${l.plan&&!be&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?_u(l.plan,{save:X,order:bu(f)}):Tu(!!l.form.box)}
+              ${l.plan?Uu(l.plan,{save:X,order:ju(m)}):Yu(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let go=t.query.get("order");go&&b(go)}function Ou(t,e){return t?{form:io(
-t.part,t.note),base:hl(t)}:{form:tl(e[0]?.code??""),base:null}}async function Z_(t,e,n){let s=up(t),o=null;try{
-t&&(o=await ve(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...Ou(o,e),newCode:Fr(),card:o,restored:!1}}var hl,Lu=$(()=>{y();G();Mt();ht();yt();zs();se();mp();qe();Up();
-Et();Ct();ht();rt();Jp();dl();Va();yu();ku();Mu();Bt();ee();hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
-revision_id:t.revision_id})});async function Eu(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new En(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(Q_)}catch(o){throw new En(ty[o.name]??"busy")}let s=()=>n.
+        </div>`),l.busy||t.ready()}p(!0);let vo=t.query.get("order");vo&&$(vo)}function Xu(t,e){return t?{form:mo(
+t.part,t.note),base:kl(t)}:{form:pl(e[0]?.code??""),base:null}}async function C_(t,e,n){let s=Rp(t),o=null;try{
+t&&(o=await _e(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
+{...Xu(o,e),newCode:Xr(),card:o,restored:!1}}var kl,Qu=b(()=>{_();U();kt();dt();_t();to();ae();Ip();Xe();pu();
+Et();Bt();dt();rt();wu();vl();Za();Gu();qu();Ju();Ct();oe();kl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+revision_id:t.revision_id})});async function tm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new In(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(B_)}catch(o){throw new In(P_[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",e),n}function Nu(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Bu(t,e){await t.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var En,Q_,ty,Cu=$(()=>{En=class extends Error{constructor(e){
-super(e),this.fault=e}},Q_={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-ty={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Wu(){return qa??=ny(),qa.catch(()=>qa=void 0),qa}async function ny(){let t=await sy(),e=t??await Pu(),
-n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new ws(String(o));return e=await Pu(),
-n.read(s)}}};return n}async function sy(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
-catch(()=>[]))?.includes("qr_code")?new t(Ru):null}async function Pu(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>ey},fireImmediately:!0}),new t(Ru)}catch(t){throw new ws(String(t))}}
-var ws,ey,Ru,qa,Iu=$(()=>{ws=class extends Error{},ey="/vendor/zxing-wasm/zxing_reader.wasm",Ru={formats:["qr_\
-code"]}});function Fu(t){let e=ry(t.trim()),n=e?oy.exec(e.pathname)?.[1]:ay.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:ly(t,e)};let{code:s,whole:o,fault:a}=ut(iy(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${pl(W(s))} is\
- no card’s code. ${r}`}}function ry(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
-e.protocol)?e:null}function iy(t){try{return decodeURIComponent(t)}catch{return t}}function ly(t,e){return e?`\
-It leads to ${pl(e.host)}, not to a card.`:t.trim()?`It holds “${pl(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var oy,ay,Du,pl,ju=$(()=>{ht();oy=/^\/c\/([^/]+)\/?$/i,ay=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Du=40;pl=t=>t.length>Du?`${t.slice(0,Du)}…`:t});async function Gu(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,cy))}}function Vu(t,e,n){let o=t.filter(l=>Uu(l,e,e)).map(l=>({...Fu(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Hu(a))return a[0];let r=a.
-filter(l=>Uu(l.mark,e,n));return r.length>0&&Hu(r)?r[0]:"several"}function Uu({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+"ended",e),n}function em(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function nm(t,e){await t.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var In,B_,P_,sm=b(()=>{In=class extends Error{constructor(e){
+super(e),this.fault=e}},B_={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+P_={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function rm(){return Qa??=I_(),Qa.catch(()=>Qa=void 0),Qa}async function I_(){let t=await W_(),e=t??await om(),
+n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new xs(String(o));return e=await om(),
+n.read(s)}}};return n}async function W_(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
+catch(()=>[]))?.includes("qr_code")?new t(am):null}async function om(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
+return await e({overrides:{locateFile:()=>R_},fireImmediately:!0}),new t(am)}catch(t){throw new xs(String(t))}}
+var xs,R_,am,Qa,im=b(()=>{xs=class extends Error{},R_="/vendor/zxing-wasm/zxing_reader.wasm",am={formats:["qr_\
+code"]}});function cm(t){let e=j_(t.trim()),n=e?D_.exec(e.pathname)?.[1]:F_.exec(t.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:U_(t,e)};let{code:s,whole:o,fault:a}=pt(H_(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${xl(W(s))} is\
+ no card’s code. ${r}`}}function j_(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
+e.protocol)?e:null}function H_(t){try{return decodeURIComponent(t)}catch{return t}}function U_(t,e){return e?`\
+It leads to ${xl(e.host)}, not to a card.`:t.trim()?`It holds “${xl(t.trim())}”, no card’s code.`:"It ho\
+lds nothing that can be read."}var D_,F_,lm,xl,dm=b(()=>{dt();D_=/^\/c\/([^/]+)\/?$/i,F_=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+lm=40;xl=t=>t.length>lm?`${t.slice(0,lm)}…`:t});async function um(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,G_))}}function mm(t,e,n){let o=t.filter(l=>pm(l,e,e)).map(l=>({...cm(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(hm(a))return a[0];let r=a.
+filter(l=>pm(l.mark,e,n));return r.length>0&&hm(r)?r[0]:"several"}function pm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var cy,Hu,qu=$(()=>{ju();cy=60;Hu=t=>t.every(e=>e.code===t[0].code)});function zu(t,e){let{title:n,words:s,again:o}=dy[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+l&&a<=c&&r>=h&&r<=p}var G_,hm,fm=b(()=>{dm();G_=60;hm=t=>t.every(e=>e.code===t[0].code)});function gm(t,e){let{title:n,words:s,again:o}=V_[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
-  </section>`}var ul,dy,Ku=$(()=>{y();ul=i`<p>
+  </section>`}var Sl,V_,$m=b(()=>{_();Sl=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,dy={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,V_={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${ul}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${Sl}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${ul}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${Sl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${ul}`,again:!0}}});var Ju={};tt(Ju,{show:()=>my});async function my(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Yu},n=qo(),s=await Se().catch(()=>[]),o=new AbortController,a=()=>t.render(by(e,{again:h,lamp:p},()=>zo(n,
+      ${Sl}`,again:!0}}});var wm={};tt(wm,{show:()=>Y_});async function Y_(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
+says:bm},n=ta(),s=await Oe().catch(()=>[]),o=new AbortController,a=()=>t.render(Q_(e,{again:h,lamp:p},()=>ea(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof En?r({fault:u.fault}):u instanceof ws?r({fault:"no-decoder"}):t.render(Ne(
-u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Yu});try{let[m,f]=await Promise.
-all([Eu(u,()=>c(new En("busy"))),Wu()]);if(u.aborted)return;r({stream:m,lamp:Nu(m)?!1:null,says:hy});let b=document.
-querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let I=fy(
-C=>r({says:C}),u);await Gu(b,f,C=>I(Vu(C,b,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
-let u=!e.lamp;await Bu(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function fy(t,e){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>uy&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(py):a.kind==="card"?await $y(a.code,t,e):t(gy(a)),s=performance.
-now())}}function gy({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
-bel",words:`${e} Still looking.`}}async function $y(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await kh(t,n).catch(a=>String(a.
-message));n.aborted||(o==="device"||o==="shop"?mt(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
+lamp:null})},c=u=>{l(),u instanceof In?r({fault:u.fault}):u instanceof xs?r({fault:"no-decoder"}):t.render(De(
+u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:bm});try{let[f,m]=await Promise.
+all([tm(u,()=>c(new In("busy"))),rm()]);if(u.aborted)return;r({stream:f,lamp:em(f)?!1:null,says:q_});let $=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");$.play().catch(()=>{}),t.ready();let B=J_(
+P=>r({says:P}),u);await um($,m,P=>B(mm(P,$,y)),u)}catch(f){u.aborted||c(f)}}async function p(){if(!e.stream)return;
+let u=!e.lamp;await nm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function J_(t,e){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>K_&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(z_):a.kind==="card"?await Z_(a.code,t,e):t(X_(a)),s=performance.
+now())}}function X_({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
+bel",words:`${e} Still looking.`}}async function Z_(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await bd(t,n).catch(a=>String(a.
+message));n.aborted||(o==="device"||o==="shop"?ut(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
-g",title:`${s} could not be opened`,words:o}))}function by({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
+g",title:`${s} could not be opened`,words:o}))}function Q_({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
 s.kind}>
     <h1>Scan a label</h1>
-    ${t?zu(t,o.again):i`<div class="scan-view">
+    ${t?gm(t,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${e} aria-label="What the camera sees"></video>
-            ${wy}
+            ${tv}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${t?"fault":s.kind} role="status" data-test="says">
@@ -2681,34 +2713,34 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Yu,hy,py,uy,wy,Xu=$(()=>{y();Cu();Mt();ht();Iu();qu();Ct();bt();Zr();Ku();Bt();Yu={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},hy={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},py={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},uy=2500;wy=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var bm,q_,z_,K_,tv,ym=b(()=>{_();sm();kt();dt();im();fm();Bt();$t();pi();$m();Ct();bm={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},q_={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},z_={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},K_=2500;tv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Zu(t,e,n){em(t,e,n),$h(t),ft?.link.move({code:e,step:n},{whatever:!0})}function za(){ft?.end.abort(),
-ft=null,Ka(),co()}function Qu(t,e){!ft||ft.at.code!==t||ft.at.step===e||(ft.at.step=e,Ka(),ft.link.move({code:t,
-step:e}),co())}function tm(t){ft&&(ft.at.step=t,ft.link.move({code:ft.at.code,step:t},{whatever:!0}))}function Ya(t,e){
-document.addEventListener("bench",()=>t(ho()),{signal:e})}function em(t,e,n,s=null){ft?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=pa(t,s,{keepMs:_y,heard:l=>{if(l.code!==a.code)return za();
-a.step=l.step,Ka(),co()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return za();Object.assign(a,{answers:c,
-late:h,refused:p}),co()}},o.signal);ft={at:a,link:r,end:o},Ka(),co()}function Ka(){try{ft?sessionStorage.setItem(
-ml,JSON.stringify({name:ft.at.name,code:ft.at.code,step:ft.at.step})):sessionStorage.removeItem(ml)}catch{}}function Ja(){
-if(!ft)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(ml)??"{}");t&&e&&em(t,e,n)}catch{}}var ml,
-_y,ft,ho,co,Xa=$(()=>{Mi();Fe();ml="flangebook.on-bench",_y=5e3,ft=null,ho=()=>ft?{...ft.at}:null;co=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Ot(t){let{fault:e}=ut(t);return i`<div class="state" data-test="bad-code">
+</div>`});function _m(t,e,n){xm(t,e,n),Uh(t),mt?.link.move({code:e,step:n},{whatever:!0})}function tr(){mt?.end.abort(),
+mt=null,er(),go()}function vm(t,e){!mt||mt.at.code!==t||mt.at.step===e||(mt.at.step=e,er(),mt.link.move({code:t,
+step:e}),go())}function km(t){mt&&(mt.at.step=t,mt.link.move({code:mt.at.code,step:t},{whatever:!0}))}function nr(t,e){
+document.addEventListener("bench",()=>t($o()),{signal:e})}function xm(t,e,n,s=null){mt?.end.abort();let o=new AbortController,
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=ya(t,s,{keepMs:ev,heard:l=>{if(l.code!==a.code)return tr();
+a.step=l.step,er(),go()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return tr();Object.assign(a,{answers:c,
+late:h,refused:p}),go()}},o.signal);mt={at:a,link:r,end:o},er(),go()}function er(){try{mt?sessionStorage.setItem(
+Tl,JSON.stringify({name:mt.at.name,code:mt.at.code,step:mt.at.step})):sessionStorage.removeItem(Tl)}catch{}}function sr(){
+if(!mt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Tl)??"{}");t&&e&&xm(t,e,n)}catch{}}var Tl,
+ev,mt,$o,go,or=b(()=>{ji();ze();Tl="flangebook.on-bench",ev=5e3,mt=null,$o=()=>mt?{...mt.at}:null;go=()=>document.
+dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
-    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${fl}
-  </div>`}function At(t,e){if(e instanceof j)return i`<div class="state" data-test="not-kept">
+    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${Ml}
+  </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${fl}
+      reaches and open it again. ${Ml}
     </div>`;if(e instanceof T&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
-      The code is a right one, but this shop has no card of that number. Look at the label again. ${fl}
-    </div>`;throw e}var fl,xe=$(()=>{y();G();ht();fl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function sm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is a right one, but this shop has no card of that number. Look at the label again. ${Ml}
+    </div>`;throw e}var Ml,Ae=b(()=>{_();U();dt();Ml=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Tm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2726,26 +2758,26 @@ dispatchEvent(new CustomEvent("bench"))});function Ot(t){let{fault:e}=ut(t);retu
           ${t.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${nm(a,"saved")}</td>
-                <td>${nm(a,"fresh")}</td>
+                <td>${Sm(a,"saved")}</td>
+                <td>${Sm(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
     </div>
-    ${o&&pt("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
+    ${o&&ht("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 d}
     <p class="wrong" role="alert">${n}</p>
-    ${P("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
+    ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:d}function nm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(rn(t.field??"",n)):t[e]}var om=$(()=>{y();Et();A();rt()});function po(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+  </details>`:d}function Sm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(t.field)&&typeof n=="number"?g(fn(t.field??"",n)):t[e]}var Mm=b(()=>{_();Et();O();rt()});function bo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
-be sent"}function am(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
+be sent"}function Am(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
-            ${P("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
+            ${R("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
                 >Settle ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner settles which holds.</p>`)}
           </div>`:d}
@@ -2755,38 +2787,38 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
             ${n.length?"until the other one is settled.":"and goes out by itself."}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:d}
           </p>`:d}
-  </section>`}function Za(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
-p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${pt("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var _s=$(()=>{y();Et();V();rt()});async function Qa(t,e){try{ys=(await _n(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function tr(t,e,{draw:n,
-start:s}){let o=ho();if(o?.code===t)return yy(o,e);if(!ys.length)return d;let a=[rm,gh()].find(r=>ys.includes(
-r))??ys[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
-    ${ys.length>1?z({name:"bench",label:"Bench",value:a,options:ys.map(r=>[r,r]),change:r=>{rm=r,n()}}):d}
+  </section>`}function ar(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
+p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Ss=b(()=>{_();Et();V();rt()});async function rr(t,e){try{Ts=(await An(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function ir(t,e,{draw:n,
+start:s}){let o=$o();if(o?.code===t)return nv(o,e);if(!Ts.length)return d;let a=[Om,Hh()].find(r=>Ts.includes(
+r))??Ts[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
+    ${Ts.length>1?z({name:"bench",label:"Bench",value:a,options:Ts.map(r=>[r,r]),change:r=>{Om=r,n()}}):d}
     <button
       type="button"
       class="button"
       data-test="put-on-bench"
-      @click=${()=>{Zu(a,t,e),n(),s?.()}}>
-      Show on ${yn(a)}
+      @click=${()=>{_m(a,t,e),n(),s?.()}}>
+      Show on ${On(a)}
     </button>
-  </section>`}function yy(t,e){let n=yn(t.name);return i`<section
+  </section>`}function nv(t,e){let n=On(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${vy(t,n)}</p>
-    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>tm(e)}>
+    <p role="status">${sv(t,n)}</p>
+    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>km(e)}>
             Show step ${e} there
           </button>`:d}
-    <button type="button" class="button" data-test="off-bench" @click=${za}>Stop</button>
-  </section>`}function vy({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+    <button type="button" class="button" data-test="off-bench" @click=${tr}>Stop</button>
+  </section>`}function sv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var ys,rm,gl=$(()=>{y();Fe();Xa();J();ys=[],rm=""});function er(t){let{drawing:e}=t,n=Sn(t),s=ba(t),o=ky(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${$l("before","before",im(e.before),e,o)}
-    ${n?$l("during",s?mi(s).join(" "):"half way",n.shown,e,o,s):d}
-    ${$l("after","after",im(e.after),e,o)}
-  </div>`}function ky(t,e,n){let[s,o,a,r]=qt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?gn(n):[0,0];
+i`<b>On ${s}.</b>`}var Ts,Om,Al=b(()=>{_();ze();or();J();Ts=[],Om=""});function lr(t){let{drawing:e}=t,n=Ln(t),s=Sa(t),o=ov(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${Ol("before","before",Em(e.before),e,o)}
+    ${n?Ol("during",s?Ai(s).join(" "):"half way",n.shown,e,o,s):d}
+    ${Ol("after","after",Em(e.after),e,o)}
+  </div>`}function ov(t,e,n){let[s,o,a,r]=zt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?xn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function $l(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
+l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Ol(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
@@ -2798,143 +2830,143 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function $l(t,e,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?xy(c,a-o):d}
+      ${c?av(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function xy(t,e){if(!ra(t,e))return x`<path class="ring" d=${Hs([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=gn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var im,bl=$(()=>{y();ke();fi();Ee();im=({
+  </figure>`}function av(t,e){if(!ma(t,e))return x`<path class="ring" d=${Ys([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=xn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var Em,El=b(()=>{_();Me();Oi();We();Em=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
-o),back:0})});function vs(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
+o),back:0})});function Ms(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
     <div>
-      <span class="lead">${Ke(t)}</span>
+      <span class="lead">${Qe(t)}</span>
       <span class="code">Step ${t.step}</span>
       <span class="more">
-        ${e?i`<b class="waits">${po(e)}</b> · `:d}
-        ${[qn(t),t.by,Sy(t),Ty(t.correction,n)].filter(Boolean).join(" · ")}
+        ${e?i`<b class="waits">${bo(e)}</b> · `:d}
+        ${[Zn(t),t.by,rv(t),iv(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
-  </li>`}function Ke(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${My(t.flange_mm)}`:s}var Sy,Ty,My,ks=$(()=>{
-y();kn();A();_s();Ht();Sy=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Ty=(t,e)=>t?.set_angle_deg&&
-e&&pe(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",My=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var cm={};tt(cm,{show:()=>Oy});async function Oy(t){let{code:e}=t.params;if(!ut(e).whole)return lm(t,Ot(e));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Ly(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=E().name?{by:E().name}:{};n=await vn(await ua(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:It(),...l})),s.fresh=null,H()}catch(l){s.fault=l instanceof T&&l.status===
+  </li>`}function Qe(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
+join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${lv(t.flange_mm)}`:s}var rv,iv,lv,As=b(()=>{
+_();mn();O();Ss();Ht();rv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",iv=(t,e)=>t?.set_angle_deg&&
+e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",lv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var Nm={};tt(Nm,{show:()=>cv});async function cv(t){let{code:e}=t.params;if(!pt(e).whole)return Lm(t,Mt(e));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(hv(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=L().name?{by:L().name}:{};n=await un(await zo(n,{replan:!0,reason:"\
+Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await Je(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Ay(n.part.metal),
-o(),t.ready()};gt(()=>n&&o(),t.signal),Ya(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await eo(e).catch(()=>{})??n),{signal:t.signal});try{await vt(e,r,t.signal)}catch(l){t.signal.aborted||lm(t,At(
-e,l));return}Ja(),Qa(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function lm(t,e){t.title("No such card"),t.render(e),t.ready()}async function Ay(t){return(await Jt().
-catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function Ly(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
+r=async l=>{n=l,s.waiting=(await sn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await dv(n.part.metal),
+o(),t.ready()};ft(()=>n&&o(),t.signal),nr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
+await qs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Lm(t,At(
+e,l));return}sr(),rr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+()=>null),o()}function Lm(t,e){t.title("No such card"),t.render(e),t.ready()}async function dv(t){return(await Zt().
+catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function hv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
 level!=="ok"),r=a.filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));
 return i`<article class="card" data-test="card" data-revision=${t.revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(t.code)}</p>
         <h1 data-test="card-title">${t.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Ny(t,e.metal)}</p>
+        <p class="card-what" data-test="card-what">${uv(t,e.metal)}</p>
         ${t.note?i`<p class="card-note" data-test="card-note">${t.note}</p>`:d}
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
-      ${am(t)}
-      ${r.length?i`<section class="card-stops" aria-label="Stop">${_t(r)}</section>`:d}
-      ${sm(e.fresh,{...e,take:n,settings:t.settings.length})}
-      ${Ey(t,r.length>0)}
-      ${o.steps.length?tr(t.code,1,{draw:s,start:()=>mt(`/c/${t.code}/step/1`)}):d}
+      ${Am(t)}
+      ${r.length?i`<section class="card-stops" aria-label="Stop">${yt(r)}</section>`:d}
+      ${Tm(e.fresh,{...e,take:n,settings:t.settings.length})}
+      ${pv(t,r.length>0)}
+      ${o.steps.length?ir(t.code,1,{draw:s,start:()=>ut(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${Kt(o,{tallest:innerHeight*.34})}
+        ${Yt(o,{tallest:innerHeight*.34})}
       </section>
-      ${Wy(t)}
+      ${bv(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${ds(o.tools,o.steps.length,o.steps)}${wa(o.blank)}${Wt(o)?gs(o.blank,{tallest:420}):d}
+        ${fs(o.tools,o.steps.length,o.steps)}${Ta(o.blank)}${It(o)?_s(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Ln(o)?d:By(o.order)}${Py(t)}
+        ${Rn(o)?d:mv(o.order)}${gv(t)}
       </section>
-      ${Ln(o)?i`<section class="panel card-order">
+      ${Rn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${Ga(o,wu(t.code))}
+              ${Xa(o,Hu(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${_t(l)}
+              ${yt(l)}
             </section>`:d}
-      ${Ie(o.checks)}
+      ${Ve(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
-        ${Ry(t,e.waiting)}
+        ${$v(t,e.waiting)}
       </section>
     </div>
-  </article>`}function Ey({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
+  </article>`}function pv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${t}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
-  </div>`:d}function Ny({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=Wt(e)?`box ${xn(e.folded)}`:`${F(t.bend_length_mm)} ${N()} long`;return`${n}\
-, ${F(t.thickness_mm)} ${N()}${s}, ${a}, ${o}`}function Cy(t,e){let{gauge_x_mm:n}=ne(t,e);return n===null?"no \
-gauge":`gauge at ${g(w(n))}`}function Py(t){return i`<ol class="rows" data-test="step-list">
+  </div>`:d}function uv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
+1?"1 bend":`${t.bends.length} bends`,a=It(e)?`box ${En(e.folded)}`:`${H(t.bend_length_mm)} ${N()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${N()}${s}, ${a}, ${o}`}function fv(t,e){let{gauge_x_mm:n}=Qt(t,e);return n===null?"no \
+gauge":`gauge at ${g(w(n))}`}function gv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
-            <span class="lead">${e.number}. ${me(e)} ${e.direction}</span>
+            <span class="lead">${e.number}. ${ge(e)} ${e.direction}</span>
             <span class="code">${g(S(e.included_angle_deg))}</span>
-            <span class="more">${Cy(t,e)}</span>
-            ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${rs(e)}</span>`:d}
-            ${ue(e,{short:!0})} ${e.drawing?er(e):d}
+            <span class="more">${fv(t,e)}</span>
+            ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${hs(e)}</span>`:d}
+            ${fe(e,{short:!0})} ${e.drawing?lr(e):d}
           </a>
         </li>`)}
-  </ol>`}function Ry(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
-      Nothing measured yet.${P("trials.keep"," After a bend, type what came out.")}
+  </ol>`}function $v(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
+      Nothing measured yet.${R("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
-    ${[...e].reverse().map(s=>vs(s.body,{waiting:s}))}
-    ${n.map(s=>vs(s,{step:t.plan.steps[s.step-1]}))}
-  </ul>`}function Wy({code:t}){return i`<nav class="card-links" aria-label="This card">
+    ${[...e].reverse().map(s=>Ms(s.body,{waiting:s}))}
+    ${n.map(s=>Ms(s,{step:t.plan.steps[s.step-1]}))}
+  </ul>`}function bv({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${at(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
-    ${P("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var By,dm=$(()=>{y();G();Mt();ht();He();Nt();Xa();Ct();et();bt();wt();A();xe();V();Xs();om();_s();is();
-rt();Va();Ue();gl();bl();ke();ks();as();ze();Zt();By=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var mm={};tt(mm,{show:()=>Iy});async function Iy(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return hm(t,Ot(
-e));let s=oo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(jy(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(Uy(o,r,()=>Ta(o,r,s,a,t.signal),tr(o.code,r.number,{draw:a})))};gt(()=>o&&a(),t.signal),
-Ya(()=>o&&Dy(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&Fy(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&Hy(r,o,Number(n)),{signal:t.signal}),Ja();try{await vt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Qu(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||hm(t,At(e,r));return}Qa(t.signal,()=>o&&a())}
-function Dy(t,e,n){let s=ho(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?mt(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Fy(t){let e=await eo(t.code).catch(()=>{});e&&e.revision!==
-t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>Be()})}function hm(t,e){t.
-title("No such card"),t.render(e),t.ready()}function Hy(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(t.target.tagName)||(t.key==="ArrowRight"&&mt(pm(e,n).href),t.key==="ArrowLeft"&&mt(um(e,n).href))}function pm(t,e){
+    ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
+  </nav>`}var mv,Cm=b(()=>{_();U();kt();dt();Pe();Nt();or();Bt();et();$t();bt();O();Ae();V();oo();Mm();Ss();ps();
+rt();Za();Ke();Al();El();Me();As();ds();Ze();ee();mv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+d});var Im={};tt(Im,{show:()=>wv});async function wv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Bm(t,Mt(
+e));let s=ho(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(vv(o,n));t.title(`${o.title||e},\
+ step ${r.number}`),t.render(xv(o,r,()=>Ca(o,r,s,a,t.signal),ir(o.code,r.number,{draw:a})))};ft(()=>o&&a(),t.signal),
+nr(()=>o&&yv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&_v(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&kv(r,o,Number(n)),{signal:t.signal}),sr();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&vm(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||Bm(t,At(e,r));return}rr(t.signal,()=>o&&a())}
+function yv(t,e,n){let s=$o(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ut(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function _v(t){let e=await qs(t.code).catch(()=>{});e&&e.revision!==
+t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function Bm(t,e){t.
+title("No such card"),t.render(e),t.ready()}function kv(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+test(t.target.tagName)||(t.key==="ArrowRight"&&ut(Pm(e,n).href),t.key==="ArrowLeft"&&ut(Rm(e,n).href))}function Pm(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
-p ${e+1}`}:n.set_angle_deg===null||!be(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function Uy(t,e,n,s){let{stops:o,watch:a}=Sa(
-t,e),r=e.number===t.plan.steps.length,l=pm(t,e.number);return i`<article class="step" data-test="step">
-    ${ya(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
+p ${e+1}`}:n.set_angle_deg===null||!ve(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function xv(t,e,n,s){let{stops:o,watch:a}=Na(
+t,e),r=e.number===t.plan.steps.length,l=Pm(t,e.number);return i`<article class="step" data-test="step">
+    ${Aa(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${ga(e,t.part.flats_mm.length)}${ue(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ma(t,e)}</section>
+      <div class="step-way">${ka(e,t.part.flats_mm.length)}${fe(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ba(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
-        ${a.length?_t(a):d}
+        ${a.length?yt(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Zh(t.plan,e)} ${fa(t.plan,e)}
-        ${to(e.origin)?i`<p class="hint origins" data-test="origins">${to(e.origin)}</p>`:d}
+        ${_p(t.plan,e)} ${va(t.plan,e)}
+        ${io(e.origin)?i`<p class="hint origins" data-test="origins">${io(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${um(t,e.number).href} data-test="back">Back</a>
+      <a class="button" href=${Rm(t,e.number).href} data-test="back">Back</a>
       ${r||e.set_angle_deg===null?d:at(`/c/${t.code}/trial/${e.number}`,i`<a class="button" href="/c/${t.code}/trial/${e.
 number}" data-test="came-out"
                 >What came out?</a
@@ -2943,29 +2975,30 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var jy,um,fm=$(()=>{y();Mt();ht();se();Xa();Ct();Gn();et();He();xe();Li();V();is();rt();va();la();
-gl();Ge();ke();Oa();jy=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var vv,Rm,Wm=b(()=>{_();kt();dt();ae();or();Bt();Jn();et();Pe();Ae();Hi();V();ps();rt();Oa();ga();
+Al();Ye();Me();Pa();vv=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;um=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function gm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=u=>Math.abs(u.measured_deg-e),r=[...o.rows].
-sort((u,m)=>a(u)-a(m))[0];if(!r||a(r)>.5)return null;let l=n-r.flange_mm;if(Math.abs(l)>o.most_error_mm)return{
+  </div>`;Rm=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Dm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=u=>Math.abs(u.measured_deg-e),r=[...o.rows].
+sort((u,f)=>a(u)-a(f))[0];if(!r||a(r)>.5)return null;let l=n-r.flange_mm;if(Math.abs(l)>o.most_error_mm)return{
 gauge_x_mm:null,error_mm:l,words:"That flange is further off than a gauge is. No new X before it is checked.",
-to_check:Gy};let c=Math.abs(l)<=.05?s:s-l,h=c>=o.x_low_mm&&c<=o.x_high_mm;return{gauge_x_mm:h?c:null,error_mm:l,
-words:h?"":"The gauge does not reach far enough to mend the flange.",to_check:[]}}var Gy,xs,nr=$(()=>{Gy=["Mea\
+to_check:Sv};let c=Math.abs(l)<=.05?s:s-l,h=c>=o.x_low_mm&&c<=o.x_high_mm;return{gauge_x_mm:h?c:null,error_mm:l,
+words:h?"":"The gauge does not reach far enough to mend the flange.",to_check:[]}}var Sv,Os,cr=b(()=>{Sv=["Mea\
 sure again, to the face that the card's dimension goes to.","Check which flange was measured.","Read the gauge\
-: did it stand at the X of the card, and the sheet against it?"],xs=({correction:t,gauge:e})=>t?.flange??e??null});function uo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
-let n=Number(e);return n>0&&n<180?n:null}function mo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
+: did it stand at the X of the card, and the sheet against it?"],Os=({correction:t,gauge:e})=>t?.flange??e??null});function wo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
+let n=Number(e);return n>0&&n<180?n:null}function yo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=uo(a);r===null?n[o]=[t.places==="one"?$m:Vy]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[$m]),{angles:e,wrong:n}}function bm(t,e,n){let s=wl(e),o=[...t.corrections??[]].sort((m,f)=>m.measured_deg-
-f.measured_deg),a=o.findIndex(m=>m.measured_deg>=s);if(a<0||n.set_angle_deg===null)return null;let[r,l]=[o[Math.
-max(a-1,0)],o[a]];if(s<r.measured_deg)return null;let c=l.measured_deg-r.measured_deg,h=c>0?(s-r.measured_deg)/
-c:0,p=m=>r[m]+h*(l[m]-r[m]),u={row:s,set_angle_deg:p("set_angle_deg")+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.
-punch_depth_mm===null?null:p("punch_depth_mm")+(n.punch_depth_mm-t.punch_depth_mm)};return pe(t,u)?u:null}function wl(t){
-let e=Object.values(t);return e.reduce((n,s)=>n+s,0)/e.length}function Ss(t){return t?.correction?.set_angle_deg?
-t.correction:t?.table??null}var $m,Vy,Ts=$(()=>{kn();$m="Type the angle between the flats in degrees, such as \
-90.5. Square is 90.",Vy="Degrees, such as 90.5"});function _m(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
-change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??ne(t,e);return i`<form
+let r=wo(a);r===null?n[o]=[t.places==="one"?Fm:Tv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[Fm]),{angles:e,wrong:n}}function jm(t,e,n){let s=Ll(e),o=[...t.corrections??[]].sort((f,m)=>f.measured_deg-
+m.measured_deg),a=o.findIndex(f=>f.measured_deg>=s);if(a<0||n.set_angle_deg===null)return null;let[r,l]=[o[Math.
+max(a-1,0)],o[a]];if(s<r.measured_deg||Mv(t,s))return null;let c=l.measured_deg-r.measured_deg,h=c>0?(s-r.measured_deg)/
+c:0,p=f=>r[f]+h*(l[f]-r[f]),u={row:s,set_angle_deg:p("set_angle_deg")+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.
+punch_depth_mm===null?null:p("punch_depth_mm")+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,u)?u:null}function Mv({
+first_hit:t,included_angle_deg:e},n){return!!t&&n>Math.max(e+Av,t.comes_out_deg_high)}function Ll(t){let e=Object.
+values(t);return e.reduce((n,s)=>n+s,0)/e.length}function Es(t){return t?.correction?.set_angle_deg?t.correction:
+t?.table??null}var Fm,Tv,Av,Ls=b(()=>{mn();Fm="Type the angle between the flats in degrees, such as 90.5. Squa\
+re is 90.",Tv="Degrees, such as 90.5";Av=5});function Um(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,f={})=>A({name:p,label:u,value:a[h],wrong:r[p],
+change:m=>Object.assign(a,{[h]:m}),...f}),c=n.used??Qt(t,e);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
@@ -2982,8 +3015,8 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
 e, right"]],change:h=>{Object.assign(a,{places:h}),o()}})}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:N(),placeholder:c.punch_depth_mm===null?
-"":w(c.punch_depth_mm,{digits:2}).text,hint:wm}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:wm})}
+"":w(c.punch_depth_mm,{digits:2}).text,hint:Hm}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Hm})}
         ${l("flange","flange_mm","Flange measured",{unit:N(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3005,42 +3038,42 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:wm}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var wm,ym=$(()=>{y();Mt();A();J();wm="Leave it if it was set as shown."});function vm(t){let e=xs(t);return e?e.gauge_x_mm===null?qy(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var Hm,Gm=b(()=>{_();kt();O();J();Hm="Leave it if it was set as shown."});function Vm(t){let e=Os(t);return e?e.gauge_x_mm===null?Ov(e):i`<div class="set-figures" data-test="new-gauge">
       ${Ut("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${km(e.error_mm)}</p>`:d}function qy({error_mm:t,words:e,to_check:n}){
+    <p class="basis" data-test="gauge-basis">${qm(e.error_mm)}</p>`:d}function Ov({error_mm:t,words:e,to_check:n}){
 return n.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${km(t)} No gauge is that far off.</p>
+    <p>${k("stop")} <b>No new gauge X.</b> ${qm(t)} No gauge is that far off.</p>
     <ol>
       ${n.map(s=>i`<li>${s}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${e}</p>`}function km(t){return t===null?"":Math.abs(t)<=zy?"Flange as wan\
-ted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function xm(t){let e=t?.
+  </div>`:i`<p data-test="no-gauge">${e}</p>`}function qm(t){return t===null?"":Math.abs(t)<=Ev?"Flange as wan\
+ted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function zm(t){let e=t?.
 crown;return e?i`<div class="crown" data-test="crown">
-    <p>${Ky(e)}</p>
-    ${e.shim?Yy(e.shim):d}
-  </div>`:d}function Ky({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> Crown the middle by
-    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function Yy({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
+    <p>${Lv(e)}</p>
+    ${e.shim?Nv(e.shim):d}
+  </div>`:d}function Lv({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> Crown the middle by
+    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function Nv({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
 o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="shim">
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then measure
     again: the setting above is for the die without it.
-  </p>`}var zy,Sm,Tm=$(()=>{y();nr();A();V();Ge();zy=.05;Sm=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{
-digits:2}))} that the sheet measures.`:""});function Mm(t,e,n,{again:s,keep:o}){let a=Ss(n),r=e.number===t.plan.steps.length;return i`<div
+  </p>`}var Ev,Km,Ym=b(()=>{_();cr();O();V();Ye();Ev=.05;Km=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{
+digits:2}))} that the sheet measures.`:""});function Jm(t,e,n,{again:s,keep:o}){let a=Es(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${Ke(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
+      <h2>${Qe(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
               itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${n.question?Jy(t,n.question):d}
-      ${a?Xy(a):Kh(e,n)}
-      ${a?i`<p class="basis" data-test="basis">${Zy(n)}</p>`:d}
-      ${vm(n)} ${Qy(n.correction)} ${xm(n.correction)}
-      ${a?P("cards.revise",tv(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?Bv(a):$p(e,n)}
+      ${a?i`<p class="basis" data-test="basis">${Pv(n)}</p>`:d}
+      ${n.question?Cv(t,n.question):d} ${Vm(n)}
+      ${Rv(n.correction)} ${zm(n.correction)}
+      ${a?R("cards.revise",Iv(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3051,73 +3084,73 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function Zy({correction:t,table:e}){return t?`${t.what}${Sm(t)}`:`Worked out on this device, from th\
-e card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.`}function Qy(t){
+  </div>`}function Pv({correction:t,table:e}){return t?`${t.what}${Km(t)}`:`Worked out on this device, from th\
+e card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.`}function Rv(t){
 let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
     Left and right differ: about ${nt(Math.abs(e),2)} mm in each metre,
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function tv(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function Iv(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var Jy,Xy,Om=$(()=>{y();Tm();Ts();A();
-V();ji();rt();Ge();ks();Jy=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var Cv,Bv,Xm=b(()=>{_();Ym();Ls();O();
+V();Qi();rt();Ye();As();Cv=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,Xy=t=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,Bv=t=>i`<div class="set-figures" data-test="new-setting">
     ${Ut("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Ut("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`});async function Am(t,e,n,s){let o=Ss(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await je(t,{settings:[...t.settings.filter(r=>r.step!==e.number),nv(e,o,n.trial,sv(t,e,n))]},{reason:`\
-Step ${e.number} set from a piece that came out at ${Ke(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:ev(a)}),H()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function ev({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+  </div>`});async function Zm(t,e,n,s){let o=Es(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await Be(t,{settings:[...t.settings.filter(r=>r.step!==e.number),Dv(e,o,n.trial,Fv(t,e,n))]},{reason:`\
+Step ${e.number} set from a piece that came out at ${Qe(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
+kept:"kept",where:a.where,words:Wv(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function Wv({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var nv,sv,Lm=$(()=>{He();
-ks();nr();Ts();wt();nv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${Ke(n)}`}),sv=(t,e,n)=>xs(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Nm={};tt(Nm,{show:()=>av});async function av(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return _l(t,Ot(
-e));let s={typed:{...Em},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:ov.includes((await Jt())?.
-press?.set_by)},o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return _l(t,i`<p class="state" data-test="no-step">
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Dv,Fv,Qm=b(()=>{Pe();
+As();cr();Ls();bt();Dv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${Qe(n)}`}),Fv=(t,e,n)=>Os(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var ef={};tt(ef,{show:()=>Hv});async function Hv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Nl(t,Mt(
+e));let s={typed:{...tf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:jv.includes((await Zt())?.
+press?.set_by)},o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return Nl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(rv(o,r,s,a))};le(()=>!s.result&&s.typed.one+s.
-typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await vt(e,r=>{s.sending||s.result||
-(o=r,a(),t.ready())},t.signal)}catch(r){t.signal.aborted||_l(t,At(e,r))}}function _l(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function rv(t,e,n,s){let o=()=>iv(t,e,n,s),a=()=>{let l=lv(n);Object.assign(n,{typed:{
-...Em,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Am(
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(Uv(o,r,s,a))};he(()=>!s.result&&s.typed.one+s.
+typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,r=>{s.sending||s.result||
+(o=r,a(),t.ready())},t.signal)}catch(r){t.signal.aborted||Nl(t,At(e,r))}}function Nl(t,e){t.title("No such car\
+d"),t.render(e),t.ready()}function Uv(t,e,n,s){let o=()=>Gv(t,e,n,s),a=()=>{let l=Vv(n);Object.assign(n,{typed:{
+...tf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Zm(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${ya(t,e)}
+    ${Aa(t,e)}
     <div class="trial-body">
-      ${n.result?Mm(t,e,n.result,{again:a,keep:r}):_m(t,e,n,{save:o,draw:s})}
+      ${n.result?Jm(t,e,n.result,{again:a,keep:r}):Um(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${Kt(t.plan,{mark:e.bend})}
+        ${Yt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function iv(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=mo(n.typed),r=dv(t,e,n);if(r||
+  </article>`}async function Gv(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=yo(n.typed),r=zv(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),te(a);let l=hv(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Wo(
+Object.keys(a).length||!r)return s(),se(a);let l=Kv(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Vo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:bm(e,o,r),gauge:c?null:cv(e,o,r,l.flange_mm),waits:!c,question:c?.question??"",kept:"no",words:""},c&&
-H()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:String(c)}n.sending=!1,
-await Un(),s(),te(n.wrong)}function lv({result:t,used:e}){let n=Ss(t),s=t&&(xs(t)?.gauge_x_mm??t.trial.gauge_x_mm??
-null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function cv(t,e,n,s){let o=Jc(s);return o===null||typeof n.
-gauge_x_mm!="number"?null:gm(t,wl(e),o,n.gauge_x_mm)}function dv(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.
-used??ne(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.byDepth)return{
-set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=uo(n.typed.set);return r===null?null:{set_angle_deg:r,
-punch_depth_mm:null,gauge_x_mm:a}}function hv(t,e,n,s,o){let a={id:It(),revision:t.revision,step:e.number,bend:e.
+null?null:jm(e,o,r),gauge:c?null:qv(e,o,r,l.flange_mm),waits:!c,question:c?.question??"",kept:"no",words:""},c&&
+j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:String(c)}n.sending=!1,
+await Yn(),s(),se(n.wrong)}function Vv({result:t,used:e}){let n=Es(t),s=t&&(Os(t)?.gauge_x_mm??t.trial.gauge_x_mm??
+null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function qv(t,e,n,s){let o=yd(s);return o===null||typeof n.
+gauge_x_mm!="number"?null:Dm(t,Ll(e),o,n.gauge_x_mm)}function zv(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.
+used??Qt(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.byDepth)return{
+set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=wo(n.typed.set);return r===null?null:{set_angle_deg:r,
+punch_depth_mm:null,gauge_x_mm:a}}function Kv(t,e,n,s,o){let a={id:Wt(),revision:t.revision,step:e.number,bend:e.
 bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.
 punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),
 o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),o.thickness.trim()&&(a.thickness_mm=
-Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),E().name&&(a.by=E().name),
-a}var Em,ov,Bm=$(()=>{y();G();Mt();ht();nr();Ts();Nt();Ct();Io();et();bt();wt();A();xe();J();Ge();ym();Om();ze();
-Lm();Em={one:"",left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},
-ov=["depth","stop"]});function Pm(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${fo(o,o.before)}</small></legend>
-        ${Cm(o,"shop","In the shop",e,s)} ${Cm(o,"yours",n,e,s)}
-      </fieldset>`)}function Cm(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
+Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),L().name&&(a.by=L().name),
+a}var tf,jv,nf=b(()=>{_();U();kt();dt();cr();Ls();Nt();Bt();Vs();et();$t();bt();O();Ae();J();Ye();Gm();Xm();Ze();
+Qm();tf={one:"",left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},
+jv=["depth","stop"]});function of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${_o(o,o.before)}</small></legend>
+        ${sf(o,"shop","In the shop",e,s)} ${sf(o,"yours",n,e,s)}
+      </fieldset>`)}function sf(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
       ><input
         type="radio"
@@ -3127,49 +3160,49 @@ ov=["depth","stop"]});function Pm(t,e,n,s){return t.map(o=>i`<fieldset class="se
         @change=${()=>o(t.name,e)} />
       ${n}</span
     >
-    <span class="settle-value">${fo(t,t[e])}</span>
-  </label>`}function fo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
+    <span class="settle-value">${_o(t,t[e])}</span>
+  </label>`}function _o({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
-pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var yl=$(()=>{y();A()});function Rm(t,e){return t.length?i`<section class="panel">
+pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Cl=b(()=>{_();O()});function af(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>pv(n,e))}
+      ${t.map(n=>Yv(n,e))}
     </ol>
-  </section>`:d}function pv(t,e){let n=Fn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function Yv(t,e){let n=zn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:at(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
     </h3>
-    <p class="more">${[qn(t),t.by?`by ${t.by}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[Zn(t),t.by?`by ${t.by}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${fo(s,s.before)} to ${fo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${_o(s,s.before)} to ${_o(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var Wm=$(()=>{y();jn();rt();yl();Ht()});function Im({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var rf=b(()=>{_();Kn();rt();Cl();Ht()});function lf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
-      ${Wt(s)?xn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      ${It(s)?En(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
-    ${Kt(s)}
+    ${Yt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${uv(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${Jv(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${_a(s)} ${_t(s.checks,{quiet:!0})}
-  </div>`}function uv(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
-!pe(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Dm=$(()=>{y();as();ze();kn();A();V();Ue()});var jm={};tt(jm,{show:()=>mv});async function mv(t){let{code:e}=t.params;if(!ut(e).whole)return Fm(t,Ot(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(gv(n,s,{look:r,
+    ${Ma(s)} ${yt(s.checks,{quiet:!0})}
+  </div>`}function Jv(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+!ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
+set_angle_deg))}, depth ${s}`}var cf=b(()=>{_();ds();Ze();mn();O();V();Ke()});var hf={};tt(hf,{show:()=>Xv});async function Xv(t){let{code:e}=t.params;if(!pt(e).whole)return df(t,Mt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Qv(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
-s.silent=!1}catch(c){if(!(c instanceof j))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
+s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await M("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await fv(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,H(),await a()}catch(h){Z(h instanceof
+await Zv(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 T&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
-h))}s.busy=!1,o()};gt(()=>n&&o(),t.signal);try{await vt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
-waiting=(await Je(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||Fm(t,At(e,c))}}function Fm(t,e){t.title("No such card"),t.render(e),t.ready()}async function fv(t,e){
-let n=await ve(t.code);return ua(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:It(),...E().name?
-{by:E().name}:{}})}function gv(t,e,n){return i`<article class="history" data-test="history-screen">
+h))}s.busy=!1,o()};ft(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
+waiting=(await sn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
+t.signal.aborted||df(t,At(e,c))}}function df(t,e){t.title("No such card"),t.render(e),t.ready()}async function Zv(t,e){
+let n=await _e(t.code);return zo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...L().name?
+{by:L().name}:{}})}function Qv(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3177,21 +3210,21 @@ let n=await ve(t.code);return ua(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${$v(t,e,n)}
+        ${tk(t,e,n)}
       </section>
-      ${Rm(e.proposals,t.code)}
+      ${af(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${wv(t,e)}
+        ${nk(t,e)}
       </section>
     </div>
-  </article>`}function $v(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function tk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${st(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>bv(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function bv(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>ek(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function ek(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
@@ -3210,7 +3243,7 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(t.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?d:P("cards.revise",i`<button
+      ${a?d:R("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3218,23 +3251,23 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?Im(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function wv(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+    ${r?n.snapshot?lf(n.snapshot):i`<p>Fetching it…</p>`:d}
+  </li>`}function nk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
-      ${[...e.waiting].reverse().map(n=>vs(n.body,{waiting:n}))}
-      ${[...t.trials].reverse().map(n=>vs(n,{step:t.plan.steps[n.step-1]}))}
+      ${[...e.waiting].reverse().map(n=>Ms(n.body,{waiting:n}))}
+      ${[...t.trials].reverse().map(n=>Ms(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
-    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Hm=$(
-()=>{y();G();Mt();ht();se();Nt();et();wt();xe();V();rt();Wm();Dm();ks();Ht()});var Gm={};tt(Gm,{show:()=>_v});async function _v(t){let{code:e}=t.params;if(!ut(e).whole)return Um(t,Ot(e));let n,
+    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var pf=b(
+()=>{_();U();kt();dt();ae();Nt();et();bt();Ae();V();rt();rf();cf();As();Ht()});var mf={};tt(mf,{show:()=>sk});async function sk(t){let{code:e}=t.params;if(!pt(e).whole)return uf(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(vv(n,s,{draw:o,save:()=>yv(n,s,o)}))};le(()=>s.typed?"Leave without saving what you typed?":null);
-try{await vt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),o(),
-t.ready())},t.signal)}catch(a){t.signal.aborted||Um(t,At(e,a))}}function Um(t,e){t.title("No such card"),t.render(
-e),t.ready()}async function yv(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
-`).trim()];if(Object.assign(e,{wrong:s?{}:{title:["A card needs a title."]},general:""}),!s)return n(),te(e.wrong);
-e.sending=!0,n();try{let{where:a}=await je(t,{title:s,note:o,archived:e.archived});e.typed=!1,Z(Za(a)),H(),mt(
-a==="settle"&&be(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(a){e.wrong=a instanceof T?
-a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),te(e.wrong)}}function vv(t,e,{draw:n,
+e`),t.render(ak(n,s,{draw:o,save:()=>ok(n,s,o)}))};he(()=>s.typed?"Leave without saving what you typed?":null);
+try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),o(),
+t.ready())},t.signal)}catch(a){t.signal.aborted||uf(t,At(e,a))}}function uf(t,e){t.title("No such card"),t.render(
+e),t.ready()}async function ok(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
+`).trim()];if(Object.assign(e,{wrong:s?{}:{title:["A card needs a title."]},general:""}),!s)return n(),se(e.wrong);
+e.sending=!0,n();try{let{where:a}=await Be(t,{title:s,note:o,archived:e.archived});e.typed=!1,Z(ar(a)),j(),ut(
+a==="settle"&&ve(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(a){e.wrong=a instanceof T?
+a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),se(e.wrong)}}function ak(t,e,{draw:n,
 save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3242,16 +3275,16 @@ save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     @submit=${a=>{a.preventDefault(),s()}}>
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
-      <h1>${P("cards.revise","Note and title","Note")}</h1>
+      <h1>${R("cards.revise","Note and title","Note")}</h1>
     </header>
     ${e.general?i`<p class="wrong" role="alert" data-test="wrong">${e.general}</p>`:d}
-    ${$n({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
-    ${P("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
+    ${Sn({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
+    ${R("cards.revise",[A({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
 K({name:"archived",label:"This card",value:e.archived?"away":"use",options:[["use","In use"],["away","Put away"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and goes out by itself.
-      ${P("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${R("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3259,29 +3292,29 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Vm=$(()=>{y();Mt();ht();G();He();se();Ct();Gn();wt();xe();rt();J();_s()});var zm={};tt(zm,{show:()=>kv});async function kv(t){let{code:e}=t.params;if(!ut(e).whole)return qm(t,Ot(e));let n,
+  </form>`}var ff=b(()=>{_();kt();dt();U();Pe();ae();Bt();Jn();bt();Ae();rt();J();Ss()});var $f={};tt($f,{show:()=>rk});async function rk(t){let{code:e}=t.params;if(!pt(e).whole)return gf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(xv(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Fn(u,m,n),s.mine=!!(s.proposal&&await _o(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Oi(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await je(n,Fc(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Settled"});Z(Za(h.where)),s.sending=!1,await r(),H()}catch(h){Object.assign(
+t.render(ik(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:u={},before:f={}}=s.proposal??{};s.rows=zn(u,f,n),s.mine=!!(s.proposal&&await Ao(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await oi(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Be(n,od(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Settled"});Z(ar(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
-name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await vt(e,async h=>a(
-await Oi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||qm(t,At(e,h))}}function qm(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function xv(t,e,n){return i`<article class="settle" data-test="settle-screen">
+name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
+await oi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||gf(t,At(e,h))}}function gf(t,e){t.title("No\
+ such card"),t.render(e),t.ready()}function ik(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?Sv(t,e,n):i`<p data-test="settled">
+    ${e.proposal?lk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function Sv(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function lk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
-      (${qn(e)}) while it was changed in the shop (revision ${t.revision},
+      (${Zn(e)}) while it was changed in the shop (revision ${t.revision},
       ${st(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3294,7 +3327,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":e.by?`All by ${e.by}`:"All of the other one"}
               </button>
             </div>
-            ${Pm(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${of(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:d}
     <div class="buttons settle-keep">
       <button
@@ -3306,49 +3339,49 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Km=$(()=>{y();jn();Mt();ht();He();se();Nt();wt();xe();_s();yl();Ht()});function Ym(t,e){let{plan:n}=t,s=Rv(n.checks);return i`<article
+    </div>`}var bf=b(()=>{_();Kn();kt();dt();Pe();ae();Nt();bt();Ae();Ss();Cl();Ht()});function wf(t,e){let{plan:n}=t,s=wk(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Mv(t,e)}
-    <figure class="strip ${Wt(n)?"of-box":""}">
+    ${dk(t,e)}
+    <figure class="strip ${It(n)?"of-box":""}">
       <figcaption>
-        Blank ${sr(n.blank.length_mm)} × ${sr(n.blank.width_mm)},
-        ${g(js(n.blank.mass_kg))}.
-        ${Wt(n)?Tv(n):"Bend lines from the left end."}
+        Blank ${dr(n.blank.length_mm)} × ${dr(n.blank.width_mm)},
+        ${g(Ks(n.blank.mass_kg))}.
+        ${It(n)?ck(n):"Bend lines from the left end."}
       </figcaption>
-      ${gs(n.blank,Wt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${_s(n.blank,It(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Ov(n)} ${Av(t,s)} ${Iv(s)}
+    ${hk(n)} ${pk(t,s)} ${_k(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Tv({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${F(
+  </article>`}function ck({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Ii(t),"Inside up."].filter(
-Boolean).join(" ")}function Mv(t,e){let{part:n,plan:s}=t;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Ji(t),"Inside up."].filter(
+Boolean).join(" ")}function dk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
       <p>
         <b
           >${e},
-          ${sr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${Wt(s)?`box ${xn(s.folded)}`:i`bend length ${sr(n.bend_length_mm)}`}.
+          ${dr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${It(s)?`box ${En(s.folded)}`:i`bend length ${dr(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${t.revision}, ${dn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
+        Revision ${t.revision}, ${bn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
       </p>
       ${t.note?i`<p class="note">${t.note}</p>`:d}
     </div>
-    ${s.section?Kt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
+    ${s.section?Yt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
     <img
       class="qr"
       src="/api/v1/cards/${t.code}/qr.svg"
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Ov(t){let e=n=>{let s=Wi(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function hk(t){let e=n=>{let s=Yi(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3363,12 +3396,12 @@ return t.tools.length?i`<table class="fetch">
       ${t.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${e(n)}</td>
-            <td>${Pi(n)}</td>
-            <td>${Ri(n)||"–"}</td>
+            <td>${zi(n)}</td>
+            <td>${Ki(n)||"–"}</td>
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Av(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function pk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3381,88 +3414,88 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>Lv(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>uk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Lv(t,e,n,s){let o=ne(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function uk(t,e,n,s){let o=Qt(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Nv(t.plan,e)}${e.drawing?er(e):"no drawing"}${Bv(e,t.plan.tools)}
+      ${fk(t.plan,e)}${e.drawing?lr(e):"no drawing"}${gk(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${Cv(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${$k(e)}
     </td>
     <td class="figures-cell">
-      ${Fv(e,o)}<br />
+      ${kk(e,o)}<br />
       <span class="small"
-        >${o.firstHit?i`<span data-test="sheet-first-hit">first hit, ${Js(o.firstHit)}</span
-                ><br />`:d}${Ev(e)}${jv(o)?i`<br />from a first piece`:d}</span
+        >${o.firstHit?i`<span data-test="sheet-first-hit">first hit, ${so(o.firstHit)}</span
+                ><br />`:d}${mk(e)}${xk(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
-      ${rs(e)}
+      ${hs(e)}
       <span class="small"
         >${e.inside_face==="up"?"Top":"Bottom"} face
-        up${e.gauged_end?`, ${no(e,s)} to the gauge`:""}.</span
-      >${ue(e,{short:!0})}
+        up${e.gauged_end?`, ${lo(e,s)} to the gauge`:""}.</span
+      >${fe(e,{short:!0})}
     </td>
-    <td>${Pv(n)}</td>
+    <td>${bk(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
         wanted</span
       >
     </td>
-  </tr>`}function Ev(t){let e=aa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Nv(t,e){
-let n=ka(t,e);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function mk(t){let e=ua(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function fk(t,e){
+let n=Ea(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function Bv({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function gk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
-      ${o} ${l.map(F).join(" + ")} only
-    </div>`}):d}function Cv({hits:t}){return t?i`<br /><span class="small"
+      ${o} ${l.map(H).join(" + ")} only
+    </div>`}):d}function $k({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function Pv(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function bk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function Rv(t){let e=new Map;for(let[n]of Jm)for(let s of t.filter(o=>jt(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Wv(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Iv(t){
+n)} <b>${s.join(" ")}</b></div>`)}function wk(t){let e=new Map;for(let[n]of yf)for(let s of t.filter(o=>jt(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:yk(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function _k(t){
 return i`<div class="remarks" data-test="sheet-remarks">
-    ${Jm.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
+    ${yf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${Dv(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${vk(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function Dv(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>g(rn(o,a[o]))))].join(" / ")).trim()}function Fv(t,{set_angle_deg:e,punch_depth_mm:n}){
-return e===null&&t.die?i`<b>no setting</b>`:i`<b>${g(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var sr,
-Jm,Wv,jv,Xm=$(()=>{y();as();ze();Zt();bl();Mt();A();de();V();Xn();is();Ue();xa();ke();Ht();sr=t=>g({text:F(t),
-unit:N()});Jm=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];Wv=t=>String.fromCharCode(97+t%26)+
-(t<26?"":String(Math.floor(t/26)+1));jv=t=>t.fromTrial&&t.set_angle_deg!==null});function Ms(t){return K({name:"paper",label:"Paper",value:E().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Te({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Os(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+  </div>`}function vk(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>g(fn(o,a[o]))))].join(" / ")).trim()}function kk(t,{set_angle_deg:e,punch_depth_mm:n}){
+return e===null&&t.die?i`<b>no setting</b>`:i`<b>${g(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var dr,
+yf,yk,xk,_f=b(()=>{_();ds();Ze();ee();El();kt();O();ue();V();ns();ps();Ke();La();Me();Ht();dr=t=>g({text:H(t),
+unit:N()});yf=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];yk=t=>String.fromCharCode(97+t%26)+
+(t<26?"":String(Math.floor(t/26)+1));xk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:L().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(e){Ee({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Cs(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
-  </button>`}function or(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
-    <div class="paper ${E().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
+  </button>`}function hr(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+    <div class="paper ${L().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var ar=$(()=>{y();et();J()});var Qm={};tt(Qm,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!ut(e).whole)return Zm(t,Ot(e));let n,
-s=[],o=async()=>{s=(await Jt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
+  </div>`}var pr=b(()=>{_();et();J()});var kf={};tt(kf,{show:()=>Sk});async function Sk(t){let{code:e}=t.params;if(!pt(e).whole)return vf(t,Mt(e));let n,
+s=[],o=async()=>{s=(await Zt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
 metal)?.name??n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Ms(a)}${Os("Print the card")}</div>
-        ${or(Ym(n,r),{about:"The card as it prints"})}`)}gt(()=>n&&a(),t.signal),document.addEventListener("sy\
-nc",o,{signal:t.signal}),await o();try{await vt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-Zm(t,At(e,r))}}function Zm(t,e){t.title("No such card"),t.render(e),t.ready()}var tf=$(()=>{y();Mt();ht();et();
-bt();xe();Xm();ar()});var sf={};tt(sf,{show:()=>Uv});async function Uv(t){let{code:e}=t.params;if(!ut(e).whole)return nf(t,Ot(e));let n=E().
-units,s=ef[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+        <div class="paper-tools screen-only">${Ns(a)}${Cs("Print the card")}</div>
+        ${hr(wf(n,r),{about:"The card as it prints"})}`)}ft(()=>n&&a(),t.signal),document.addEventListener("sy\
+nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
+vf(t,At(e,r))}}function vf(t,e){t.title("No such card"),t.render(e),t.ready()}var xf=b(()=>{_();kt();dt();et();
+$t();Ae();_f();pr()});var Mf={};tt(Mf,{show:()=>Tk});async function Tk(t){let{code:e}=t.params;if(!pt(e).whole)return Tf(t,Mt(e));let n=L().
+units,s=Sf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3471,7 +3504,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${ef.map(l=>Gv(o,l,n,()=>a(l)))}
+          ${Sf.map(l=>Mk(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3479,15 +3512,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${rr(e,s.size,n,"svg")}
+          src=${ur(e,s.size,n,"svg")}
           alt=""
-          hidden />`)}try{await vt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||nf(t,At(e,l))}}
-function Gv(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Tf(t,At(e,l))}}
+function Mk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${rr(t.code,e,o,"svg")}
+        src=${ur(t.code,e,o,"svg")}
         data-test="label-image-${e}"
         alt="Label of card ${t.display_code}: ${t.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3501,43 +3534,43 @@ function Gv(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       <a
         class="button"
         download="${r}.svg"
-        href=${rr(t.code,e,o,"svg")}
+        href=${ur(t.code,e,o,"svg")}
         data-test="svg-${e}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${rr(t.code,e,o,"png")}
+        href=${ur(t.code,e,o,"png")}
         data-test="png-${e}"
         >PNG</a
       >
     </div>
-  </section>`}function nf(t,e){t.title("No such card"),t.render(e),t.ready()}var ef,rr,of=$(()=>{y();Mt();ht();
-et();xe();J();rt();ef=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];rr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var af={};tt(af,{show:()=>qv});async function qv(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await Kv(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",P("c\
+  </section>`}function Tf(t,e){t.title("No such card"),t.render(e),t.ready()}var Sf,ur,Af=b(()=>{_();kt();dt();
+et();Ae();J();rt();Sf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];ur=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Of={};tt(Of,{show:()=>Ok});async function Ok(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await Lk(t.signal)).filter($=>!$.archived);if(!e.length)return t.render(xt("No cards yet",R("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
-get("codes")??"").split(",").filter(b=>e.some(_=>_.code===b))),s="50x25",o=E().units,a="0",r="",l={key:"",pages:[],
-wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:E().paper,units:o,skip:a.trim()||"0",page:String(
-b)}),h=(b,_)=>`/api/v1/labels/sheet.${b}?${c(_)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
-wrong:""};else try{let{body:_}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
-from({length:_.pages},(I,C)=>C+1),wrong:""}}catch(_){l={key:b,pages:[],wrong:_ instanceof Error?_.message:String(
-_)}}b===String(c(1))&&f()}let u=b=>{b(),f(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function f(){let b=e.
-filter(_=>`${_.code} ${_.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
+get("codes")??"").split(",").filter($=>e.some(y=>y.code===$))),s="50x25",o=L().units,a="0",r="",l={key:"",pages:[],
+wrong:""},c=$=>new URLSearchParams({codes:[...n].join(","),size:s,paper:L().paper,units:o,skip:a.trim()||"0",page:String(
+$)}),h=($,y)=>`/api/v1/labels/sheet.${$}?${c(y)}`;async function p(){let $=String(c(1));if(!n.size)l={key:$,pages:[],
+wrong:""};else try{let{body:y}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:$,pages:Array.
+from({length:y.pages},(B,P)=>P+1),wrong:""}}catch(y){l={key:$,pages:[],wrong:y instanceof Error?y.message:String(
+y)}}$===String(c(1))&&m()}let u=$=>{$(),m(),p()},f=$=>u(()=>n.has($)?n.delete($):n.add($));function m(){let $=e.
+filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
           <div class="screen-only">
             <section class="panel">
               <h2>
                 Which cards <span class="soft" data-test="picked">${n.size} of ${e.length}</span>
               </h2>
-              ${e.length>8?O({name:"find",label:"Find",value:r,change:_=>{r=_,f()}}):d}
+              ${e.length>8?A({name:"find",label:"Find",value:r,change:y=>{r=y,m()}}):d}
               <div class="buttons">
                 <button
                   type="button"
                   class="button"
                   data-test="all"
-                  @click=${()=>u(()=>b.forEach(_=>n.add(_.code)))}>
+                  @click=${()=>u(()=>$.forEach(y=>n.add(y.code)))}>
                   All shown
                 </button>
                 <button
@@ -3549,41 +3582,41 @@ filter(_=>`${_.code} ${_.title}`.toLowerCase().includes(r.trim().toLowerCase()))
                 </button>
               </div>
               <ul class="ticks">
-                ${b.map(_=>i`<li>
+                ${$.map(y=>i`<li>
                       <label>
                         <input
                           type="checkbox"
-                          data-test="pick-${_.code}"
-                          .checked=${n.has(_.code)}
-                          @change=${()=>m(_.code)} />
-                        <span>${_.title}</span> <span class="soft">${_.code}</span></label
+                          data-test="pick-${y.code}"
+                          .checked=${n.has(y.code)}
+                          @change=${()=>f(y.code)} />
+                        <span>${y.title}</span> <span class="soft">${y.code}</span></label
                       >
                     </li>`)}
               </ul>
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:Vv,change:_=>u(()=>s=_)})}
-              ${Ms(()=>u(()=>{}))}
-              ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
-_==="inch"?"inch":"mm")})}
-              ${O({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
- from the top left.",change:_=>u(()=>a=_)})}
+              ${K({name:"size",label:"Label size",value:s,options:Ak,change:y=>u(()=>s=y)})}
+              ${Ns(()=>u(()=>{}))}
+              ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
+y==="inch"?"inch":"mm")})}
+              ${A({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
+ from the top left.",change:y=>u(()=>a=y)})}
             </section>
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${Os(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${Cs(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(_=>zv(_,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>Ek(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}gt(f,t.signal),f(),await p(),t.ready()}function zv(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${E().
+        </div>`)}ft(m,t.signal),m(),await p(),t.ready()}function Ek(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${L().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
-      <span>Sheet ${t} of ${e}, ${E().paper}. Print at 100 %, without fitting to the page.</span>
+      <span>Sheet ${t} of ${e}, ${L().paper}. Print at 100 %, without fitting to the page.</span>
       <div class="buttons">
         <a class="button" download="${s}.svg" href=${n("svg",t)} data-test="sheet-svg-${t}"
           >SVG</a
@@ -3593,57 +3626,57 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function Kv(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
-length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Se().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Vv,rf=$(()=>{y();G();et();bt();J();rt();ar();Bt();
-Vv=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function lf(t){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function Lk(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
+length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Oe().
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Ak,Ef=b(()=>{_();U();et();$t();J();rt();pr();Ct();
+Ak=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Lf(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
-        ${t.press?.name??"No press entered"}${t.press?i`, ${g($t(t.press.force_kn))}`:d}.
+        ${t.press?.name??"No press entered"}${t.press?i`, ${g(gt(t.press.force_kn))}`:d}.
         Held against ratings at a bend length of ${g(w(t.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${dn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${bn(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
         <tr>
           <th scope="col" class="corner">Sheet<span class="sub">${N()}</span></th>
           ${t.dies.map(e=>i`<th scope="col" data-test="die-${e.code}">
-                V ${F(e.v_opening_mm)}<span class="sub">${e.code}</span>
+                V ${H(e.v_opening_mm)}<span class="sub">${e.code}</span>
                 <span class="sub"
-                  >${e.rating_kn_per_m===null?"rating ?":g(Lt(e.rating_kn_per_m))}</span
+                  >${e.rating_kn_per_m===null?"rating ?":g(Ot(e.rating_kn_per_m))}</span
                 >
               </th>`)}
         </tr>
       </thead>
       <tbody>
         ${t.rows.map(e=>i`<tr>
-              <th scope="row">${F(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(Yv)}
+              <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
+              ${e.cells.map(Nk)}
             </tr>`)}
       </tbody>
     </table>
-    ${Xv()}
+    ${Bk()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function Yv(t){return t.usable?i`<td
+  </article>`}function Nk(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
-      ><span class="force">${zt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${We(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Jv(t))}</span
+      ><span class="force">${Kt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ge(
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Ck(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function Jv({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function Xv(){let t=Lt(0).unit;return i`<ul class="chart-legend">
+    </td>`}function Ck({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function Bk(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3652,32 +3685,32 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Jv(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var cf=$(()=>{y();Zt();A();de();V();Ht()});var df={};tt(df,{show:()=>Zv});async function Zv(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
-let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${P(
+  </ul>`}var Nf=b(()=>{_();ee();O();ue();V();Ht()});var Cf={};tt(Cf,{show:()=>Pk});async function Pk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${R(
 it.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=we(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",Q(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{bend_length:s.
 trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
           ${z({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
-          ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:N(),keys:"decimal",placeholder:N()===
+          ${A({name:"bend_length",label:"Checked at a bend length of",value:s,unit:N(),keys:"decimal",placeholder:N()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Ms(h)} ${Os("Print the chart")}
+          ${Ns(h)} ${Cs("Print the chart")}
         </div>
-        ${a?Ne(a):d}
-        ${o?or(lf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}gt(h,t.
-signal),r(null,{now:!0})}var hf=$(()=>{y();G();yt();et();A();cf();J();rt();ar();Bt();zs()});function pf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${a?De(a):d}
+        ${o?hr(Lf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}ft(h,t.
+signal),r(null,{now:!0})}var Bf=b(()=>{_();U();_t();et();O();Nf();J();rt();pr();Ct();to()});function Pf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${ye(s.name)}</b> ${Qv(s)}</span>
-                  ${P("benches.remove",i`<button
+                  <span><b>${Te(s.name)}</b> ${Rk(s)}</span>
+                  ${R("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${ye(s.name)}"
+                      aria-label="Take it out… ${Te(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3687,76 +3720,76 @@ signal),r(null,{now:!0})}var hf=$(()=>{y();G();yt();et();A();cf();J();rt();ar();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var Qv,uf=$(()=>{y();Fe();ht();rt();Qv=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function mf(t){let e=t.map(({ring:o})=>qt([o])),n=vl-2*lr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>tk(o,a,e[r],s))}function tk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*lr),c=(vl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>lr+(a-u)*r;return i`<figure>
+  </section>`}var Rk,Rf=b(()=>{_();ze();dt();rt();Rk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function If(t){let e=t.map(({ring:o})=>zt([o])),n=Bl-2*fr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>Ik(o,a,e[r],s))}function Ik(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*fr),c=(Bl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>fr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${vl} ${l}"
+      viewBox="0 0 ${Bl} ${l}"
       role="img"
-      aria-label="${t||"Outline"} to scale, ${ir(o-n)} wide, ${ir(a-s)} high"
+      aria-label="${t||"Outline"} to scale, ${mr(o-n)} wide, ${mr(a-s)} high"
       data-test="outline">
-      ${ek(n,o,h(0),l)}
+      ${Wk(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
-        transform="translate(${c} ${lr+a*r}) scale(${r})" />
-      ${nk(h(n),h(o),l-16,ir(o-n))}
-      ${sk(p(s),p(a),h(o)+16,ir(a-s))}
+        transform="translate(${c} ${fr+a*r}) scale(${r})" />
+      ${Dk(h(n),h(o),l-16,mr(o-n))}
+      ${Fk(p(s),p(a),h(o)+16,mr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function ek(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function nk(t,e,n,s){
+  </figure>`}function Wk(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Dk(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function sk(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Fk(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function cr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Zc(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function gr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${vd(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
-  </svg>`:d}function dr(t){let e=t.filter(n=>n?.length);return e.length?qt(e):[0,0,1,1]}var vl,lr,ir,hr=$(()=>{
-y();A();Ee();Zt();vl=360,lr=50;ir=t=>g({text:F(t),unit:N()})});function ff(t,e){let n=dr(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function $r(t){let e=t.filter(n=>n?.length);return e.length?zt(e):[0,0,1,1]}var Bl,fr,mr,br=b(()=>{
+_();O();We();ee();Bl=360,fr=50;mr=t=>g({text:H(t),unit:N()})});function Wf(t,e){let n=$r(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${cr(s.outline_mm,n)}<span class="under"
+            ${gr(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var gf=$(()=>{y();hr()});var $f={};tt($f,{show:()=>ok});async function ok(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([sa(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),_n(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=yn(u.name);if(confirm(`Take ${m} ou\
-t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await fh(
-u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await _n(t.signal).catch(()=>c.benches),
+  </ul>`}var Df=b(()=>{_();br()});var Ff={};tt(Ff,{show:()=>jk});async function jk(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([ha(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),An(t.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let f=On(u.name);if(confirm(`Take ${f} ou\
+t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await jh(
+u.name)}catch(m){c.fault=m instanceof Error?m.message:String(m)}c.benches=await An(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${P(it.press,"Changing anything needs the shop's server.")}
+                ${R(it.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${rk(e)} ${kl("punches",s.items)} ${kl("dies",o.items)}
-          ${kl("holders",a.items)}
+          ${Uk(e)} ${Pl("punches",s.items)} ${Pl("dies",o.items)}
+          ${Pl("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${at("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(ak)}
+              ${r.items.map(Hk)}
             </ul>
           </section>
-          ${c.benches?pf(c.benches,{...c,takeOut:h}):d} ${ik()}
+          ${c.benches?Pf(c.benches,{...c,takeOut:h}):d} ${Gk()}
           ${at("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function rk(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function Uk(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
       <div>
         <dt>Force</dt>
-        <dd>${g($t(t.force_kn))}</dd>
+        <dd>${g(gt(t.force_kn))}</dd>
       </div>
       <div>
         <dt>Bed</dt>
@@ -3775,14 +3808,14 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${P(it.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function kl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
+      ${R(it.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function Pl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
-    <h2><a href="/shop/${t}">${Pe[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?ff(t,e):i`<p>None yet. ${P(it[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    <h2><a href="/shop/${t}">${He[t].title}</a> <span class="soft">${e.length}</span></h2>
+    ${e.length?Wf(t,e):i`<p>None yet. ${R(it[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function ik(){let t=at("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function Gk(){let t=at("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return at("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3793,49 +3826,49 @@ return at("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var ak,bf=$(()=>{y();Fe();yt();A();uf();V();rt();gf();ak=({code:t,name:e})=>i`<li>
+    </section>`)}var Hk,jf=b(()=>{_();ze();_t();O();Rf();V();rt();Df();Hk=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${at("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
       >`)}
-  </li>`});function _f(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...wf},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...wf},layers:[]}),
+  </li>`});function Uf(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...Hf},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Hf},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>lk)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await $o(
-`/outlines/dxf?${ck(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>Vk)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await ko(
+`/outlines/dxf?${qk(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
-let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function ck(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var wf,lk,yf=$(()=>{G();wf={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},lk=2e6});async function As(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
-busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:_})=>_&&b in
-s.draft&&!s.draft[b].trim());function l(b,_){s.draft={...s.draft,[b]:_},delete s.wrong[b],le(()=>"Leave withou\
-t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let _=b?Object.fromEntries(r().map(({name:C})=>[
-C,["This is needed."]])):{},I=Object.keys(_).length===0;if(Object.assign(s,{busy:I,wrong:_,others:[],clash:null}),
-a(),!I)return te(_);try{await t.write(b),le(null),t.done(b);return}catch(C){await h(C)}s.busy=!1,a(),te(s.wrong)}
-async function h(b){if(b instanceof T&&b.status===412){let _=s.kept;s.kept=await t.read(e);let I=s.kept?t.toDraft(
-s.kept):{},C=Md(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:C,differences:C==="t\
-his changed"?ja(s.draft,I,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:_,others:I}=xd(
-b.errors,t.boxes.map(({name:C})=>C));Object.assign(s,{wrong:_,others:I})}else s.others=[`Not saved: ${b instanceof
-Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),le(null),t.preview?.(o()),a()}let u=new Map;function m(b,_){let I=u.get(_)??_f(b,{signal:e,show:a,
-took:C=>f(_,C)});return u.set(_,I),I}function f(b,{points_mm:_,height_mm:I}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",q(I)),l(b,yd(_))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var pr=$(()=>{G();yt();ce();yf();Ct();A();bs();J()});function mr(t,e,n){let s=[],{ask:o}=we(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...pk(t,a)},signal:r})).
-body,({answer:a,error:r})=>{a&&(s=vf(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:hk(a),wrong:r?uk(r):[],fault:l})},n);return a=>{dk(t,a)&&o(a)}}function dk(t,e){let n={
-punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ce(n).filter(({type:s,blank:o,when:a})=>[
+let{code:f,layers:m}=u.outline;Object.assign(o,{fault:u.outline,code:f,layers:m.length?m:o.layers})}}o.busy=!1,
+n()}return{state:o,choose:l,set:c}}function qk(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var Hf,Vk,Gf=b(()=>{U();Hf={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},Vk=2e6});async function Bs(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:$,needed:y})=>y&&$ in
+s.draft&&!s.draft[$].trim());function l($,y){s.draft={...s.draft,[$]:y},delete s.wrong[$],he(()=>"Leave withou\
+t saving what you typed?"),t.preview?.(o()),a()}async function c($){let y=$?Object.fromEntries(r().map(({name:P})=>[
+P,["This is needed."]])):{},B=Object.keys(y).length===0;if(Object.assign(s,{busy:B,wrong:y,others:[],clash:null}),
+a(),!B)return se(y);try{await t.write($),he(null),t.done($);return}catch(P){await h(P)}s.busy=!1,a(),se(s.wrong)}
+async function h($){if($ instanceof T&&$.status===412){let y=s.kept;s.kept=await t.read(e);let B=s.kept?t.toDraft(
+s.kept):{},P=Qd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:P,differences:P==="t\
+his changed"?Ka(s.draft,B,t.boxes):[]}}else if($ instanceof T&&Object.keys($.errors).length){let{byName:y,others:B}=Jd(
+$.errors,t.boxes.map(({name:P})=>P));Object.assign(s,{wrong:y,others:B})}else s.others=[`Not saved: ${$ instanceof
+Error?$.message:$} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
+clash:null}),he(null),t.preview?.(o()),a()}let u=new Map;function f($,y){let B=u.get(y)??Uf($,{signal:e,show:a,
+took:P=>m(y,P)});return u.set(y,B),B}function m($,{points_mm:y,height_mm:B}){$==="points_mm"&&s.draft.height_mm===
+""&&l("height_mm",q(B)),l($,zd(y))}return t.preview?.(o()),{reader:f,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var wr=b(()=>{U();_t();pe();Gf();Bt();O();ks();J()});function _r(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...Yk(t,a)},signal:r})).
+body,({answer:a,error:r})=>{a&&(s=Vf(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
+null;e({parts:s,checks:Kk(a),wrong:r?Jk(r):[],fault:l})},n);return a=>{zk(t,a)&&o(a)}}function zk(t,e){let n={
+punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return je(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
-e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function vf({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function pk(t,e){
-return t==="press"?fn(e):{...fn(e),code:e.code||"new"}}function uk(t){if(!(t instanceof T))return["The drawing\
+e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Vf({outline_mm:t,ram:e,bed:n}){
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Yk(t,e){
+return t==="press"?kn(e):{...kn(e),code:e.code||"new"}}function Jk(t){if(!(t instanceof T))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var ur,hk,xl=$(()=>{G();yt();ce();zs();ur=t=>({parts:vf({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});hk=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function fr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var yr,Kk,Rl=b(()=>{U();_t();pe();to();yr=t=>({parts:Vf({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});Kk=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function vr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return A(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function gr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
-up, new plans no longer use this ${s}.`;return pt(it[n.kind])?i`<div role="alert">
+ys."})}function kr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+up, new plans no longer use this ${s}.`;return ht(it[n.kind])?i`<div role="alert">
       ${t.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
     <div class="buttons">
@@ -3854,11 +3887,24 @@ up, new plans no longer use this ${s}.`;return pt(it[n.kind])?i`<div role="alert
               @click=${()=>confirm(o)&&e()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Ls,
-$r=$(()=>{y();yt();Et();J();Ls=(t,e)=>pt(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${e}</fieldset>`});function Tf(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
-p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${z({...p(m,
-f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Ps,
+xr=b(()=>{_();_t();Et();J();Ps=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+        <fieldset class="only-read" disabled>${e}</fieldset>`});function zf(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+    <h2>The gauge’s zero</h2>
+    <p>
+      <b
+        >${t.flanges} measured flanges agree: the gauge stands
+        ${g(w(Math.abs(t.zero_mm),{digits:2}))} too far ${n}.</b
+      >
+      Set its zero by as much at the press. Nothing here changes until you say that it is set; flanges
+      measured before then count no more.
+    </p>
+    <div class="buttons">
+      <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
+    </div>
+  </section>`}var qf,Kf=b(()=>{_();U();O();qf=t=>M("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function Zf(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=f=>m=>{r[f]=m,delete l[f]},
+p=(f,m)=>({name:f,label:m,value:r[f]??"",wrong:l[f],change:h(f)}),u=(f,m,$)=>i`<div class="broad">${z({...p(f,
+m),options:[["","Choose"],...$]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find it with three strips</summary>
     <p>
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
@@ -3866,19 +3912,19 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),fk(t,o)}}>
+      @submit=${f=>{f.preventDefault(),Zk(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${Sf.map(([m,f,b])=>O({...p(m,f),unit:N(),keys:"decimal",hint:b}))}
-        ${xf.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
+        ${Xf.map(([f,m,$])=>A({...p(f,m),unit:N(),keys:"decimal",hint:$}))}
+        ${Jf.map(([f,m])=>A({...p(f,m),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?mk(c,a):d}
-  </details>`}function mk(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?Xk(c,a):d}
+  </details>`}function Xk(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3893,29 +3939,29 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function fk(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await M("POST","/press/strip-test",{body:gk(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function gk(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of Sf)e[n]=Q(t[n]??"");for(let[n]of xf)e[n]=uo(t[n]??"");return e}var kf,xf,Sf,Mf=$(()=>{
-y();G();Ts();A();J();kf=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),xf=[["left_deg","Left"],["midd\
-le_deg","Middle"],["right_deg","Right"]],Sf=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
+  </div>`}async function Zk(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await M("POST","/press/strip-test",{body:Qk(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Qk(t){let e={metal:t.metal,die:t.die,
+punch:t.punch};for(let[n]of Xf)e[n]=Q(t[n]??"");for(let[n]of Jf)e[n]=wo(t[n]??"");return e}var Yf,Jf,Xf,Qf=b(()=>{
+_();U();Ls();O();J();Yf=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),Jf=[["left_deg","Left"],["midd\
+le_deg","Middle"],["right_deg","Right"]],Xf=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
-end","To the middle of the strip, left and right alike."]]});function br({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=qt([...e,s]),a=ln(o,Sl-2*Of,Tl-2*Of),[r,l]=a([o[2],o[1]]),
-c=[(Sl-r)/2,(Tl-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
+end","To the middle of the strip, left and right alike."]]});function Sr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=zt([...e,s]),a=gn(o,Il-2*tg,Wl-2*tg),[r,l]=a([o[2],o[1]]),
+c=[(Il-r)/2,(Wl-l)/2],h=f=>{let[m,$]=a(f);return[m+c[0],-($+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${Sl} ${Tl}"
+    viewBox="0 0 ${Il} ${Wl}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${e.map(m=>x`<path class="fault-line" d=${Hs((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>$k(e[0],m,h))} ${s.map(m=>bk(h(m)))}
-  </svg>`}function $k(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Hs([
+    ${e.map(f=>x`<path class="fault-line" d=${Ys((p?[...f,f[0]]:f).map(h))}/>`)}
+    ${n.map(f=>tx(e[0],f,h))} ${s.map(f=>ex(h(f)))}
+  </svg>`}function tx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Ys([
 s,o])}/>
-    ${Af(s,e)}${Af(o,e%t.length+1)}`}var Sl,Tl,Of,Af,bk,Ml=$(()=>{y();Ee();Sl=360,Tl=300,Of=30;Af=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,bk=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Lf(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
-f-${t}`,m=(f,b,_)=>z({name:`${u}-${f}`,label:b,value:h[f],options:_,change:I=>s(f,I)});return i`<div class="dxf broad" data-test=${u}>
+    ${eg(s,e)}${eg(o,e%t.length+1)}`}var Il,Wl,tg,eg,ex,Dl=b(()=>{_();We();Il=360,Wl=300,tg=30;eg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,ex=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function ng(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
+f-${t}`,f=(m,$,y)=>z({name:`${u}-${m}`,label:$,value:h[m],options:y,change:B=>s(m,B)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -3924,55 +3970,55 @@ f-${t}`,m=(f,b,_)=>z({name:`${u}-${f}`,label:b,value:h[f],options:_,change:I=>s(
         class="unseen"
         type="file"
         accept=".dxf,.DXF"
-        @change=${({target:f})=>{f.files?.[0]&&n(f.files[0]),f.value=""}} />
+        @change=${({target:m})=>{m.files?.[0]&&n(m.files[0]),m.value=""}} />
     </label>
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${Ol(r.width_mm)} wide,
-                      ${Ol(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Ol(r.within_mm)}. ${r.rule}${kk(r)}
+                      <b>${o}</b>, read in ${r.units}: ${Fl(r.width_mm)} wide,
+                      ${Fl(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${Fl(r.within_mm)}. ${r.rule}${rx(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?br(c):d}
+            ${c?.lines_mm.length?Sr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",wk)}
-              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",_k)}
-              ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
-change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",yk)} ${m("mirror","Mirrored",vk)}
+              ${f("units","Drawn in",nx)}
+              ${p.length>1||h.layer?f("layer","Layer",[["","all"],...p.map(m=>[m,m])]):d}
+              ${f("origin","0, 0 is",sx)}
+              ${h.origin==="point"?A({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
+change",hint:"As the points are listed below, from 1.",change:m=>s("point",m)}):d}
+              ${f("turn_deg","Turned",ox)} ${f("mirror","Mirrored",ax)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function kk({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var wk,_k,yk,vk,Ol,Ef=$(()=>{y();Ml();A();J();wk=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],_k=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-yk=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],vk=[["no","no"],
-["yes","front to back"]];Ol=t=>g(w(t,{digits:2}))});function Nf({draft:t,change:e,wrong:n}){let s=t.openings??"",o=pn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
+  </div>`}function rx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var nx,sx,ox,ax,Fl,sg=b(()=>{_();Dl();O();J();nx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],sx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+ox=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],ax=[["no","no"],
+["yes","front to back"]];Fl=t=>g(w(t,{digits:2}))});function og({draft:t,change:e,wrong:n}){let s=t.openings??"",o=yn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>xk(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",gd(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>ix(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",Hd(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>e("openings",$d(s))}>
+      @click=${()=>e("openings",Ud(s))}>
       Add a V
     </button>
-  </div>`;function r(l){let c=Number(t.up||"1");e("openings",bd(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function xk(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
-`V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(Vs).some(b=>f.startsWith(`${b}: `))),m=(f,b,_,I="")=>O({name:`opening-${c}-${Vs[f]}`,
-label:b,unit:_,placeholder:I,value:t[Vs[f]],keys:f==="code"?"text":"decimal",change:C=>a({[Vs[f]]:C}),wrong:p(
-f)});return i`<fieldset class="opening" data-test="opening-${c}">
+  </div>`;function r(l){let c=Number(t.up||"1");e("openings",Gd(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
+max(c-1,1)))}}function ix(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(m=>m.startsWith(
+`V ${c}: `)).map(m=>m.slice(`V ${c}: `.length)),p=m=>h.filter($=>$.startsWith(`${m}: `)).map($=>$.slice(m.length+
+2)),u=h.filter(m=>!Object.keys(Zs).some($=>m.startsWith(`${$}: `))),f=(m,$,y,B="")=>A({name:`opening-${c}-${Zs[m]}`,
+label:$,unit:y,placeholder:B,value:t[Zs[m]],keys:m==="code"?"text":"decimal",change:P=>a({[Zs[m]]:P}),wrong:p(
+m)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
       <label class="tick"
@@ -3981,7 +4027,7 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
           name="up"
           value=${c}
           data-test="up-${c}"
-          .checked=${kt(o===String(c))}
+          .checked=${vt(o===String(c))}
           @change=${r} />
         drawn up</label
       >
@@ -3995,86 +4041,89 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
             </button>`:d}
     </div>
     <div class="fields three">
-      ${m("v_opening_mm","V opening",N())} ${m("angle_deg","Angle","°")}
-      ${m("shoulder_radius_mm","Shoulder radius",N())}
-      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:fd,change:f=>a({face:f}),wrong:p(
+      ${f("v_opening_mm","V opening",N())} ${f("angle_deg","Angle","°")}
+      ${f("shoulder_radius_mm","Shoulder radius",N())}
+      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:jd,change:m=>a({face:m}),wrong:p(
 "face")})}
-      ${m("centre_mm","Off the middle",N(),"0")}
-      ${m("rating_kn_per_m","Rating","kN/m","as the block")} ${m("code","Code","","by itself")}
+      ${f("centre_mm","Off the middle",N(),"0")}
+      ${f("rating_kn_per_m","Rating","kN/m","as the block")} ${f("code","Code","","by itself")}
     </div>
-    ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Bf=$(()=>{y();Ae();ei();A();J()});function wr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
-    ${Yo[t].map((c,h)=>i`<section class="panel ${c.part}">
+    ${u.map(m=>i`<p class="wrong">${m}</p>`)}
+  </fieldset>`}var ag=b(()=>{_();Ce();fi();O();J()});function Tr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+    ${sa[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?Sk(o):d}
+          ${h===0?r:d} ${c.part==="outline"?lx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Nf({draft:e,change:n,
-wrong:s}):Tk(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?og({draft:e,change:n,
+wrong:s}):cx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function Sk(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?br(t.fault):t?.parts.length?i`<div class="outlines">${mf(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function lx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${t?.fault?Sr(t.fault):t?.parts.length?i`<div class="outlines">${If(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
-    ${t?_t(t.checks,{quiet:!0}):d}
-  </div>`}function Tk(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
-if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Cf(t,z({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Lf(r,a(t.dxf,r)):d;return Mk(t,e,i`${b}${Ok(t,e,n,
-s)}`)}let p=Pf(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?Ak(e,h):c==="leng\
-ths"?Lk(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
+    ${t?yt(t.checks,{quiet:!0}):d}
+  </div>`}function cx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
+if(c==="pick"||c==="yes"){let $=t.blank?[["",t.blank],...o??[]]:o??[];return rg(t,z({name:r,label:l,value:e,options:$,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let $=t.dxf?ng(r,a(t.dxf,r)):d;return dx(t,e,i`${$}${hx(t,e,n,
+s)}`)}let p=ig(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",f=c==="rating"?px(e,h):c==="leng\
+ths"?ux(e,h):h,m=A({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:f,placeholder:t.blank??""});return c===
 "rating"?i`<div class="broad">
-      ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:Cf(t,f)}function Mk({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+      ${m}${e.trim()?d:k("unknown",`${l} unknown`)}
+    </div>`:rg(t,m)}function dx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Ok(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return $n({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:Pf(t),lines:l==="points"?7:2})}function Ak(t,e){let n=Pt(t);return n===null?`${e}\
- ${_d}`:E().units!=="inch"?e:`${typeof n=="number"?`That is ${g(Lt(n))}. `:""}May be typed with its unit: 25 s\
-hort tons/ft.`}function Lk(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
-iece.":`${n} pieces.`}`:e}var Cf,Pf,Al=$(()=>{y();Ml();hr();ce();et();ii();A();V();Ef();J();Bf();Cf=({broad:t,
-type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;Pf=({type:t,unit:e=""})=>["length","lengths","\
-points"].includes(t)?N():e});var Rf={};tt(Rf,{show:()=>Nk});async function Nk(t){let e=pt(it.press),s=(await lt("holders",t.signal)).items.
-map(({code:u,name:m})=>[u,`${u}, ${m}`]),o=async u=>(await lt(u,t.signal)).items.flatMap(Ek).map(({code:m,name:f})=>[
-m,f?`${m}, ${f}`:m]),a=kf(),r={metals:await o("metals"),dies:await o("dies"),punches:await o("punches")},l=null,
-c=null,h=await As({async read(u){let m=await(e?pi:sa)(u);return l=m.etag,m.press??void 0},write:u=>Td(u,l),blank:{},
-boxes:Ce("press"),toDraft:u=>Xo("press",u),fromDraft:(u,m)=>Zo("press",u,m),preview:e?mr("press",u=>{c=u,h.show()},
-t.signal):void 0,draw:()=>h&&p(),done(){Z("The press is saved."),mt("/shop")}},t.signal);t.title("The press"),
-e||(c=ur(h.state.kept));function p(){let{state:u,change:m,save:f}=h;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
-        <h1>${u.kept?.name??"The press"}</h1>
+      </details>`:s}function hx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Sn({name:o,label:a,value:e,
+change:n,wrong:s,hint:r,unit:ig(t),lines:l==="points"?7:2})}function px(t,e){let n=Pt(t);return n===null?`${e}\
+ ${qd}`:L().units!=="inch"?e:`${typeof n=="number"?`That is ${g(Ot(n))}. `:""}May be typed with its unit: 25 s\
+hort tons/ft.`}function ux(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
+iece.":`${n} pieces.`}`:e}var rg,ig,jl=b(()=>{_();Dl();br();pe();et();_i();O();V();sg();J();ag();rg=({broad:t,
+type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;ig=({type:t,unit:e=""})=>["length","lengths","\
+points"].includes(t)?N():e});var lg={};tt(lg,{show:()=>fx});async function fx(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
+map(({code:m,name:$})=>[m,`${m}, ${$}`]),o=async m=>(await lt(m,t.signal)).items.flatMap(mx).map(({code:$,name:y})=>[
+$,y?`${$}, ${y}`:$]),a=Yf(),r=e?await qf(t.signal):null,l={metals:await o("metals"),dies:await o("dies"),punches:await o(
+"punches")},c=null,h=null,p=await Bs({async read(m){let $=await(e?Ti:ha)(m);return c=$.etag,$.press??void 0},write:m=>Zd(
+m,c),blank:{},boxes:je("press"),toDraft:m=>aa("press",m),fromDraft:(m,$)=>({...ra("press",m,$),gauge_zeroed_at:$?.
+gauge_zeroed_at??null}),preview:e?_r("press",m=>{h=m,p.show()},t.signal):void 0,draw:()=>p&&f(),done(){Z("The \
+press is saved."),ut("/shop")}},t.signal);t.title("The press"),e||(h=yr(p.state.kept));let u=()=>{Object.assign(
+p.state.kept,{gauge_zeroed_at:new Date().toISOString()}),p.save()};function f(){let{state:m,change:$,save:y}=p;
+t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${m.kept?.name??"The press"}</h1>
         ${e?i`<p>
-                ${u.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
+                ${m.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${u.clash?$s(u.clash,"press",{saveMine:f,takeTheirs:h.takeTheirs}):d}
+        ${m.clash?vs(m.clash,"press",{saveMine:y,takeTheirs:p.takeTheirs}):d}
+        ${zf(r,u)}
         <form
           novalidate
-          @submit=${b=>{b.preventDefault(),f()}}>
-          ${Ls(it.press,wr({kind:"press",draft:u.draft,change:m,wrong:u.wrong,preview:c,reader:h.reader,options:{
+          @submit=${B=>{B.preventDefault(),y()}}>
+          ${Ps(it.press,Tr({kind:"press",draft:m.draft,change:$,wrong:m.wrong,preview:h,reader:p.reader,options:{
 holder:s}}))}
           <div role="alert">
-            ${u.others.map(b=>i`<p class="wrong-line" data-test="not-saved">${b}</p>`)}
+            ${m.others.map(B=>i`<p class="wrong-line" data-test="not-saved">${B}</p>`)}
           </div>
           <div class="buttons">
-            ${e?i`<button class="button next" data-test="save" ?disabled=${u.busy}>
-                    ${u.busy?"Saving…":"Save the press"}
+            ${e?i`<button class="button next" data-test="save" ?disabled=${m.busy}>
+                    ${m.busy?"Saving…":"Save the press"}
                   </button>`:d}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${e&&u.kept?Tf(a,r,{draw:p,take:b=>m("deflection_mm",b)}):d}`)}p(),t.ready()}var Ek,Wf=$(()=>{y();yt();
-ce();pr();se();xl();Et();Ct();bs();$r();Mf();Al();Ek=t=>t.shape==="multi_v"?t.openings:[t]});function Df(t,e,n,s){let{angles:o,wrong:a}=mo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=mn(
+        ${e&&m.kept?Zf(a,l,{draw:f,take:B=>$("deflection_mm",B)}):d}`)}f(),t.ready()}var mx,cg=b(()=>{_();_t();
+pe();wr();ae();Rl();Et();Bt();ks();xr();Kf();Qf();jl();mx=t=>t.shape==="multi_v"?t.openings:[t]});function hg(t,e,n,s){let{angles:o,wrong:a}=yo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=vn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?Ck(s.set,a):n.set_angle_deg;for(let[u,m]of Bk)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),E().name&&(p.by=E().name),{body:p,wrong:a}}function Ck(t,e){
-let{angles:n}=mo({..._r,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var _r,Bk,If,Ff=$(()=>{ea();Ts();et();A();_r={one:"",left:"",middle:"",
+s.set.trim()?$x(s.set,a):n.set_angle_deg;for(let[u,f]of gx)s[u].trim()&&(p[f]=Q(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),L().name&&(p.by=L().name),{body:p,wrong:a}}function $x(t,e){
+let{angles:n}=yo({...Mr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Mr,gx,dg,pg=b(()=>{ca();Ls();et();O();Mr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-Bk=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
-e_right_mm"],["radius","radius_mm"]],If=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
-"")});function Uf(t,e){let n=Math.min((jf-2*Hf-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Hf+34,24],[l,c,h]=[a+s,r+o,a+s/2],
+gx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+e_right_mm"],["radius","radius_mm"]],dg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
+"")});function fg(t,e){let n=Math.min((ug-2*mg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[mg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${jf} ${Math.round(c+52)}"
+    viewBox="0 0 ${ug} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${u} wide, bent in its middle"
     data-test="strip">
@@ -4095,65 +4144,65 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${u}
     </text>
-  </svg>`}var jf,Hf,Gf=$(()=>{y();A();jf=400,Hf=30});function zf({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=os(r,l,{from:qf,to:Vf-qf,size:s,most:5}),{at:h}=c;
+  </svg>`}var ug,mg,gg=b(()=>{_();O();ug=400,mg=30});function wg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=cs(r,l,{from:bg,to:$g-bg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${Vf} 112"
+    viewBox="0 0 ${$g} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${Pk}>${p.text}</text>`)}
+            font-size=${bx}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>Rk(h(p.value),74,p))}
-  </svg>`}function Rk(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>wx(h(p.value),74,p))}
+  </svg>`}function wx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Vf,qf,Pk,Kf=$(()=>{y();vi();Vf=340,qf=24,Pk=17});function yr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(s=>s.points??
+        data-id=${n}/>`}var $g,bg,bx,yg=b(()=>{_();Ri();$g=340,bg=24,bx=17});function Ar(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(s=>s.points??
 []),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("small ones, of \
 other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(Wk)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Wk(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>Ik(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(yx)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function yx(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>_x(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${Yf(n,r)}</dd>
+        <dd data-test="before">${_g(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${Yf(s,r)}</dd>
+        <dd data-test="after">${_g(s,r)}</dd>
       </div>
     </dl>
-    ${zf({before:n,after:s,points:a,size:t.unit==="mm"&&N()==="in"?ie:1,words:`${l}: before ${Jf(n,r)}, now ${Jf(
+    ${wg({before:n,after:s,points:a,size:t.unit==="mm"&&N()==="in"?de:1,words:`${l}: before ${vg(n,r)}, now ${vg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function Ik(t,e){return t==="deg"?S(e,2):t==="mm"?w(e,{digits:2}):{text:nt(e,3),unit:t}}var Yf,Jf,
-Ll=$(()=>{y();Kf();A();Yf=(t,e)=>i`<b>${g(e(t.nominal))}</b>
-    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Jf=({low:t,high:e},n)=>`${n(t).text} to ${g(
-n(e))}`});function ng(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
-{name:m,label:f,value:r[m],wrong:R(c,m),change:_=>Object.assign(r,{[m]:_}),unit:N(),next:!0,...b}),u=(m,f,b)=>z(
-{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:_=>{Object.assign(r,{[m]:_}),a()}});return i`<form novalidate data-test="choose-form" @submit=${eg(
+  </section>`}function _x(t,e){return t==="deg"?S(e,2):t==="mm"?w(e,{digits:2}):{text:nt(e,3),unit:t}}var _g,vg,
+Hl=b(()=>{_();yg();O();_g=(t,e)=>i`<b>${g(e(t.nominal))}</b>
+    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,vg=({low:t,high:e},n)=>`${n(t).text} to ${g(
+n(e))}`});function Ag(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(f,m,$={})=>A(
+{name:f,label:m,value:r[f],wrong:I(c,f),change:y=>Object.assign(r,{[f]:y}),unit:N(),next:!0,...$}),u=(f,m,$)=>z(
+{name:f,label:m,value:r[f],options:$,wrong:I(c,f),change:y=>{Object.assign(r,{[f]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${Mg(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
-    ${tg(t)}
+    ${Tg(t)}
     <div class="test-fields">
-      ${u("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
+      ${u("metal","Metal",e.map(({code:f,name:m})=>[f,m]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${u("die","Die",Zf(n,r.die))}
-      ${u("punch","Punch",Zf(s,r.punch))}
-      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
+      ${u("die","Die",xg(n,r.die))}
+      ${u("punch","Punch",xg(s,r.punch))}
+      ${A({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:f=>Object.assign(l,{lot:f}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4161,9 +4210,9 @@ As on the sheet’s tag, if you know it."})}
         ${h?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function Zf(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
-[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function sg({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(Fk,{digits:0}));return i`${Zn(t.checks)}
+  </form>`}function xg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
+[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function Og({bend:t},{go:e}){let n=t.
+worst!=="stop"&&t.die&&t.punch,s=g(w(kx,{digits:0}));return i`${ss(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4176,7 +4225,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(Fk,{digits:0}));return i`${Zn(t.checks)}
         <ol class="do-list">
           <li>
             Cut a strip <b>${g(w(t.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${g(w(Xf,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            <b>${g(w(kg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4191,16 +4240,16 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(Fk,{digits:0}));return i`${Zn(t.checks)}
           ${Ut("Angle to set",S(t.set_angle_deg),"set-angle")}
           ${Ut("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${Jn(t.first_hit)}
-        <div class="figures">${Ks("Allow for",t)}</div>
+        ${es(t.first_hit)}
+        <div class="figures">${eo("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
-        ${Uf(Xf,t.bend_length_mm)}
-        ${t.drawing?he(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
+        ${fg(kg,t.bend_length_mm)}
+        ${t.drawing?me(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
-    ${Qn(t.checks)} ${Ie(t.checks)}
+    ${os(t.checks)} ${Ve(t.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>e("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>e("measure")}>
@@ -4208,10 +4257,10 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function og(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
-label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:N(),next:!0,...f}),h={keys:"decimal",unit:"\
-°"};return i`<form novalidate data-test="measure-form" @submit=${eg(n)}>
-    ${tg(t)}
+    </div>`}function Eg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,f,m={})=>A({name:u,
+label:f,value:o[p],wrong:I(a,u),change:$=>Object.assign(o,{[p]:$}),unit:N(),next:!0,...m}),h={keys:"decimal",unit:"\
+°"};return i`<form novalidate data-test="measure-form" @submit=${Mg(n)}>
+    ${Tg(t)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${g(S(r.included_angle_deg))}. The angle is
       needed; the rest teaches more.
@@ -4243,7 +4292,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>R(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4257,7 +4306,7 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>e("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function ag({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
+  </form>`}function Lg({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
       ${t.words.map(h=>i`<p>${h}</p>`)}
@@ -4278,11 +4327,11 @@ name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught
               figures are as before.
             </p>
           </section>`:d}
-    ${yr(t.figures)}
+    ${Ar(t.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(jk)}
+              ${t.cards.map(xx)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4292,19 +4341,19 @@ name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Dk,Xf,Fk,Qf,tg,eg,jk,rg=$(()=>{y();Ys();Gf();A();de();J();Xs();V();Xn();Ll();Ge();ee();Dk=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Xf=300,Fk=102,Qf=t=>i`<ol class="stages" aria-label="Stages">
-    ${Dk.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
-  </ol>`,tg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,eg=t=>e=>{e.preventDefault(),
-t()};jk=({code:t,title:e,changes:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+    </div>`}var vx,kg,kx,Sg,Tg,Mg,xx,Ng=b(()=>{_();no();gg();O();ue();J();oo();V();ns();Hl();Ye();oe();vx=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],kg=300,kx=102,Sg=t=>i`<ol class="stages" aria-label="Stages">
+    ${vx.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+  </ol>`,Tg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Mg=t=>e=>{e.preventDefault(),
+t()};xx=({code:t,title:e,changes:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.join("; ")}</span>
     </a>
-  </li>`});var ig={};tt(ig,{show:()=>Uk});async function Uk(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
-let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await lt(b,t.signal)).items)),o=Qo(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=N()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{..._r},bend:null,
-answer:null,id:It(),wrong:{},general:"",busy:!1};le(()=>a.stage==="measure"&&If(a.typed)?"Leave without keepin\
+  </li>`});var Cg={};tt(Cg,{show:()=>Tx});async function Tx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
+let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async $=>(await lt($,t.signal)).items)),o=ia(t.query);
+o.metal||=e[0]?.code??"",o.bend_length_mm||=N()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Mr},bend:null,
+answer:null,id:Wt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&dg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4312,47 +4361,47 @@ g what you measured?":null);let r=()=>t.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${Qf(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?sg(a,b):a.
-stage==="measure"?og(a,b):a.stage==="taught"?ag(a,e,b):ng(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=qs(o);if(b.length)return m(
-Object.fromEntries(b.map(_=>[_,Hk[_]])));history.replaceState(null,"",`/shop/test-bend?${ta(o)}`),await f(async()=>{
-a.bend=(await M("POST","/bend",{body:mn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:_}=Df(
-a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await f(async()=>{a.answer=(await M("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),H()})}function u(){Object.assign(a,{typed:{..._r,lot:a.typed.lot,
-places:a.typed.places},answer:null,id:It()}),h()}function m(b,_=""){Object.assign(a,{wrong:b,general:_}),r(),te(
-b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(_){return t.
-signal.aborted?void 0:(a.busy=!1,m(_ instanceof T?_.errors:{},Gk(_)))}a.busy=!1,r()}}gt(r,t.signal),r(),t.ready()}
-function Gk(t){return t instanceof T?t.message:t instanceof j?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var Hk,lg=$(()=>{y();G();ea();yt();Nt();Ct();et();wt();Ff();A();J();Bt();
-rg();Hk={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+        ${Sg(a.stage)} ${l()}
+      </article>`);function l(){let $={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?Og(a,$):a.
+stage==="measure"?Eg(a,$):a.stage==="taught"?Lg(a,e,$):Ag(a,{metals:e,dies:n,punches:s},$)}function c($){Object.
+assign(a,{stage:$,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let $=Qs(o);if($.length)return f(
+Object.fromEntries($.map(y=>[y,Sx[y]])));history.replaceState(null,"",`/shop/test-bend?${la(o)}`),await m(async()=>{
+a.bend=(await M("POST","/bend",{body:vn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:$,wrong:y}=hg(
+a.id,o,a.bend,a.typed);if(Object.keys(y).length)return f(y);await m(async()=>{a.answer=(await M("POST","/test-\
+bends",{body:$,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Mr,lot:a.typed.lot,
+places:a.typed.places},answer:null,id:Wt()}),h()}function f($,y=""){Object.assign(a,{wrong:$,general:y}),r(),se(
+$)}async function m($){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await $()}catch(y){return t.
+signal.aborted?void 0:(a.busy=!1,f(y instanceof T?y.errors:{},Mx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
+function Mx(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var Sx,Bg=b(()=>{_();U();ca();_t();Nt();Bt();et();bt();pg();O();J();Ct();
+Ng();Sx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
-ch as 90."]}});function cg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ch as 90."]}});function Pg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?Vk[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?Ax[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?qk(n,s):d} ${t.words.map(a=>i`<p>${a}</p>`)}
+    ${n?Ox(n,s):d} ${t.words.map(a=>i`<p>${a}</p>`)}
     ${o?at("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${zk(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${Ex(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function qk({low:t,nominal:e,high:n},s){let o=r=>w(Math.abs(r),{digits:2}),a=r=>`${g(o(r))} ${r<
+  </section>`}function Ox({low:t,nominal:e,high:n},s){let o=r=>w(Math.abs(r),{digits:2}),a=r=>`${g(o(r))} ${r<
 0?"deeper":"less deep"}`;return i`<p data-test="press-offset">
     The punch goes <b class="large">${a(e)}</b> than the press shows
     <span class="soft"
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var Vk,zk,dg=$(()=>{y();A();rt();Vk={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};zk=
-({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var hg={};tt(hg,{show:()=>Kk});async function Kk(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var Ax,Ex,Rg=b(()=>{_();O();rt();Ax={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};Ex=
+({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var Ig={};tt(Ig,{show:()=>Lx});async function Lx(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await lt("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([M("GET",`/learned?${n}`,{signal:t.signal}),M("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
-groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
-if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:E().
-name?{by:E().name}:{},timeout:2e4});await r(),Z(Jk(p,u.cards)),H()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
-T||u instanceof j))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
+groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,f)=>u.made_at<f.made_at?1:-1)}async function l(h,p){
+if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:L().
+name?{by:L().name}:{},timeout:2e4});await r(),Z(Cx(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
         <div class="head-line">
@@ -4363,18 +4412,18 @@ T||u instanceof j))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${cg(a.press)} ${Xk(a.groups)}
+                  ${Pg(a.press)} ${Bx(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>Zk(h,a.busy,l))}
+                    ${a.evidence.map(h=>Px(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),gt(c,t.signal),c(),t.ready()}function Jk(t,e){let n=Yk[t];return e.
+                cards count too.`)}`);await r(),ft(c,t.signal),c(),t.ready()}function Cx(t,e){let n=Nx[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function Xk(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,figures:a,
+o).join(", ")}.`:n}function Bx(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,figures:a,
 words:r})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${g(w(e,{digits:2}))} over V
@@ -4385,9 +4434,9 @@ words:r})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
                 The metal springs back <b>${nt(o.nominal,2)} times</b> as much as expected
                 (${nt(o.low,2)} to ${nt(o.high,2)}).
               </p>`:d}
-        ${yr(a)}
+        ${Ar(a)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function Zk(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function Px(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
 t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",st(t.made_at),t.by??""];return i`<li
@@ -4406,7 +4455,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",st(t.made_
       ${t.words?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${t.words}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${Qk(t).map(([a,r])=>P(`evidence.${a}`,i`<button
+      ${Rx(t).map(([a,r])=>R(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4415,55 +4464,55 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",st(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function Qk({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Yk,pg=$(()=>{y();G();yt();se();et();wt();
-A();V();Ll();rt();dg();Bt();Ht();Yk={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var ug={};tt(ug,{show:()=>tx});async function tx(t){let e=na(t.params.kind);if(!e)return t.title("Not here"),t.
-render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=Pe[e];
-t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=dr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+  </li>`}function Rx({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Nx,Wg=b(()=>{_();U();_t();ae();et();bt();
+O();V();Hl();rt();Rg();Ct();Ht();Nx={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var Dg={};tt(Dg,{show:()=>Ix});async function Ix(t){let e=da(t.params.kind);if(!e)return t.title("Not here"),t.
+render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=He[e];
+t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=$r(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?d:P(it[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?d:R(it[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${P(it[e],"Changing anything needs the shop's server.")}
+              ${R(it[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?ax(c):ex(e,c,l))}
-            </ul>`:xt(`No ${o} yet`,P(it[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function ex(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+              ${a.map(c=>e==="metals"?Hx(c):Wx(e,c,l))}
+            </ul>`:xt(`No ${o} yet`,R(it[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),t.ready()}function Wx(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
-      <span class="thumb">${cr(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${nx(e)}</span>
-      <span class="fact"><span class="what">Place</span>${Re(e)}</span>
+      <span class="thumb">${gr(e.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${Dx(e)}</span>
+      <span class="fact"><span class="what">Place</span>${Ue(e)}</span>
       <span class="fact"
-        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Lt(e.rating_kn_per_m))}</span
+        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(sx(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(Fx(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${ox(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${jx(e)}</span>
     </a>
-  </li>`}function nx({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function Dx({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function ox({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function jx({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function ax(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function Hx(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var sx,mg=$(()=>{y();yt();A();V();rt();Bt();hr();sx=t=>Math.max(...t)});function Nl(t,e){let n=e.params.tool===El,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
-isNew:n,code:s,async read(a){return o=await(pt(it[t])?hi:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Sd(
-t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),mt(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var El,fg=$(()=>{yt();se();Et();Ct();El="+"});async function gg(t,e){let n=await As({...e,blank:{poisson:.3},boxes:rx,toDraft:o=>({code:o.code??"",...vd(o)}),
-fromDraft:o=>({...kd(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
+  </li>`}var Fx,Fg=b(()=>{_();_t();O();V();rt();Ct();br();Fx=t=>Math.max(...t)});function Gl(t,e){let n=e.params.tool===Ul,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+isNew:n,code:s,async read(a){return o=await(ht(it[t])?Si:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
+let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Xd(
+t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ut(`/\
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Ul,jg=b(()=>{_t();ae();Et();Bt();Ul="+"});async function Hg(t,e){let n=await Bs({...e,blank:{poisson:.3},boxes:Ux,toDraft:o=>({code:o.code??"",...Kd(o)}),
+fromDraft:o=>({...Yd(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
-t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
+t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>A({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${e.isNew?"New metal":i`${e.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
         ${e.isNew?d:i`<div class="buttons">
@@ -4480,65 +4529,65 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?$s(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
+        ${o.clash?vs(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${Ls(it.metals,i`<section class="panel">
+          ${Ps(it.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${e.isNew?fr(n,e):d} ${r("name","Name")}
-                  ${z({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:pd,change:l=>a(
+                  ${e.isNew?vr(n,e):d} ${r("name","Name")}
+                  ${z({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Wd,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${Kn.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${Qn.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${$n({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${Sn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${hn.map(l=>ix(l,n))}</div>`)}
-          ${gr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function ix({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
-.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!Bl.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+              <div class="figure-cards">${wn.map(l=>Gx(l,n))}</div>`)}
+          ${kr(n,e,"metal")}
+        </form>`)}s(),t.ready()}function Gx({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!Vl.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Bl.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${Vl.map(([p,u])=>A({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
-      ${$n({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:hd.map(p=>[p,p]),change:c("standi\
+      ${Sn({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Id.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Bl,rx,$g=$(()=>{y();ce();yt();pr();ti();$r();bs();V();J();rt();Bt();Bl=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],rx=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...Kn,...hn.flatMap(({name:t,label:e})=>[...Bl,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...hn]});var bg={};tt(bg,{show:()=>cx});async function cx(t){let e=na(t.params.kind);return e?t.params.tool===El&&!pt(it[e])?
-(t.title(`New ${Pe[e].one}`),t.render(Fo(it[e])),t.ready()):e==="metals"?gg(t,Nl(e,t)):dx(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function dx(t,e){let n=Pe[e],s=Nl(
-e,t),o=pt(it[e]),a=null,r=await As({...s,blank:lx[e],boxes:[{name:"code",label:"Code"},...Ce(e)],toDraft:c=>({
-code:c.code??"",...Xo(e,c)}),fromDraft:(c,h)=>({...Zo(e,c,h),code:c.code.trim()}),preview:o?mr(n.one,c=>{a=c,r.
+  </fieldset>`}var Vl,Ux,Ug=b(()=>{_();pe();_t();wr();mi();xr();ks();V();J();rt();Ct();Vl=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],Ux=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...Qn,...wn.flatMap(({name:t,label:e})=>[...Vl,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...wn]});var Gg={};tt(Gg,{show:()=>qx});async function qx(t){let e=da(t.params.kind);return e?t.params.tool===Ul&&!ht(it[e])?
+(t.title(`New ${He[e].one}`),t.render(Ko(it[e])),t.ready()):e==="metals"?Hg(t,Gl(e,t)):zx(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function zx(t,e){let n=He[e],s=Gl(
+e,t),o=ht(it[e]),a=null,r=await Bs({...s,blank:Vx[e],boxes:[{name:"code",label:"Code"},...je(e)],toDraft:c=>({
+code:c.code??"",...aa(e,c)}),fromDraft:(c,h)=>({...ra(e,c,h),code:c.code.trim()}),preview:o?_r(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=ur(r.state.kept));function l(){let{state:c,
+t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=yr(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
         </h1>
-        ${c.clash?$s(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
+        ${c.clash?vs(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Ls(it[e],wr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?fr(
+          ${Ps(it[e],Tr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?vr(
 r,s):d}))}
-          ${gr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var lx,wg=$(()=>{y();yt();ce();pr();fg();xl();Et();bs();$r();rt();Bt();Al();$g();
-lx={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var vg={};tt(vg,{show:()=>px});async function px(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(mx(n,o)),o=ux(n,s,
-e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),Xe(e).then(({
+          ${kr(r,s,n.one)}
+        </form>`)}l(),t.ready()}var Vx,Vg=b(()=>{_();_t();pe();wr();jg();Rl();Et();ks();xr();rt();Ct();jl();Ug();
+Vx={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var Kg={};tt(Kg,{show:()=>Yx});async function Yx(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(Xx(n,o)),o=Jx(n,s,
+e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),on(e).then(({
 network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,hx);e.addEventListener("abort",()=>clearInterval(
-c))}function ux(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=To(r)}e()};
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,Kx);e.addEventListener("abort",()=>clearInterval(
+c))}function Jx(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Bo(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4547,25 +4596,25 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function mx(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function Xx(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${gx(t,e)}${$x(t.joining)}</div>`:fx()}
+    ${t.joining?i`<div class="crew-grid">${Qx(t,e)}${t0(t.joining)}</div>`:Zx()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${bx(t,e)}
+      ${e0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function gx(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function Qx(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${Vt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
+        ${qt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${st(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${yg(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${zg(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -4580,22 +4629,22 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Vt[s.role].word.toLowerCase()}.
+            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${qt[s.role].word.toLowerCase()}.
           </p>`:d}
-    ${K({name:"role",label:"As",value:t.role,options:_g,change:o=>{t.role=o,e.draw()}})}
-    <p class="hint" data-test="role-does">${Vt[t.role].word}: ${Vt[t.role].does}.</p>
-    ${O({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
+    ${K({name:"role",label:"As",value:t.role,options:qg,change:o=>{t.role=o,e.draw()}})}
+    <p class="hint" data-test="role-does">${qt[t.role].word}: ${qt[t.role].does}.</p>
+    ${A({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function $x(t){return i`<section class="panel" data-test="begin">
+  </section>`}function t0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${yg(t.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${zg(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${wx(t.fingerprint)}</p>`:d}
-  </section>`}function bx({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${n0(t.fingerprint)}</p>`:d}
+  </section>`}function e0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4606,13 +4655,13 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
             >
           </div>
           ${n.revoked_at?i`<p>${k("stop","Out")}</p>`:i`${z({name:`role-${n.id}`,label:`Role of ${n.name}`,value:n.
-role,options:_g,change:s=>e.setRole(n,s)})}
+role,options:qg,change:s=>e.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>e.revoke(n)}>
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var hx,_g,fx,yg,wx,kg=$(()=>{y();G();Ze();
-V();J();Ht();hx=2e3,_g=Object.entries(Vt).map(([t,{word:e}])=>[t,e]);fx=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var Kx,qg,Zx,zg,n0,Yg=b(()=>{_();U();an();
+V();J();Ht();Kx=2e3,qg=Object.entries(qt).map(([t,{word:e}])=>[t,e]);Zx=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4620,13 +4669,18 @@ V();J();Ht();hx=2e3,_g=Object.entries(Vt).map(([t,{word:e}])=>[t,e]);fx=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;yg=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,wx=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Sg={};tt(Sg,{show:()=>_x});async function _x(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:yx(),name:E().name,fault:"",asking:!1,waits:0},n=()=>t.render(vx(e,n));e.me=await Xe(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function yx(){if(location.pathname!=="\
+  </section>`;zg=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,n0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Or,ql=b(()=>{_();Or=i`<p class="hint" data-test="kept-how-long">
+  Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
+  dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
+  shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
+  Some phones ask each time before the camera may be used.
+</p>`});var Xg={};tt(Xg,{show:()=>s0});async function s0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:o0(),name:L().name,fault:"",asking:!1,waits:0},n=()=>t.render(a0(e,n));e.me=await on(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function o0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function vx(t,e){let{me:n}=t;return n?n.role?kx(n):i`<div class="door">
+null,"",location.pathname),t}function a0(t,e){let{me:n}=t;return n?n.role?r0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${xg[Me()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${xg[Me()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${Jg[Le()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${Jg[Le()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4639,10 +4693,10 @@ null,"",location.pathname),t}function vx(t,e){let{me:n}=t;return n?n.role?kx(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),Sx(t,e)}}>
-      ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
+      @submit=${s=>{s.preventDefault(),l0(t,e)}}>
+      ${A({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
-      ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
+      ${A({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
 s,hint:"The owner sees this name in the list."})}
       <button class="button next wide" data-test="pair" ?disabled=${t.asking}>Pair this device</button>
     </form>
@@ -4659,30 +4713,31 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function kx(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function r0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",Vt[e].word)} <b>${t.name}</b>: ${Vt[e].does}.</p>
+    <p data-test="paired">${k("ok",qt[e].word)} <b>${t.name}</b>: ${qt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
+    ${Or}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${xx}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${i0}>Unpair this device…</button>
     </p>
-  </div>`}async function xx(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await wc()}async function Sx(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await bc(t.
-code,t.name.trim()),H(),mt(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:To(n)}),e()}}var xg,Tg=$(()=>{y();Ze();Nt();Ct();et();wt();V();J();Bt();xg={revoked:"This d\
-evice was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used for ha\
-lf a year, so its pairing has ended."}});function Mg({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+  </div>`}async function i0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Ic()}async function l0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Rc(t.
+code,t.name.trim()),j(),ut(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+t,{asking:!1,fault:Bo(n)}),e()}}var Jg,Zg=b(()=>{_();an();Nt();Bt();et();bt();V();J();ql();Ct();Jg={revoked:"T\
+his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
+or half a year, so its pairing has ended."}});function Qg({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Mx)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await $o(`/import?${h}`,
-o,"application/json",n,Tx)).body}catch(p){if(n.aborted)return;s.wrong=Ox(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function Ox(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var Tx,
-Mx,Og=$(()=>{G();Tx=3e5,Mx=6e7});function Eg({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>d0)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await ko(`/import?${h}`,
+o,"application/json",n,c0)).body}catch(p){if(n.aborted)return;s.wrong=h0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function h0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var c0,
+d0,t$=b(()=>{U();c0=3e5,d0=6e7});function s$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4701,10 +4756,10 @@ Mx,Og=$(()=>{G();Tx=3e5,Mx=6e7});function Eg({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?Lx(s,r):d}
-      ${a?a.imported?Bx(a):Ex(s,a,n):d}
+      ${r.length?u0(s,r):d}
+      ${a?a.imported?g0(a):m0(s,a,n):d}
     </div>
-  </section>`}function Ex(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function m0(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${st(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4715,10 +4770,10 @@ Mx,Og=$(()=>{G();Tx=3e5,Mx=6e7});function Eg({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${Ax.map(([s,o])=>i`<tr>
+        ${p0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${Lg(e.holds[s])}</td>
-              <td>${Lg(e.here[s])}</td>
+              <td>${n$(e.holds[s])}</td>
+              <td>${n$(e.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
@@ -4733,33 +4788,33 @@ Mx,Og=$(()=>{G();Tx=3e5,Mx=6e7});function Eg({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>Nx(e)&&n()}>
+              @click=${()=>f0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var Ax,Ag,Lx,Lg,Nx,Bx,Ng=$(()=>{y();V();Ht();Ax=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],Ag=8;Lx=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var p0,e$,u0,n$,f0,g0,o$=b(()=>{_();V();Ht();p0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],e$=8;u0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
-      ${e.slice(0,Ag).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${e.slice(0,e$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${e.length>Ag?i`<p>There are more.</p>`:d}
+    ${e.length>e$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;Lg=t=>t===""?"none":t,Nx=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),Bx=({holds:t,
+  </div>`;n$=t=>t===""?"none":t,f0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),g0=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var Bg={};tt(Bg,{show:()=>Px});async function Px(t){t.title("Copies and export");let e=Mg({show:a,done:s,signal:t.
-signal}),n=await o();async function s(){H(),n=await o(),a()}async function o(){return(await M("GET","/copies",
+  </div>`});var a$={};tt(a$,{show:()=>b0});async function b0(t){t.title("Copies and export");let e=Qg({show:a,done:s,signal:t.
+signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await M("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${Rx(n)}
-          <div class="stack">${Dx()}${Eg(e)}</div>
-        </div>`)}a(),t.ready()}function Rx({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${w0(n)}
+          <div class="stack">${v0()}${s$(e)}</div>
+        </div>`)}a(),t.ready()}function w0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${Wx(t)}</p>
+    <p data-test="standing">${y0(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${st(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${st(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4777,8 +4832,8 @@ signal}),n=await o();async function s(){H(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${st(a.at)}</td>
-                    <td>${Cx[a.kind]}</td>
-                    <td>${Ix(a.size_bytes)}</td>
+                    <td>${$0[a.kind]}</td>
+                    <td>${_0(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4786,9 +4841,9 @@ signal}),n=await o();async function s(){H(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function Wx(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function y0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function Dx(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function v0(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4798,15 +4853,15 @@ copy yet")}function Dx(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var Cx,Ix,Cg=$(()=>{y();G();Og();wt();V();Ng();Ht();Cx={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};Ix=t=>`${(t/1e6).toFixed(1)} MB`});async function Pg(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await ae(l),h={...c,after:c.revision_id};await je(h,Ro(
-Dn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await dc(t),await xo(e)}var Rg=$(()=>{G();
-jn();He();bt()});function Wg(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var $0,_0,r$=b(()=>{_();U();t$();bt();V();o$();Ht();$0={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};_0=t=>`${(t/1e6).toFixed(1)} MB`});async function i$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Be(h,Go(
+qn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Ac(t),await No(e)}var l$=b(()=>{U();
+Kn();Pe();$t()});function c$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
-      them.${P("cards.create",d,i` <span data-test="owners"
+      them.${R("cards.create",d,i` <span data-test="owners"
           >The owner can put them back from here, once this is an owner's device.</span
         >`)}
     </p>
@@ -4814,91 +4869,91 @@ jn();He();bt()});function Wg(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${P("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>Fx(e)}>
+              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>k0(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>jx(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>x0(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function Fx(t){try{await Pg(t),await H()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function jx(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await xo(t.code),await Un())}var Ig=$(()=>{y();ht();se();Rg();bt();wt();rt()});var jg={};tt(jg,{show:()=>Hx});async function Hx(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Se().catch(()=>[]),Dt().catch(()=>[]),ko().catch(()=>[])]);e=
+  </section>`:d}async function k0(t){try{await i$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function x0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await No(t.code),await Yn())}var d$=b(()=>{_();dt();ae();l$();$t();bt();rt()});var u$={};tt(u$,{show:()=>S0});async function S0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Oe().catch(()=>[]),Dt().catch(()=>[]),Lo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${Gx(o)}
+            ${M0(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${Vx(o)}
+            ${A0(o)}
           </section>
-          ${Ux()}
+          ${T0()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${qx(e.entries)}
+            ${O0(e.entries)}
           </section>
-          ${Wg(e.lost)}
+          ${c$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${Yx(e)}
+            ${N0(e)} ${Or}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function Ux(){
-let t=Bn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function T0(){
+let t=Dn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${Vt[t].word}</b>: ${Vt[t].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${qt[t].word}</b>: ${qt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function Gx(t){let{units:e,inches:n}=E(),s=o=>{Te(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function M0(t){let{units:e,inches:n}=L(),s=o=>{Ee(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
-  ${K({name:"paper",label:"Paper",value:E().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${K({name:"paper",label:"Paper",value:L().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function Vx(t){let{theme:e,name:n}=E();
-return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Te({
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function A0(t){let{theme:e,name:n}=L();
+return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ee({
 theme:s==="shop"?"shop":"day"}),t()}})}
-  ${O({name:"name",label:"Your name",value:n,change:s=>Te({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function qx(t){return t.length?i`<ul class="waiting-list">
+  ${A({name:"name",label:"Your name",value:n,change:s=>Ee({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function O0(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
-              <b>${Fg(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
+              <b>${p$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
               ${st(e.queued_at)} by this device’s clock
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
             ${e.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${e.missing?`${po(e)}.`:""}
+                      ${k("caution","Refused")} ${e.missing?`${bo(e)}.`:""}
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>zx(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>E0(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>Kx(e)}>
+                        @click=${()=>L0(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${po(e)}. It goes by itself when the shop's server answers.
+                    ${bo(e)}. It goes by itself when the shop's server answers.
                   </p>`}
           </li>`)}
     </ul>
     <div class="buttons">
-      <button type="button" class="button" data-test="send-now" @click=${()=>H()}>Send now</button>
+      <button type="button" class="button" data-test="send-now" @click=${()=>j()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
-    </p>`}function Fg({kind:t,body:e}){if(t==="trial")return`${Ke(e)}, step ${e.step}`;if(t==="note")return"No\
-te";let n=Object.keys(e).filter(s=>s in Dg).map(s=>Dg[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function zx(t){await ec(t.id),await H()}async function Kx(t){confirm(`Throw away ${Fg(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await yo(t.id),await Un())}function Yx({cards:t,total:e}){let{reached:n,
-at:s}=an(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
+    </p>`}function p$({kind:t,body:e}){if(t==="trial")return`${Qe(e)}, step ${e.step}`;if(t==="note")return"No\
+te";let n=Object.keys(e).filter(s=>s in h$).map(s=>h$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
+was settled"}async function E0(t){await wc(t.id),await j()}async function L0(t){confirm(`Throw away ${p$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Oo(t.id),await Yn())}function N0({cards:t,total:e}){let{reached:n,
+at:s}=ye(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
         <dd data-test="kept-cards">${t}${e===null?d:` of ${e}`}</dd>
@@ -4918,40 +4973,40 @@ at:s}=an(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="t
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
-    <button type="button" class="button" data-test="check-now" @click=${()=>H()}>Look again</button>`}var Dg,Hg=$(
-()=>{y();G();Ze();ht();Nt();Et();et();bt();wt();V();J();_s();Ig();ks();Ht();Dg={title:"title",note:"note",archived:"\
-in use or put away",settings:"settings"}});function be(t){let e=Vo(t.split("?")[0])?.route.needs;return!e||pt(e)}function Vo(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of Ug){let s=Jx(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function Jx(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var h$,m$=b(
+()=>{_();U();an();dt();Nt();Et();et();$t();bt();V();J();ql();Ss();d$();As();Ht();h$={title:"title",note:"note",
+archived:"in use or put away",settings:"settings"}});function ve(t){let e=Qo(t.split("?")[0])?.route.needs;return!e||ht(e)}function Qo(t){let e=t.split("/").filter(
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of f$){let s=C0(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function C0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=Ds(n.code)),n}var Ug,id,Gn=$(()=>{ht();Et();Ug=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(dd(),cd))},
-{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(ch(),lh))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(hp(),dp))},{name:"part",path:"/part",needs:"parts.plan",
-load:()=>Promise.resolve().then(()=>(Lu(),Au))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Xu(),Ju))},
-{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(dm(),cm))},{name:"step",path:"/c/:c\
-ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(fm(),mm))},{name:"trial",path:"/c/:code/trial/:s\
-tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(Bm(),Nm))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(Hm(),jm))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
-cards.change",load:()=>Promise.resolve().then(()=>(Vm(),Gm))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
-cards.revise",load:()=>Promise.resolve().then(()=>(Km(),zm))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(tf(),Qm))},
-{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(of(),sf))},{name:"labels",path:"/labe\
-ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(rf(),af))},{name:"chart",path:"/chart",needs:"\
-bends.chart",load:()=>Promise.resolve().then(()=>(hf(),df))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(bf(),$f))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Wf(),Rf))},{name:"test-bend",path:"/shop\
-/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(lg(),ig))},{name:"learned",path:"\
-/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(pg(),hg))},{name:"tools",path:"\
-/shop/:kind",load:()=>Promise.resolve().then(()=>(mg(),ug))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(wg(),bg))},
-{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(kg(),vg))},{name:"pair",path:"\
-/pair",load:()=>Promise.resolve().then(()=>(Tg(),Sg))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(Cg(),Bg))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(Hg(),jg))}],id=t=>Ug.find(e=>e.name===t)});function zn(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Oe(
+code&&(n.code=Gs(n.code)),n}var f$,Cd,Jn=b(()=>{dt();Et();f$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Rd(),Pd))},
+{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(Ph(),Bh))},{name:"bench",path:"\
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(Bp(),Cp))},{name:"part",path:"/part",needs:"parts.plan",
+load:()=>Promise.resolve().then(()=>(Qu(),Zu))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(ym(),wm))},
+{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(Cm(),Nm))},{name:"step",path:"/c/:c\
+ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(Wm(),Im))},{name:"trial",path:"/c/:code/trial/:s\
+tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(nf(),ef))},{name:"history",path:"/c/:co\
+de/history",load:()=>Promise.resolve().then(()=>(pf(),hf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+cards.change",load:()=>Promise.resolve().then(()=>(ff(),mf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
+cards.revise",load:()=>Promise.resolve().then(()=>(bf(),$f))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(xf(),kf))},
+{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Af(),Mf))},{name:"labels",path:"/labe\
+ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(Ef(),Of))},{name:"chart",path:"/chart",needs:"\
+bends.chart",load:()=>Promise.resolve().then(()=>(Bf(),Cf))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(jf(),Ff))},
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(cg(),lg))},{name:"test-bend",path:"/shop\
+/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(Bg(),Cg))},{name:"learned",path:"\
+/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(Wg(),Ig))},{name:"tools",path:"\
+/shop/:kind",load:()=>Promise.resolve().then(()=>(Fg(),Dg))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(Vg(),Gg))},
+{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(Yg(),Kg))},{name:"pair",path:"\
+/pair",load:()=>Promise.resolve().then(()=>(Zg(),Xg))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(r$(),a$))},
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(m$(),u$))}],Cd=t=>f$.find(e=>e.name===t)});function Fe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ne(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${Zx}<span>Flangebook</span></a>
-        ${Me()===null?i`<nav aria-label="Main">
-                ${Xx.filter(([n])=>be(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${P0}<span>Flangebook</span></a>
+        ${Le()===null?i`<nav aria-label="Main">
+                ${B0.filter(([n])=>ve(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${Qx()}${Me()===null?t0():d}`,document.getElementById("masthead"))}function t0(){let{reached:t,waiting:e,
-words:n,refused:s,settle:o,lost:a}=an(),r=o.filter(h=>be(`/c/${h}/settle`)),l=e?`${n} ${e===1?"waits":"wait"} \
+      ${R0()}${I0()}${Le()===null?W0():d}`,document.getElementById("masthead"))}function W0(){let{reached:t,waiting:e,
+words:n,refused:s,settle:o,lost:a}=ye(),r=o.filter(h=>ve(`/c/${h}/settle`)),l=e?`${n} ${e===1?"waits":"wait"} \
 to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on this device still open.":"";return!c&&!l&&!r.length&&
 !a?d:i`<p class="standing" data-test="standing">
     ${c} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
@@ -4959,21 +5014,32 @@ to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on this device still 
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var Xx,Zx,Qx,Xr=$(()=>{y();Ze();Gn();wt();Xx=[["/","Cards"],["/bend","Bend"],["/part","Part"],["/shop",
-"Shop"],["/settings","Settings"]];Zx=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var B0,P0,R0,I0,hi=b(()=>{_();an();Jn();Vs();nn();bt();B0=[["/","Cards"],["/bend","Bend"],["/part","Pa\
+rt"],["/shop","Shop"],["/settings","Settings"]];P0=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,Qx=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,R0=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});Ze();Xr();Ct();et();wt();se();async function Vg(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
-js");t.waiting&&Gg(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
-atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&Gg(e)})}),await navigator.serviceWorker.
+      </p>`,I0=()=>Mo()?i`<p class="standing" data-test="silent-storage">
+        This device’s storage does not answer.
+        ${id()?i`<b data-test="held"
+                >What you typed is held in this window only, until the storage or the shop answers: leave it
+                open.</b
+              >`:"Cards come from the shop."}
+        <button type="button" class="button" data-test="try-storage" @click=${()=>location.reload()}>
+          Try again
+        </button>
+      </p>`:d});an();hi();Bt();et();bt();ae();async function $$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+js");t.waiting&&g$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
+atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&g$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
-warn("The app could not be kept on this device:",t)}}function Gg(t){Z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",t)}}function g$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}So();gt(()=>So());document.addEventListener("sync",()=>zn());document.addEventListener("turned-away",()=>{zn(),
-document.documentElement.dataset.screen!=="pair"&&Be()});document.addEventListener("rights",()=>{Me()===null&&
-document.documentElement.dataset.screen!=="pair"&&ad()});_c();rd().finally(()=>{Kc(),Vg()});
+reload(),{once:!0}),t.postMessage("take over")}})}Co();ft(()=>Co());document.addEventListener("sync",()=>Fe());document.addEventListener("held",()=>Fe());document.
+addEventListener("storage",t=>{Fe(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
+j())});document.addEventListener("turned-away",()=>{Fe(),document.documentElement.dataset.screen!=="pair"&&ke()});
+document.addEventListener("rights",()=>{Le()===null&&document.documentElement.dataset.screen!=="pair"&&Ld()});
+Wc();Nd().finally(()=>{gd(),$$()});
 /**
  * @license
  * Copyright 2017 Google LLC

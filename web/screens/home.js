@@ -3,7 +3,8 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { displayCode } from "../app/codes.js";
 import { waiting } from "../app/outbox.js";
-import { keptList, keptShop } from "../app/store.js";
+import { cardLines } from "../app/cards.js";
+import { keptShop } from "../app/store.js";
 import { kindsInWords, sync, syncStanding } from "../app/sync.js";
 import { offer, way } from "../app/view/offer.js";
 import { cardList } from "../app/view/cardlist.js";
@@ -63,8 +64,8 @@ export async function show(visit) {
 /** @typedef {Awaited<ReturnType<typeof everythingKept>>} Kept */
 
 async function everythingKept() {
-  const [list, shop, queue] = await Promise.all([
-    keptList().catch(() => []),
+  const [{ list, where }, shop, queue] = await Promise.all([
+    cardLines(),
     keptShop().catch(() => undefined),
     waiting().catch(() => []),
   ]);
@@ -73,7 +74,7 @@ async function everythingKept() {
   for (const { code } of queue) waits.set(code, kindsInWords(queue.filter((entry) => entry.code === code)));
   /** @type {Map<string, string>} */
   const names = new Map((shop?.metals ?? []).map((/** @type {any} */ metal) => [metal.code, metal.name]));
-  return { list, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };
+  return { list, where, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };
 }
 
 /** @typedef {{typed: import("../app/view/code_form.js").Typed, search: string, shown: number}} State */
@@ -106,9 +107,7 @@ function listing(state, kept, started, draw) {
           draw();
         }} />
     </div>
-    <p class="count" role="status" data-test="count">
-      ${countWords(found.length, kept.list.length, state.search)}
-    </p>
+    <p class="count" role="status" data-test="count">${countWords(found.length, kept, state.search)}</p>
     ${cardList(found.slice(0, state.shown), kept)}
     ${
       found.length > state.shown
@@ -144,12 +143,13 @@ function search({ list, metalName }, typed) {
 
 /**
  * @param {number} found
- * @param {number} all
+ * @param {Kept} kept
  * @param {string} typed
  */
-function countWords(found, all, typed) {
-  if (typed.trim() === "") return found === 1 ? "1 card on this device" : `${found} cards on this device`;
-  return found === 0 ? `None of the ${all} cards has that.` : `${found} of ${all} cards`;
+function countWords(found, { list, where }, typed) {
+  const place = where === "device" ? "on this device" : "of the shop";
+  if (typed.trim() === "") return found === 1 ? `1 card ${place}` : `${found} cards ${place}`;
+  return found === 0 ? `None of the ${list.length} cards has that.` : `${found} of ${list.length} cards`;
 }
 
 function nothingHere() {

@@ -7,6 +7,7 @@ import { settings } from "../app/settings.js";
 import { sync } from "../app/sync.js";
 import { flag } from "../app/view/checks.js";
 import { field } from "../app/view/field.js";
+import { keptHowLong } from "../app/view/kept_how_long.js";
 import { loading } from "../app/view/states.js";
 
 /** @type {Record<string, string>} */
@@ -137,6 +138,7 @@ function paired(me) {
     <h1>This device is paired</h1>
     <p data-test="paired">${flag("ok", ROLES[role].word)} <b>${me.name}</b>: ${ROLES[role].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
+    ${keptHowLong}
     <p>
       <button type="button" class="button wide" data-test="leave" @click=${ask}>Unpair this device…</button>
     </p>

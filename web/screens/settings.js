@@ -10,6 +10,7 @@ import { keptList, lostCards } from "../app/store.js";
 import { recount, sync, syncStanding } from "../app/sync.js";
 import { flag } from "../app/view/checks.js";
 import { choice, field } from "../app/view/field.js";
+import { keptHowLong } from "../app/view/kept_how_long.js";
 import { whereWords } from "../app/view/kept_where.js";
 import { lostList } from "../app/view/lost.js";
 import { measured } from "../app/view/trials.js";
@@ -59,7 +60,7 @@ export async function show(visit) {
           ${lostList(here.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${complete(here)}
+            ${complete(here)} ${keptHowLong}
           </section>
         </div>`,
     );
