@@ -76,8 +76,8 @@ def test_one_bad_result_does_not_move_another_dies_springback(place):
     """Seen: one 92 on V16 moved the springback of every die."""
     plain = EXPECTED(place)
     taught = learned(plain, place, [came(92.0)], EXPECTED)
-    share = taught.springback_deg.nominal / plain.springback_deg.nominal
-    assert abs(share - 1.0) < 0.09
+    moved = taught.springback_deg.nominal - plain.springback_deg.nominal
+    assert abs(moved) < 0.2, "less than an angle is read to"
     # It says mostly that the press comes short, and that is so in every die.
     assert taught.press_short_mm > 0.0
     assert taught.set_angle_deg.nominal < plain.set_angle_deg.nominal

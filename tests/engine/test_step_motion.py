@@ -8,7 +8,7 @@ from typing import Any, Literal
 
 import pytest
 from bending_parts import DIE, PRESS, PUNCH, bend, folded, part, stroke
-from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import HealthCheck, assume, example, given, settings
 from hypothesis import strategies as st
 from planning_shop import CRIB, METALS
 from planning_shop import PRESS as SHOP_PRESS
@@ -261,6 +261,22 @@ def parts(draw: st.DrawFn) -> Part:
 
 @settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.filter_too_much])
 @given(parts())
+@example(
+    Part(
+        "Nine bends whose motion was too long for a phone", "mild-steel-cr", 0.8, 400.0,
+        (
+            34.226870461467186, 86.0, 266.8904885647388, 165.14373735748805, 267.52103348562935,
+            47.68182775869778, 120.19083083250166, 174.4291550812269, 81.4150740662691,
+            138.20309569531736,
+        ),
+        (
+            Bend(90.0, "down"), Bend(165.0, "up"), Bend(90.0, "down"), Bend(60.0, "up"),
+            Bend(60.0, "down"), Bend(88.0, "up"), Bend(120.0, "up"), Bend(165.0, "down"),
+            Bend(90.0, "up"),
+        ),
+        "din6935",
+    )
+)  # fmt: skip
 def test_every_planned_step_moves_and_is_small(of: Part) -> None:
     """What goes over the wire, rounded as it is, still is the drawing before and after."""
     answer = plan(of, SHOP_PRESS, CRIB, METALS)

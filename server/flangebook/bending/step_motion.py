@@ -30,7 +30,7 @@ from flangebook.bending.tooling import Point, Ring
 
 Phase = Literal["putting in", "approach", "bend", "release", "withdrawal", "taking out"]
 
-MOST_WING_POINTS = 80
+MOST_WING_POINTS = 76
 MOST_CHORD_ERROR_MM = 1.0
 STEP_DEG = 9.0
 FLATTEN_FRAMES = 6
