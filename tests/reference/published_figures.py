@@ -1,6 +1,6 @@
 """Published force, radius and springback figures against the shipped metals: how many are inside.
 
-``python tests/reference/published_figures.py`` prints the table that DEVELOPERS.md has;
+``python tests/reference/published_figures.py`` prints the table that README.md has;
 ``test_published_figures.py`` holds it to what is printed there.
 
 Tuned on: figures that the bands' own doubt was set by (``test_modelled_bands``,
@@ -124,7 +124,7 @@ class Row:
         return min(shares), median(shares), max(shares)
 
     def line(self) -> str:
-        """As DEVELOPERS.md prints it."""
+        """As README.md prints it."""
         low, middle, high = self.shares
         return (
             f"| {self.figures} | {'yes' if self.tuned_on else 'no'} | {self.inside} of "

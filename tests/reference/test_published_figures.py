@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from published_figures import Row, table
 
-PAGE = (Path(__file__).parents[2] / "DEVELOPERS.md").read_text("utf-8")
+PAGE = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
 ROWS = table()
 
 
