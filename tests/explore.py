@@ -8,6 +8,7 @@ An example that cannot be written down (drawn inside the test, by ``data``) is p
 
 from __future__ import annotations
 
+import json
 import os
 import random
 import re
@@ -73,18 +74,36 @@ def _keep(patch: Path) -> None:
         return
     files = sorted(set(re.findall(r"^\+\+\+ \./(\S+)", patch.read_text("utf-8"), re.MULTILINE)))
     for file in files:
-        _import_example(ROOT / file)
+        _import_names(ROOT / file)
     for run in (["check", "--quiet", "--fix", "--select", "I"], ["format", "--quiet"]):
         subprocess.run([sys.executable, "-m", "ruff", *run, *files], cwd=ROOT, check=False)
     print(f"The failing examples are in {', '.join(files)}.", flush=True)
 
 
-def _import_example(file: Path) -> None:
-    """The decorator's own import, where the file has none yet."""
+def _import_names(file: Path) -> None:
+    """Imports for what the examples name and the file has not: the decorator, and our classes."""
+    command = ["check", "--select", "F821", "--output-format", "json", str(file)]
+    told = subprocess.run(
+        [sys.executable, "-m", "ruff", *command], cwd=ROOT, check=False, capture_output=True
+    )
+    names = {re.findall(r"`(\w+)`", one["message"])[0] for one in json.loads(told.stdout)}
+    lines = [f"from {module} import {name}" for name in names if (module := _module_of(name))]
     source = file.read_text("utf-8")
-    if not re.search(r"^from hypothesis import .*\bexample\b", source, re.MULTILINE):
-        source = source.replace("from hypothesis import ", "from hypothesis import example, ", 1)
-        file.write_text(source, "utf-8")
+    begin = source.index("from hypothesis import ")
+    file.write_text(
+        source[:begin] + "".join(f"{line}\n" for line in lines) + source[begin:], "utf-8"
+    )
+
+
+def _module_of(name: str) -> str:
+    """The module that a class of ours is defined in; empty for what is nowhere."""
+    if name == "example":
+        return "hypothesis"
+    server = ROOT / "server"
+    for file in sorted(server.glob("flangebook/**/*.py")):
+        if re.search(rf"^class {name}\b", file.read_text("utf-8"), re.MULTILINE):
+            return ".".join(file.relative_to(server).with_suffix("").parts)
+    return ""
 
 
 # What follows is the plugin that each round loads.
