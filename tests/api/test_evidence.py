@@ -281,9 +281,9 @@ def test_trials_that_contradict_widen_the_band_and_say_so(client: FlaskClient):
 
 
 def test_the_odd_one_out_is_shown_with_the_reason(client: FlaskClient):
-    for measured in (90.3, 90.4, 90.5, 90.4):
-        kept(client, measured_deg=measured, loaded_deg=89.0)
-    odd = kept(client, measured_deg=92.1, loaded_deg=89.0)
+    for measured in (89.4, 89.5, 89.6, 89.5):
+        kept(client, measured_deg=measured)
+    odd = kept(client, measured_deg=91.1)
     here = odd["test_bend"]
     assert here["outlier"] is True
     assert "where the other trials lead to expect" in here["words"]

@@ -8,7 +8,7 @@ import { settingOf } from "../cards.js";
 import { angle, byName, length, lengthUnit, mass, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { flag, signOf } from "./checks.js";
-import { comesOutWords } from "./first_hit.js";
+import { comesOutShort } from "./first_hit.js";
 import { gaugedWords, moveSign } from "./lie.js";
 import { place, reliefWords, segments, turnedWords } from "./plan.js";
 import { stationOf } from "./stations.js";
@@ -213,12 +213,7 @@ function stepRow(card, step, remarks, flats) {
     <td class="figures-cell">
       ${setWords(step, setting)}<br />
       <span class="small"
-        >${
-          setting.firstHit
-            ? html`<span data-test="sheet-first-hit">first hit, ${comesOutWords(setting.firstHit)}</span
-                ><br />`
-            : nothing
-        }${paperForce(step)}${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
+        >${paperForce(step)}${fromPiece(setting) ? html`<br />from a first piece` : nothing}</span
       >
     </td>
     <td class="move">
@@ -232,7 +227,11 @@ function stepRow(card, step, remarks, flats) {
     <td class="pen">
       <span
         >${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"}
-        wanted</span
+        wanted${
+          setting.firstHit
+            ? html`<br /><span data-test="sheet-first-hit">first ${comesOutShort(setting.firstHit)}</span>`
+            : nothing
+        }</span
       >
     </td>
   </tr>`;

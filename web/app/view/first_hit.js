@@ -14,6 +14,9 @@ const tidy = (degrees) => angle(degrees).text.replace(/\.0$/, "");
 export const comesOutWords = (first) =>
   `comes out ${tidy(first.comes_out_deg_low)} to ${tidy(first.comes_out_deg_high)}°`;
 
+/** @param {FirstHit} first as short as paper needs it */
+export const comesOutShort = (first) => `${tidy(first.comes_out_deg_low)}–${tidy(first.comes_out_deg_high)}°`;
+
 /**
  * Below the huge numbers: that this is the first hit, and that open is no scrap.
  * @param {FirstHit|null|undefined} first null where the expected setting leads
