@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 
@@ -40,15 +41,6 @@ def make_app(demo_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
     yield make
     for app in made:
         close_app(app)
-
-
-def forget_first_pieces(client: FlaskClient) -> FlaskClient:
-    """The same client after all first pieces of its shop were marked wrong: nothing is learned."""
-    for metal in client.get("/api/v1/metals").get_json()["metals"]:
-        path = f"/api/v1/test-bends?metal={metal['code']}"
-        for row in client.get(path).get_json()["evidence"]:
-            client.post(f"/api/v1/evidence/{row['id']}/forget", json={})
-    return client
 
 
 @pytest.fixture

@@ -11,11 +11,11 @@ from typing import Any
 
 import pytest
 import requests
+from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
-from conftest import forget_first_pieces
 from flangebook.api import learning
 from serving.running import serving
 

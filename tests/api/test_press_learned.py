@@ -9,11 +9,10 @@ from math import degrees
 from typing import Any
 
 import pytest
+from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
-
-from conftest import forget_first_pieces
 
 METAL = "mild-steel-cr"
 WANTED = {"metal": METAL, "thickness_mm": 2, "bend_length_mm": 300, "included_angle_deg": 90}

@@ -7,11 +7,11 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
+from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
-from conftest import forget_first_pieces
 from flangebook.bending.air_bend import air_bend
 from flangebook.bending.correction import correction_table
 from flangebook.bending.first_hit import first_hit

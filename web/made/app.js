@@ -3113,8 +3113,8 @@ ch holds.":"Steps show it on this device from now on; it goes to the shop by its
 Os();cr();Ls();bt();Fv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${Qe(n)}`}),jv=(t,e,n)=>As(n)?.gauge_x_mm??
 t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var nf={};tt(nf,{show:()=>Uv});async function Uv(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return Cl(t,Mt(
-e));let s={typed:{...ef},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:Hv.includes((await Zt())?.
-press?.set_by)},o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return Cl(t,i`<p class="state" data-test="no-step">
+e));let s={typed:{...ef},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:Hv.includes((await Zt().
+catch(()=>{}))?.press?.set_by)},o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return Cl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
         </p>`);t.title(`${o.title||e}: what came out`),t.render(Gv(o,r,s,a))};he(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,r=>{s.sending||s.result||

@@ -67,7 +67,7 @@ export async function show(visit) {
     general: "",
     sending: false,
     result: null,
-    byDepth: BY_DEPTH.includes((await keptShop())?.press?.set_by),
+    byDepth: BY_DEPTH.includes((await keptShop().catch(() => undefined))?.press?.set_by),
   };
   /** @type {any} */
   let card;
