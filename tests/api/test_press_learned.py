@@ -77,7 +77,7 @@ def test_ten_degrees_off_is_kept_asked_about_and_changes_nothing(client: FlaskCl
 def test_confirmed_it_counts_and_marking_it_wrong_takes_it_out_again(client: FlaskClient):
     flatter = {"included_angle_deg": 110}  # which these tools still reach then
     before = bend(client, **flatter)
-    one = kept(client, 94.5)["test_bend"]["id"]
+    one = kept(client, 98.0)["test_bend"]["id"]
     path = f"/api/v1/evidence/{one}"
     for _ in range(2):
         answer = client.post(f"{path}/confirm", json={"by": "x"})
@@ -130,7 +130,7 @@ def test_a_press_that_comes_short_shows_in_every_metal(client: FlaskClient):
         # A sharp bend is V/2 tan(half the bend angle) deep: V/2 more for a radian at 90 degrees.
         short_deg = degrees(0.2 / (plain["v_opening_mm"] / 2))
         for _ in range(3):
-            kept(client, 90.0 + short_deg, **place, set_angle_deg=plain["set_angle_deg"])
+            kept(client, 90.0 + short_deg, **place, set_angle_deg=plain["expected_set_angle_deg"])
     press = learned(client)["press"]
     assert press["results"] == 9
     assert press["offset_mm"]["low"] < 0.13 < press["offset_mm"]["high"]
