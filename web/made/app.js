@@ -4384,9 +4384,10 @@ t.apart)}>
     ${o?at("/shop/test-bend",i`<p>
               <a class="button" data-test="to-strip" href=${Lx(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function Ex({low:t,nominal:e,high:n},s){let o=r=>w(Math.abs(r),{digits:2}),a=r=>`${g(o(r))} ${r<
-0?"deeper":"less deep"}`;return i`<p data-test="press-offset">
-    The punch goes <b class="large">${a(e)}</b> than the press shows
+  </section>`}function Ex({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
+    The punch goes
+    <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
     <span class="soft"
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span

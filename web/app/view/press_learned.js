@@ -42,8 +42,10 @@ function offset({ low, nominal, high }, results) {
   const size = (/** @type {number} */ value) => length(Math.abs(value), { digits: 2 });
   const sided = (/** @type {number} */ value) =>
     `${words(size(value))} ${value < 0 ? "deeper" : "less deep"}`;
+  const even = Number(size(nominal).text) === 0; // as far as it is shown
   return html`<p data-test="press-offset">
-    The punch goes <b class="large">${sided(nominal)}</b> than the press shows
+    The punch goes
+    <b class="large">${even ? "as deep" : sided(nominal)}</b> ${even ? "as" : "than"} the press shows
     <span class="soft"
       >(${sided(low)} to ${sided(high)}; ${results === 1 ? "1 result" : `${results} results`}, all
       metals)</span
