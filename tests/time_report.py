@@ -42,8 +42,8 @@ class TimeReport:
 
     def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
         """Add up the phases of each test."""
-        # Less than nothing where a program ended whose parent had ended before: what it had done
-        # is no longer told of, but was counted for the tests that it did it for.
+        # Less than nothing where a program ended whose parent had ended before: what it did is no
+        # longer told of. It was counted for the tests that it did it for.
         self._used[report.nodeid] += max(0.0, getattr(report, "processor_s", 0.0))
         self._took[report.nodeid] += report.duration
 
@@ -73,17 +73,29 @@ def processor_seconds() -> float:
     """What the processor has done so far for this program and all that it started."""
     times = os.times()
     ended = times.user + times.system + times.children_user + times.children_system
-    return ended + sum(_used_by(child) for child in _children(os.getpid()))
+    _find_started(os.getpid())
+    return ended + sum(map(_used_by, tuple(_STARTED)))
+
+
+_STARTED: set[int] = set()
+"""Programs that this one started, and those that they started, as far as they still run. Kept from
+one look to the next: the list of a program's children may miss some while others of them end."""
 
 
 def _used_by(process: int) -> float:
-    """Of one running program and its own, those that ended counted in it."""
+    """Of one running program, those of its own that ended counted in it."""
     try:
         words = Path(f"/proc/{process}/stat").read_text().rpartition(")")[2].split()
     except OSError:
+        _STARTED.discard(process)
         return 0.0
-    own = sum(map(int, words[11:15])) / os.sysconf("SC_CLK_TCK")
-    return own + sum(_used_by(child) for child in _children(process))
+    return sum(map(int, words[11:15])) / os.sysconf("SC_CLK_TCK")
+
+
+def _find_started(process: int) -> None:
+    for child in _children(process):
+        _STARTED.add(child)
+        _find_started(child)
 
 
 def _children(process: int) -> list[int]:
