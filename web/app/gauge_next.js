@@ -6,7 +6,8 @@
  */
 
 const NEAREST_ROW_DEG = 0.5;
-const EVEN_MM = 0.05;
+/** A flange within this of what was expected is as wanted. */
+export const EVEN_MM = 0.05;
 
 /**
  * As the shop reckons it (gauged_flange.next_gauge), at the nearest row of the card's own table.

@@ -10,15 +10,9 @@ import { go } from "../app/router.js";
 import { clashPanel } from "../app/view/clash.js";
 import { onlyRead } from "../app/view/entry_parts.js";
 import { askGauge, gaugePanel } from "../app/view/gauge_panel.js";
+import { vOf } from "../app/view/named_tools.js";
 import { freshStrips, stripPanel } from "../app/view/strip_panel.js";
 import { toolForm } from "../app/view/tool_form.js";
-
-/**
- * The dies that a block makes, one for each V; any other tool or metal itself.
- * @param {any} item
- * @returns {any[]}
- */
-const vOf = (item) => (item.shape === "multi_v" ? item.openings : [item]);
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
@@ -32,8 +26,10 @@ export async function show(visit) {
       .flatMap(vOf)
       .map(({ code, name }) => /** @type {[string, string]} */ ([code, name ? `${code}, ${name}` : code]));
   const strips = freshStrips();
-  const gauge = writes ? await askGauge(visit.signal) : null;
-  const owned = { metals: await named("metals"), dies: await named("dies"), punches: await named("punches") };
+  // Only who may write sees them; together, so that the screen waits for the slowest and not for their sum.
+  const [gauge, metals, dies, punches] = writes
+    ? await Promise.all([askGauge(visit.signal), named("metals"), named("dies"), named("punches")])
+    : [null, [], [], []];
   /** @type {string|null} */
   let etag = null;
   /** @type {import("../app/view/tool_form.js").Preview|null} */
@@ -138,7 +134,11 @@ export async function show(visit) {
         </form>
         ${
           writes && state.kept
-            ? stripPanel(strips, owned, { draw, take: (typed) => change("deflection_mm", typed) })
+            ? stripPanel(
+                strips,
+                { metals, dies, punches },
+                { draw, take: (typed) => change("deflection_mm", typed) },
+              )
             : nothing
         }`,
     );

@@ -28,7 +28,7 @@ from dataclasses import dataclass
 from math import sqrt
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.estimate import Estimate
+from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.limits import need_not_negative, need_positive
 
 SHEAR_SHARES = (0.0, 0.2, 0.5)
@@ -36,7 +36,6 @@ SHEAR_SHARES = (0.0, 0.2, 0.5)
 MOST_STRIP_SHARE = 0.25
 """A strip longer than this share of the bed bows the press over its own length too."""
 READING_SD_DEG = 0.3
-NINE_IN_TEN = 1.645
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
+NINE_IN_TEN = 1.645
+"""Standard deviations of a normal error to either side that hold nine in ten, as bands do."""
 Origin = Literal["model", "handbook", "your test bends", "given"]
 
 

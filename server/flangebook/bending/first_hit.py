@@ -22,11 +22,10 @@ from dataclasses import dataclass
 from math import hypot
 
 from flangebook.bending.air_bend import AirBend
-from flangebook.bending.air_bend_geometry import punch_depth_mm
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.limits import need_bend
-from flangebook.bending.predicted_bend import FIRST_BEND_DOUBT_DEG
+from flangebook.bending.predicted_bend import FIRST_BEND_DOUBT_DEG, depth_at_mm
 from flangebook.bending.setting_limits import SettingLimits
 from flangebook.bending.tooling import Die
 
@@ -117,19 +116,13 @@ def first_hit(
     angle, comes_out = first_hit_angle(wanted_deg, *together(spring, FIRST_BEND_DOUBT_DEG))
     if angle >= 180.0:
         return None
-    depth = bend.punch_depth_mm.nominal + _shallower_mm(bend, angle, thickness_mm, die)
+    if bend.model is None:
+        depth = depth_at_mm(bend, angle, thickness_mm, die)
+    else:
+        turned = bend.model.depth_at_set(angle) - bend.model.depth_at_set(
+            bend.set_angle_deg.nominal
+        )
+        depth = bend.punch_depth_mm.nominal + turned
     if limits.beyond(angle, depth):
         return None
     return FirstHit(angle, depth, comes_out)
-
-
-def _shallower_mm(bend: AirBend, angle_deg: float, thickness_mm: float, die: Die) -> float:
-    """Change of depth [mm] from the expected set angle to another one."""
-    start = bend.set_angle_deg.nominal
-    if bend.model is not None:
-        return bend.model.depth_at_set(angle_deg) - bend.model.depth_at_set(start)
-    tool = (
-        bend.inside_radius_mm.nominal, thickness_mm, die.v_opening_mm, die.angle_deg,
-        die.shoulder_radius_mm,
-    )  # fmt: skip
-    return punch_depth_mm(angle_deg, *tool) - punch_depth_mm(start, *tool)

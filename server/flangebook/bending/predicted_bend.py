@@ -13,7 +13,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from flangebook.bending.air_bend_geometry import smallest_flange_mm
+from flangebook.bending.air_bend_geometry import punch_depth_mm, smallest_flange_mm
 from flangebook.bending.allowance import allowance_from_k, setback_mm
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
@@ -78,6 +78,28 @@ def set_angle(included_angle_deg: float, spring: Estimate) -> Estimate:
         spring.origin,
         f"wanted angle less springback; {spring.basis}",
     )
+
+
+def depth_at_mm(bend: AirBend, loaded_angle_deg: float, thickness_mm: float, die: Die) -> float:
+    """Expected depth [mm] at a loaded angle near the expected one, along the contact geometry.
+
+    Args:
+        bend: the expectation; its nominal depth and set angle are the anchor.
+        loaded_angle_deg: included angle under load [deg].
+        thickness_mm: sheet thickness [mm].
+        die: the die of the prediction.
+
+    Raises:
+        RangeError: the sheet fills the V before that angle.
+
+    Source: ``air_bend_geometry.punch_depth_mm``.
+    """
+    tool = (
+        bend.inside_radius_mm.nominal, thickness_mm, die.v_opening_mm, die.angle_deg,
+        die.shoulder_radius_mm,
+    )  # fmt: skip
+    anchor = punch_depth_mm(bend.set_angle_deg.nominal, *tool)
+    return bend.punch_depth_mm.nominal + punch_depth_mm(loaded_angle_deg, *tool) - anchor
 
 
 def flat(

@@ -17,10 +17,9 @@ from flangebook.bending.first_hit import FirstHit, first_hit
 from flangebook.bending.learning.learned import expected_from
 from flangebook.bending.setting_limits import setting_limits
 from flangebook.bending.tooling import Crib, Die, Punch
-from flangebook.planning.evidence import Evidence
+from flangebook.planning.evidence import SAME_V_MM, Evidence
 from flangebook.planning.setting_json import within
 
-SAME_V_MM = 0.005
 BLANK_DRIFT_MM = 0.02
 MOST_CHANGES = 12
 _SETTINGS = ("set_angle_deg", "punch_depth_mm")

@@ -26,6 +26,7 @@ NEAR = 0.2
 """A trial that counts less at a bend says nothing of it here: its own doubt is most of what it
 would bring. Another lot of the same sheet in the same V counts 0.25."""
 SAME_V_MM = 0.005
+"""V openings within this are the same, whatever rounding did to a saved one."""
 Said = tuple[tuple[Lesson, ...], tuple[Check, ...]]
 Lessons = dict[str, Said]
 """What each trial teaches, by its id; depends on the metal's figures, on how the press is set and
@@ -76,15 +77,6 @@ class Evidence:
         if not self._together:
             self._together.append(teach(self.trials, self.said_by, self.of_others))
         return self._together[0]
-
-    def results_that_count(self, die: Die) -> int:
-        """How many results that count there are of this metal in a die of that V opening."""
-        counting = self.together.counting
-        return sum(
-            trial.id in counting
-            and abs(trial.set_up.die.v_opening_mm - die.v_opening_mm) <= SAME_V_MM
-            for trial in self.trials
-        )
 
     def set_up(
         self,

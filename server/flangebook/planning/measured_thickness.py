@@ -15,9 +15,9 @@ from flangebook.bending.correction import correction_table
 from flangebook.bending.metals import Metal
 from flangebook.bending.setting_limits import SettingLimits
 from flangebook.bending.tooling import Crib, Die, Press, Punch
-from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.answer import JsonDict
 from flangebook.planning.fit import Equipment, Wanted, fit
-from flangebook.planning.setting_json import limits_json, limits_of, within
+from flangebook.planning.setting_json import limits_json, limits_of, rows_json, within
 
 SAME_SHEET = 0.12
 """Sheet measures within this share of the thickness it was ordered as; beyond, it is another."""
@@ -67,14 +67,7 @@ def step_at_thickness(
     return {
         **step,
         "limits": limits_json(_nearer(ordered, here.limits)),
-        "corrections": [
-            {
-                "measured_deg": number(row.measured_deg, 2),
-                "set_angle_deg": number(row.set_angle_deg),
-                "punch_depth_mm": number(row.punch_depth_mm),
-            }
-            for row in rows
-        ],
+        "corrections": rows_json(rows),
     }
 
 

@@ -34,7 +34,7 @@ from flangebook.planning.fit import Equipment
 from flangebook.planning.gauged_flange import flange_json
 from flangebook.planning.motion_json import motion_json
 from flangebook.planning.order_json import Clearance, clearance_json
-from flangebook.planning.setting_json import limits_json, setting_json, within
+from flangebook.planning.setting_json import limits_json, rows_json, setting_json, within
 from flangebook.planning.stations import Station
 from flangebook.planning.step_tools import ToolReasons
 from flangebook.planning.steps import PlannedStep
@@ -321,11 +321,4 @@ def corrections_json(step: PlannedStep) -> list[JsonDict]:
     rows = correction_table(
         one.bend, wanted, one.wanted.thickness_mm, one.die, one.limits, start=first_hit_of(step)
     )
-    return [
-        {
-            "measured_deg": number(row.measured_deg, 2),
-            "set_angle_deg": number(row.set_angle_deg),
-            "punch_depth_mm": number(row.punch_depth_mm),
-        }
-        for row in rows
-    ]
+    return rows_json(rows)

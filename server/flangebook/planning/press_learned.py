@@ -7,9 +7,10 @@ from dataclasses import dataclass
 
 from flangebook.bending.checks import fill
 from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import NINE_IN_TEN
 from flangebook.bending.learning.joint import PRESS_SD_MM, Solved
 from flangebook.bending.learning.learned import expected_from
-from flangebook.bending.learning.lessons import NINE_IN_TEN, degrees_per_mm, spread_of
+from flangebook.bending.learning.lessons import degrees_per_mm, spread_of
 from flangebook.bending.learning.readings import SPRINGBACK_DEG
 from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.tooling import Crib, Die
@@ -22,7 +23,6 @@ APART_SHARE = 0.5
 USUAL_V_OVER_T = 8.0
 MOST_STRIPS = 12
 STRIP_LENGTH_MM, STRIP_ANGLE_DEG = 100.0, 90.0
-_SAME_MM = 0.005
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,11 +7,12 @@ measured, what leads is the first hit, which comes out exact or open.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from math import atan, degrees
 from typing import Any
 
+from flangebook.bending.correction import Correction
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.predicted_bend import AirBend
@@ -67,6 +68,18 @@ def _first_hit_json(first: FirstHit | None) -> JsonDict | None:
         return None
     low, high = first.comes_out_deg
     return {"comes_out_deg_low": number(low), "comes_out_deg_high": number(high)}
+
+
+def rows_json(rows: Iterable[Correction]) -> list[JsonDict]:
+    """A table of corrections, a row for each angle that may be measured."""
+    return [
+        {
+            "measured_deg": number(row.measured_deg, 2),
+            "set_angle_deg": number(row.set_angle_deg),
+            "punch_depth_mm": number(row.punch_depth_mm),
+        }
+        for row in rows
+    ]
 
 
 def limits_json(limits: SettingLimits | None) -> JsonDict | None:

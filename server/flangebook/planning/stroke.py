@@ -20,14 +20,13 @@ from flangebook.bending.ratings import Rating
 from flangebook.bending.setting_limits import SettingLimits
 from flangebook.bending.sheet_model.stroke import Stroke
 from flangebook.planning.answer import N_PER_KN, JsonDict, checks_json, maybe, number
-from flangebook.planning.evidence import Evidence
+from flangebook.planning.evidence import SAME_V_MM, Evidence
 from flangebook.planning.fit import Fit, odd_trials, said_by_both
 from flangebook.planning.setting_json import setting_json
 
 J_PER_N_MM = 1.0e-3
 
 
-SAME_V_MM = 0.005
 SAME_SHEET = 0.05
 MOST_TRIALS = 100
 

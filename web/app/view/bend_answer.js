@@ -30,13 +30,14 @@ const mm2 = (mm) => length(mm, { digits: 2 });
  * @param {string} name
  * @param {string} what
  * @param {(value: any) => Shown} show
+ * @param {unknown} [note] beneath it; what the handbook says where none is given
  */
-function predicted(answer, name, what, show) {
+function predicted(answer, name, what, show, note = handbookSays(answer, name, show)) {
   const [low, high] = [answer[`${name}_low`], answer[`${name}_high`]];
   const band = typeof low === "number" && typeof high === "number" && low !== high;
   return figure(what, show(answer[name]), {
     band: band ? [show(low), show(high)] : null,
-    note: handbookSays(answer, name, show),
+    note,
     origin: originOf(answer.sources?.[name]),
     test: name,
   });
@@ -135,18 +136,20 @@ const setting = (answer) => html`
  * @param {any} answer
  */
 const firstHit = (answer) => html`
-  ${figure("First hit: set angle, loaded", angle(answer.set_angle_deg), {
-    band: [angle(answer.set_angle_deg_low), angle(answer.set_angle_deg_high)],
-    note: `then about ${words(angle(answer.expected_set_angle_deg))}`,
-    origin: originOf(answer.sources?.set_angle_deg),
-    test: "set_angle_deg",
-  })}
-  ${figure("First hit: punch depth", mm2(answer.punch_depth_mm), {
-    band: [mm2(answer.punch_depth_mm_low), mm2(answer.punch_depth_mm_high)],
-    note: `then about ${words(mm2(answer.expected_punch_depth_mm))}`,
-    origin: originOf(answer.sources?.punch_depth_mm),
-    test: "punch_depth_mm",
-  })}
+  ${predicted(
+    answer,
+    "set_angle_deg",
+    "First hit: set angle, loaded",
+    angle,
+    `then about ${words(angle(answer.expected_set_angle_deg))}`,
+  )}
+  ${predicted(
+    answer,
+    "punch_depth_mm",
+    "First hit: punch depth",
+    mm2,
+    `then about ${words(mm2(answer.expected_punch_depth_mm))}`,
+  )}
 `;
 
 /** @param {any} answer */

@@ -18,6 +18,16 @@ export const comesOutWords = (first) =>
 export const comesOutShort = (first) => `${tidy(first.comes_out_deg_low)}–${tidy(first.comes_out_deg_high)}°`;
 
 /**
+ * The angle that a step is drawn at: of the last hit, with which the bend comes out as wanted, not where
+ * a first hit stops.
+ * @param {any} step
+ * @param {{set_angle_deg: number|null, firstHit: FirstHit|null}} setting in force
+ * @returns {number|null}
+ */
+export const drawnAngle = (step, { set_angle_deg, firstHit }) =>
+  firstHit ? step.expected_set_angle_deg : set_angle_deg;
+
+/**
  * Below the huge numbers: that this is the first hit, and that open is no scrap.
  * @param {FirstHit|null|undefined} first null where the expected setting leads
  * @param {string} [more] a sentence after it

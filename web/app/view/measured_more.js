@@ -1,6 +1,6 @@
 // What a result says beside the angle: where the gauge goes for the next piece, and how open the middle is.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { gaugeAfter } from "../gauge_next.js";
+import { EVEN_MM, gaugeAfter } from "../gauge_next.js";
 import { angle, length, words } from "../units.js";
 import { flag } from "./checks.js";
 import { setFigure } from "./setting.js";
@@ -26,8 +26,6 @@ function noGauge({ error_mm: error, words: why, to_check: checks }) {
     </ol>
   </div>`;
 }
-
-const EVEN_MM = 0.05;
 
 /** @param {number|null} error */
 function flangeWords(error) {

@@ -31,6 +31,13 @@ export function toolBoxes(place, typed, errors, change) {
 }
 
 /**
+ * The dies that a block makes, one for each V; any other tool or metal itself.
+ * @param {any} item
+ * @returns {any[]}
+ */
+export const vOf = (item) => (item.shape === "multi_v" ? item.openings : [item]);
+
+/**
  * For the whole part.
  * @param {import("../part_form.js").PartForm} form
  * @param {{dies: any[], punches: any[]}} crib
@@ -38,9 +45,7 @@ export function toolBoxes(place, typed, errors, change) {
  * @param {import("./section_rows.js").Change} change
  */
 export function toolsFields(form, { dies, punches }, errors, change) {
-  const codes = dies.flatMap(({ code, shape, openings }) =>
-    shape === "multi_v" ? openings.map((/** @type {any} */ one) => one.code) : [code],
-  );
+  const codes = dies.flatMap(vOf).map(({ code }) => code);
   return html`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${toolsWords(form.tools) || "chosen by the planner"}</b></span>

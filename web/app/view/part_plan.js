@@ -3,6 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flatDrawing } from "../../drawing/part.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../units.js";
+import { drawnAngle } from "./first_hit.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
 import { orderPanel, saysOrder } from "./order_panel.js";
 import { toolsReason } from "./named_tools.js";
@@ -97,13 +98,13 @@ function otherAllowances(lines) {
 function stepDrawing(step, thickness) {
   if (!step.drawing) return nothing;
   const gauge = length(step.gauge_x_mm, { digits: 2 });
-  // Drawn is the last hit, with which the bend comes out as wanted.
-  const set = words(angle(step.first_hit ? step.expected_set_angle_deg : step.set_angle_deg));
+  const drawn = drawnAngle(step, { set_angle_deg: step.set_angle_deg, firstHit: step.first_hit ?? null });
+  const set = words(angle(drawn));
   const how = {
     close: false,
     opening: step.v_opening_mm ?? 8 * thickness,
     gauge: gauge.text,
-    angle: step.first_hit ? step.expected_set_angle_deg : step.set_angle_deg,
+    angle: drawn,
     near: momentsOf(step)?.near ?? null,
   };
   return html`<figure class="step-drawing" data-step=${step.number}>

@@ -5,7 +5,7 @@ import { settingOf } from "../cards.js";
 import { angle, length, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { signOf } from "./checks.js";
-import { firstHitLine } from "./first_hit.js";
+import { drawnAngle, firstHitLine } from "./first_hit.js";
 import { motionPlayer } from "./motion_player.js";
 import { toolsReason } from "./named_tools.js";
 import { whyNotSet } from "./no_setting.js";
@@ -53,9 +53,8 @@ export function picture(card, step, look, draw, signal) {
     </p>`;
   }
   const setting = settingOf(card, step);
-  // Drawn is the last hit, with which the bend comes out as wanted, not where a first hit stops.
-  const drawn = setting.firstHit ? step.expected_set_angle_deg : setting.set_angle_deg;
-  return motionPlayer({ ...step, gauge_x_mm: setting.gauge_x_mm }, drawn, look, draw, signal);
+  const shown = { ...step, gauge_x_mm: setting.gauge_x_mm };
+  return motionPlayer(shown, drawnAngle(step, setting), look, draw, signal);
 }
 
 /**

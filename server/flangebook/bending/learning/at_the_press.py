@@ -23,8 +23,7 @@ from statistics import fmean
 from flangebook.bending.checks import Check
 from flangebook.bending.correction import large_error, tilt_mm_per_m
 from flangebook.bending.errors import InputError
-from flangebook.bending.estimate import Estimate
-from flangebook.bending.learning.lessons import NINE_IN_TEN
+from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.limits import need_bend, need_positive
 
 Slope = Callable[[float], float]

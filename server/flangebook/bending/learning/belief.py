@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from math import fsum, hypot, sqrt
 
 from flangebook.bending.checks import Check
+from flangebook.bending.estimate import NINE_IN_TEN
 from flangebook.bending.learning.joint import Solved, Split
-from flangebook.bending.learning.lessons import NINE_IN_TEN, FigureName, Lesson
+from flangebook.bending.learning.lessons import FigureName, Lesson
 from flangebook.bending.learning.nearness import HERE, nearness_of
 from flangebook.bending.learning.trial import SetUp
 

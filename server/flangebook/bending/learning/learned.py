@@ -30,11 +30,10 @@ from flangebook.bending.air_bend_geometry import smallest_flange_mm
 from flangebook.bending.allowance import allowance_from_k, setback_mm
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.estimate import Estimate
+from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.learning.belief import Belief, believe
 from flangebook.bending.learning.joint import Solved, solve, that_count
 from flangebook.bending.learning.lessons import (
-    NINE_IN_TEN,
     SHARPEST_SHARE,
     Expected,
     FigureName,

@@ -32,7 +32,7 @@ from flangebook.bending.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.checks import Check
 from flangebook.bending.correction import depth_per_deg_mm
 from flangebook.bending.errors import InputError
-from flangebook.bending.estimate import Estimate
+from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.learning.plausible import implausible
 from flangebook.bending.learning.readings import (
     DEPTH_MM,
@@ -43,6 +43,7 @@ from flangebook.bending.learning.readings import (
     springback_measured,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.predicted_bend import depth_at_mm
 from flangebook.bending.tooling import SetBy
 
 FigureName = Literal["springback", "inside radius", "deduction", "punch depth"]
@@ -51,7 +52,6 @@ Expected = Callable[[SetUp], AirBend]
 OTHER_ZERO_SHARE = 1.0 / 3.0  # of the expected depth; common practice
 OTHER_ZERO_MM = 1.0
 DEPTH_DOUBT_PER_T = 0.02  # of the expected depth at a known angle, as ``sheet_model.bands`` has it
-NINE_IN_TEN = 1.645  # standard deviations to either side that hold nine in ten
 SHARPEST_SHARE = 0.2  # of the expected inside radius: no bend of whole sheet is sharper
 # What reading may add to what a metal can do, downwards [deg] (a protractor's own error, common
 # practice) and upwards (three times its scatter); and what the press's depth may add [mm].
@@ -151,9 +151,7 @@ def depth_beside_mm(bend: AirBend, set_up: SetUp, loaded_angle_deg: float) -> fl
     Raises:
         RangeError: the sheet fills the V before that angle.
     """
-    tool = _tool(bend, set_up)
-    anchor = punch_depth_mm(bend.set_angle_deg.nominal, *tool)
-    return bend.punch_depth_mm.nominal + punch_depth_mm(loaded_angle_deg, *tool) - anchor
+    return depth_at_mm(bend, loaded_angle_deg, set_up.thickness_mm, set_up.die)
 
 
 def lessons(
