@@ -3112,12 +3112,14 @@ ch holds.":"Steps show it on this device from now on; it goes to the shop by its
 Ms();dr();Es();bt();Hv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${Qe(n)}`}),Uv=(t,e,n)=>As(n)?.gauge_x_mm??
 t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var of={};tt(of,{show:()=>Vv});async function Vv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Pl(t,Mt(
-e));let s={typed:{...sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:Gv.includes((await Zt().
-catch(()=>{}))?.press?.set_by)},o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return Pl(t,i`<p class="state" data-test="no-step">
+e));let s={typed:{...sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Gv.
+includes((await Zt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
+l,o&&!t.signal.aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.
+plan.steps[Number(n)-1];if(!l)return Pl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(qv(o,r,s,a))};de(()=>!s.result&&s.typed.one+s.
-typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,r=>{s.sending||s.result||
-(o=r,a(),t.ready())},t.signal)}catch(r){t.signal.aborted||Pl(t,At(e,r))}}function Pl(t,e){t.title("No such car\
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(qv(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
+typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
+(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Pl(t,At(e,l))}}function Pl(t,e){t.title("No such car\
 d"),t.render(e),t.ready()}function qv(t,e,n,s){let o=()=>zv(t,e,n,s),a=()=>{let l=Kv(n);Object.assign(n,{typed:{
 ...sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>ef(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">

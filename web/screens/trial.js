@@ -67,10 +67,19 @@ export async function show(visit) {
     general: "",
     sending: false,
     result: null,
-    byDepth: BY_DEPTH.includes((await keptShop().catch(() => undefined))?.press?.set_by),
+    byDepth: false,
   };
   /** @type {any} */
   let card;
+  // A device that is new to the shop hears of its press only when the first round is through.
+  const followPress = async () => {
+    const byDepth = BY_DEPTH.includes((await keptShop().catch(() => undefined))?.press?.set_by);
+    if (byDepth === state.byDepth || state.typed.set || state.sending || state.result) return;
+    state.byDepth = byDepth;
+    if (card && !visit.signal.aborted) draw();
+  };
+  document.addEventListener("sync", followPress, { signal: visit.signal });
+  await followPress();
   const draw = () => {
     const step = card.plan.steps[Number(typed) - 1];
     if (!step) {
