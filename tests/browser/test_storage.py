@@ -7,7 +7,7 @@ that was typed is lost without a word.
 from __future__ import annotations
 
 import pytest
-from browsing import by_test, call, show, wait_ready
+from browsing import SILENCE, by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
 
 CARD = "SHE7FA1"
@@ -100,7 +100,7 @@ def test_what_is_typed_is_held_until_the_shop_answers(silent: Page, own_server):
 @pytest.mark.parametrize("fault", [REFUSED, FULL], ids=["refused", "full"])
 def test_a_storage_that_fails_leaves_the_shop(phone: Page, own_server, console, fault):
     """Cards come from the shop, and so does what is typed go there."""
-    console.expect("changes feed|ERR_CONNECTION_REFUSED")
+    console.expect(f"changes feed|{SILENCE}")
     phone.add_init_script(fault)
     show(phone, own_server.url, "home")
     expect(phone.locator("#main")).to_contain_text("Shelf bracket")
