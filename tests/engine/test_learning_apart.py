@@ -14,7 +14,7 @@ from learning_trials import EXPECTED, HERE, elsewhere, set_strip
 from flangebook.bending.learning.joint import PRESS_SD_MM, SET_UP_SD_MM, solve, that_count
 from flangebook.bending.learning.learned import learn, learned, put_in, teach
 from flangebook.bending.learning.lessons import degrees_per_mm, lessons
-from flangebook.bending.learning.nearness import alike, near_by
+from flangebook.bending.learning.nearness import alike, near_by, nearness_of
 from flangebook.bending.learning.readings import SPRINGBACK_DEG
 
 PLAIN = EXPECTED(HERE)
@@ -223,6 +223,14 @@ def test_the_field_that_leads_is_the_one_the_press_is_set_by():
     assert of["depth"] == of["stop"]
     deeper = 0.05 * degrees_per_mm(PLAIN, HERE)
     assert of["depth"] == pytest.approx(of["angle"] + deeper, rel=0.05)
+
+
+def test_nearness_of_a_pair_is_what_the_arrays_have():
+    near = near_by(PLACES, PLACES)
+    assert near.min() < 0.9 < near.max()
+    for i, there in enumerate(PLACES):
+        for j, here in enumerate(PLACES):
+            assert nearness_of(there, here) == pytest.approx(near[i, j], rel=1e-12)
 
 
 def test_by_the_normal_equations():
