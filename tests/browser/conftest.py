@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import functools
 import json
 import os
 import re
@@ -76,17 +77,25 @@ def options(request: pytest.FixtureRequest) -> list[str]:
     return ["--sources"] if getattr(request.module, "REACHES_INTO_THE_APP", False) else []
 
 
+@pytest.fixture(scope="session")
+def ports() -> Callable[[str], int]:
+    """Where the servers of one kind answer, one after the other, whichever file they are for: a
+    device that has the app of one has it for the next."""
+    return functools.cache(lambda kind: free_ports(3))
+
+
 @pytest.fixture(scope="module")
 def shop_server(
-    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, options: list[str]
-) -> Iterator[ShopProcess]:
+    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, options: list[str],
+    ports: Callable[[str], int],
+) -> Iterator[ShopProcess]:  # fmt: skip
     """A server with the demo shop for a file's tests that leave it running.
 
     Another for each file: what one file's trials teach the shop changes what others plan.
     """
     data = tmp_path_factory.mktemp("shared") / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data, *options).start()
+    server = ShopProcess(data, *options, port=ports(f"shared {options}")).start()
     yield server
     server.stop()
 
@@ -104,20 +113,14 @@ def crib_server(shop_server: ShopProcess, first_crib: Crib) -> ShopProcess:
     return shop_server
 
 
-@pytest.fixture(scope="module")
-def own_port() -> int:
-    """Where a file's own servers answer, one after the other: a device has their app only once."""
-    return free_ports(3)
-
-
 @pytest.fixture
 def own_server(
-    demo_data: Path, tmp_path: Path, own_port: int, options: list[str]
+    demo_data: Path, tmp_path: Path, ports: Callable[[str], int], options: list[str]
 ) -> Iterator[ShopProcess]:
     """A server with the demo shop that the test may kill."""
     data = tmp_path / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data, *options, port=own_port).start()
+    server = ShopProcess(data, *options, port=ports(f"own {options}")).start()
     yield server
     server.stop()
 
@@ -191,9 +194,9 @@ def console() -> Iterator[Watched]:
     assert watched.unexpected() == []
 
 
-@pytest.fixture(scope="module")
+@pytest.fixture(scope="session")
 def all_devices(browser: Browser) -> Iterator[Devices]:
-    """The devices that a file's tests share."""
+    """The devices that tests share."""
     devices = Devices(browser)
     yield devices
     devices.close()

@@ -1,7 +1,8 @@
-"""Devices that the tests of a file share: the app stays on them, all else goes before each test.
+"""Devices that tests share: the app stays on them, all else goes before each test.
 
-A device's first visit fetches the whole app into it, which takes longer than most tests. So a
-file's first test on a device sees the app arrive, and the others find it there.
+A device's first visit fetches the whole app into it, which takes longer than most tests. So the
+first test on a device sees the app arrive, and the others find it there. What is tested of a
+first visit takes a device of its own.
 """
 
 from __future__ import annotations
@@ -42,7 +43,7 @@ class Devices:
         self._in_use.clear()
 
     def close(self) -> None:
-        """When the file is over."""
+        """When all tests are over."""
         for _, context in self._free:
             context.close()
 

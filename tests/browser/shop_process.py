@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import json
 import re
+import secrets
 import signal
 import socket
-import subprocess
-import sys
 import time
 import urllib.request
 from collections.abc import Iterator
-from contextlib import ExitStack, contextmanager
+from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
 from typing import Any
 
 from browsing import call
+from server_child import ServerChild
 
 READY_S = 30.0
 CRIB = ("press", "punches", "dies", "holders", "metals")
@@ -30,16 +30,13 @@ class ShopProcess:
         self.port = port or free_ports(3)  # with --lan the two after it are taken too
         self.url = ""
         self._more = more
-        self._process: subprocess.Popen[str] | None = None
+        self._process: ServerChild | None = None
 
     def start(self) -> ShopProcess:
         """Start, and wait for the line that says it is ready. The port stays the same."""
-        command = [sys.executable, "-m", "flangebook", "serve", "--port", str(self.port),
-                   "--data", str(self.data), *self._more]  # fmt: skip
-        log = (self.data.parent / f"{self.data.name}.log").open("a")
-        self._process = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=log, text=True)
-        assert self._process.stdout
-        line = self._process.stdout.readline()
+        arguments = ["serve", "--port", str(self.port), "--data", str(self.data), *self._more]
+        self._process = ServerChild(arguments, self.data.parent / f"{self.data.name}.log")
+        line = self._process.said_first
         found = re.search(r"http://[\w.]+:\d+", line)
         assert found, f"the server did not say that it is ready: {line!r}"
         self.url = found[0]
@@ -56,12 +53,12 @@ class ShopProcess:
     def freeze(self) -> None:
         """Connections still open, nothing is ever answered."""
         assert self._process
-        self._process.send_signal(signal.SIGSTOP)
+        self._process.send(signal.SIGSTOP)
 
     def thaw(self) -> None:
         """Answer again."""
         assert self._process
-        self._process.send_signal(signal.SIGCONT)
+        self._process.send(signal.SIGCONT)
 
     @contextmanager
     def changed_die(self, code: str, **change: Any) -> Iterator[None]:
@@ -98,29 +95,21 @@ class ShopProcess:
         return before
 
     def _end(self, how: signal.Signals) -> None:
-        if self._process and self._process.poll() is None:
-            self._process.send_signal(how)
+        if self._process and self._process.running:
+            self._process.send(how)
             self._process.wait(READY_S)
-        if self._process and self._process.stdout:
-            self._process.stdout.close()
         time.sleep(0.05)
 
 
 def free_ports(count: int) -> int:
-    """The first of some ports in a row that nobody has just now. Named, not left to the server:
-    one that the server draws itself is not free again for some time after it was killed."""
+    """The first of some ports in a row that nobody has just now.
+
+    Not of those that the system gives to whoever asks for any: between two servers on a port
+    somebody else would be given it.
+    """
     while True:
-        with ExitStack() as taken:
-            try:
-                first = _bound(taken, 0)
-                for more in range(1, count):
-                    _bound(taken, first + more)
-            except (OSError, OverflowError):
-                continue
+        first = 12_000 + secrets.randbelow(20_000)
+        with ExitStack() as taken, suppress(OSError):
+            for port in range(first, first + count):
+                taken.enter_context(socket.socket()).bind(("127.0.0.1", port))
             return first
-
-
-def _bound(taken: ExitStack, port: int) -> int:
-    one = taken.enter_context(socket.socket())
-    one.bind(("127.0.0.1", port))
-    return int(one.getsockname()[1])

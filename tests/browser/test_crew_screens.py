@@ -22,6 +22,6 @@ def test_no_device_of_the_crew_shows_findings(
     wrong: list[str] = []
     for state, page in states(busy_shop, lambda: context_of({"width": width, "height": height})):
         name = f"{state.who}: {state.address}"
-        wrong += in_both_themes(page, axe, name)
         wrong += [f"{name}: {one}" for one in unfit(page)]
+        wrong += in_both_themes(page, axe, name)
     assert not wrong, "\n".join(wrong)

@@ -76,13 +76,12 @@ def camera(launch: Callable[..., Devices], film: Path, console) -> Iterator[Came
     def phone(
         *scenes: tuple[Picture, int] | Picture,
         script: str = "",
-        asks: bool = False,
+        answer: str = "",
         **context: object,
     ) -> Page:
         video(film, *[scene if isinstance(scene, tuple) else (scene, 10) for scene in scenes])
-        # The second says yes when asked; nobody there, the answer is no.
-        taken.append(launch() if asks else launch("--use-fake-ui-for-media-stream"))
-        allowed = [] if asks else ["camera"]
+        taken.append(launch(f"--use-fake-ui-for-media-stream{answer}"))
+        allowed = [] if answer else ["camera"]
         page = taken[-1].take(viewport=PHONE, has_touch=True, permissions=allowed, **context)
         page.add_init_script(STREAMS + script)
         return console.watch(page)
@@ -330,7 +329,7 @@ def fault(page: Page, kind: str) -> None:
 
 
 def test_the_camera_is_refused(camera: Camera, shop_server):
-    page = camera(held(label_of(shop_server)), asks=True)
+    page = camera(held(label_of(shop_server)), answer="=deny")
     page.goto(f"{shop_server.url}/scan")
     wait_ready(page, "scan")
     expect(by_test(page, "scan-fault")).to_contain_text("not allowed")
