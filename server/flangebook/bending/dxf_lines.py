@@ -10,6 +10,7 @@ from __future__ import annotations
 import io
 import logging
 import math
+import time
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
@@ -26,11 +27,17 @@ MM_OF: dict[Unit, float] = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "inch": 25.4, "f
 _UNIT_OF_CODE: dict[int, Unit] = {1: "inch", 2: "ft", 4: "mm", 5: "cm", 6: "m"}  # $INSUNITS
 MOST_PIECES = 5_000
 MOST_POINTS_OF_A_PIECE = 2_000
+MOST_POINTS = 100_000
+MOST_IN_FILE = 20_000  # entities, and what else begins with group code 0
+MOST_MADE = 50_000  # entities and their points, by taking blocks and polylines apart
+LONGEST_S = 10.0
 ARC_ERROR_MM = 0.009  # chords of arcs
 CURVE_ERROR_MM = 0.005  # of other curves, whose points may be thinned afterwards
 MOST_MM = 100_000.0  # further off, chords would no longer be exact
 FLAT_MM = 0.01
 _DEEPEST = 8  # blocks within blocks
+_LINES = ("LINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE")
+_TAKEN = (*_LINES, "LWPOLYLINE", "POLYLINE", "INSERT")
 _TEXTS = "TEXT MTEXT DIMENSION ATTRIB ATTDEF LEADER"
 
 
@@ -96,10 +103,22 @@ def _looks_whole(data: bytes) -> None:
         raise _broken("It has no drawing in it.")
     if not data.rstrip().endswith(b"EOF"):
         raise _broken("It stops before its end.")
+    # Group code and value take turns, a line each. Some 0 are values, and a reader that mends
+    # files may take one for the other: so there is a bound for both, too.
+    zeros = [line.strip() == b"0" for line in data.splitlines()]
+    if sum(zeros[::2]) > MOST_IN_FILE or sum(zeros) > 3 * MOST_IN_FILE:
+        raise _too_many(MOST_IN_FILE, "entities")
 
 
 def _broken(why: str, right: str = "Save the drawing again as DXF.") -> OutlineError:
     return OutlineError(f"This is no DXF file that can be used. {why}", "", right, code="broken")
+
+
+def _too_many(most: int, what: str) -> OutlineError:
+    return OutlineError(
+        f"The drawing holds more than {most} {what}.", "",
+        "Save the tool's outline by itself.", code="too-many-lines",
+    )  # fmt: skip
 
 
 def _pieces(document: Any, scale: float, left: Counter[str]) -> Iterator[Piece]:
@@ -109,11 +128,14 @@ def _pieces(document: Any, scale: float, left: Counter[str]) -> Iterator[Piece]:
         if layer.is_off() or layer.is_frozen()
     }
     heights: list[float] = []
-    shown = _shown(document.modelspace(), "0", _DEEPEST, left)
-    for count, (entity, layer) in enumerate(shown):
+    points_left = MOST_POINTS
+    ends_at = time.monotonic() + LONGEST_S
+    for count, (entity, layer) in enumerate(_Apart(document, left).shown()):
         if count >= MOST_PIECES:
+            raise _too_many(MOST_PIECES, "lines")
+        if time.monotonic() > ends_at:
             raise OutlineError(
-                f"The drawing holds more than {MOST_PIECES} lines.", "",
+                f"The drawing takes longer than {LONGEST_S:g} s to read.", "",
                 "Save the tool's outline by itself.", code="too-many-lines",
             )  # fmt: skip
         if layer.casefold() in hidden:
@@ -125,6 +147,9 @@ def _pieces(document: Any, scale: float, left: Counter[str]) -> Iterator[Piece]:
                 "A line of the drawing lies too far off or has too many points.", "",
                 "Check the units, and draw the outline with lines and arcs.", code="too-large",
             )  # fmt: skip
+        points_left -= len(points)
+        if points_left < 0:
+            raise _too_many(MOST_POINTS, "points")
         heights += [z for _, _, z in points]
         if max(heights, default=0.0) - min(heights, default=0.0) > FLAT_MM:
             raise OutlineError(
@@ -139,24 +164,86 @@ def _near(point: tuple[float, float, float]) -> bool:
     return all(abs(c) <= MOST_MM for c in point)  # not a number is not near
 
 
-def _shown(
-    entities: Iterable[Any], layer: str, deepest: int, left: Counter[str]
-) -> Iterator[tuple[Any, str]]:
-    """Lines and curves, polylines and blocks taken apart; layer "0" of a block is the block's."""
-    for entity in entities:
-        kind, own = entity.dxftype(), str(entity.dxf.layer)
-        own = layer if own == "0" else own
-        if kind in ("LINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE"):
-            yield entity, own
-        elif kind in ("LWPOLYLINE", "POLYLINE") and (kind[0] == "L" or _is_line(entity)):
-            for part in entity.virtual_entities():
-                yield part, own
-        elif kind == "INSERT" and deepest:
-            many = entity.multi_insert() if entity.mcount > 1 else (entity,)
-            for one in many:
-                yield from _shown(one.virtual_entities(), own, deepest - 1, left)
-        else:
-            left["texts and dimensions" if kind in _TEXTS.split() else kind] += 1
+class _Apart:
+    """Takes a drawing's blocks and polylines apart, and counts what that makes before it is made.
+
+    left: how many of each kind were not looked at, counted on.
+    """
+
+    def __init__(self, document: Any, left: Counter[str]) -> None:
+        self._document = document
+        self._left = left
+        self._weights: dict[tuple[str, int], int] = {}
+        self._made = 0
+        left.update(_without_the_rest(document.modelspace()))
+        self._left_of = {
+            block.name.casefold(): _without_the_rest(block) for block in document.blocks
+        }
+
+    def shown(self) -> Iterator[tuple[Any, str]]:
+        """Lines and curves, with their layers."""
+        return self._shown(self._document.modelspace(), "0", _DEEPEST)
+
+    def _shown(
+        self, entities: Iterable[Any], layer: str, deepest: int
+    ) -> Iterator[tuple[Any, str]]:
+        """Layer "0" of a block is the block's."""
+        for entity in entities:
+            kind, own = entity.dxftype(), str(entity.dxf.layer)
+            own = layer if own == "0" else own
+            if kind in _LINES:
+                yield entity, own
+            elif kind == "LWPOLYLINE" or (kind == "POLYLINE" and _is_line(entity)):
+                self._make(self._weight(entity, deepest))
+                for part in entity.virtual_entities():
+                    yield part, own
+            elif kind == "INSERT" and deepest:
+                self._make(self._weight(entity, deepest))
+                for one in entity.multi_insert() if entity.mcount > 1 else (entity,):
+                    self._left.update(self._left_of.get(entity.dxf.name.casefold(), {}))
+                    yield from self._shown(one.virtual_entities(), own, deepest - 1)
+            else:
+                self._left[_called(kind)] += 1
+
+    def _make(self, many: int) -> None:
+        self._made += many
+        if self._made > MOST_MADE:
+            raise _too_many(MOST_MADE, "entities and points, with its blocks taken apart")
+
+    def _weight(self, entity: Any, deepest: int) -> int:
+        """How many entities and points one of them makes, with the blocks that are in it."""
+        kind = entity.dxftype()
+        if kind in ("LWPOLYLINE", "POLYLINE"):
+            return 1 + len(entity)
+        if kind == "SPLINE":
+            return 1 + sum(map(len, (entity.control_points, entity.fit_points, entity.knots)))
+        if kind == "INSERT" and deepest:
+            # Its reader goes through all places, also where they fall on one another.
+            places: int = max(1, entity.dxf.row_count) * max(1, entity.dxf.column_count)
+            return places * self._weight_of_block(entity.dxf.name, deepest - 1)
+        return 1
+
+    def _weight_of_block(self, name: str, deepest: int) -> int:
+        known = self._weights.get((name, deepest))
+        if known is None:
+            block = self._document.blocks.get(name) or ()
+            known = 1 + sum(self._weight(entity, deepest) for entity in block)
+            self._weights[name, deepest] = known
+        return known
+
+
+def _without_the_rest(block: Any) -> Counter[str]:
+    """Leaves in a block what lines are made of; how many of each other kind there were."""
+    left: Counter[str] = Counter()
+    for entity in list(block):
+        if entity.dxftype() not in _TAKEN:
+            left[_called(entity.dxftype())] += 1
+            entity.destroy()
+    return left
+
+
+def _called(kind: str) -> str:
+    return "texts and dimensions" if kind in _TEXTS.split() else kind
 
 
 def _is_line(polyline: Any) -> bool:
