@@ -20,12 +20,12 @@ from shapely.geometry import Polygon
 from flangebook.bending.air_bend_geometry import punch_depth_mm
 from flangebook.bending.box_depth import (
     WallStep,
-    apart,
     clear_length_mm,
     nearest_approaches,
     standing,
 )
 from flangebook.bending.box_shape import BoxShape
+from flangebook.bending.clearance.rings import apart
 from flangebook.bending.outline import tool_stack
 from flangebook.bending.pose import Stroke
 
@@ -139,8 +139,12 @@ def test_a_wall_that_hangs_below_is_looked_at_under_the_die() -> None:
 
 
 def test_apart() -> None:
-    square = ((0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0))
-    beside = tuple((x + 5.0, y) for x, y in square)
-    inside = tuple((x + 1.5, y) for x, y in square)
-    assert apart(square, beside) == pytest.approx(3.0)
-    assert apart(square, inside) <= 0.0
+    square = np.array([(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)])
+
+    def from_one_at(x: float, y: float) -> float:
+        return float(apart(square, square + np.array([x, y])))
+
+    assert from_one_at(5.0, 0.0) == pytest.approx(3.0)
+    assert from_one_at(5.0, 6.0) == pytest.approx(5.0)
+    assert from_one_at(1.5, 0.25) == pytest.approx(-0.25)
+    assert from_one_at(2.0, 0.0) == 0.0

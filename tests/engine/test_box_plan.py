@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import time
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import cache
@@ -14,19 +15,20 @@ from planning_shop import CRIB, METALS, MILD, PRESS
 
 from flangebook.bending.box import Box, Side
 from flangebook.bending.errors import NotAPartError
-from flangebook.bending.part import Part
+from flangebook.bending.part import Bend, Part
 from flangebook.bending.tooling import Crib, Press
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.answer import JsonDict
 from flangebook.planning.box_json import box_answer
 from flangebook.planning.box_plan import planned_box
+from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import plan
 
 
 @cache
 def planned(box: Box, crib: Crib = CRIB, press: Press | None = PRESS) -> JsonDict:
-    def planner(section: Part, tools: Crib) -> JsonDict:
-        return plan(section, press, tools, METALS)
+    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+        return plan(section, press, tools, METALS, limits=limits)
 
     return box_answer(planned_box(box, press, crib, MILD, planner), press, crib)
 
@@ -268,3 +270,60 @@ def test_the_part_can_be_posted_again() -> None:
     assert part["box"]["sides"]["left"]["flats_mm"] == [30.0, 10.0]
     assert len(planned(LIPS)["flat_names"]) == 10
     assert planned(LIPS)["flat_names"][2] == "the base"
+
+
+PLEATS = Side((25.0,) * 4, (Bend(120.0, "up"), Bend(120.0, "down")) * 2)
+
+
+def test_all_sections_of_a_box_share_one_deadline() -> None:
+    given: list[Limits] = []
+
+    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+        given.append(limits)
+        return plan(section, PRESS, tools, METALS, limits=limits)
+
+    box = tray(*[PLEATS] * 4, length_mm=400.0)
+    planned_box(box, PRESS, CRIB, MILD, planner, Limits(ends_at=(ends_at := time.monotonic() + 60)))
+    assert len(given) > 1
+    assert given[0].left_s() <= 31.0, "the second pair has half of the time"
+    assert {one.ends_at for one in given[1:]} == {ends_at}
+
+
+def test_with_the_time_up_no_more_tools_are_tried() -> None:
+    """The best punch comes in pieces of 400 only, so the second pair is planned with another."""
+    calls: list[Part] = []
+    best = planned(TRAY)["steps"][-1]["punch"]
+    cut = [replace(p, segments_mm=(400.0,)) if p.code == best else p for p in CRIB.punches]
+    crib = replace(CRIB, punches=tuple(cut))
+
+    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+        calls.append(section)
+        return plan(section, PRESS, tools, METALS, limits=limits)
+
+    planned_box(TRAY, PRESS, crib, MILD, planner)
+    assert len(calls) > 2
+    calls.clear()
+    late = planned_box(TRAY, PRESS, crib, MILD, planner, Limits(ends_at=time.monotonic() - 1.0))
+    assert len(calls) == 2
+    assert "box-punch-between" in codes(box_answer(late, PRESS, crib), "stop")
+
+
+class NotWantedError(Exception):
+    """Nobody waits any more."""
+
+
+def test_a_box_that_nobody_waits_for_ends_between_two_steps() -> None:
+    asked = 0
+
+    def cancelled() -> bool:
+        nonlocal asked
+        asked += 1
+        if asked > 3:
+            raise NotWantedError
+        return False
+
+    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+        return plan(section, PRESS, tools, METALS)
+
+    with pytest.raises(NotWantedError):
+        planned_box(TRAY, PRESS, CRIB, MILD, planner, Limits(cancelled=cancelled))

@@ -20,6 +20,7 @@ from flangebook.planning.candidates import Candidates
 from flangebook.planning.chart import GAUGES, chart
 from flangebook.planning.fit import Equipment, Wanted
 from flangebook.planning.one_bend import check_bend
+from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import plan
 from flangebook.planning.ranking import DOUBTFUL_COST, doubtful, merit
 
@@ -86,7 +87,7 @@ def test_a_box_takes_the_same_tools() -> None:
     side = Side((40.0,), (Bend(90.0, "up"),))
     box = Box("Tray", MILD, 1.5, 300.0, LENGTH_MM, left=side, right=side)
 
-    def planner(section: Part, crib: Crib) -> JsonDict:
+    def planner(section: Part, crib: Crib, _limits: Limits) -> JsonDict:
         return plan(section, DEMO_PRESS, crib, STARTER_METALS)
 
     found = planned_box(box, DEMO_PRESS, DEMO_CRIB, STARTER_METALS[MILD], planner)

@@ -116,11 +116,11 @@ def _plan(store: Store, asked: Mapping[str, Any], limits: Limits | None) -> Json
         part = part_from(asked, thickness)
         return plan(part, shop.press, shop.crib, shop.metals, evidence, limits)
 
-    def planner(section: Part, crib: Crib) -> JsonDict:
-        return plan(section, shop.press, crib, shop.metals, evidence, limits)
+    def planner(section: Part, crib: Crib, within: Limits) -> JsonDict:
+        return plan(section, shop.press, crib, shop.metals, evidence, within)
 
     box = box_from(asked, thickness)
-    found = planned_box(box, shop.press, shop.crib, metal, planner)
+    found = planned_box(box, shop.press, shop.crib, metal, planner, limits)
     return box_answer(found, shop.press, shop.crib)
 
 

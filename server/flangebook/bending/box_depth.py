@@ -13,10 +13,13 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+import numpy as np
+
 from flangebook.bending.air_bend_geometry import punch_depth_mm
 from flangebook.bending.box import ENDS_OF, SideName
 from flangebook.bending.box_pieces import clipped, pieces
 from flangebook.bending.box_shape import BoxShape, Section, base_from_mm
+from flangebook.bending.clearance.rings import Corners, apart
 from flangebook.bending.outline import ToolStack, tool_stack
 from flangebook.bending.part import Direction
 from flangebook.bending.pose import End, Stroke, facing
@@ -178,7 +181,7 @@ class _Swing:
 
     def least(self, flat: Standing, tool: str) -> tuple[float, float]:
         """The least distance of a standing flat to a tool [mm] and the share of the bend."""
-        ring = getattr(self.tools, tool)
+        ring = np.array(getattr(self.tools, tool))
         moving = tool in ("punch", "holder", "ram")
         speed = self._speed(flat)
         best = min(
@@ -203,10 +206,11 @@ class _Swing:
         depth = abs(self.step.stroke.punch_depth_mm)
         return theta * (far + depth + self.step.stroke.allowance_mm) + 3.0 * depth
 
-    def _distance(self, flat: Standing, ring: Ring, share: float, *, moving: bool) -> float:
+    def _distance(self, flat: Standing, ring: Corners, share: float, *, moving: bool) -> float:
         lifted = self.section.part.thickness_mm - self._frame(share).depth_mm if moving else 0.0
-        placed = tuple((x, y - lifted) for x, y in self._placed(flat, share))
-        return apart(placed, ring)
+        placed = np.array(self._placed(flat, share))
+        placed[:, 1] -= lifted
+        return float(apart(placed, ring))
 
     def _depth(self, share: float) -> float:
         stroke, t = self.step.stroke, self.section.part.thickness_mm
@@ -265,52 +269,3 @@ class _Swing:
 
         return (place(flat.y1_mm, flat.z1_mm), place(flat.y2_mm, flat.z1_mm),
                 place(flat.y2_mm, flat.z2_mm), place(flat.y1_mm, flat.z2_mm))  # fmt: skip
-
-
-def apart(one: Ring, two: Ring) -> float:
-    """Distance between two outlines [mm]; negative by how deep a corner lies in the other."""
-    deep = max(_deepest(one, two), _deepest(two, one))
-    if deep > 0.0:
-        return -deep
-    return min(
-        _between(a, b, c, d)
-        for a, b in zip(one, (*one[1:], one[0]), strict=True)
-        for c, d in zip(two, (*two[1:], two[0]), strict=True)
-    )
-
-
-def _deepest(corners: Ring, ring: Ring) -> float:
-    inside = [p for p in corners if _holds(ring, p)]
-    edges = list(zip(ring, (*ring[1:], ring[0]), strict=True))
-    return max((min(_to(p, a, b) for a, b in edges) for p in inside), default=0.0)
-
-
-def _holds(ring: Ring, p: Point) -> bool:
-    """Even-odd rule."""
-    found = False
-    ax, ay = ring[-1]
-    for bx, by in ring:
-        if (ay > p[1]) != (by > p[1]) and p[0] < (bx - ax) * (p[1] - ay) / (by - ay) + ax:
-            found = not found
-        ax, ay = bx, by
-    return found
-
-
-def _between(a: Point, b: Point, c: Point, d: Point) -> float:
-    """Distance between two stretches, 0 where they cross [mm]."""
-    if _side(a, b, c) * _side(a, b, d) < 0.0 and _side(c, d, a) * _side(c, d, b) < 0.0:
-        return 0.0
-    return min(_to(a, c, d), _to(b, c, d), _to(c, a, b), _to(d, a, b))
-
-
-def _side(a: Point, b: Point, p: Point) -> float:
-    return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])
-
-
-def _to(p: Point, a: Point, b: Point) -> float:
-    """Distance of a point from a stretch [mm]."""
-    dx, dy = b[0] - a[0], b[1] - a[1]
-    size = dx * dx + dy * dy
-    share = ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / size if size else 0.0
-    share = min(1.0, max(0.0, share))
-    return math.hypot(p[0] - a[0] - share * dx, p[1] - a[1] - share * dy)

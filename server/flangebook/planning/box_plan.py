@@ -43,10 +43,11 @@ from flangebook.planning.box_walls import (
 )
 from flangebook.planning.fit import Equipment
 from flangebook.planning.operations import folded_by_rule
+from flangebook.planning.order_search import Limits
 
 MOST_ROUNDS = 4
-Planner = Callable[[Part, Crib], JsonDict]
-"""Plans one section with a crib: the answer of ``planning.plan.plan``."""
+Planner = Callable[[Part, Crib, Limits], JsonDict]
+"""Plans one section with a crib within limits: the answer of ``planning.plan.plan``."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,29 +68,39 @@ class PlannedBox:
 
 
 def planned_box(
-    box: Box, press: Press | None, crib: Crib, metal: Metal, planner: Planner
-) -> PlannedBox:
+    box: Box, press: Press | None, crib: Crib, metal: Metal, planner: Planner,
+    limits: Limits | None = None,
+) -> PlannedBox:  # fmt: skip
     """Plan both sections and what they have to do with one another.
+
+    limits: of the whole box. With the time up, no other tools are tried for its second pair.
 
     Raises:
         InputError, NotAPartError: the box cannot be read or cannot exist.
     """
     check_box(box)
-    plans = {pair: one for pair in box.pairs if (one := _planned(box, pair, metal, crib, planner))}
-    found = _assembled(box, plans, press, crib, metal)
+    limits = (limits or Limits()).begun()
+    plans: dict[Pair, JsonDict] = {}
+    for pair, time_for_it in zip(box.pairs, (limits.for_half(), limits), strict=True):
+        if plan := _planned(box, pair, metal, crib, planner, time_for_it):
+            plans[pair] = plan
+    found = _assembled(box, plans, press, crib, metal, limits)
     if press is None or box.pairs[1] not in plans:
         return found
-    if _hits_above(found):
-        found = _with_other_punches(found, press, crib, planner)
-    return _with_pieces_that_fit(found, press, crib, planner)
+    if _hits_above(found) and not limits.over:
+        found = _with_other_punches(found, press, crib, planner, limits)
+    return _with_pieces_that_fit(found, press, crib, planner, limits)
 
 
-def _planned(box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner) -> JsonDict | None:
+def _planned(
+    box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner, limits: Limits
+) -> JsonDict | None:
     section = section_of(box, pair)
     if section is None:
         return None
     try:
-        return planner(replace(section, bend_length_mm=_bend_length(box, pair, metal)), crib)
+        part = replace(section, bend_length_mm=_bend_length(box, pair, metal))
+        return planner(part, crib, limits)
     except (InputError, NotAPartError) as error:
         error.where = place_of(box, pair, error.where)
         error.what = renamed(box, pair, error.what)
@@ -109,8 +120,9 @@ def _bend_length(box: Box, pair: Pair, metal: Metal) -> float:
 
 
 def _assembled(
-    box: Box, plans: Mapping[Pair, JsonDict], press: Press | None, crib: Crib, metal: Metal
-) -> PlannedBox:
+    box: Box, plans: Mapping[Pair, JsonDict], press: Press | None, crib: Crib, metal: Metal,
+    limits: Limits,
+) -> PlannedBox:  # fmt: skip
     sections = {pair: one for pair in box.pairs if (one := _section(box, pair, plans)) is not None}
     shape = box_shape(box, sections)
     blank = box_blank(shape)
@@ -119,7 +131,7 @@ def _assembled(
         for pair, plan in plans.items()
         for i, step in enumerate(plan["steps"])
     }
-    walled = _walled(shape, blank, plans, tools, press, crib)
+    walled = _walled(shape, blank, plans, tools, press, crib, limits)
     return PlannedBox(box, shape, blank, folded_view(shape), plans, walled, tools, (), metal)
 
 
@@ -146,12 +158,14 @@ def _walled(
     tools: Mapping[tuple[Pair, int], ToolsOf | None],
     press: Press | None,
     crib: Crib,
+    limits: Limits,
 ) -> dict[tuple[Pair, int], WalledStep]:
     lines = steps_lines(shape, blank)
     found: dict[tuple[Pair, int], WalledStep] = {}
     for pair, plan in plans.items():
         motions = _motions(shape, pair, plan)
         for i, (step, motion) in enumerate(zip(plan["steps"], motions, strict=True)):
+            limits.heed()
             found[pair, i] = _one(
                 shape, lines[pair, step["bend"]], tools[pair, i], motion, press, crib
             )
@@ -193,7 +207,7 @@ def _hits_above(found: PlannedBox) -> bool:
 
 
 def _with_other_punches(
-    found: PlannedBox, press: Press, crib: Crib, planner: Planner
+    found: PlannedBox, press: Press, crib: Crib, planner: Planner, limits: Limits
 ) -> PlannedBox:
     """The second pair planned again with the punches under which the finished sides clear."""
     second = found.box.pairs[1]
@@ -203,48 +217,53 @@ def _with_other_punches(
         for i, motion in enumerate(_motions(found.shape, second, plan))
         if motion is not None and (tools := found.tools[second, i]) is not None
     ]
-    clearing = punches_that_clear(found.shape, steps, press, crib, Equipment(press, crib).holder)
+    clearing = punches_that_clear(
+        found.shape, steps, press, crib, Equipment(press, crib).holder, limits
+    )
     names = tuple(punch.name or punch.code for punch in clearing)
     found = replace(found, clearing=names)
     if not clearing:
         return found
-    other = _second_again(found, press, crib, replace(crib, punches=clearing), planner)
+    other = _second_again(found, press, crib, replace(crib, punches=clearing), planner, limits)
     if other is None or (other.plans[second]["worst"] == "stop" and plan["worst"] != "stop"):
         return found
     return found if _hits_above(other) else replace(other, clearing=names)
 
 
 def _second_again(
-    found: PlannedBox, press: Press, crib: Crib, tools: Crib, planner: Planner
+    found: PlannedBox, press: Press, crib: Crib, tools: Crib, planner: Planner, limits: Limits
 ) -> PlannedBox | None:
     """The box with its second pair planned with these tools of the crib; None where it cannot be,
     such as with the radii that they give."""
     second = found.box.pairs[1]
     try:
-        again = _planned(found.box, second, found.metal, tools, planner)
+        again = _planned(found.box, second, found.metal, tools, planner, limits)
         if again is None:
             return None
-        return _assembled(found.box, {**found.plans, second: again}, press, crib, found.metal)
+        plans = {**found.plans, second: again}
+        return _assembled(found.box, plans, press, crib, found.metal, limits)
     except (InputError, NotAPartError):
         return None
 
 
 def _with_pieces_that_fit(
-    found: PlannedBox, press: Press, crib: Crib, planner: Planner
+    found: PlannedBox, press: Press, crib: Crib, planner: Planner, limits: Limits
 ) -> PlannedBox:
     """The second pair planned again without tools whose pieces do not go between the finished
-    sides, as long as others can make it; as found where they cannot."""
+    sides, as long as others can make it and there is time; as found where not."""
     second, tools, tried = found.box.pairs[1], crib, found
     for _ in range(MOST_ROUNDS):
         unfit = _unfit(tried, second)
         if not unfit:
             return tried
+        if limits.over:
+            break
         tools = replace(
             tools,
             punches=tuple(p for p in tools.punches if p.code not in unfit),
             dies=tuple(d for d in tools.dies if d.code not in unfit),
         )
-        other = _second_again(found, press, crib, tools, planner)
+        other = _second_again(found, press, crib, tools, planner, limits)
         if other is None or other.plans[second]["worst"] == "stop":
             break
         if _hits_above(other) and not _hits_above(found):

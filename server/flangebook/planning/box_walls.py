@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from flangebook.bending.box import CALLED, ENDS_OF, bends_of
@@ -24,6 +25,7 @@ from flangebook.bending.section import FoldedBend, allowance_at
 from flangebook.bending.segments import longest_within, segments_for
 from flangebook.bending.tooling import Crib, Die, Holder, Press, Punch
 from flangebook.planning.answer import JsonDict
+from flangebook.planning.order_search import Limits
 
 SIDE_PLAY_MM = 0.5
 """Room left between the tools and the finished sides, both ends together (common practice)."""
@@ -169,24 +171,29 @@ def punches_that_clear(
     press: Press,
     crib: Crib,
     holder: Holder | None,
+    limits: Limits,
 ) -> tuple[Punch, ...]:
-    """The crib's punches under which the finished sides clear holder and ram in every step."""
-    margin = shape.box.wishes.margin_mm
+    """The crib's punches under which the finished sides clear holder and ram in every step; those
+    that were looked at when the time is up."""
+
+    def clears(punch: Punch) -> bool:
+        for step, tools in steps:
+            limits.heed()
+            near = nearest_approaches(
+                shape, step, press=press, holder=holder, punch=punch, die=tools.die,
+                tools=("holder", "ram"),
+            )  # fmt: skip
+            if any(one.distance_mm < shape.box.wishes.margin_mm for one in near):
+                return False
+        return True
+
     found = []
     for punch in crib.punches:
-        try:
-            near = [
-                one
-                for step, tools in steps
-                for one in nearest_approaches(
-                    shape, step, press=press, holder=holder, punch=punch, die=tools.die,
-                    tools=("holder", "ram"),
-                )
-            ]  # fmt: skip
-        except InputError:
-            continue
-        if all(one.distance_mm >= margin for one in near):
-            found.append(punch)
+        if limits.over:
+            break
+        with suppress(InputError):
+            if clears(punch):
+                found.append(punch)
     return tuple(found)
 
 

@@ -93,6 +93,21 @@ class Limits:
             return self
         return replace(self, ends_at=time.monotonic() + self.deadline_s)
 
+    def for_half(self) -> Limits:
+        """The same for the first of two plans: half of the time that is left."""
+        begun = self.begun()
+        return replace(begun, ends_at=time.monotonic() + begun.left_s() / 2.0)
+
+    @property
+    def over(self) -> bool:
+        """Whether the time is up."""
+        return self.ends_at is not None and time.monotonic() >= self.ends_at
+
+    def heed(self) -> None:
+        """Between two pieces of work: raises what ``cancelled`` raises where nobody waits."""
+        if self.cancelled is not None:
+            self.cancelled()
+
     def left_s(self, most_s: float = math.inf) -> float:
         """Seconds that are left, at most so many; always enough for a small part."""
         ends_at = self.ends_at or time.monotonic() + self.deadline_s

@@ -8,7 +8,7 @@ from flangebook.bending.compiled import kernel
 
 
 @kernel
-def _to_segment2(px: float, py: float, ax: float, ay: float, bx: float, by: float) -> float:
+def to_edge2(px: float, py: float, ax: float, ay: float, bx: float, by: float) -> float:
     """Squared distance of a point to an edge."""
     dx, dy = bx - ax, by - ay
     length2 = dx * dx + dy * dy
@@ -31,8 +31,8 @@ def between_edges(
         s, t = (wx * vy - wy * vx) / across, (wx * uy - wy * ux) / across
         if 0.0 <= s <= 1.0 and 0.0 <= t <= 1.0:
             return 0.0
-    one = min(_to_segment2(ax, ay, cx, cy, dx, dy), _to_segment2(bx, by, cx, cy, dx, dy))
-    two = min(_to_segment2(cx, cy, ax, ay, bx, by), _to_segment2(dx, dy, ax, ay, bx, by))
+    one = min(to_edge2(ax, ay, cx, cy, dx, dy), to_edge2(bx, by, cx, cy, dx, dy))
+    two = min(to_edge2(cx, cy, ax, ay, bx, by), to_edge2(dx, dy, ax, ay, bx, by))
     return math.sqrt(min(one, two))
 
 

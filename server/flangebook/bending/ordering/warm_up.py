@@ -12,6 +12,7 @@ import math
 import numpy as np
 
 from flangebook.bending.clearance.approach import approaches
+from flangebook.bending.clearance.rings import apart
 from flangebook.bending.clearance.taking_out import Step, step_passes, way_out
 from flangebook.bending.compiled import forget_old
 from flangebook.bending.ordering.draw_back import reach_through_bend
@@ -33,6 +34,7 @@ def warm_up() -> None:
     step = Step(made=1, bend=1, end=LEFT, pair=0)
     way_out(known.problem, step, passes=step_passes(known.problem, step, known.memo.sweeps),
             can_slide=True)  # fmt: skip
+    apart(np.zeros((4, 2)), np.ones((4, 2)))
     expected_errors_mm(known.problem, [Move(0, LEFT, 0), Move(1, LEFT, 0)])
 
 

@@ -1,0 +1,59 @@
+"""How far two outlines are apart, or how deep one lies in the other."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+from numpy.typing import NDArray
+
+from flangebook.bending.clearance.distance import between_edges, to_edge2
+from flangebook.bending.compiled import kernel
+
+Corners = NDArray[np.float64]
+"""A closed outline's corners [mm], shape (corners, 2)."""
+
+
+@kernel
+def apart(one: Corners, two: Corners) -> float:
+    """Distance between two outlines [mm]; negative by how deep a corner lies in the other."""
+    deep = max(_deepest(one, two), _deepest(two, one))
+    if deep > 0.0:
+        return -deep
+    least = math.inf
+    for i in range(len(one)):
+        ax, ay, bx, by = one[i - 1, 0], one[i - 1, 1], one[i, 0], one[i, 1]
+        for j in range(len(two)):
+            between = between_edges(
+                ax, ay, bx, by, two[j - 1, 0], two[j - 1, 1], two[j, 0], two[j, 1]
+            )
+            least = min(least, between)
+    return least
+
+
+@kernel
+def _deepest(corners: Corners, ring: Corners) -> float:
+    """How deep the deepest corner lies in a ring [mm]; 0 where none does."""
+    deepest = 0.0
+    for i in range(len(corners)):
+        x, y = corners[i, 0], corners[i, 1]
+        if _holds(ring, x, y):
+            nearest2 = math.inf
+            for j in range(len(ring)):
+                nearest2 = min(
+                    nearest2,
+                    to_edge2(x, y, ring[j - 1, 0], ring[j - 1, 1], ring[j, 0], ring[j, 1]),
+                )
+            deepest = max(deepest, math.sqrt(nearest2))
+    return deepest
+
+
+@kernel
+def _holds(ring: Corners, x: float, y: float) -> bool:
+    """Whether a point is in a ring, by the even-odd rule."""
+    found = False
+    for j in range(len(ring)):
+        ax, ay, bx, by = ring[j - 1, 0], ring[j - 1, 1], ring[j, 0], ring[j, 1]
+        if (ay > y) != (by > y) and x < (bx - ax) * (y - ay) / (by - ay) + ax:
+            found = not found
+    return found
