@@ -67,29 +67,20 @@ async function intoKinds(transaction) {
   transaction.objectStore("meta").delete("cursor"); // cards from before lack their revision's id
 }
 
-/** What was typed could not be written down on this device. */
+/** What was typed could not be written down on this device, and why. */
 export class NotKept extends Error {
-  /**
-   * @param {unknown} cause
-   * @param {boolean} [mayCome] storage did not answer, and may yet
-   */
-  constructor(cause, mayCome = false) {
-    super(
-      `${whyNot(cause)} What you typed is still on this screen and nowhere else: leave it open, or ` +
-        "write it on paper.",
-    );
-    this.mayCome = mayCome;
+  /** @param {unknown} cause */
+  constructor(cause) {
+    super(whyNot(cause));
   }
 }
 
 /** @param {unknown} cause */
 function whyNot(cause) {
-  const name = cause instanceof DOMException ? cause.name : "";
-  if (name === "QuotaExceededError") {
-    return "Not saved: this device is full. Free some room on it, then save again.";
+  if (cause instanceof DOMException) {
+    return cause.name === "QuotaExceededError"
+      ? "This device is full: free some room on it."
+      : "This browser lets nothing be kept here, as private windows do.";
   }
-  return (
-    "Not saved: this browser lets nothing be kept here, and the shop does not answer. Private " +
-    "windows do that."
-  );
+  return cause instanceof Error ? cause.message : String(cause);
 }

@@ -2,7 +2,7 @@
 import { html, nothing, render } from "/vendor/lit-html/lit-html.js";
 import { turnedAway } from "./crew.js";
 import { mayOpen } from "./routes.js";
-import { heldHere } from "./sending.js";
+import { whyHeld } from "./sending.js";
 import { storageIsSilent } from "./storage.js";
 import { syncStanding } from "./sync.js";
 
@@ -52,23 +52,25 @@ const openNetwork = () =>
       </p>`;
 
 /** What is shown then is the shop's, and what is typed is nowhere but in this window. */
-const silentStorage = () =>
-  storageIsSilent()
-    ? html`<p class="standing" data-test="silent-storage">
-        This device’s storage does not answer.
-        ${
-          heldHere()
-            ? html`<b data-test="held"
-                >What you typed is held in this window only, until the storage or the shop answers: leave it
-                open.</b
-              >`
-            : "Cards come from the shop."
-        }
-        <button type="button" class="button" data-test="try-storage" @click=${() => location.reload()}>
-          Try again
-        </button>
-      </p>`
-    : nothing;
+function silentStorage() {
+  if (whyHeld()) {
+    return html`<p class="standing" data-test="held">
+      ${whyHeld()}
+      <b
+        >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
+        open.</b
+      >
+      It is saved by itself then.
+    </p>`;
+  }
+  if (!storageIsSilent()) return nothing;
+  return html`<p class="standing" data-test="silent-storage">
+    This device’s storage does not answer. Cards come from the shop.
+    <button type="button" class="button" data-test="try-storage" @click=${() => location.reload()}>
+      Try again
+    </button>
+  </p>`;
+}
 
 function standingLine() {
   const { reached, waiting, words, refused, settle: open, lost } = syncStanding();

@@ -1,7 +1,7 @@
 // What was typed here and is on its way: written down first, then sent, and kept until the shop
 // has it. Each entry carries an id made on this device, so sending one twice does no harm.
 import { NotKept } from "./database.js";
-import { read, StorageSilent, write } from "./storage.js";
+import { read, write } from "./storage.js";
 
 /**
  * @typedef {"trial"|"note"|"edit"} Kind a note is an edit of nothing but the note
@@ -61,7 +61,7 @@ export async function writeDown(typed) {
   try {
     return await write(["outbox", "meta"], (transaction) => putLast(transaction, typed), STRICT);
   } catch (error) {
-    throw new NotKept(error, error instanceof StorageSilent);
+    throw new NotKept(error);
   }
 }
 

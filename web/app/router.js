@@ -4,6 +4,7 @@ import { drawMasthead } from "./masthead.js";
 import { isShut } from "./crew.js";
 import { may } from "./rights.js";
 import { match, routeOf } from "./routes.js";
+import { whyHeld } from "./sending.js";
 import { notYours } from "./view/offer.js";
 import { failed, stillOpening } from "./view/states.js";
 
@@ -114,7 +115,7 @@ function letIn(found) {
 
 export function startRouter() {
   addEventListener("popstate", () => showCurrent());
-  addEventListener("beforeunload", (event) => holdBack?.() && event.preventDefault());
+  addEventListener("beforeunload", (event) => (whyHeld() || holdBack?.()) && event.preventDefault());
   document.addEventListener("click", (event) => {
     const link = /** @type {Element} */ (event.target).closest("a");
     if (!link || event.defaultPrevented || event.button !== 0) return;

@@ -5,11 +5,15 @@ import { call, Problem, Unreachable } from "./api.js";
 import { differing, sameAsBefore } from "./card_fields.js";
 import { arrived, follow, forget, mark, stillWaiting, tidy, waiting, wasSent, writeDown } from "./outbox.js";
 import { keepCard, keptCard } from "./store.js";
-import { NotKept } from "./database.js";
+import { StorageSilent } from "./storage.js";
+import { inTurn } from "./turns.js";
 
 const ASK_AGAIN_MS = 3000;
+/** Sending one thing from two tabs does no harm, so a tab that does not come to an end is not waited for. */
+const TURN_MS = 15_000;
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
+/** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
 /** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
 /** @typedef {{where: Where, answer: any}} Outcome */
@@ -20,7 +24,7 @@ const ASK_AGAIN_MS = 3000;
  * neither answers, it is held in this window until one does.
  * @param {Omit<Waiting, "number"|"queued_at">} typed
  * @returns {Promise<Outcome>}
- * @throws {Problem | import("./database.js").NotKept}
+ * @throws {Problem}
  */
 export async function send(typed) {
   underWay.add(typed.id);
@@ -47,51 +51,57 @@ async function sendNow(typed) {
   try {
     entry = await writeDown(typed);
   } catch (unkept) {
-    try {
-      return await straight(typed, unkept);
-    } catch (error) {
-      if (error !== unkept || !(error instanceof NotKept && error.mayCome)) throw error;
-    }
-    await heldForAWhile();
+    const outcome = await straight(typed);
+    if (outcome) return outcome;
+    await heldForAWhile(/** @type {NotKept} */ (unkept));
     return sendNow(typed);
   }
   try {
     return (await step(entry, 4000)) ?? { where: "here", answer: null };
   } catch (error) {
-    if (error instanceof Unreachable || !isRefusal(error)) return { where: "here", answer: null };
+    if (error instanceof Unreachable || error instanceof StorageSilent || !isRefusal(error)) {
+      return { where: "here", answer: null };
+    }
     await forget(entry.id);
     throw error;
   }
 }
 
-let held = 0;
+/**
+ * Why something that was typed is in this window only, for each such thing.
+ * @type {Set<NotKept>}
+ */
+const held = new Set();
 
-/** How much of what was typed is in this window only: neither storage nor the shop answers. */
-export const heldHere = () => held;
+/** Why something that was typed is in this window only, while the shop does not answer either; else empty. */
+export const whyHeld = () => [...held].at(-1)?.message ?? "";
 
-/** Until storage answers again, or it is time to ask the shop again. */
-async function heldForAWhile() {
-  held += 1;
+/**
+ * Until storage answers again, or it is time to try both again.
+ * @param {NotKept} why
+ */
+async function heldForAWhile(why) {
+  held.add(why);
   document.dispatchEvent(new CustomEvent("held"));
   await new Promise((go) => {
     setTimeout(go, ASK_AGAIN_MS);
     document.addEventListener("storage", go, { once: true });
   });
-  held -= 1;
+  held.delete(why);
   document.dispatchEvent(new CustomEvent("held"));
 }
 
 /**
+ * To the shop, past this device's storage.
  * @param {Omit<Waiting, "number"|"queued_at">} typed
- * @param {unknown} unkept
- * @returns {Promise<Outcome>}
+ * @returns {Promise<Outcome|null>} null: no answer
  */
-async function straight(typed, unkept) {
+async function straight(typed) {
   try {
     return { where: "shop", answer: (await post({ ...typed, number: 0, queued_at: "" }, 8000)).body };
   } catch (error) {
-    if (error instanceof Problem && isRefusal(error)) throw error;
-    throw unkept;
+    if (error instanceof Unreachable || !isRefusal(error)) return null;
+    throw error;
   }
 }
 
@@ -101,7 +111,7 @@ async function straight(typed, unkept) {
  * @returns {Promise<{sent: number, left: number}>}
  */
 export async function flush() {
-  return navigator.locks ? navigator.locks.request("flangebook.outbox", flushAlone) : flushAlone();
+  return inTurn("outbox", TURN_MS, flushAlone);
 }
 
 async function flushAlone() {

@@ -2,6 +2,7 @@
 // or be busy with a long write. Nobody waits for it longer than a second, and nothing this page asks for
 // stays behind when the page is left.
 import { database, forgetConnection } from "./database.js";
+import { inTurn } from "./turns.js";
 
 /** @typedef {any} Transaction of idb, over stores of any kind */
 
@@ -41,7 +42,9 @@ export function read(names, work) {
 }
 
 /**
- * Write, whole or not at all.
+ * Write, whole or not at all. One writer at a time over all tabs: a write that waits its turn is not yet in
+ * the browser's own line, where reads that come after it would wait behind it. What must not be lost with the
+ * power says so ("strict"); all else the shop has, too.
  * @template T
  * @param {string|string[]} names of stores
  * @param {(transaction: Transaction) => Promise<T>|T} work awaits nothing but the transaction
@@ -49,8 +52,10 @@ export function read(names, work) {
  * @returns {Promise<T>}
  * @throws {StorageSilent} then nothing of it is written later either
  */
-export function write(names, work, { patience = PATIENCE_MS, ...options } = {}) {
-  return inTime(patience, (stillWanted) => transact(names, "readwrite", options, work, stillWanted));
+export function write(names, work, { patience = PATIENCE_MS, durability = "relaxed" } = {}) {
+  return inTime(patience, (stillWanted) =>
+    inTurn("writer", patience / 2, () => transact(names, "readwrite", { durability }, work, stillWanted)),
+  );
 }
 
 /**

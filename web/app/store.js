@@ -130,18 +130,19 @@ export async function keptCursor() {
 /**
  * One page of the changes feed, kept whole or not at all. With reset the shop was put back, or is
  * another one: what waits stays, what the shop had goes out again, and cards it does not name are
- * set aside until somebody decides.
+ * set aside until somebody decides. Else the outbox is left alone: what is typed does not wait for a page.
  * @param {{cursor: string, reset?: boolean, more?: boolean, cards: any[], shop: any|null}} page
  */
 export async function keepPage(page) {
+  const more = page.reset || (await anyLost()) ? ["outbox", "sent", "lost"] : [];
   await write(
-    ["cards", "list", "meta", "outbox", "sent", "lost"],
+    ["cards", "list", "meta", ...more],
     async (transaction) => {
       if (page.reset) {
         await setAside(transaction);
         await sendAllAgain(transaction);
       }
-      const aside = new Set(await transaction.objectStore("lost").getAllKeys());
+      const aside = new Set(more.length ? await transaction.objectStore("lost").getAllKeys() : []);
       for (const card of page.cards) {
         put(transaction, card);
         if (aside.has(card.code)) await found(transaction, card);
@@ -154,6 +155,9 @@ export async function keepPage(page) {
     { patience: A_PAGE_MS },
   );
 }
+
+/** Whether cards are set aside. */
+const anyLost = async () => (await read("lost", ({ store }) => store.count())) > 0;
 
 /** @param {any} transaction */
 async function setAside(transaction) {

@@ -5,6 +5,10 @@ import { waiting } from "./outbox.js";
 import { flush } from "./sending.js";
 import { StorageSilent } from "./storage.js";
 import { keepPage, keptCursor, lostCards, toSettle } from "./store.js";
+import { inTurn } from "./turns.js";
+
+/** Another tab that fetches a page for so long may have no network: this one tries. */
+const PAGE_MS = 3000;
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
 /**
@@ -35,9 +39,8 @@ export function syncStanding() {
 
 /**
  * @param {Partial<Standing>} change
- * @param {boolean} [newData] whether cards or the crib changed here
  */
-async function announce(change, newData = false) {
+async function announce(change) {
   const entries = await waiting().catch(() => []); // storage blocked: nothing can wait there
   const lost = await lostCards().catch(() => []);
   standing = {
@@ -52,7 +55,7 @@ async function announce(change, newData = false) {
   document.documentElement.dataset.reached = String(standing.reached);
   document.documentElement.dataset.settle = String(standing.settle.length);
   document.documentElement.dataset.waiting = String(standing.waiting);
-  document.dispatchEvent(new CustomEvent("sync", { detail: { ...standing, newData } }));
+  document.dispatchEvent(new CustomEvent("sync", { detail: standing }));
 }
 
 /**
@@ -121,14 +124,10 @@ async function rounds() {
 
 /** First what the shop says: whether it was put back to an earlier day comes before what is sent. */
 async function round() {
-  let newData = false;
   try {
-    newData = await fetchChanges();
-    if ((await flush()).sent > 0) {
-      await fetchChanges();
-      newData = true;
-    }
-    await announce({ reached: true, at: new Date().toISOString(), unkept: false }, newData);
+    await fetchChanges();
+    if ((await flush()).sent > 0) await fetchChanges();
+    await announce({ reached: true, at: new Date().toISOString(), unkept: false });
   } catch (error) {
     await announce(
       error instanceof Unreachable
@@ -136,22 +135,23 @@ async function round() {
         : error instanceof Problem
           ? { reached: true }
           : { unkept: true },
-      newData,
     );
     const known = error instanceof Unreachable || (error instanceof Problem && error.status === 401);
     if (!known && !(error instanceof StorageSilent)) console.warn("changes feed:", error);
   }
 }
 
-/** @returns {Promise<boolean>} whether there was something new */
+/** Tabs take turns at it, a page each, so that none fetches what another has just kept. */
 async function fetchChanges() {
-  for (let news = false; ;) {
-    const since = (await keptCursor()) ?? "";
-    const { body } = await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 });
-    news ||= body.cards.length > 0 || Boolean(body.shop) || Boolean(body.reset);
-    await keepPage(body);
-    if (!body.more) return news;
-  }
+  while (await inTurn("feed", PAGE_MS, fetchPage));
+}
+
+/** @returns {Promise<boolean>} whether there are more */
+async function fetchPage() {
+  const since = (await keptCursor()) ?? "";
+  const { body } = await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 });
+  await keepPage(body);
+  return body.more;
 }
 
 /** On load, when the network or the page comes back, and every so often. */

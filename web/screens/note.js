@@ -36,7 +36,7 @@ export async function show(visit) {
   };
   const draw = () => {
     visit.title(`${seen.title || displayCode(code)}: note`);
-    visit.render(noteScreen(seen, state, { draw, save: () => saveNote(seen, state, draw) }));
+    visit.render(noteScreen(seen, state, { draw, save: () => saveNote(seen, state, draw, visit.signal) }));
   };
   askBeforeLeaving(() => (state.typed ? "Leave without saving what you typed?" : null));
   try {
@@ -70,8 +70,9 @@ function refuse(visit, template) {
  * @param {any} seen
  * @param {State} state
  * @param {() => void} draw
+ * @param {AbortSignal} left whoever saved it may be elsewhere by the time it arrives
  */
-async function saveNote(seen, state, draw) {
+async function saveNote(seen, state, draw, left) {
   if (state.sending) return;
   const [title, note] = [state.title.trim(), state.note.replace(/\r\n/g, "\n").trim()];
   Object.assign(state, { wrong: title ? {} : { title: ["A card needs a title."] }, general: "" });
@@ -86,6 +87,7 @@ async function saveNote(seen, state, draw) {
     state.typed = false;
     notice(savedWords(where));
     sync();
+    if (left.aborted) return;
     go(
       where === "settle" && mayOpen(`/c/${seen.code}/settle`) ? `/c/${seen.code}/settle` : `/c/${seen.code}`,
     );
