@@ -12,6 +12,8 @@ from playwright.sync_api import Error, Locator, Page, Route
 
 PHONE = {"width": 390, "height": 844}
 WIDE = {"width": 1920, "height": 1080}
+# Small and large phones, half a tablet's screen and all of it [px].
+WIDTHS = (320, 360, 390, 500, 768)
 # What a browser's console says of a server that was killed, maybe in the middle of an answer.
 SILENCE = (
     "net::ERR_(CONNECTION_(REFUSED|RESET|CLOSED|ABORTED)|SOCKET_NOT_CONNECTED|EMPTY_RESPONSE"
@@ -75,5 +77,17 @@ def call(url: str, method: str = "GET", body: Any = None, etag: str = "") -> Any
 
 
 def sideways(page: Page) -> float:
-    """How far the page is wider than the screen [px]."""
+    """How far the page is wider than the screen [px]; a phone's, than any phone's or tablet's."""
+    size = page.viewport_size
+    if size != PHONE:
+        return _wider(page)
+    worst = -1.0
+    for width in WIDTHS:
+        page.set_viewport_size({**PHONE, "width": width})
+        worst = max(worst, _wider(page))
+    page.set_viewport_size(PHONE)
+    return worst
+
+
+def _wider(page: Page) -> float:
     return float(page.evaluate("document.documentElement.scrollWidth - innerWidth"))

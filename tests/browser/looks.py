@@ -62,6 +62,23 @@ SMALL_TARGETS = """least => {
   return [...new Set(found)];
 }"""
 
+# Boxes that something else lies over while they are typed into.
+COVERED = """() => {
+  const found = [];
+  const picked = "[type=radio], [type=checkbox], [type=range], [type=file]";
+  for (const box of document.querySelectorAll("main input, main textarea")) {
+    if (!box.checkVisibility() || box.disabled || box.matches(picked)) continue;
+    box.focus();
+    const { left, right, top, bottom } = box.getBoundingClientRect();
+    for (const y of [top + 4, bottom - 4]) {
+      const on = document.elementFromPoint((left + right) / 2, y);
+      if (on !== box) found.push(`${box.dataset.test}: ${on?.className ?? "outside"}`);
+    }
+  }
+  document.activeElement?.blur();
+  return found;
+}"""
+
 
 def findings(page: Page, category: str = "") -> list[str]:
     """What axe finds wrong with the page as it stands, one line each.

@@ -1,6 +1,7 @@
 // The bench screen without a step: which bench it is, nothing on it yet, no such card or step.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { Problem } from "../api.js";
+import { mayGoDark } from "../awake.js";
 import { benchTitle, benchWords } from "../benches.js";
 import { displayCode } from "../codes.js";
 import { benchName } from "./bench_step.js";
@@ -70,6 +71,7 @@ export function benchChooser({ names, silent, typed, wrong, here }, acts) {
           </button>`
         : nothing
     }
+    ${mayGoDark()}
   </div>`;
 }
 
@@ -79,7 +81,8 @@ export const benchIdle = (frame) =>
     frame,
     "bench-idle",
     benchTitle(frame.name),
-    html`<p>Open a card on a phone and choose this bench.</p>`,
+    html`<p>Open a card on a phone and choose this bench.</p>
+      ${mayGoDark()}`,
   );
 
 /**

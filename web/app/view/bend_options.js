@@ -73,5 +73,7 @@ const facts = (option) => [
  */
 const fact = (what, value, beside) =>
   html`<span class="fact"
-    ><small>${what}</small> ${value}${beside ? html` <small class="beside">${beside}</small>` : nothing}</span
+    ><small>${what}</small>
+    <span class="amount">${value}</span
+    >${beside ? html` <small class="beside">${beside}</small>` : nothing}</span
   >`;

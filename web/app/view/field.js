@@ -88,17 +88,19 @@ export function textArea({ name, label, value, change, lines, hint = "", wrong =
 export function pick({ name, label, value, options, change, wrong = [] }) {
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}>${label}</label>
-    <select
-      id=${name}
-      name=${name}
-      data-test=${name}
-      aria-invalid=${wrong.length ? "true" : "false"}
-      aria-describedby="${name}-more"
-      @change=${(/** @type {{target: HTMLSelectElement}} */ event) => change(event.target.value)}>
-      ${options.map(
-        ([key, words]) => html`<option value=${key} .selected=${live(key === value)}>${words}</option>`,
-      )}
-    </select>
+    <div class="picked">
+      <select
+        id=${name}
+        name=${name}
+        data-test=${name}
+        aria-invalid=${wrong.length ? "true" : "false"}
+        aria-describedby="${name}-more"
+        @change=${(/** @type {{target: HTMLSelectElement}} */ event) => change(event.target.value)}>
+        ${options.map(
+          ([key, words]) => html`<option value=${key} .selected=${live(key === value)}>${words}</option>`,
+        )}
+      </select>
+    </div>
     <span id="${name}-more"
       >${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}</span
     >
