@@ -18,6 +18,12 @@ from selenium.webdriver.webkitgtk.service import Service
 # How long a busy machine may take.
 PATIENCE_S = 60.0
 PLACES = "/usr/lib"
+# Its window is else no narrower than its buttons and the box for the address, 447 px.
+NARROW = """
+    entry, button, box, headerbar, toolbar * {
+        padding: 0; margin: 0; border: 0; min-width: 0; min-height: 0; font-size: 4px;
+    }
+"""
 
 
 def browser() -> str | None:
@@ -26,8 +32,13 @@ def browser() -> str | None:
 
 
 @contextmanager
-def screen() -> Iterator[dict[str, str]]:
-    """A screen in memory; the environment for what is to be shown on it."""
+def screen(home: Path) -> Iterator[dict[str, str]]:
+    """A screen in memory; the environment for what is to be shown on it, with all that it keeps
+    in an empty folder."""
+    look = home / "config/gtk-3.0/gtk.css"
+    look.parent.mkdir(parents=True)
+    look.write_text(NARROW)
+    kept = {f"XDG_{name.upper()}_HOME": str(home / name) for name in ("config", "data", "cache")}
     tell, say = os.pipe()
     command = ["Xvfb", "-displayfd", str(say), "-screen", "0", "1400x1000x24", "-nolisten", "tcp"]
     with subprocess.Popen(command, pass_fds=[say], stderr=subprocess.DEVNULL) as server:
@@ -35,7 +46,7 @@ def screen() -> Iterator[dict[str, str]]:
         with os.fdopen(tell) as told:
             number = told.readline().strip()
         try:
-            yield {**os.environ, "DISPLAY": f":{number}", "GDK_BACKEND": "x11"}
+            yield {**os.environ, **kept, "DISPLAY": f":{number}", "GDK_BACKEND": "x11"}
         finally:
             server.terminate()
 
@@ -49,12 +60,17 @@ class WebKit:
         options.add_argument("--automation")
         service = Service(shutil.which("WebKitWebDriver"), env=environment)
         self.driver = webdriver.WebKitGTK(options=options, service=service)
-        self.driver.set_window_size(500, 900)
+        self.size(500)
         self.driver.set_script_timeout(PATIENCE_S)
 
     def close(self) -> None:
         """End it and all its windows."""
         self.driver.quit()
+
+    def size(self, wide: int, high: int = 900) -> None:
+        """Make the window another size [px]; a page that is shown has it then."""
+        self.driver.set_window_size(wide, high)
+        self.wait(f"innerWidth === {wide}")
 
     def run(self, script: str, *arguments: Any) -> Any:
         """What a function's body gives in the page."""
