@@ -13,8 +13,10 @@ from pathlib import Path
 import pytest
 from addresses import ADDRESSES
 from browsing import show
-from looks import SIZES, findings, in_both_themes, unfit
+from looks import COVERED, SIZES, findings, in_both_themes, unfit
 from playwright.sync_api import BrowserContext, Page
+
+LIES = "bar => getComputedStyle(bar).position === 'static'"
 
 
 @pytest.mark.parametrize("size", SIZES)
@@ -59,3 +61,25 @@ def test_the_checker_would_find_something(axe: str, wide: Page, shop_server):
     wide.evaluate("document.querySelector('label[for=name]').remove()")
     wide.evaluate(axe)
     assert any(line.startswith("label:") for line in findings(wide))
+
+
+@pytest.mark.parametrize(
+    "high", [844, 420], ids=["keyboard over the page", "page above the keyboard"]
+)
+def test_no_box_is_under_a_bar_while_somebody_types(phone: Page, shop_server, high: int):
+    """Phones either lay the keyboard over the page, or give the page what height is left.
+
+    Only here: WebKit's driver has no window in front, so nothing in it has the focus.
+    """
+    assert phone.evaluate("matchMedia('(pointer: coarse)').matches")
+    phone.set_viewport_size({"width": 390, "height": high})
+    covered = {}
+    for address, ready in (("/c/SHE7FA1/trial/1", "trial"), ("/part", "part"), ("/", "home")):
+        show(phone, f"{shop_server.url}{address}", ready)
+        covered[address] = phone.evaluate(COVERED)
+        box = phone.locator("main :is(input:not([type]), input[inputmode], textarea)").first
+        box.focus()
+        bars = phone.locator(":is(.save-bar, .card-start, .step-nav, .home-scan)")
+        for bar in bars.all():
+            covered[address] += [] if bar.evaluate(LIES) else ["the bar stays at the foot"]
+    assert covered == {address: [] for address in covered}

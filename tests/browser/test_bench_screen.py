@@ -103,8 +103,10 @@ def chosen(phone: Page, server, step: int) -> Page:
 
 def test_a_new_bench_is_made_at_the_display(wide: Page, server, console):
     console.expect("422")
+    wide.add_init_script("delete Navigator.prototype.wakeLock")
     show(wide, f"{server.url}/bench", "bench")
     expect(wide.locator("#masthead")).to_be_hidden()
+    expect(by_test(wide, "may-go-dark")).to_contain_text("switch off sleep")
     by_test(wide, "make-bench").click()
     expect(by_test(wide, "wrong-bench")).to_be_visible()
     by_test(wide, "bench").fill("Big press")

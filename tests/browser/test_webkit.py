@@ -195,6 +195,7 @@ def the_press_screen_follows(webkit: WebKit, url: str) -> None:
     bench = f"{url}/api/v1/benches/Window"
     call(bench, "PUT", {"code": None, "step": 0})
     webkit.show(f"{url}/bench", "bench")
+    assert webkit.run("return document.querySelector('[data-test=\"may-go-dark\"]') === null")
     webkit.press("take-bench")
     for step in (1, 2):
         call(bench, "PUT", {"code": "TRAY4CH", "step": step})
