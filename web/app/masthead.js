@@ -65,10 +65,8 @@ function silentStorage() {
   }
   if (!storageIsSilent()) return nothing;
   return html`<p class="standing" data-test="silent-storage">
-    This device’s storage does not answer. Cards come from the shop.
-    <button type="button" class="button" data-test="try-storage" @click=${() => location.reload()}>
-      Try again
-    </button>
+    This device’s storage does not answer.
+    ${syncStanding().reached === false ? nothing : "Cards come from the shop."}
   </p>`;
 }
 
@@ -76,7 +74,8 @@ function standingLine() {
   const { reached, waiting, words, refused, settle: open, lost } = syncStanding();
   const settle = open.filter((code) => mayOpen(`/c/${code}/settle`));
   const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.` : "";
-  const silent = reached === false ? "Not connected to the shop. Cards on this device still open." : "";
+  const here = storageIsSilent() ? "" : "Cards on this device still open.";
+  const silent = reached === false ? `Not connected to the shop. ${here}` : "";
   if (!silent && !waits && !settle.length && !lost) return nothing;
   return html`<p class="standing" data-test="standing">
     ${silent} ${waits} ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}

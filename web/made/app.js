@@ -3,21 +3,21 @@ role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.strin
 try{localStorage.setItem(sc,n)}catch{}return!0}function rc(t){t&&t!==Fn.role&&document.dispatchEvent(new CustomEvent(
 "other-role"))}var sc,nc,Fn,jn,ht,oc,Et=$(()=>{sc="flangebook.rights",nc={role:"owner",refused:{}},Fn=x$();jn=
 ()=>Fn.role,ht=t=>!Object.hasOwn(Fn.refused,t),oc=t=>Fn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return ic(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function vo(t,e,n,s,o=2e4){
+return ic(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function ko(t,e,n,s,o=2e4){
 return ic("POST",t,e,{type:n,signal:s,timeout:o})}async function ic(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
-timeout(l),u=performance.now(),p;try{p=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(g){throw r?.aborted?g:new F}if(rc(p.headers.get("Flangebook-Role")),!p.ok&&
-p.status!==304)throw await Cr(p,u);let m=S$.includes(p.status)?null:await T$(p,r);return{status:p.status,body:m,
-etag:p.headers.get("ETag"),at:O$(p)}}async function T$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
+any([r,h]):h,cache:"no-store"})}catch(g){throw r?.aborted?g:new F}if(rc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await Cr(u,p);let m=S$.includes(u.status)?null:await T$(u,r);return{status:u.status,body:m,
+etag:u.headers.get("ETag"),at:O$(u)}}async function T$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
 n:new F}}async function Cr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new M(
 n);return M$(s,e),s}function M$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function lc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Cr(c);for await(let h of A$(c.body,l)){let u=JSON.
-parse(h);if(u.problem)throw new M(u.problem);if(!u.progress)return u;s(u.progress)}throw new F}catch(c){throw n.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Cr(c);for await(let h of A$(c.body,l)){let p=JSON.
+parse(h);if(p.problem)throw new M(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
 aborted||c instanceof M?c:new F}finally{clearTimeout(r)}}async function*A$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function cc(t,e,n){let s;try{let a=await fetch(`/a\
@@ -29,32 +29,32 @@ e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??nul
 super("The shop's server does not answer.")}};S$=[204,304];O$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function E$(){return dc||(dc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function L$(){return hc||
 (hc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function N$(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(en(t.result)),
-o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return ko.set(e,t),
+o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return xo.set(e,t),
 e}function C$(t){if(Ir.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
 "abort",r)});Ir.set(t,e)}function fc(t){Wr=t(Wr)}function B$(t){return L$().includes(t)?function(...e){return t.
 apply(Dr(this),e),en(this.request)}:function(...e){return en(t.apply(Dr(this),e))}}function P$(t){return typeof t==
 "function"?B$(t):(t instanceof IDBTransaction&&C$(t),Rr(t,E$())?new Proxy(t,Wr):t)}function en(t){if(t instanceof
-IDBRequest)return N$(t);if(Br.has(t))return Br.get(t);let e=P$(t);return Object.is(e,t)||(Br.set(t,e),ko.set(e,
+IDBRequest)return N$(t);if(Br.has(t))return Br.get(t);let e=P$(t);return Object.is(e,t)||(Br.set(t,e),xo.set(e,
 t)),e}function gc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=en(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(en(r.result),c.oldVersion,c.newVersion,en(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function uc(t,e){if(!(t instanceof IDBDatabase&&
+"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function pc(t,e){if(!(t instanceof IDBDatabase&&
 !(e in t)&&typeof e=="string"))return;if(Pr[e])return Pr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=I$.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||R$.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
 o&&c.done]))[0]};return Pr[e]=a}async function*F$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,D$);for($c.set(n,e),ko.set(n,Dr(e));e;)yield n,e=await(Fr.get(n)||e.continue()),
+...t)),!e)return;e=e;let n=new Proxy(e,D$);for($c.set(n,e),xo.set(n,Dr(e));e;)yield n,e=await(Fr.get(n)||e.continue()),
 Fr.delete(n)}function mc(t,e){return e===Symbol.asyncIterator&&Rr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Rr(t,[IDBIndex,IDBObjectStore])}var Rr,dc,hc,Ir,Br,ko,Wr,Dr,R$,I$,Pr,W$,pc,Fr,$c,D$,bc=$(()=>{Rr=(t,e)=>e.
-some(n=>t instanceof n);Ir=new WeakMap,Br=new WeakMap,ko=new WeakMap;Wr={get(t,e,n){if(t instanceof IDBTransaction){
+"iterate"&&Rr(t,[IDBIndex,IDBObjectStore])}var Rr,dc,hc,Ir,Br,xo,Wr,Dr,R$,I$,Pr,W$,uc,Fr,$c,D$,bc=$(()=>{Rr=(t,e)=>e.
+some(n=>t instanceof n);Ir=new WeakMap,Br=new WeakMap,xo=new WeakMap;Wr={get(t,e,n){if(t instanceof IDBTransaction){
 if(e==="done")return Ir.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return en(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Dr=t=>ko.get(t);R$=["get","getKey","getAll","getAllKeys","count"],I$=["put","add","delete",
-"clear"],Pr={};fc(t=>({...t,get:(e,n,s)=>uc(e,n)||t.get(e,n,s),has:(e,n)=>!!uc(e,n)||t.has(e,n)}));W$=["advanc\
-e","continue","continuePrimaryKey"],pc={},Fr=new WeakMap,$c=new WeakMap,D$={get(t,e){if(!W$.includes(e))return t[e];
-let n=pc[e];return n||(n=pc[e]=function(...s){Fr.set(this,$c.get(this)[e](...s))}),n}};fc(t=>({...t,get(e,n,s){
+tore")?!0:e in t}};Dr=t=>xo.get(t);R$=["get","getKey","getAll","getAllKeys","count"],I$=["put","add","delete",
+"clear"],Pr={};fc(t=>({...t,get:(e,n,s)=>pc(e,n)||t.get(e,n,s),has:(e,n)=>!!pc(e,n)||t.has(e,n)}));W$=["advanc\
+e","continue","continuePrimaryKey"],uc={},Fr=new WeakMap,$c=new WeakMap,D$={get(t,e){if(!W$.includes(e))return t[e];
+let n=uc[e];return n||(n=uc[e]=function(...s){Fr.set(this,$c.get(this)[e](...s))}),n}};fc(t=>({...t,get(e,n,s){
 return mc(e,n)?F$:t.get(e,n,s)},has(e,n){return mc(e,n)||t.has(e,n)}}))});function jr(){return Hn??=gc("flangebook",j$,{upgrade:(t,e,n,s)=>U$(t,e,s),blocking:H$,terminated:Hr}).catch(t=>{
 throw Hn=void 0,t}),Hn}function Hr(){Hn=void 0}async function H$(){(await Hn)?.close(),Hn=void 0}async function U$(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
@@ -64,34 +64,34 @@ let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.que
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
 ta").delete("cursor")}function V$(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var j$,Hn,xo,Ur=$(()=>{bc();j$=2;xo=class extends Error{constructor(e){super(V$(e))}}});async function Un(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var So=$(()=>{});function qt(t,e){return vc(yc,n=>_c(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=yc,durability:s="relaxed"}={}){
+Error?t.message:String(t)}var j$,Hn,So,Ur=$(()=>{bc();j$=2;So=class extends Error{constructor(e){super(V$(e))}}});async function Un(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var To=$(()=>{});function qt(t,e){return vc(yc,n=>_c(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=yc,durability:s="relaxed"}={}){
 return vc(n,o=>Un("writer",n/2,()=>_c(t,"readwrite",{durability:s},e,o)))}async function _c(t,e,n,s,o){let a=await K$(
-t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,To.add(a),a.done.catch(()=>{}).finally(
-()=>To.delete(a));try{let r=await s(z$(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw Vr(
+t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Mo.add(a),a.done.catch(()=>{}).finally(
+()=>Mo.delete(a));try{let r=await s(z$(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw Vr(
 a),a.error??r}}async function K$(t,e,n){try{return(await jr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return Hr(),(await jr()).transaction(t,e,n)}}function Vr(t){try{t.abort()}catch{}}
 async function vc(t,e){let n={now:!0},s=e(n);s.then(()=>kc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
 ()=>l(new Vt),nn?q$:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Vt&&Y$(n),r}finally{
 clearTimeout(o)}}function Y$(t){t.now=!1,t.transaction?.mode==="readwrite"&&Vr(t.transaction),kc(!0)}function kc(t){
 t!==nn&&(nn=t,document.documentElement.dataset.storage=nn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:nn}})))}var yc,q$,Vt,To,nn,Gr,Mo,z$,wc,Oe=$(()=>{Ur();So();yc=1e3,q$=100,Vt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},To=new Set,nn=!1,Gr=!1,Mo=()=>nn;z$=t=>({store:wc(t.objectStore(
+"storage",{detail:{silent:nn}})))}var yc,q$,Vt,Mo,nn,Gr,Rs,z$,wc,Oe=$(()=>{Ur();To();yc=1e3,q$=100,Vt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Mo=new Set,nn=!1,Gr=!1,Rs=()=>nn;z$=t=>({store:wc(t.objectStore(
 t.objectStoreNames[0])),objectStore:e=>wc(t.objectStore(e))}),wc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Gr||=To.size>
-0;for(let t of To)Vr(t)});addEventListener("pageshow",t=>{t.persisted&&Gr&&document.dispatchEvent(new CustomEvent(
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Gr||=Mo.size>
+0;for(let t of Mo)Vr(t)});addEventListener("pageshow",t=>{t.persisted&&Gr&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:nn}})),Gr=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Sc(t){try{return await Lt(["outbox","meta"],e=>Z$(e,t),xc)}catch(e){throw new xo(
+"$1-$2-$3-$4-$5")}async function Sc(t){try{return await Lt(["outbox","meta"],e=>Z$(e,t),xc)}catch(e){throw new So(
 e)}}async function Z$(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
 qr).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function Tc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
-sort(qr)}async function sn(t){return(await Dt()).filter(e=>e.code===t)}async function Rs(t){return qt("outbox",
+sort(qr)}async function sn(t){return(await Dt()).filter(e=>e.code===t)}async function Is(t){return qt("outbox",
 ({store:e})=>e.get(t))}async function Ao(t){return qt("sent",({store:e})=>e.get(t))}async function Gn(t,e){await Lt(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},xc)}async function Oo(t){let e=await Rs(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},xc)}async function Oo(t){let e=await Is(
 t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Eo(t,e.after)}async function Eo(t,e,n=()=>!0){for(let s of await Dt())
-s.after===t&&n(s)&&await Gn(s.id,{after:e})}async function Is(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
+s.after===t&&n(s)&&await Gn(s.id,{after:e})}async function Ws(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
 ...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
 objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Ac(t){
 let e=Date.parse(t)-J$*X$;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
@@ -102,9 +102,9 @@ xc={durability:"strict"};qr=(t,e)=>t.number-e.number;Mc=t=>Gn(t,{refused:void 0}
 getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Lt(["cards","list"],async e=>{
 let n=await e.objectStore("cards").get(t.code);return n&&tb(t,n)?n:(Ec(e,t),t)})}function Ec(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(eb(e))}function eb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
-updated_by:r,worst:l,archived:c,part:h,trials_total:u,proposals:p}=t,{metal:m,thickness_mm:g}=h,b=p?.length??0;
+updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:g}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:g,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:u,archived:c,settle:b}}async function Lc(){return qt("list",({store:t})=>t.index("settle").getAll(
+worst:l,trials:p,archived:c,settle:b}}async function Lc(){return qt("list",({store:t})=>t.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Nc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
 e.objectStore(n).clear()})}async function Zt(){return qt("meta",({store:t})=>t.get("shop"))}async function Cc(){
 return qt("meta",({store:t})=>t.get("cursor"))}async function Bc(t){let e=t.reset||await nb()?["outbox","sent",
@@ -125,46 +125,46 @@ t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.pro
 return Vn}function Le(t){Vn={...Vn,...t};try{localStorage.setItem(Wc,JSON.stringify(Vn))}catch{}Co();for(let e of zr)
 e(Vn)}function ft(t,e){zr.add(t),e?.addEventListener("abort",()=>zr.delete(t))}function Co(){document.documentElement.
 dataset.theme=Vn.theme}var Wc,Ic,zr,Vn,et=$(()=>{Wc="flangebook.settings",Ic={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},zr=new Set,Vn=ab()});function Hc(t){return Ws!==null&&t!=="pair"&&!(Fc?.labels_open&&rb.includes(t))}async function on(t){Kr+=1;try{
+day",name:"",paper:"A4"},zr=new Set,Vn=ab()});function Hc(t){return Ds!==null&&t!=="pair"&&!(Fc?.labels_open&&rb.includes(t))}async function on(t){Kr+=1;try{
 let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Fc=e,ac(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{Kr-=1}}async function Uc(t){Ws!==t&&(Ws=t,await Promise.all([on().catch(()=>null),Nc().catch(
+"rights")),e}finally{Kr-=1}}async function Uc(t){Ds!==t&&(Ds=t,await Promise.all([on().catch(()=>null),Nc().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Gc(t,e){let{body:n}=await T(
-"POST","/pair",{body:{code:t,name:e}});return C().name||Le({name:n.name}),Ws=null,jc=performance.now(),await on(),
+"POST","/pair",{body:{code:t,name:e}});return C().name||Le({name:n.name}),Ds=null,jc=performance.now(),await on(),
 n}async function Vc(){await T("POST","/leave",{}),await Uc("unknown")}function qc(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>jc&&Uc(e)}),document.addEventListener("other-role",Dc),jn()!=="\
-owner"&&Dc()}function Dc(){Kr||on().catch(()=>null)}var zt,rb,Fc,Ws,jc,Kr,Ne,Bo,an=$(()=>{U();Et();$t();et();zt=
+owner"&&Dc()}function Dc(){Kr||on().catch(()=>null)}var zt,rb,Fc,Ds,jc,Kr,Ne,Bo,an=$(()=>{U();Et();$t();et();zt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},rb=["\
-card","step"],Fc=null,Ws=null,jc=-1/0,Kr=0,Ne=()=>Ws;Bo=t=>t instanceof M||t instanceof Error?t.message:String(
+card","step"],Fc=null,Ds=null,jc=-1/0,Kr=0,Ne=()=>Ds;Bo=t=>t instanceof M||t instanceof Error?t.message:String(
 t)});function nd(t,e){if(!Qr(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return Kc!==
-void 0?Kc.createHTML(e):e}function dn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=js(e)?
+void 0?Kc.createHTML(e):e}function dn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Hs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
 s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=dn(t,o._$AS(t,e.values),o,s)),e}var Jr,zc,Po,Kc,Xr,
-be,Zr,ib,cn,Fs,js,Qr,td,Yr,Ds,Yc,Jc,rn,Xc,Zc,ed,ti,i,x,$S,ie,d,Qc,ln,sd,Hs,Ro,qn,hn,Io,Wo,Do,Fo,od,lb,Ce,_=$(()=>{
+we,Zr,ib,cn,js,Hs,Qr,td,Yr,Fs,Yc,Jc,rn,Xc,Zc,ed,ti,i,x,$S,ie,d,Qc,ln,sd,Us,Ro,qn,hn,Io,Wo,Do,Fo,od,lb,Ce,_=$(()=>{
 Jr=globalThis,zc=t=>t,Po=Jr.trustedTypes,Kc=Po?Po.createPolicy("lit-html",{createHTML:t=>t}):void 0,Xr="$lit$",
-be=`lit$${Math.random().toFixed(9).slice(2)}$`,Zr="?"+be,ib=`<${Zr}>`,cn=document,Fs=()=>cn.createComment(""),
-js=t=>t===null||typeof t!="object"&&typeof t!="function",Qr=Array.isArray,td=t=>Qr(t)||typeof t?.[Symbol.iterator]==
+we=`lit$${Math.random().toFixed(9).slice(2)}$`,Zr="?"+we,ib=`<${Zr}>`,cn=document,js=()=>cn.createComment(""),
+Hs=t=>t===null||typeof t!="object"&&typeof t!="function",Qr=Array.isArray,td=t=>Qr(t)||typeof t?.[Symbol.iterator]==
 "function",Yr=`[ 	
-\f\r]`,Ds=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Yc=/-->/g,Jc=/>/g,rn=RegExp(`>|${Yr}(?:([^\\s"'\
+\f\r]`,Fs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Yc=/-->/g,Jc=/>/g,rn=RegExp(`>|${Yr}(?:([^\\s"'\
 >=/]+)(${Yr}*=${Yr}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),Xc=/'/g,Zc=/"/g,ed=/^(?:script|style|textarea|title)$/i,ti=t=>(e,...n)=>({_$litType$:t,
 strings:e,values:n}),i=ti(1),x=ti(2),$S=ti(3),ie=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Qc=new WeakMap,
-ln=cn.createTreeWalker(cn,129);sd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Ds;for(let l=0;l<
-n;l++){let c=t[l],h,u,p=-1,m=0;for(;m<c.length&&(r.lastIndex=m,u=r.exec(c),u!==null);)m=r.lastIndex,r===Ds?u[1]===
-"!--"?r=Yc:u[1]!==void 0?r=Jc:u[2]!==void 0?(ed.test(u[2])&&(o=RegExp("</"+u[2],"g")),r=rn):u[3]!==void 0&&(r=
-rn):r===rn?u[0]===">"?(r=o??Ds,p=-1):u[1]===void 0?p=-2:(p=r.lastIndex-u[2].length,h=u[1],r=u[3]===void 0?rn:u[3]===
-'"'?Zc:Xc):r===Zc||r===Xc?r=rn:r===Yc||r===Jc?r=Ds:(r=rn,o=void 0);let g=r===rn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Ds?c+ib:p>=0?(s.push(h),c.slice(0,p)+Xr+c.slice(p)+be+g):c+be+(p===-2?l:g)}return[nd(t,a+(t[n]||"<?>")+
-(e===2?"</svg>":e===3?"</math>":"")),s]},Hs=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,u]=sd(e,n);if(this.el=t.createElement(h,s),ln.currentNode=this.el.content,
-n===2||n===3){let p=this.el.content.firstChild;p.replaceWith(...p.childNodes)}for(;(o=ln.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let p of o.getAttributeNames())if(p.endsWith(Xr)){let m=u[r++],
-g=o.getAttribute(p).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
-"."?Io:b[1]==="?"?Wo:b[1]==="@"?Do:hn}),o.removeAttribute(p)}else p.startsWith(be)&&(c.push({type:6,index:a}),
-o.removeAttribute(p));if(ed.test(o.tagName)){let p=o.textContent.split(be),m=p.length-1;if(m>0){o.textContent=
-Po?Po.emptyScript:"";for(let g=0;g<m;g++)o.append(p[g],Fs()),ln.nextNode(),c.push({type:2,index:++a});o.append(
-p[m],Fs())}}}else if(o.nodeType===8)if(o.data===Zr)c.push({type:2,index:a});else{let p=-1;for(;(p=o.data.indexOf(
-be,p+1))!==-1;)c.push({type:7,index:a}),p+=be.length-1}a++}}static createElement(e,n){let s=cn.createElement("\
+ln=cn.createTreeWalker(cn,129);sd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Fs;for(let l=0;l<
+n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Fs?p[1]===
+"!--"?r=Yc:p[1]!==void 0?r=Jc:p[2]!==void 0?(ed.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=rn):p[3]!==void 0&&(r=
+rn):r===rn?p[0]===">"?(r=o??Fs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?rn:p[3]===
+'"'?Zc:Xc):r===Zc||r===Xc?r=rn:r===Yc||r===Jc?r=Fs:(r=rn,o=void 0);let g=r===rn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Fs?c+ib:u>=0?(s.push(h),c.slice(0,u)+Xr+c.slice(u)+we+g):c+we+(u===-2?l:g)}return[nd(t,a+(t[n]||"<?>")+
+(e===2?"</svg>":e===3?"</math>":"")),s]},Us=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=sd(e,n);if(this.el=t.createElement(h,s),ln.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=ln.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Xr)){let m=p[r++],
+g=o.getAttribute(u).split(we),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
+"."?Io:b[1]==="?"?Wo:b[1]==="@"?Do:hn}),o.removeAttribute(u)}else u.startsWith(we)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(ed.test(o.tagName)){let u=o.textContent.split(we),m=u.length-1;if(m>0){o.textContent=
+Po?Po.emptyScript:"";for(let g=0;g<m;g++)o.append(u[g],js()),ln.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],js())}}}else if(o.nodeType===8)if(o.data===Zr)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+we,u+1))!==-1;)c.push({type:7,index:a}),u+=we.length-1}a++}}static createElement(e,n){let s=cn.createElement("\
 template");return s.innerHTML=e,s}};Ro=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
 _$AD,o=(e?.creationScope??cn).importNode(n,!0);ln.currentNode=o;let a=ln.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
@@ -174,22 +174,22 @@ cn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI
 s._$AI(e[n])),n++}},qn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=dn(this,e,n),js(e)?e===d||e==null||e===""?(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=dn(this,e,n),Hs(e)?e===d||e==null||e===""?(this.
 _$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==ie&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
 void 0?this.T(e):td(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
-_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&js(this._$AH)?this._$AA.nextSibling.data=e:this.
+_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Hs(this._$AH)?this._$AA.nextSibling.data=e:this.
 T(cn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=Hs.createElement(nd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ro(
+void 0&&(s.el=Us.createElement(nd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ro(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=Qc.get(e.strings);return n===void 0&&Qc.
-set(e.strings,n=new Hs(e)),n}k(e){Qr(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
-o===n.length?n.push(s=new t(this.O(Fs()),this.O(Fs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+set(e.strings,n=new Us(e)),n}k(e){Qr(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+o===n.length?n.push(s=new t(this.O(js()),this.O(js()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
 let s=zc(e).nextSibling;zc(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
 hn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)e=dn(this,e,n,0),r=!js(e)||e!==this._$AH&&e!==ie,r&&(this._$AH=e);else{let l=e,c,h;
-for(e=a[0],c=0;c<a.length-1;c++)h=dn(this,l[s+c],n,c),h===ie&&(h=this._$AH[c]),r||=!js(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)e=dn(this,e,n,0),r=!Hs(e)||e!==this._$AH&&e!==ie,r&&(this._$AH=e);else{let l=e,c,h;
+for(e=a[0],c=0;c<a.length-1;c++)h=dn(this,l[s+c],n,c),h===ie&&(h=this._$AH[c]),r||=!Hs(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
 name):this.element.setAttribute(this.name,e??"")}},Io=class extends hn{constructor(){super(...arguments),this.
 type=3}j(e){this.element[this.name]=e===d?void 0:e}},Wo=class extends hn{constructor(){super(...arguments),this.
@@ -199,73 +199,73 @@ s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.el
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Fo=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-dn(this,e)}},od={M:Xr,P:be,A:Zr,C:1,L:sd,R:Ro,D:td,V:dn,I:qn,H:hn,N:Wo,U:Do,B:Io,F:Fo},lb=Jr.litHtmlPolyfillSupport;
-lb?.(Hs,qn),(Jr.litHtmlVersions??=[]).push("3.3.3");Ce=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new qn(e.insertBefore(Fs(),a),a,void 0,n??{})}return o._$AI(
-t),o}});function Gs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
-return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function ut(t){let e=Gs(t),n=[...e].filter(s=>!Us.includes(
+dn(this,e)}},od={M:Xr,P:we,A:Zr,C:1,L:sd,R:Ro,D:td,V:dn,I:qn,H:hn,N:Wo,U:Do,B:Io,F:Fo},lb=Jr.litHtmlPolyfillSupport;
+lb?.(Us,qn),(Jr.litHtmlVersions??=[]).push("3.3.3");Ce=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new qn(e.insertBefore(js(),a),a,void 0,n??{})}return o._$AI(
+t),o}});function Vs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
+return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Vs(t),n=[...e].filter(s=>!Gs.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
 fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:rd(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
  two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function ei(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>Us[n%Us.length]).join("");return e+rd(e)}function rd(t){let e=0,n=2;for(let s of t)
-e^=ad(n,Us.indexOf(s)),n=ad(n,2);return Us[e]}function ad(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Us,dt=$(()=>{Us="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var un,jo,zn,ni=$(()=>{un={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},jo=t=>(...e)=>({
+new Uint8Array(6)),e=Array.from(t,n=>Gs[n%Gs.length]).join("");return e+rd(e)}function rd(t){let e=0,n=2;for(let s of t)
+e^=ad(n,Gs.indexOf(s)),n=ad(n,2);return Gs[e]}function ad(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Gs,dt=$(()=>{Gs="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var pn,jo,zn,ni=$(()=>{pn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},jo=t=>(...e)=>({
 _$litDirective$:t,values:e}),zn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var vS,id,cb,Ho,si=$(()=>{_();({I:vS}=od),id=t=>t.strings===void 0,cb={},Ho=(t,e=cb)=>t._$AH=e});var vt,Be=$(()=>{_();ni();si();vt=jo(class extends zn{constructor(t){if(super(t),t.type!==un.PROPERTY&&t.type!==
-un.ATTRIBUTE&&t.type!==un.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var vS,id,cb,Ho,si=$(()=>{_();({I:vS}=od),id=t=>t.strings===void 0,cb={},Ho=(t,e=cb)=>t._$AH=e});var vt,Be=$(()=>{_();ni();si();vt=jo(class extends zn{constructor(t){if(super(t),t.type!==pn.PROPERTY&&t.type!==
+pn.ATTRIBUTE&&t.type!==pn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!id(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
-e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===un.PROPERTY){if(e===n[s])return ie}else if(t.
-type===un.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return ie}else if(t.type===un.ATTRIBUTE&&n.getAttribute(
+e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===pn.PROPERTY){if(e===n[s])return ie}else if(t.
+type===pn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return ie}else if(t.type===pn.ATTRIBUTE&&n.getAttribute(
 s)===e+"")return ie;return Ho(t),e}})});function Kn(t,e=dd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function ld(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
 t??null}function Yn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
-h,u]=[t[l],e[l]];h!==void 0&&!Uo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:u})}if(!t.settings)return s;
+h,p]=[t[l],e[l]];h!==void 0&&!Uo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
 let[o,a,r]=[t.settings,e.settings??[],n.settings].map(hd);for(let l of new Set([...o.keys(),...a.keys()])){let[
-c,h,u]=[o.get(l),a.get(l),r.get(l)];cd(c,h)||cd(c,u)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
-shop:u,yours:c,before:h})}return s}function ud(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
+c,h,p]=[o.get(l),a.get(l),r.get(l)];cd(c,h)||cd(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
+shop:p,yours:c,before:h})}return s}function pd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
 return s;let r=hd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
 c)}return{...s,settings:[...r.values()]}}var dd,Uo,Go,oi,hd,cd,Jn=$(()=>{dd=["title","note","archived","settin\
 gs"];Uo=(t,e)=>JSON.stringify(ld(t))===JSON.stringify(ld(e));Go=(t,e)=>Kn(t,dd.filter(n=>n in t&&!Uo(t[n],e[n]))),
 oi=({before:t={}},e)=>Object.keys(t).every(n=>Uo(t[n],e[n]));hd=t=>new Map(t.map(e=>[e.step,e])),cd=(t,e)=>Uo(
-t?[t]:[],e?[e]:[])});async function Vo(t){ai.add(t.id);try{return await pd(t)}finally{ai.delete(t.id)}}async function pd(t){let e;try{
-e=await Sc(t)}catch(n){let s=await pb(t);return s||(await ub(n),pd(t))}try{return await fd(e,4e3)??{where:"her\
+t?[t]:[],e?[e]:[])});async function Vo(t){ai.add(t.id);try{return await ud(t)}finally{ai.delete(t.id)}}async function ud(t){let e;try{
+e=await Sc(t)}catch(n){let s=await ub(t);return s||(await pb(n),ud(t))}try{return await fd(e,4e3)??{where:"her\
 e",answer:null}}catch(n){if(n instanceof F||n instanceof Vt||!ii(n))return{where:"here",answer:null};throw await Oo(
-e.id),n}}async function ub(t){ri.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
+e.id),n}}async function pb(t){ri.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
 setTimeout(e,db),document.addEventListener("storage",e,{once:!0})}),ri.delete(t),document.dispatchEvent(new CustomEvent(
-"held"))}async function pb(t){try{return{where:"shop",answer:(await $d({...t,number:0,queued_at:""},8e3)).body}}catch(e){
+"held"))}async function ub(t){try{return{where:"shop",answer:(await $d({...t,number:0,queued_at:""},8e3)).body}}catch(e){
 if(e instanceof F||!ii(e))return null;throw e}}async function md(){return Un("outbox",hb,mb)}async function mb(){
-let t=0;for(let{id:e}of await Dt()){if(ai.has(e))continue;let n=await Rs(e);if(!(!n||!await fb(n)))try{await fd(
+let t=0;for(let{id:e}of await Dt()){if(ai.has(e))continue;let n=await Is(e);if(!(!n||!await fb(n)))try{await fd(
 n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;ii(s)&&await Gn(n.id,{refused:s.message,missing:s.status===404})}}
-return{sent:t,left:(await Dt()).length}}async function fd(t,e){if(!await gb(t))return null;let n=await Rs(t.id)??
+return{sent:t,left:(await Dt()).length}}async function fd(t,e){if(!await gb(t))return null;let n=await Is(t.id)??
 t;try{let s=await(n.parked?bd(n,e):$d(n,e));return await gd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
 if(!(s instanceof M&&s.status===412)||n.parked)throw s;return $b(n,e)}}async function gb({id:t,code:e,after:n,
-before:s,parked:o}){if(!n||o)return!0;if(await Rs(n))return!1;if(!(await Ao(n))?.proposed)return!0;let a=await Xt(
+before:s,parked:o}){if(!n||o)return!0;if(await Is(n))return!1;if(!(await Ao(n))?.proposed)return!0;let a=await Xt(
 e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Gn(t,oi({before:s},a)?{after:a.revision_id}:{parked:!0}),
 !0)}async function $b(t,e){if(t.body.part)throw new M(bb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
 await re(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Yn(t.body,t.before??{},n).
-length)return await Is(t,s),await Eo(t.id,n.revision_id,l=>oi(l,n)),{where:o?"settle":"shop",answer:n};let a={
+length)return await Ws(t,s),await Eo(t.id,n.revision_id,l=>oi(l,n)),{where:o?"settle":"shop",answer:n};let a={
 ...t,parked:!0};await Gn(t.id,{parked:!0});let r=await bd(a,e);return await gd(a,r),{where:"settle",answer:r.body}}
 async function gd(t,{body:e,at:n}){t.kind!=="trial"&&(await re(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
-t.after&&await Eo(t.id,t.after)),await Is(t,n,!!t.parked),await Ac(n)}function $d({kind:t,code:e,id:n,body:s,after:o,
+t.after&&await Eo(t.id,t.after)),await Ws(t,n,!!t.parked),await Ac(n)}function $d({kind:t,code:e,id:n,body:s,after:o,
 etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):T(
 "PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function bd({id:t,code:e,body:n,
-before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...u}=n,p={...l?{reason:l}:{},...c?{by:c}:{}};
-return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:u,before:s,revision:o,made_at:a,...p},timeout:r})}
+before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
+return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
 function ii(t){if(!(t instanceof M))throw t;return t.status<500&&![401,408,429].includes(t.status)}var db,hb,ai,
-ri,Vs,fb,bb,Xn=$(()=>{U();Jn();Nt();$t();Oe();So();db=3e3,hb=15e3;ai=new Set;ri=new Set,Vs=()=>[...ri].at(-1)?.
+ri,qs,fb,bb,Xn=$(()=>{U();Jn();Nt();$t();Oe();To();db=3e3,hb=15e3;ai=new Set;ri=new Set,qs=()=>[...ri].at(-1)?.
 message??"";fb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Xt(s));bb={title:"Changed meanw\
 hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
 changed again since. Open the card and make the change anew."}});function wd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Kn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function pn(t){return wd(t,
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function un(t){return wd(t,
 await sn(t.code).catch(()=>[]))}async function li(t){let e=await Xt(t);return e&&wd(e,(await sn(t)).filter(n=>n.
-body.settles))}async function qs(t){let e=await Xt(t);return e&&pn(e)}async function Pe(t,e,{reason:n="",settles:s=[]}={}){
+body.settles))}async function zs(t){let e=await Xt(t);return e&&un(e)}async function Pe(t,e,{reason:n="",settles:s=[]}={}){
 let o=Go(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=C(),l=await Vo(
 {id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:Kn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await qs(t.
+...n?{reason:n}:{},...r?{by:r}:{}},before:Kn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await zs(t.
 code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Re=$(()=>{Jn();Nt();Xn();et();$t()});function ci(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(yb);if(!e.length)return null;
 let n=_b(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
@@ -275,7 +275,7 @@ o>0&&o<=n.deepest_mm)}function _b({drawing:t,v_opening_mm:e}){let n=(t?.die??[])
 o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*wb:0}var yd,wb,yb,mn=$(()=>{yd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],wb=180/Math.PI;yb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function we(){return Ie}async function qo(t){let e=await Dt().catch(()=>[]),n=await Lo().catch(()=>[]);Ie={...Ie,
+t."],wb=180/Math.PI;yb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function ce(){return Ie}async function qo(t){let e=await Dt().catch(()=>[]),n=await Lo().catch(()=>[]);Ie={...Ie,
 ...t,waiting:e.length,words:hi(e),settle:await kb(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
 length},document.documentElement.dataset.reached=String(Ie.reached),document.documentElement.dataset.settle=String(
 Ie.settle.length),document.documentElement.dataset.waiting=String(Ie.waiting),document.dispatchEvent(new CustomEvent(
@@ -284,20 +284,20 @@ length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}
 `${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function kb(t){let e=(await Lc()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
 function We(t,e){let n=t||!!(e&&!(e instanceof F));n!==Ie.reached&&qo({reached:n})}function Zn(){return qo({})}
-function j(){return zs?(di=!0,zs):(zs=xb().finally(()=>zs=void 0),zs)}async function xb(){do di=!1,await Sb();while(di)}
+function j(){return Ks?(di=!0,Ks):(Ks=xb().finally(()=>Ks=void 0),Ks)}async function xb(){do di=!1,await Sb();while(di)}
 async function Sb(){try{await _d(),(await md()).sent>0&&await _d(),await qo({reached:!0,at:new Date().toISOString(),
 unkept:!1})}catch(t){await qo(t instanceof F?{reached:!1}:t instanceof M?{reached:!0}:{unkept:!0}),!(t instanceof
 F||t instanceof M&&t.status===401)&&!(t instanceof Vt)&&console.warn("changes feed:",t)}}async function _d(){for(;await Un(
 "feed",vb,Tb););}async function Tb(){let t=await Cc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
 t)}`,{timeout:15e3});return await Bc(e),e.more}function vd(){j(),addEventListener("online",()=>j()),addEventListener(
 "offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var vb,Ie,zs,di,bt=$(()=>{U();Nt();Xn();Oe();$t();
-So();vb=3e3,Ie={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},di=!1});async function wt(t,e,n){let s=null,o=await Xt(t).catch(a=>{s=a});if(!o){await e(await pn(await Mb(t,n,s)),{where:"\
-shop"});return}await e(await pn(o),{where:"device"}),Ab(o,e,n)}async function Mb(t,e,n){try{return await ye(t,
-e)}catch(s){throw s instanceof F&&n instanceof Vt?n:s}}async function kd(){try{let t=await Ee();if(t.length||!we().
+setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var vb,Ie,Ks,di,bt=$(()=>{U();Nt();Xn();Oe();$t();
+To();vb=3e3,Ie={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},di=!1});async function wt(t,e,n){let s=null,o=await Xt(t).catch(a=>{s=a});if(!o){await e(await un(await Mb(t,n,s)),{where:"\
+shop"});return}await e(await un(o),{where:"device"}),Ab(o,e,n)}async function Mb(t,e,n){try{return await ye(t,
+e)}catch(s){throw s instanceof F&&n instanceof Vt?n:s}}async function kd(){try{let t=await Ee();if(t.length||!ce().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return We(!0),{list:t.cards,where:"shop"}}catch(t){return We(!1,t),{list:[],where:"shop"}}}async function Ab(t,e,n){
-try{let s=await ye(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await pn(s),{where:"shop"})}catch{}}async function xd(t,e){
+try{let s=await ye(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await un(s),{where:"shop"})}catch{}}async function xd(t,e){
 if(await Xt(t).catch(()=>{}))return"device";try{return await ye(t,e),"shop"}catch(n){if(n instanceof M&&n.status===
 404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function ye(t,e){try{let{body:n}=await T("\
 GET",`/cards/${t}`,{signal:e,timeout:4e3});return We(!0),await re(n).catch(()=>n)}catch(n){throw e?.aborted||We(
@@ -315,42 +315,42 @@ er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
   </div>`}var R,at,rt=$(()=>{_();Et();Qn();R=(t,e,n=d)=>ht(t)?e:n,at=(t,e,n=d)=>_e(t)?e:n});function nt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function y(t,e={}){
-return t==null?{text:"–",unit:""}:te()?C().inches==="fraction"?{text:Lb(t/ce),unit:"in"}:{text:nt(t/ce,(e.digits??
+return t==null?{text:"–",unit:""}:te()?C().inches==="fraction"?{text:Lb(t/de),unit:"in"}:{text:nt(t/de,(e.digits??
 1)+2),unit:"in"}:{text:nt(t,e.digits??1),unit:"mm"}}function Lb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=te()?t/ui:t,s=Math.abs(
+ `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=te()?t/pi:t,s=Math.abs(
 n)<10?1:0;return{text:nt(e?Sd(n,s):n,s),unit:te()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=te()?t/ui*Eb:t,s=Math.abs(n)<20?1:0;return{text:nt(e?Sd(n,s):n,s),unit:te()?"tons/ft":"kN/\
+–",unit:""};let n=te()?t/pi*Eb:t,s=Math.abs(n)<20?1:0;return{text:nt(e?Sd(n,s):n,s),unit:te()?"tons/ft":"kN/\
 m"}}function Sd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:nt(t,e),unit:"°"}}function Ks(t){if(t==null)return{text:"–",unit:""};let e=te()?t/Ob:t;return{text:nt(
+{text:nt(t,e),unit:"°"}}function Ys(t){if(t==null)return{text:"–",unit:""};let e=te()?t/Ob:t;return{text:nt(
 e,e<10?2:1),unit:te()?"lb":"kg"}}function fn(t,e){if(/_(low|high)$/.test(t))return fn(t.replace(/_(low|high)$/,
 ""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let n=y(e,{digits:0});return{text:n.text,
 unit:`${n.unit}/s`}}return t.endsWith("_mm")?y(e,{digits:Math.abs(e)<10?2:1}):t.endsWith("_kn")?gt(e):t.endsWith(
-"_deg")?S(e):t.endsWith("_kg")?Ks(e):t.endsWith("_percent")?{text:nt(e,0),unit:"%"}:{text:String(Math.round(e*
-100)/100),unit:""}}function f(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function pi(){
-return te()?{unit:"tons",size:ui}:{unit:"kN",size:1}}function P(){return te()?"in":"mm"}function Q(t,e=P()){let n=t.
+"_deg")?S(e):t.endsWith("_kg")?Ys(e):t.endsWith("_percent")?{text:nt(e,0),unit:"%"}:{text:String(Math.round(e*
+100)/100),unit:""}}function f(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function ui(){
+return te()?{unit:"tons",size:pi}:{unit:"kN",size:1}}function P(){return te()?"in":"mm"}function Q(t,e=P()){let n=t.
 trim().replace(/^(\d+),(\d+)$/,"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.
 test(n)?`${n} ${e}`:n}function Td(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
-Number(e)*(n==="in"?ce:1):null}function q(t){if(t==null)return"";let e=te()?t/ce:t;return String(Number(e.toFixed(
-te()?4:3)))}var ce,ui,Ob,Eb,te,O=$(()=>{et();ce=25.4,ui=8.896443230521,Ob=.45359237,Eb=.3048,te=()=>C().units===
+Number(e)*(n==="in"?de:1):null}function q(t){if(t==null)return"";let e=te()?t/de:t;return String(Number(e.toFixed(
+te()?4:3)))}var de,pi,Ob,Eb,te,O=$(()=>{et();de=25.4,pi=8.896443230521,Ob=.45359237,Eb=.3048,te=()=>C().units===
 "inch"});function Ft(t,e){return t.length*e*.6+e*.3}function Nb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
 t.y-e.y)*2<t.height+e.height}function Md(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
-2]];for(let[c,h,u]of l){if(h===0){if(Math.abs(c)>u)return!1;continue}let[p,m]=[(-u-c)/h,(u-c)/h];a=Math.max(a,
-Math.min(p,m)),r=Math.min(r,Math.max(p,m))}return a<=r}function Cb([t,e],[n,s]){return Yo(t,e,n)!==Yo(t,e,s)&&
+2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Cb([t,e],[n,s]){return Yo(t,e,n)!==Yo(t,e,s)&&
 Yo(n,s,t)!==Yo(n,s,e)}function Yo(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var Jo,Xo=$(()=>{
 Jo=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
 lines:n=[]}){let s=this.taken.filter(l=>Nb(e,l)).length,o=this.edges.filter(l=>Md(e,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>Cb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Md(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Ys(t){return t.length?
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Js(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Kt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Ad([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function gn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
 e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var De=$(()=>{});function H(t){let{text:e}=y(t,{digits:2});return C().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function Ed({section:t,part:e},{pixels:n=ts(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=gn(Kt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),u=new Jo(h.map((v,E)=>[v,h[(E+1)%h.length]])),p=Rb(t).map(
-(v,E)=>Wb(v.map(c),H(e.flats_mm[E]),u,18)),m=t.bend_points.map((v,E)=>Ib(c(v),E+1,e.bends[E],u,18)),[g,b,w,L]=jb(
-[...h,...m.flatMap(v=>Od(v.box)),...p.flatMap(v=>[...Od(v.box),...v.lines.flat()])]),[B,N]=[w-g+12,L-b+12];return i`<svg
+c=gn(Kt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Jo(h.map((v,E)=>[v,h[(E+1)%h.length]])),u=Rb(t).map(
+(v,E)=>Wb(v.map(c),H(e.flats_mm[E]),p,18)),m=t.bend_points.map((v,E)=>Ib(c(v),E+1,e.bends[E],p,18)),[g,b,w,L]=jb(
+[...h,...m.flatMap(v=>Od(v.box)),...u.flatMap(v=>[...Od(v.box),...v.lines.flat()])]),[B,N]=[w-g+12,L-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
@@ -359,7 +359,7 @@ c=gn(Kt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),u=new Jo(h.map((v,E)=>[v,h[
     height=${N}
     viewBox="${g-6} ${b-6} ${B} ${N}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${p.map(({lines:v,box:E,text:X})=>x`${v.map(([ct,_o])=>x`<path class="dimension" d="M${ct}L${_o}"/>`)}
+    ${u.map(({lines:v,box:E,text:X})=>x`${v.map(([ct,vo])=>x`<path class="dimension" d="M${ct}L${vo}"/>`)}
       ${Db(v[0])}${Fb(E,X,18)}`)}
     ${m.map(({box:v,text:E,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
@@ -372,13 +372,13 @@ map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Ld(o)} ${o.direction}`:"";ret
 join("; ")}.`}function Ld(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":f(S(t.included_angle_deg)).
 replace(".0°","°")}function Rb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
 length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Ib(t,e,n,s,o){let a=Ld(n),r=Ft(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(u=>Bb.map(p=>{let m=t[0]+Math.cos(p)*(u*o+r/2-o*.6),g=t[1]+Math.sin(p)*u*o;return{box:{x:m,y:g,width:r,
-height:o*1.5},cost:u*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Wb([
+2.6].flatMap(p=>Bb.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),g=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:g,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Wb([
 t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[Ft(n,o),o*1.3],h=(m,g)=>[
-m[0]+r[0]*g,m[1]+r[1]*g],u=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(g=>[.5,.3,.7].map(b=>{let[w,L]=[h(t,g*o),h(
+m[0]+r[0]*g,m[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(g=>[.5,.3,.7].map(b=>{let[w,L]=[h(t,g*o),h(
 e,g*o)],B={x:w[0]+(L[0]-w[0])*b,y:w[1]+(L[1]-w[1])*b,width:l,height:c},N=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
 g*r[1])*o*.9:0,v=[[w,L],[h(t,Math.sign(g)*o*.5),h(w,Math.sign(g)*4)],[h(e,Math.sign(g)*o*.5),h(L,Math.sign(g)*
-4)]];return{box:{...B,y:B.y+N},cost:Math.abs(g)+(b===.5?0:.5),lines:v}}))),p=s.choose(u);return{box:p.box,lines:p.
+4)]];return{box:{...B,y:B.y+N},cost:Math.abs(g)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
 lines,text:n}}function Db(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
 4}"/>`)}function Fb({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
     <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Od({
@@ -438,15 +438,15 @@ d});function Fe(t){if(t instanceof Vt)return i`<div class="state" data-test="sto
     ${e}
   </div>`,Pd=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${Mo()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    ${Rs()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
     The page goes on by itself. ${Rd}
   </div>`,Rd=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function pt(t,{replace:e=!1}={}){Kb()&&(history[e?"replaceState":"pushState"](null,"",t),ve(!0))}function de(t){
-Js=t}function Kb(){let t=Js?.();return!t||confirm(t)}function Id(){Js?.()?je():ve()}async function ve(t=!1){mi.
-abort(),mi=new AbortController,Js=null;let{signal:e}=mi,n=document.documentElement;delete n.dataset.ready;let s=Yb(
+>`});function ut(t,{replace:e=!1}={}){Kb()&&(history[e?"replaceState":"pushState"](null,"",t),ve(!0))}function he(t){
+Xs=t}function Kb(){let t=Xs?.();return!t||confirm(t)}function Id(){Xs?.()?je():ve()}async function ve(t=!1){mi.
+abort(),mi=new AbortController,Xs=null;let{signal:e}=mi,n=document.documentElement;delete n.dataset.ready;let s=Yb(
 Qo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
 je();let o=l=>{clearTimeout(a),e.aborted||Ce(l,Zo())};Ce(i``,Zo());let a=setTimeout(()=>o(Pd()),zb);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
@@ -456,13 +456,13 @@ ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
 aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Fe(l)),n.dataset.ready="fai\
 led"}t&&!e.aborted&&Zo().focus({preventScroll:!0})}function Yb(t){return t&&Hc(t.route.name)?{route:Dd("pair"),
-params:{}}:t}function Wd(){return addEventListener("popstate",()=>ve()),addEventListener("beforeunload",t=>(Vs()||
-Js?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
+params:{}}:t}function Wd(){return addEventListener("popstate",()=>ve()),addEventListener("beforeunload",t=>(qs()||
+Xs?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
-!Qo(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),pt(e.pathname+e.search+e.hash))}),
-Zo().replaceChildren(),ve()}var zb,mi,Js,Zo,Bt=$(()=>{_();fi();an();Et();Qn();Xn();rt();Ct();zb=1e3,mi=new AbortController,
-Js=null,Zo=()=>document.getElementById("main")});function ea(t,e,n,s){let o=ut(t.code),a=o.fault||(t.asked&&!o.whole?Xb(o.code):"");return i`<form class="code-form" @submit=${l=>{
-l.preventDefault(),t.asked=!0,o.whole?pt(`/c/${o.code}`):n()}}>
+!Qo(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ut(e.pathname+e.search+e.hash))}),
+Zo().replaceChildren(),ve()}var zb,mi,Xs,Zo,Bt=$(()=>{_();fi();an();Et();Qn();Xn();rt();Ct();zb=1e3,mi=new AbortController,
+Xs=null,Zo=()=>document.getElementById("main")});function ea(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?Xb(o.code):"");return i`<form class="code-form" @submit=${l=>{
+l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
       <input
@@ -504,7 +504,7 @@ n=await Fd(),s=!1,o=()=>{t.render(i`<div class="home">
           </nav>
         </div>
         ${tw(e,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=we().reached!==null,n=await Fd(),o(),(s||n.list.length)&&t.ready()};document.
+      </div>`)};o();let a=async()=>{s||=ce().reached!==null,n=await Fd(),o(),(s||n.list.length)&&t.ready()};document.
 addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function Fd(){let[
 {list:t,where:e},n,s]=await Promise.all([kd(),Zt().catch(()=>{}),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)
 o.set(r,hi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,
@@ -532,9 +532,9 @@ let o=ew(e,t.search);return i`<section class="home-list" aria-label="Cards">
           </div>`:d}
   </section>`}function ew({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(u=>h.includes(u))})}function nw(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function nw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
-f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function sw(){return we().reached===!1?i`<div class="state" data-test="empty">
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function sw(){return ce().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
@@ -555,12 +555,12 @@ ing n",unit:"",needed:!1}],Ud=["guaranteed minimum","typical","measured","common
 ss","stainless steel"],["aluminium","aluminium"]],ns=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function yn(t=""){let n=t.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Vd.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...qd}]}function Yd(t){let e=yn(t),{angle:n,face:s}=e[e.length-1];return Xs(
-[...e,{...qd,angle:n,face:s}])}var Vd,qd,zd,Xs,Kd,Jd,Zs,wi=$(()=>{Vd=["v","angle","radius","face","centre","co\
+o[r]??""]))});return n.length?n:[{...qd}]}function Yd(t){let e=yn(t),{angle:n,face:s}=e[e.length-1];return Zs(
+[...e,{...qd,angle:n,face:s}])}var Vd,qd,zd,Zs,Kd,Jd,Qs,wi=$(()=>{Vd=["v","angle","radius","face","centre","co\
 de","rating"],qd={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},zd=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];Xs=t=>t.map(e=>Vd.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+ack"],["bottom","bottom"],["front","front"]];Zs=t=>t.map(e=>Vd.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Kd=(t,e,n)=>Xs(yn(t).map((s,o)=>o===e?{...s,...n}:s));Jd=(t,e)=>Xs(yn(t).filter((n,s)=>s!==e)),Zs={v_opening_mm:"\
+`),Kd=(t,e,n)=>Zs(yn(t).map((s,o)=>o===e?{...s,...n}:s));Jd=(t,e)=>Zs(yn(t).filter((n,s)=>s!==e)),Qs={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
 ating"}});var Zd,yi,Xd,_i,vi,na,ss,ki,xi,sa,Si=$(()=>{Zd="Empty is unknown: checks with it then say so.",yi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",unit:"kN/m",hint:"As stamped on the tool or in its maker's papers."},
@@ -643,26 +643,26 @@ gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of ns)(t[n]?.trim()||
 needed:s}of wn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?dw(t,n):null}
 return e}function dw(t,e){let n=["low","nominal","high"].map(s=>[s,Pt(t[`${e}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function nh(t,e){
-let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(u=>u==="op\
-enings"):e).filter(u=>r.includes(`.${u}.`)).sort((u,p)=>p.length-u.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
-penings"?(n.openings??=[]).push(...a.map(u=>hw(o,u))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
-u=>`Number ${Number(h)+1}: ${u}`):a):s.push(...a.map(u=>`${o}: ${u}`))}return{byName:n,others:s}}function hw(t,e){
+let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
+enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
+penings"?(n.openings??=[]).push(...a.map(p=>hw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
+p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function hw(t,e){
 let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
-var ow,oa,aw,_n,Qd,He,lw,cw,he=$(()=>{bi();wi();Si();O();ow=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;oa=(t="")=>t.
+var ow,oa,aw,_n,Qd,He,lw,cw,pe=$(()=>{bi();wi();Si();O();ow=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;oa=(t="")=>t.
 trim()===""?null:Q(t),aw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),_n={text:{show:t=>t??"",take:(t="")=>t.
 trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{show:t=>t?"yes":"\
 no",take:t=>t==="yes"},length:{show:q,take:oa},number:{show:t=>t==null?"":String(t),take:Pt},rating:{show:t=>t==
 null?"":String(t),take:Pt},lengths:{show:t=>(t??[]).map(q).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
 trim()).map(e=>Q(e))},points:{show:t=>(t??[]).map(([e,n])=>`${q(e)}, ${q(n)}`).join(`
-`),take:t=>aw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Xs((t??[]).map(rw)),
+`),take:t=>aw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Zs((t??[]).map(rw)),
 take:t=>yn(t).map(iw)},figure:{show:String,take:String}};Qd=t=>_n.points.show(t),He=t=>sa[t].flatMap(e=>e.fields);
-lw=({type:t,blank:e})=>t==="rating"||e!==void 0,cw=["low","nominal","high","source","standing"]});function ia(t){let e={...uw};for(let n of Mi){let s=t.get(Ti[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
+lw=({type:t,blank:e})=>t==="rating"||e!==void 0,cw=["low","nominal","high","source","standing"]});function ia(t){let e={...pw};for(let n of Mi){let s=t.get(Ti[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
 e[n]=Ai(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function la(t){let e=new URLSearchParams;for(let n of Mi){
-let s=t[n].trim();s!==""&&e.set(Ti[n],Ai(n)?Q(s):s)}return e.toString()}function Qs(t){return pw.filter(e=>t[e].
+let s=t[n].trim();s!==""&&e.set(Ti[n],Ai(n)?Q(s):s)}return e.toString()}function to(t){return uw.filter(e=>t[e].
 trim()==="")}function vn(t){let e={};for(let n of Mi){let s=t[n].trim();s!==""&&(e[n]=Ai(n)?Q(s):n==="included\
-_angle_deg"?Pt(s):s)}return e}var uw,Ti,Mi,pw,Ai,ca=$(()=>{he();O();uw={metal:"",thickness_mm:"",bend_length_mm:"",
+_angle_deg"?Pt(s):s)}return e}var pw,Ti,Mi,uw,Ai,ca=$(()=>{pe();O();pw={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Ti={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Mi=Object.keys(Ti),pw=["meta\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Mi=Object.keys(Ti),uw=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],Ai=t=>t.endsWith("_mm")});function da(t){return Object.hasOwn(Ue,t)?t:void 0}async function lt(t,e){try{return await Oi(t,e)}catch(n){let s=n instanceof
 F?await Zt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Oi(t,e){let{body:n,
 etag:s}=await T("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function sh(t,e,n){await T("\
@@ -676,8 +676,8 @@ it,_t=$(()=>{U();et();$t();Ue={punches:{one:"punch",many:"punches",title:"Punche
 title:"Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"M\
 etals"}},it={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_\
 holders",metals:"shop.write_metals"}});function ke(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
-a=new AbortController;let{signal:h}=a;try{let u=await t(c,h);h.aborted||e({question:c,answer:u})}catch(u){h.aborted||
-e({question:c,error:u})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var to=$(
+a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
+e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var eo=$(
 ()=>{});function xe(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
@@ -689,29 +689,29 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var ua=$(()=>{_()});function pa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${f(Yt(t))}</b>
-    <small class="expected">expected ${f(Ve(t))}</small>`}function eo(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return xe(t,Yt(e,n),{note:i`expected ${f(Ve(e,n))}${s}`,origin:o,test:n})}var Yt,Ve,rh,ue=$(()=>{_();O();ua();
+  </div>`}var pa=$(()=>{_()});function ua(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${f(Yt(t))}</b>
+    <small class="expected">expected ${f(Ve(t))}</small>`}function no(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return xe(t,Yt(e,n),{note:i`expected ${f(Ve(e,n))}${s}`,origin:o,test:n})}var Yt,Ve,rh,ue=$(()=>{_();O();pa();
 Yt=(t,e="force_kn")=>rh(e)(t[`${e}_high`],{up:!0}),Ve=(t,e="force_kn")=>rh(e)(t[e]),rh=t=>t==="force_kn"?gt:Ot});var Li,ih=$(()=>{Li=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
 define("drawing-frame",Li)});function Ni({distance_mm:t,tool:e}){let n=f(y(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function lh(t,{
-left:e,right:n,bottom:s,top:o}){let[a,r]=xn(t),[[l,c],[h,u]]=[t.on_sheet,t.on_tool],p=a-e>n-a?-1:1,m=r-s>.7*(o-
+left:e,right:n,bottom:s,top:o}){let[a,r]=xn(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
 s)?1:-1,[g,b]=Ni(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
-    <path class="near-line" d="M${l} ${-c}L${h} ${-u}" />
+    <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
     ${ma(t,n-e)?d:[t.on_sheet,t.on_tool].map(mw)}
     <g transform="translate(${a} ${-r})">
       ${ma(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
-      <path class="px near-leader" d="M${p*12} ${m*12}L${p*34} ${m*30}H${p*44}" />
-      <text class="px label near-label" x=${p*50} y=${m*30-2}
-        text-anchor=${p>0?"start":"end"}>${g}<tspan x=${p*50}
+      <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
+      <text class="px label near-label" x=${u*50} y=${m*30-2}
+        text-anchor=${u>0?"start":"end"}>${g}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
   </g>`}var xn,ma,mw,Ci=$(()=>{_();O();xn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];ma=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,mw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function pe(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:u=null}){
-let p=s??(t.bounds[2]-t.bounds[0])/6,m=n?gw(p,h?c:null):$w(t,p,c),g=u&&!n?bw(m,u,p):m,{left:b,bottom:w,right:L,
+t.distance_mm)<.1*e,mw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function me(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?gw(u,h?c:null):$w(t,u,c),g=p&&!n?bw(m,p,u):m,{left:b,bottom:w,right:L,
 top:B}=g,N=l??fw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
@@ -727,15 +727,15 @@ top:B}=g,N=l??fw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       <path class="gauge" transform="translate(${N.back} 0)" d=${N.gauge} />
       <path class="sheet" data-test="sheet" d=${N.sheet} />
       ${e==="before"&&t.gauge_point?ww(t.gauge_point,o,g):d}
-      ${e==="after"&&a?yw(t.after.sheet,a,p,g):d}
+      ${e==="after"&&a?yw(t.after.sheet,a,u,g):d}
       ${h&&c?lh(c,g):d}
     </svg>
   </drawing-frame>`}function fw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
 s,o,a].map(St),down:0,gauge:St(r),back:0}}function gw(t,e){let[n,s]=e?xn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
 t,right:n+1.5*t,top:s+t}}function $w(t,e,n){let[s,o,a,r]=Kt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
-Math.max(l,c))},u=h.right-h.left,p={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*u),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?Bi(p,xn(n),Math.max(e,.1*u)):p;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function bw(t,{
+Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
+max(r+.3*e,1.6*e),8*e)},m=n?Bi(u,xn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function bw(t,{
 bounds:e,share:n},s){let o=Bi(Bi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
 right:a("right"),bottom:a("bottom"),top:a("top")}}function ww([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
@@ -743,16 +743,16 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function ww([t,e],n,{bottom:s}
     ${dh(0,o,180)}${dh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
     ${hh(t/2,o,n,17)}
-  </g>`}function yw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([u])=>Math.abs(u)<n/2).map(([,u])=>u)),
+  </g>`}function yw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${hh(0,a+r,f(S(e)))}
-  </g>`}var ch,Bi,dh,hh,no=$(()=>{_();O();ih();Ci();De();ch=t=>t?x`<path class="tool" d=${t} />`:d;Bi=({left:t,
+  </g>`}var ch,Bi,dh,hh,so=$(()=>{_();O();ih();Ci();De();ch=t=>t?x`<path class="tool" d=${t} />`:d;Bi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});dh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,hh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function uh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function ph(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -766,7 +766,7 @@ max(s,a+r)});dh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
             <span class="more">${s.reason} ${Ge(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var _w,vw,ph=$(()=>{_();_t();O();ue();V();_w=t=>[["allow for",f(Yt(t,"force_kn_per_m")),`expected ${Ve(
+  </ol>`}var _w,vw,uh=$(()=>{_();_t();O();ue();V();_w=t=>[["allow for",f(Yt(t,"force_kn_per_m")),`expected ${Ve(
 t,"force_kn_per_m").text}`],["radius",f(y(t.inside_radius_mm))],["flange from",f(y(t.min_flange_mm))],["set",f(
 S(t.set_angle_deg))]],vw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
@@ -802,8 +802,8 @@ o)==="ok");return i`${e.length?i`<section>
             ${$n(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var fh,so=$(()=>{_();V();fh=t=>t.code.startsWith("general-")});function A({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
-input",next:u=!1,list:p=""}){let m=g=>s(g.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
+  </section>`}var fh,oo=$(()=>{_();V();fh=t=>t.code.startsWith("general-")});function A({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+input",next:p=!1,list:u=""}){let m=g=>s(g.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
       id=${t}
@@ -812,9 +812,9 @@ input",next:u=!1,list:p=""}){let m=g=>s(g.target.value);return i`<div class="fie
       autocomplete="off"
       spellcheck="false"
       inputmode=${r}
-      enterkeyhint=${u?"next":d}
+      enterkeyhint=${p?"next":d}
       placeholder=${l}
-      list=${p||d}
+      list=${u||d}
       .value=${vt(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${t}-more"
@@ -873,17 +873,17 @@ length?"has-wrong":""}">
   </div>`}function ne(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
 valid="true"]')?.focus())}var J=$(()=>{_();Be()});function $a(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ri(t){
 let e=$a(t);return Object.keys(e).length?{tools:e}:{}}function Mn(t){let{die:e,punch:n}=$a(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var oo,is=$(()=>{oo=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Ii(n,e)).flatMap(([,n])=>n)}function gh(t,e){return Object.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var ao,is=$(()=>{ao=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Ii(n,e)).flatMap(([,n])=>n)}function gh(t,e){return Object.
 entries(t).filter(([n])=>!e.some(s=>Ii(n,s))).flatMap(([,n])=>n)}function $h(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
       ${s.map(([o,a])=>{let r=n.filter(c=>Ii(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Wi(e(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>ao(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>ro(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Wi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function ao(t){let e=document.
+  </div>`}function Wi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function ro(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
 {block:"center"})}var Ii,se=$(()=>{_();Ii=(t,e)=>t===e||t.startsWith(`${e}.`)});function Fi(t,e,n,s){let o=(a,r)=>A({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:I(n,`${t}.${a}`),change:l=>s({[a]:l})});
@@ -898,7 +898,7 @@ let a=e.flatMap(ji).map(({code:r})=>r);return i`<details class="wishes" data-tes
     ${bh("codes-of-dies",a)}
     ${bh("codes-of-punches",n.map(({code:r})=>r))}`}var Di,ji,bh,ls,An=$(()=>{_();is();J();se();Di=["tools.die",
 "tools.punch"];ji=t=>t.shape==="multi_v"?t.openings:[t];bh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-ls=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ba(t){let e=(t??"").split(":")[0].trim();return kw.includes(e)?e:""}function ro(t){if(!t)return"";let e=new Map;
+ls=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ba(t){let e=(t??"").split(":")[0].trim();return kw.includes(e)?e:""}function io(t){if(!t)return"";let e=new Map;
 for(let[n,s]of xw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var kw,xw,wa=$(()=>{kw=["model","handbook","your test bends"];xw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
@@ -919,14 +919,14 @@ f(gt(t)):f(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate
 f(gt(n)):f(Ot(s));return`${a} of ${r}`}function Aw(t){let e=Math.min(t/100*yh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${yh} 0V18" />`}
 var yh,Tw,vh=$(()=>{_();O();V();yh=200;Tw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
 nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function cs(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(w=>l/w<=a)??Ow(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,u=Math.ceil(e/c-1e-9)*c,p=w=>Ew(n+(w-h)/(u-h)*(s-n)),m=Math.round((u-h)/c),g=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(w,L)=>h+L*c).map(w=>({at:p(w),text:(w/o).toFixed(g).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:p,marks:b}}function Ow(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=w=>Ew(n+(w-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),g=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(w,L)=>h+L*c).map(w=>({at:u(w),text:(w/o).toFixed(g).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Ow(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function ya(t){return t.length?`M${t.
 map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Ew,Hi=$(()=>{Ew=t=>Math.round(t*100)/100});function kh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
 null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
-g)<=(g===r?Nw:Lw)*o),c=Th(t),h=cs(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:pi().
-size}),u=(g,b)=>[c.at(g.punch_depth_mm),h.at(g[b])],p=[...t.map(g=>u(g,"force_kn_high")),...t.map(g=>u(g,"forc\
+g)<=(g===r?Nw:Lw)*o),c=Th(t),h=cs(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:ui().
+size}),p=(g,b)=>[c.at(g.punch_depth_mm),h.at(g[b])],u=[...t.map(g=>p(g,"force_kn_high")),...t.map(g=>p(g,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${f(gt(n.force_kn))}, at a depth o\
 f ${f(Sh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
@@ -934,41 +934,41 @@ f ${f(Sh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${Mh(c,h,pi().unit)}
-    <path class="band" d="${ya(p)}Z" />
+    ${Mh(c,h,ui().unit)}
+    <path class="band" d="${ya(u)}Z" />
     ${e.punch_depth_mm===null?d:Ah(c.at(e.punch_depth_mm))} ${Cw(l,h)}
     ${Pw(a.filter(g=>!l.includes(g)))}
-    <path class="curve" d=${ya(t.map(g=>u(g,"force_kn")))} data-test="force-curve" />
+    <path class="curve" d=${ya(t.map(g=>p(g,"force_kn")))} data-test="force-curve" />
     ${n?Iw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function xh({curve:t,set:e,trials:n}){let s=n.filter(p=>p.punch_depth_mm!==null),o=Th(t,s.map(p=>Number(
-p.punch_depth_mm))),a=[...t.map(p=>p.loaded_angle_deg),...s.map(p=>p.measured_deg)],r=cs(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=p=>ya(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[p])])),c=e.set_angle_deg===
-null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},u=`Angle over punch depth. ${c?`${f(S(e.set_angle_deg))}\
+  </svg>`}function xh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Th(t,s.map(u=>Number(
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=cs(Math.min(...a),180,{from:Rt.
+bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>ya(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${f(S(e.set_angle_deg))}\
  under load at a depth of ${f(Sh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${Ui} ${_a}"
     role="img"
-    aria-label=${u}
+    aria-label=${p}
     data-test="stroke-angle">
     ${Mh(o,r,"°")} ${c?Ah(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(p=>Rw(o.at(Number(p.punch_depth_mm)),r.at(p.measured_deg),p))}
+    ${s.map(u=>Rw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
   </svg>`}function Th(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return cs(0,n,{from:Rt.left,to:Rt.
-right,size:P()==="in"?ce:1,most:6})}function Mh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
-map(({at:p,text:m})=>x`<path class="faint" d="M${s} ${p}H${o}"/>
-      <text x=${s-6} y=${p+6} text-anchor="end"
-        font-size=${ze}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:p,text:m})=>x`<path class="faint" d="M${p} ${r}v6"/>
-      <text x=${Math.min(p,o-4)} y=${r+24} text-anchor="middle"
-        font-size=${ze}>${m}</text>`),u=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+right,size:P()==="in"?de:1,most:6})}function Mh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
+      <text x=${s-6} y=${u+6} text-anchor="end"
+        font-size=${ze}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+      <text x=${Math.min(u,o-4)} y=${r+24} text-anchor="middle"
+        font-size=${ze}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
     font-size=${ze}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${_a-8} text-anchor="end"
       font-size=${ze}>punch depth, ${P()}</text>
-    ${l?d:u}`}function Cw(t,e){let n=-1/0;return Bw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+    ${l?d:p}`}function Cw(t,e){let n=-1/0;return Bw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
 max(a-6,n+ze+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${Rt.left+6} y=${n}
@@ -1070,8 +1070,8 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
   </section>`}function Kw(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${eo("Allow for",t,"force_kn",{note:Yw(t),origin:ba(t.sources?.force_kn)})}
-      ${eo("Per length, allow for",t,"force_kn_per_m")}
+      ${no("Allow for",t,"force_kn",{note:Yw(t),origin:ba(t.sources?.force_kn)})}
+      ${no("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
             ${_h(t.ratings)}`:d}
@@ -1092,12 +1092,12 @@ ast ${f(gt(e))}`:d}${n===d?d:i` <br />${n}`}`}function Jw(t){return i`<section>
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-    ${pe(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
+    ${me(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
   </section>`}function Zw(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${uh(t.options,e)}
+    ${ph(t.options,e)}
   </section>`:d}function Qw({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
     ${t.force?.length?Bh("Force by published relations",t.force,[["force_kn","Force",gt],["force_kn_per_m","Pe\
@@ -1129,7 +1129,7 @@ nce",On],["k_factor","K",Ih]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var On,qw,zw,Ih,ty,Wh=$(()=>{_();no();_t();O();ue();ph();ua();Sn();so();J();An();wa();vh();Ch();On=t=>y(
+  </div>`}var On,qw,zw,Ih,ty,Wh=$(()=>{_();so();_t();O();ue();uh();pa();Sn();oo();J();An();wa();vh();Ch();On=t=>y(
 t,{digits:2});qw=t=>i`
   ${Se(t,"set_angle_deg","Set angle, loaded",S)}
   ${Se(t,"punch_depth_mm","Punch depth",On)}
@@ -1143,10 +1143,10 @@ Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Fh={}
 dies:n,punches:s},a=ia(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=ke(
 async(N,v)=>(await T("POST","/bend",{body:N,signal:v})).body,({answer:N=null,error:v=null})=>{Object.assign(l,
-{answer:N,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),p(),b()},t.signal),u=ke(async(N,v)=>(await T(
+{answer:N,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=ke(async(N,v)=>(await T(
 "POST","/stroke",{body:N,signal:v})).body,({answer:N=null,error:v=null})=>{Object.assign(c,{stroke:N,error:v}),
-b()},t.signal);function p(){u.stop(),c.open&&l.answer&&!c.stroke&&u.ask(vn(a),{now:!0})}function m(N){history.
-replaceState(null,"",`/bend?${la(a)}`),l.busy=Qs(a).length===0,l.busy?h.ask(vn(a),N):(h.stop(),Object.assign(l,
+b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(vn(a),{now:!0})}function m(N){history.
+replaceState(null,"",`/bend?${la(a)}`),l.busy=to(a).length===0,l.busy?h.ask(vn(a),N):(h.stop(),Object.assign(l,
 {answer:null,error:null})),b()}function g(N,v){Object.assign(a,N),m(v)}function b(){let N=l.error instanceof M?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
@@ -1164,9 +1164,9 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
           <div class="desk-answer" data-test="answer">${L(N)}</div>
         </div>`),l.busy||t.ready()}function w(){let{answer:N}=l;if(!N||l.busy)return"";let v=N.worst==="ok"?"":
 `${N.worst}. `,E=N.set_angle_deg===null?"nothing to set":`set ${f(S(N.set_angle_deg))}`;return`${v}Die ${N.die??
-"none"}, allow for ${f(Yt(N))}, ${E}.`}function L(N){let v=Qs(a);return v.length?xt("One bend, all its figures",
+"none"}, allow for ${f(Yt(N))}, ${E}.`}function L(N){let v=to(a);return v.length?xt("One bend, all its figures",
 i`Still to type: ${v.map(E=>ny[E]).join(", ")}.`):l.error?B(N):l.answer?Rh(l.answer,o,{pose:l.pose,show:E=>{l.
-pose=E,b()},use:E=>g({die:a.die===E?"":E},{now:!0}),stroke:{...c,toggled:E=>{c.open!==E&&(c.open=E,p(),b())}}}):
+pose=E,b()},use:E=>g({die:a.die===E?"":E},{now:!0}),stroke:{...c,toggled:E=>{c.open!==E&&(c.open=E,u(),b())}}}):
 Tt("Working it out…")}function B(N){if(!(l.error instanceof M)||l.error.status>=500)return i`${Fe(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
@@ -1175,10 +1175,10 @@ Tt("Working it out…")}function B(N){if(!(l.error instanceof M)||l.error.status
         </div>`;let v=gh(N,ey),E=Object.keys(N).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...E,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function oy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(p,m,g={})=>A(
-{name:p,label:m,value:t[p],wrong:I(r,p),change:b=>l({[p]:b}),...g}),h=(p,m,g)=>z({name:p,label:m,value:t[p],options:g,
-wrong:I(r,p),change:b=>l({[p]:b},{now:!0})}),u=t.metal&&!e.some(({code:p})=>p===t.metal);return i`${h("metal",
-"Metal",[...u?[[t.metal,`${t.metal} (not in the shop)`]]:[],...ry(e)])}
+    </div>`}m({now:!0})}function oy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,g={})=>A(
+{name:u,label:m,value:t[u],wrong:I(r,u),change:b=>l({[u]:b}),...g}),h=(u,m,g)=>z({name:u,label:m,value:t[u],options:g,
+wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...ry(e)])}
     ${c("thickness_mm","Thickness",{unit:P(),hint:a&&ay(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:P()})}
@@ -1199,7 +1199,7 @@ wrong:I(r,p),change:b=>l({[p]:b},{now:!0})}),u=t.metal&&!e.some(({code:p})=>p===
           </button>`:d}`}function ay({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":f(y(
 t,{digits:2})),e??""].filter(Boolean).join(", ")}function Dh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var ey,ny,ry,jh=$(()=>{_();U();ca();_t();
-to();O();ue();Wh();J();Ct();se();ey=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+eo();O();ue();Wh();J();Ct();se();ey=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],ny={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};ry=t=>t.map(({code:e,name:n})=>[e,n])});function Hh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
@@ -1212,44 +1212,44 @@ g"?{code:null,step:0,etag:null,...t}:null}function Yh(t){try{return JSON.parse(l
 return null}}function Jh(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
 var Uh,Gh,Ln,Te,Ki,zh,Kh,Ke=$(()=>{U();Uh="flangebook.bench.here",Gh="flangebook.bench.last";Ln=t=>/^\d/.test(
 t)?`bench ${t}`:t,Te=t=>/^\d/.test(t)?`Bench ${t}`:t;Ki=t=>Jh(Uh,t),zh=()=>String(Yh(Gh)??""),Kh=t=>Jh(Gh,t)});function ka(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
-r=null,l=e,c=0,h=!1,u;function p(v){let E={...a,waits:r!==null,...v},X=Object.keys(E).every(ct=>E[ct]===a[ct]);
-a=E,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(u),h||s.aborted)return;h=!0;try{await(r&&!g()?
-b():w()),L()}catch(E){s.aborted||B(E)}h=!1;let v=r!==null&&c===0;s.aborted||(u=setTimeout(m,v?0:Math.min(ly,iy*
-1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,p({late:!0}),!0)}async function b(){let v=r;
+r=null,l=e,c=0,h=!1,p;function u(v){let E={...a,waits:r!==null,...v},X=Object.keys(E).every(ct=>E[ct]===a[ct]);
+a=E,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!g()?
+b():w()),L()}catch(E){s.aborted||B(E)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(ly,iy*
+1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
 if(!v)return;let E=C().name?{by:C().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...E},etag:v.whatever?null:
-l,signal:s,timeout:Xh})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),p({refused:"",late:!1})}catch(X){
-if(!(X instanceof M)||X.status>=500)throw X;r=null,l=null,p({refused:X.status===412?"":X.message}),await w()}}
+l,signal:s,timeout:Xh})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
+if(!(X instanceof M)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await w()}}
 async function w(){let v=r,{status:E,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:Xh});s.aborted||
-r!==v||E===304||(l=ct,p({late:!1}),n.heard(X,ct??""))}function L(){let v=a.answers===!1;c=0,p({answers:!0,gone:!1}),
-We(!0),v&&j()}function B(v){c+=1,v instanceof M&&v.status===404?p({answers:!0,gone:!0}):v instanceof M&&v.status<
-500?p({answers:!0,refused:v.message}):p({answers:!1}),v instanceof F?We(!1,v):v instanceof M||console.error(v)}
+r!==v||E===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function L(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
+We(!0),v&&j()}function B(v){c+=1,v instanceof M&&v.status===404?u({answers:!0,gone:!0}):v instanceof M&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?We(!1,v):v instanceof M||console.error(v)}
 let N=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",N,{signal:s}),
-addEventListener("online",N,{signal:s}),s.addEventListener("abort",()=>clearTimeout(u)),m(),{move(v,{whatever:E=!1}={}){
-r={place:v,at:Date.now(),whatever:E},p({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var iy,ly,Xh,Yi=$(()=>{
+addEventListener("online",N,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:E=!1}={}){
+r={place:v,at:Date.now(),whatever:E},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var iy,ly,Xh,Yi=$(()=>{
 U();et();bt();iy=1e3,ly=4e3,Xh=3e3});function Zh(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=cy.
-has(o.key)?t.next:dy.has(o.key)?t.back:null;!a||uy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<hy)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&py(),{signal:e})}
-function uy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function py(){let t=document.activeElement;t?.matches("button, summa\
+has(o.key)?t.next:dy.has(o.key)?t.back:null;!a||py(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<hy)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&uy(),{signal:e})}
+function py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function uy(){let t=document.activeElement;t?.matches("button, summa\
 ry, input[type=range]")&&t.blur()}var cy,dy,hy,Qh=$(()=>{cy=new Set(["ArrowRight","PageDown"," ","Enter"]),dy=
 new Set(["ArrowLeft","PageUp","Backspace"]),hy=300});function xa(t,{pixels:e=ts(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=G*2.4,r=gn(t.bounds,e-2*a,n-1.6*
-a),[,l,c]=t.bounds,[h,u]=r([c,l]),p=m=>m.map(([g,b,w,L])=>`M${r([g,b])}L${r([w,L])}`).join("");return i`<svg
+a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([g,b,w,L])=>`M${r([g,b])}L${r([w,L])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
     aria-label=${gy(t)}
     width=${h+2*a}
-    height=${u+1.6*a}
-    viewBox="${-a} ${-G*.7} ${h+2*a} ${u+1.6*a}">
+    height=${p+1.6*a}
+    viewBox="${-a} ${-G*.7} ${h+2*a} ${p+1.6*a}">
     ${t.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map(g=>r(g).
 join(" ")).join("L")}Z"/>`)}
-    <path class="hidden-line" d=${p(t.lines.hidden)} />
-    <path class="bend-edge" d=${p(t.lines.bend)} />
-    <path class="edge" d=${p(t.lines.edge)} />
+    <path class="hidden-line" d=${u(t.lines.hidden)} />
+    <path class="bend-edge" d=${u(t.lines.bend)} />
+    <path class="edge" d=${u(t.lines.edge)} />
     ${t.dimensions.map(({name:m,from:g,to:b,mm:w})=>my(r(g),r(b),m,H(w)))}
     ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:g})=>fy(m,g.map(r),m===o))}
   </svg>`}function my(t,e,n,s){let o=n==="length"?[-G*.5,G*.95]:n==="width"?[G*.5,G*.95]:[G*.9,0],[a,r]=[t,e].
-map(([u,p])=>[u+o[0],p+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ft(s,G);return x`<path class="dimension" d="M${a}L${r}"/>
+map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ft(s,G);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-G*.65} width=${h} height=${G*1.3}/>
@@ -1261,7 +1261,7 @@ let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=
       text-anchor="middle" dominant-baseline="central">${t}</text>`}function gy({length_mm:t,width_mm:e,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Nn({length_mm:t,width_mm:e,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Nn({length_mm:t,width_mm:e,height_mm:n}){
-return f({text:[t,e,n].map(H).join(" × "),unit:y(0).unit})}function tu(t,{pixels:e=ts(),tallest:n=e*.9,test:s="\
+return f({text:[t,e,n].map(H).join(" × "),unit:y(0).unit})}function tp(t,{pixels:e=ts(),tallest:n=e*.9,test:s="\
 blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=Ft(a,G)+G*1.8,l=gn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 G*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
@@ -1271,8 +1271,8 @@ G*3),[c,h]=l([t.length_mm,0]);return i`<svg
     width=${c+r+12}
     height=${h+G*3}
     viewBox="-6 -6 ${c+r+12} ${h+G*3}">
-    <path class="sheet" d="M${t.outline.map(u=>l(u).join(" ")).join("L")}Z" />
-    ${t.lines.map(u=>by(u,l))}
+    <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
+    ${t.lines.map(p=>by(p,l))}
     <path
       class="dimension"
       d="M0 ${h+G*1.3}H${c}M-4 ${h+G*1.3+4}l8 -8M${c-4} ${h+G*1.3+4}l8 -8" />
@@ -1286,106 +1286,106 @@ G*3),[c,h]=l([t.length_mm,0]);return i`<svg
   </svg>`}function $y(t,e,n){let s=Ft(n,G);return x`<rect class="ground" x=${t-s/2} y=${e-G*.7} width=${s} height=${G*
 1.4}/>
     <text x=${t} y=${e} font-size=${G} text-anchor="middle" dominant-baseline="central">${n}</text>`}function by({
-bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],u=.5+(e%2?-1:1)*.12*
-Math.ceil((e-1)/1),[p,m]=[c[0]+(h[0]-c[0])*u,c[1]+(h[1]-c[1])*u];return x`<path class="fold ${r}" d="M${c}L${h}"/>
-    <circle class="badge" cx=${p} cy=${m} r=${G*.68}/>
-    <text class="badge-number" x=${p} y=${m} font-size=${G*.95} text-anchor="middle"
+bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
+Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
+    <circle class="badge" cx=${u} cy=${m} r=${G*.68}/>
+    <text class="badge-number" x=${u} y=${m} font-size=${G*.95} text-anchor="middle"
       dominant-baseline="central">${t}</text>`}function wy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var G,
 It,ds=$(()=>{_();O();Xo();De();ee();G=18;It=t=>!!t?.folded});function Sa(t,e){return!It(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${xa(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${f(y(e.bend_length_mm))}</b> long.</li>
-      ${eu("Punch",e.segments_mm?.punch)} ${eu("Die",e.segments_mm?.die)}
+      ${ep("Punch",e.segments_mm?.punch)} ${ep("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${f(y(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
       ${yy(e.sides_near??[])}
     </ul>
-  </section>`}function eu(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+  </section>`}function ep(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
 " + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${y(0).unit}</b></li>`}function yy(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=f(S(e.included_angle_deg)),s=f(y(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var Ji=$(()=>{_();ds();ee();O()});function ou(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function hs(t){let e=ou(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ru}${iu[e]}</svg
-    ><b>${au[e]}.</b>`}function Ta(t,e){let n=ou(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ru}${iu[n]}</svg>
+  </li>`}var Ji=$(()=>{_();ds();ee();O()});function op(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function hs(t){let e=op(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${rp}${ip[e]}</svg
+    ><b>${ap[e]}.</b>`}function Ta(t,e){let n=op(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${rp}${ip[n]}</svg>
     <p>
-      <b data-test="move">${au[n]}.</b>
+      <b data-test="move">${ap[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${ky(t,e)}
     </p>
-  </div>`}function io({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
+  </div>`}function lo({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
 n})`:""}`}function ky(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=io(t,e);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=lo(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var au,ru,Xi,nu,_y,su,vy,iu,us=$(()=>{_();au={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var ap,rp,Xi,np,_y,sp,vy,ip,ps=$(()=>{_();ap={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},ru=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Xi=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-nu=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,_y=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-su=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,vy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-iu={first:[_y],same:[vy],over:[Xi],end:[nu],both:[Xi,nu],quarter:[su],"quarter-over":[Xi,su]}});function lo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+ver and a quarter"},rp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Xi=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+np=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,_y=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+sp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,vy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+ip={first:[_y],same:[vy],over:[Xi],end:[np],both:[Xi,np],quarter:[sp],"quarter-over":[Xi,sp]}});function co({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
 s,o]=[t[n-1],t[n]];return Zi(s,o,(e-s.share)/(o.share-s.share))}function Zi(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function lu({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function lp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function cu(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function cp(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
 "approach"?n:-n,r=xy(t.frames,e.phase);return{...Sy(r,o,a),punch_y_mm:n}}function xy(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
 s-1);return o.length?o:t}function Sy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
 n>=l&&r>l)return Zi(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
 end"?Zi(s,o,(e(s)-n)/(e(s)-e(o))):o}function Ty({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=ps([[-a,-t/2],[-a,t/2]],s),[h,u]=ps([[a,-t/2],[a,t/2]],o),p=([g,b])=>`${g} ${-b}`,
-m=g=>g.map(b=>`L${p(b)}`).join("");return`M${p(l)}A${r+t} ${r+t} 0 0 0 ${p(h)}${m(ps(n,o))}L${p(u)}A${r} ${r} \
-0 0 1 ${p(c)}${m(ps(e,s))}Z`}function du(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
-frames.filter(p=>p.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:p,right:m})=>[...ps(t.left,p),
-...ps(t.right,m)]),[c,h]=[l.map(([p])=>p),l.map(([,p])=>p)];return{bounds:[Math.min(...c),Math.min(...h),Math.
-max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function ps(t,[e,n,s]){let[o,a]=[Math.cos(
+inside_radius_mm:r}){let[l,c]=us([[-a,-t/2],[-a,t/2]],s),[h,p]=us([[a,-t/2],[a,t/2]],o),u=([g,b])=>`${g} ${-b}`,
+m=g=>g.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(us(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${m(us(e,s))}Z`}function dp(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...us(t.left,u),
+...us(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
+max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function us(t,[e,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Ma(t,e,n){let s=-n.
 punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Ty(e,n),tools:[
 t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var Qi=$(
-()=>{De()});function Aa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=$u?e:null}function Cn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Aa(t),{before:o,after:a}=lu(n),r=s?cu(n,
-s):lo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ma(e,n,r),
+()=>{De()});function Aa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=$p?e:null}function Cn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Aa(t),{before:o,after:a}=lp(n),r=s?cp(n,
+s):co(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ma(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ms(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Aa(t);if(!n)return`Nothing comes within ${f(y($u,{
+if(!e)return"Clearance was not checked at this step.";let n=Aa(t);if(!n)return`Nothing comes within ${f(y($p,{
 digits:0}))} of the part.`;let s=f(y(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${f(y(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${hu(n.tool)}, ${uu(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${hu(n.tool)}, ${uu(n)}${e.hits?.length?o:""}.`}function uu({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${hp(n.tool)}, ${pp(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${hp(n.tool)}, ${pp(n)}${e.hits?.length?o:""}.`}function pp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=f(y(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${f(S(e))}`}
 function tl({motion:t},e){let n=f(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${pu(t,e)}`;if(e.phase==="putting in")return`Putting it in${pu(t,e)}`;let s=f(y(Math.max(
+t")return`Taking it out${up(t,e)}`;if(e.phase==="putting in")return`Putting it in${up(t,e)}`;let s=f(y(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function pu({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function up({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
 t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function My({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[fu(e,n,"slide"),fu(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${mu}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[fp(e,n,"slide"),fp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${mp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${mu}`}:null}function me(t,{short:e=!1}={}){let n=My(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${mp}`}:null}function fe(t,{short:e=!1}={}){let n=My(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${gu(n.kind)}<b>${n.what}.</b></span
+      >${gp(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${gu(n.kind)}
+    ${gp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var $u,hu,mu,fu,gu,Ay,Oy,Me=$(()=>{_();Qi();O();$u=100;hu=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;mu="Punch still, at its top. Fingers never between.";fu=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");gu=t=>t==="swing"?Ay:Oy(t!=="slide"),Ay=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var $p,hp,mp,fp,gp,Ay,Oy,Me=$(()=>{_();Qi();O();$p=100;hp=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;mp="Punch still, at its top. Fingers never between.";fp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");gp=t=>t==="swing"?Ay:Oy(t!=="slide"),Ay=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
@@ -1400,24 +1400,24 @@ unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function fs(t,e=0,n=
           <span class="name"><b>${s.code}</b> ${s.name}</span>
           <span class="where">${el(s)}</span>
           <span class="more"
-            >${[nl(s),wu(s.steps,e),sl(s,n),Ey(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[nl(s),wp(s.steps,e),sl(s,n),Ey(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function wu(t,e){return!t?.
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function wp(t,e){return!t?.
 length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function sl({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${wu(o.map(({number:a})=>a),0)}`:""}`:""}function Ey(t){return t==="good"||!t?"":t==="unknown"?"condition \
+for ${wp(o.map(({number:a})=>a),0)}`:""}`:""}function Ey(t){return t==="good"||!t?"":t==="unknown"?"condition \
 unknown":t}function Oa(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
       ${xe("Blank length",y(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[y(t.length_mm_low,{digits:2}),
 y(t.length_mm_high,{digits:2})]})}
       ${xe("Blank width",y(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[y(t.width_mm_low,{digits:2}),y(t.width_mm_high,{digits:2})]})}
-      ${xe("Mass",Ks(t.mass_kg),{test:"blank-mass"})}
+      ${xe("Mass",Ys(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.lines?i`<p data-test="relief">${ol(t)}</p>`:d}`}function ol({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${f(y(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function yu(t){let e=s=>y(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>f(S(s.included_angle_deg))],
+"across.":"a side."}`}function yp(t){let e=s=>y(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>f(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1446,7 +1446,7 @@ t.width_mm_low===t.width_mm_high?null:[y(t.width_mm_low,{digits:2}),y(t.width_mm
     </table>
   </div>`}function Ly({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function al(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${Ny(io(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${Ny(lo(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1455,13 +1455,13 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${Ny(io(t,e))} to the gauge${s}, `:"";
             data-end=${String(t.turn_end)}
             >${hs(t)}</span
           > `:d}
-    ${me(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
+    ${fe(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
     up.${Cy(t)}
   </span>`}function Cy({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
     >${t.count} hits, ${f(y(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
-  >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
+  >`}function ge(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
 `Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function By(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${f(n(o))}</small>`;return i`${f(n(t[e]))}${a}`}function bu(t,e,n){
+null||s===o?d:i`<small class="band">${n(s).text} to ${f(n(o))}</small>`;return i`${f(n(t[e]))}${a}`}function bp(t,e,n){
 return le(t,t)?t.first_hit?Py(t,e,n):t.limits?By(t,e,n):f(n(t[e])):f(n(null))}function Py(t,e,n){let s=e==="se\
 t_angle_deg"?`first hit, ${Pi(t.first_hit)}; then about `:"then about ";return i`${f(n(t[e]))}<small class="band"
       >${s}${f(n(t[`expected_${e}`]))}</small
@@ -1475,15 +1475,15 @@ t_angle_deg"?`first hit, ${Pi(t.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${t.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${e?i`<a href=${e(o.number)}>${o.number}. ${fe(o)}</a>`:i`${o.number}. ${fe(o)}`}
+                ${e?i`<a href=${e(o.number)}>${o.number}. ${ge(o)}</a>`:i`${o.number}. ${ge(o)}`}
                 <small>${f(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${f(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${f(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${bu(o,"set_angle_deg",S)}
+                ${bp(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${bu(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${bp(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
                 ${f(Yt(o))}<small class="band">expected ${f(Ve(o))}</small>
               </td>
@@ -1495,7 +1495,7 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var el,Ny,Ye=$(()=>{_();_t();mn();O();ue();ee();ua();Sn();us();Me();el=Ge;Ny=t=>t[0].toUpperCase()+t.
+  </div>`}var el,Ny,Ye=$(()=>{_();_t();mn();O();ue();ee();pa();Sn();ps();Me();el=Ge;Ny=t=>t[0].toUpperCase()+t.
 slice(1)});function La(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
@@ -1509,29 +1509,29 @@ slice(1)});function La(t,e){return i`<header class="step-top">
   </div>`}var rl,Je=$(()=>{_();Ye();rl=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
-      >${fe(e)}
+      >${ge(e)}
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function _u(t,e,n,s,o){let a=Cn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?lo(t.motion,l):null,
-h=a&&r==="during"?a.shown:null,u=f(y(t.gauge_x_mm)),p=(m,g,b,w)=>i`<button
+  </h1>`});function _p(t,e,n,s,o){let a=Cn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?co(t.motion,l):null,
+h=a&&r==="during"?a.shown:null,p=f(y(t.gauge_x_mm)),u=(m,g,b,w)=>i`<button
       type="button"
       class="button"
       aria-pressed=${b?"true":"false"}
       data-test=${w}
       @click=${()=>{Object.assign(n,g,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${pe(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:u,
-angle:e,moment:h??(c&&Ma(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&du(t.motion,c),words:`${fe(
-t)}, ${Iy(t,r)}. Gauge at ${u}.`})}
+    </button>`;return i`${me(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
+angle:e,moment:h??(c&&Ma(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&dp(t.motion,c),words:`${ge(
+t)}, ${Iy(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${Wy(t,r,c)}
           </p>`:d}
     <div class="toggles">
-      ${p("Before",{at:"before"},r==="before","before")}
-      ${a?p(a.name,{at:"during"},r==="during","during"):d}
-      ${p("After",{at:"after"},r==="after","after")}
-      ${p(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
+      ${u("Before",{at:"before"},r==="before","before")}
+      ${a?u(a.name,{at:"during"},r==="during","during"):d}
+      ${u("After",{at:"after"},r==="after","after")}
+      ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
     ${a?Dy(t,l,n,s,o):d}`}function Iy(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
 er"?"at the bottom of the stroke":e==="during"?ms(t):"on its way"}function Wy(t,e,n){return n?tl(t,n):ms(t)}function Dy(t,e,n,s,o){
@@ -1553,13 +1553,13 @@ let a=()=>{n.playing=!n.playing,n.playing&&Fy(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${tl(t,lo(t.motion,e))}
+      aria-valuetext=${tl(t,co(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function Fy(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
 max(0,r-o)/Ry),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var Ry,co,Na=$(()=>{_();Qi();no();O();Ye();Me();Ry=7e3,co=()=>({at:"before",share:0,close:!1,
-playing:!1})});function vu(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+requestAnimationFrame(a)}var Ry,ho,Na=$(()=>{_();Qi();so();O();Ye();Me();Ry=7e3,ho=()=>({at:"before",share:0,close:!1,
+playing:!1})});function vp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
 "No new setting comes from this one."}</p>`;let s=n?.what??`${jy(t)} Something else is wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
@@ -1567,26 +1567,26 @@ playing:!1})});function vu(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length
       ${(n?.to_check??yd).map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`}function jy(t){let e=ci(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${f(S(e.sharpest_deg))} under load.`:n}function ku(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+`${n} Tools and press end at ${f(S(e.sharpest_deg))} under load.`:n}function kp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var il=$(()=>{_();mn();O();V()});function xu({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var il=$(()=>{_();mn();O();V()});function xp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${Su(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${Sp(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
     </ul>`}function Ca({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${Su(n.centre_mm)}`:""}function Su(t){return Math.abs(t)<.5?"in the middle":`its middle ${f(
+`Station ${n.number}, ${Sp(n.centre_mm)}`:""}function Sp(t){return Math.abs(t)<.5?"in the middle":`its middle ${f(
 y(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Ba=$(()=>{_();O();V()});function Pa(t,e){let n=e.checks.filter(l=>jt(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:jt(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ra(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=Qt(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return _u(r,ga(e,a),n,s,o)}function Ia(t,e){let n=Qt(
+    </p>`;let a=Qt(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return _p(r,ga(e,a),n,s,o)}function Ia(t,e){let n=Qt(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Ut("Gauge X",y(n.gauge_x_mm),"gauge-x")}
@@ -1595,7 +1595,7 @@ i`<div class="set-figures">
       ${Ut("Depth",y(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${os(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?ku(e,n.fromTrial):d} ${Hy(e)}
+    ${n.set_angle_deg===null?kp(e,n.fromTrial):d} ${Hy(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${f(S(e.set_angle_deg))} and
             ${f(y(e.punch_depth_mm,{digits:2}))}.
@@ -1604,12 +1604,12 @@ i`<div class="set-figures">
             <b>Draw the gauge back ${f(y(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${Uy(e)}`}function Hy(t){let e=pa(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+    ${Uy(e)}`}function Hy(t){let e=ua(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
 function Uy({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${f(S(t.angle_each_deg))} each. Move the gauge
     ${f(y(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>y(e).text).join(" · ")}
-  </div>`:d}function Tu(t,e){if(!e.die)return d;let n=Ca(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function Tp(t,e){if(!e.die)return d;let n=Ca(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1635,8 +1635,8 @@ d}
         <dd><b>${f(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${ls(e)}`}var Wa=$(()=>{_();kt();O();ue();V();Sn();Na();An();il();Je();Ba()});function Mu(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Pa(t,e),c=l.filter(m=>jt(m)!=="note"),h=l.length>
-Gy,u=h?c:l,p=e.number===t.plan.steps.length;return i`<article
+    ${ls(e)}`}var Wa=$(()=>{_();kt();O();ue();V();Sn();Na();An();il();Je();Ba()});function Mp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Pa(t,e),c=l.filter(m=>jt(m)!=="note"),h=l.length>
+Gy,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
@@ -1649,16 +1649,16 @@ Gy,u=h?c:l,p=e.number===t.plan.steps.length;return i`<article
     </header>
     ${s} ${r.length?i`<div class="step-stop">${yt(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Ta(e,t.part.flats_mm.length)}${me(e)}</div>
+      <div class="step-way">${Ta(e,t.part.flats_mm.length)}${fe(e)}</div>
       <section class="step-set" aria-label="What to set">${Ia(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${u.length?yt(u):d}${Sa(t.plan,e)}
+        ${p.length?yt(p):d}${Sa(t.plan,e)}
       </section>
       <section class="step-with" aria-label="Tools">${fs(Vy(t,e),0)}</section>
     </div>
-    ${Ou({back:e.number>1,label:p?"Done":"Next",more:p?"":`step ${e.number+1}`},o)}
-  </article>`}function Au(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${Op({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
+  </article>`}function Ap(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
@@ -1678,13 +1678,13 @@ Gy,u=h?c:l,p=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Ou({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Ou({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Op({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function Op({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var Gy,Vy,Da,ll=$(()=>{_();Ke();Ji();V();us();Ye();Je();Me();Wa();Gy=3;Vy=(t,e)=>t.plan.tools.filter(
+  </nav>`}var Gy,Vy,Da,ll=$(()=>{_();Ke();Ji();V();ps();Ye();Je();Me();Wa();Gy=3;Vy=(t,e)=>t.plan.tools.filter(
 n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Da=(t,e)=>i`<button
     type="button"
     class="button bench-name"
@@ -1692,7 +1692,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Da=(t,e)=>i`<button
     aria-label="${Te(t)}, this display. Choose another"
     @click=${e.choose}>
     ${Te(t)}
-  </button>`});function Eu({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+  </button>`});function Ep({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1718,7 +1718,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             Stay at ${Ln(o)}
           </button>`:d}
     ${Vi()}
-  </div>`}function Bu({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function Bp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1727,12 +1727,12 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Lu,Nu,Cu,cl,Pu=$(()=>{_();U();qi();Ke();dt();ll();J();Lu=t=>cl(t,"bench-idle",Te(t.name),
+        </p>`:d}`}var Lp,Np,Cp,cl,Pp=$(()=>{_();U();qi();Ke();dt();ll();J();Lp=t=>cl(t,"bench-idle",Te(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
-      ${Vi()}`),Nu=(t,e,n)=>cl(n,"bench-no-card",W(t),e instanceof M?i`<p>${e.message}</p>`:i`<p>
+      ${Vi()}`),Np=(t,e,n)=>cl(n,"bench-no-card",W(t),e instanceof M?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),Cu=(t,e,n)=>cl(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),Cp=(t,e,n)=>cl(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
     </p>`),cl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
     <header class="step-top">${Da(t,n)}</header>
@@ -1741,75 +1741,75 @@ i`<p>Open a card on a phone and choose this bench.</p>
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var Wu={};tt(Wu,{show:()=>zy});function zy(t){Hh(t.signal);let e=zi();e?Iu(t,e):Ru(t,"")}function Ru(t,e){t.title(
+  </article>`});var Wp={};tt(Wp,{show:()=>zy});function zy(t){Hh(t.signal);let e=zi();e?Ip(t,e):Rp(t,"")}function Rp(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(Eu(s,c)),r=u=>{n.abort();let p=zi();Iu(t,p?.name===u?p:{name:u,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let u=s.typed.trim();if(s.names?.includes(u))return r(u);try{r((await Vh(u||" ")).name)}catch(p){
-s.wrong=p instanceof M?p.errors.name?.[0]??p.message:String(p.message),a()}},type:u=>Object.assign(s,{typed:u})},
-h=async()=>{try{Object.assign(s,{names:(await En(n.signal)).map(({name:u})=>u),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,qy))};a(),h()}function Iu(t,e){let{name:n}=e,s=new AbortController,
+aborted&&t.render(Ep(s,c)),r=p=>{n.abort();let u=zi();Ip(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Vh(p||" ")).name)}catch(u){
+s.wrong=u instanceof M?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
+h=async()=>{try{Object.assign(s,{names:(await En(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,qy))};a(),h()}function Ip(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,u=co(),p=ka(n,e.etag,{keepMs:1/0,heard:(v,E)=>{e={...e,etag:E},b({code:v.code,step:v.
+step:e.step},l=null,c=null,h=0,p=ho(),u=ka(n,e.etag,{keepMs:1/0,heard:(v,E)=>{e={...e,etag:E},b({code:v.code,step:v.
 step},!1)},sent:(v,E,X)=>m({etag:E,unsent:X}),changed:v=>v.gone?g(""):B()},o);function m(v){e={...e,...r,...v},
-Ki(e)}function g(v){s.abort(),v||Ki(null),Ru(t,v)}function b(v,E){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(u=co()),r=v,m({unsent:E}),E&&p.move(v),X||!l&&v.code?w():B()}async function w(){a.abort(),
+Ki(e)}function g(v){s.abort(),v||Ki(null),Rp(t,v)}function b(v,E){let X=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),X&&(p=ho()),r=v,m({unsent:E}),E&&u.move(v),X||!l&&v.code?w():B()}async function w(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,B(),!!r.code)try{await wt(r.code,E=>{v.aborted||(l=E,h=0,B())},
 v)}catch(E){if(v.aborted||o.aborted)return;c=E,B()}}let L={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>g(n),newer:()=>w()};function B(){if(o.aborted)return;let v=Bu(p.standing(),!!l,
+{code:null,step:0},!0),choose:()=>g(n),newer:()=>w()};function B(){if(o.aborted)return;let v=Bp(u.standing(),!!l,
 h,L.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(N({name:n,lines:v,acts:L})),(l||c||!r.code)&&t.ready()}
-function N(v){if(!r.code)return Lu(v);if(!l)return c?Nu(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let E=l.plan.
-steps,X=E[r.step-1];return X?Mu(l,X,v,Ra(l,X,u,B,a.signal)):r.step===E.length+1?Au(l,v):Cu(l,r.step,v)}Zh(L,o),
+function N(v){if(!r.code)return Lp(v);if(!l)return c?Np(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let E=l.plan.
+steps,X=E[r.step-1];return X?Mp(l,X,v,Ra(l,X,p,B,a.signal)):r.step===E.length+1?Ap(l,v):Cp(l,r.step,v)}Zh(L,o),
 ft(B,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?w():void 0;let E=await Xt(
 l.code).catch(()=>{});!E||E.code!==l?.code||E.revision===l.revision||h===E.revision||(h=E.revision,B())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&p.move(r),w()}var qy,Du=$(()=>{U();qi();Ke();Yi();kt();
-dt();Qh();et();$t();Pu();ll();Na();Ct();Wa();qy=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ce(i``,n);Ce(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),w()}var qy,Dp=$(()=>{U();qi();Ke();Yi();kt();
+dt();Qh();et();$t();Pp();ll();Na();Ct();Wa();qy=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ce(i``,n);Ce(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Fu),e||(Fu=setTimeout(s,8e3))}var Fu,oe=$(()=>{_()});function ju(t){try{let e=JSON.parse(localStorage.getItem(dl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+    </div>`,n),clearTimeout(Fp),e||(Fp=setTimeout(s,8e3))}var Fp,oe=$(()=>{_()});function jp(t){try{let e=JSON.parse(localStorage.getItem(dl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function hl(t,e){try{return localStorage.setItem(dl(t),
-JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function ul(t){try{localStorage.removeItem(
-dl(t))}catch{}}var dl,Hu=$(()=>{dl=t=>`flangebook.part.${t||"new"}`});var Fa,ge,ja,Ha,ho=$(()=>{he();is();O();Fa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ja=t=>({angle:String(t.included_angle_deg),direction:t.
-direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...oo(t)}),
+JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function pl(t){try{localStorage.removeItem(
+dl(t))}catch{}}var dl,Hp=$(()=>{dl=t=>`flangebook.part.${t||"new"}`});var Fa,$e,ja,Ha,po=$(()=>{pe();is();O();Fa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+$e=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ja=t=>({angle:String(t.included_angle_deg),direction:t.
+direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...ao(t)}),
 Ha=(t,e)=>({included_angle_deg:t.kind==="bend"?Pt(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
-t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...$a(t)})});function Ua(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
-bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
+t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...$a(t)})});function Ua(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[$e(),$e()]}:t==="lips-out"?{flats:["",""],
+bends:[$e(),{...$e(),direction:"down"}]}:{flats:[""],bends:[$e()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...Bn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Gu(t,e){let n=Ua(e);for(let s of Bn){let o=t.sides[t.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function Gp(t,e){let n=Ua(e);for(let s of Bn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function Vu({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function Vp({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function qu(t){let e=Bn.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function qp(t){let e=Bn.
 filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=Ua().sides;for(let o of Bn){let a=t.sides[o]??t.
 sides[e[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(ja)}}return{length:q(t.length_mm),width:q(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:q(t.relief_mm),corner:t.corner,gap:q(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function Ju(t,e){let n=s=>t.there.includes(s)?Ku(t,s).flats.map((o,a)=>`${s}\
- ${bs(a)}`):[];return pl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function Xu(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=Ku(t,o);return[o,{flats_mm:a.flats.map(n),
+firstPair:t.first_pair??"left-right"}}function Jp(t,e){let n=s=>t.there.includes(s)?Kp(t,s).flats.map((o,a)=>`${s}\
+ ${bs(a)}`):[];return ul.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+o),...n(o)])}function Xp(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=Kp(t,o);return[o,{flats_mm:a.flats.map(n),
 bends:a.bends.map(r=>Ha(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
 relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function gs(t){
 return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...ml(t).flatMap(
 e=>Ky(t,e))]}function Ky({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=t[n].bends[a],h=`${s}${bs(a)}`;return[[$s(n,a),h,o],...r==="bend"?[[Ga(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${Xe(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function Zu(t,e){if(!t.alike)return e;
+l]]:[],...r==="open_hem"?[[`${Xe(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function Zp(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function Qu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function Qp(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${bs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function tp(t,e,n,s){
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${bs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function tu(t,e,n,s){
 let o=t.sides[e];return Va(t,e,{...o,flats:o.flats.with(n,s)})}function ws(t,e,n,s){let o=t.sides[e];return Va(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function ep(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return Va(t,e,{flats:[...n,""],bends:[...o,ge()]})}function np(t,e){let{flats:n,bends:s}=t.
-sides[e];return Va(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function sp(t,e){let n=Bn.filter(o=>o===e!==
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function eu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return Va(t,e,{flats:[...n,""],bends:[...o,$e()]})}function nu(t,e){let{flats:n,bends:s}=t.
+sides[e];return Va(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function su(t,e){let n=Bn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function op(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var pl,Bn,Uu,zu,Ku,Pn,Yu,ml,$s,Xe,Ga,bs,Va,Rn=$(()=>{ho();O();pl=[["left","right"],["front","\
-back"]],Bn=pl.flat(),Uu=6;zu=({there:t})=>pl.every(e=>e.some(n=>t.includes(n))),Ku=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Pn=t=>Ju(t,()=>[]),Yu=t=>Ju(t,(e,n)=>[`base, ${e} to ${n}`]);ml=({there:t,alike:e})=>e?t.slice(0,1):t;$s=(t,e)=>`\
+[n[0]]:s}:t.sides}}function ou(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var ul,Bn,Up,zp,Kp,Pn,Yp,ml,$s,Xe,Ga,bs,Va,Rn=$(()=>{po();O();ul=[["left","right"],["front","\
+back"]],Bn=ul.flat(),Up=6;zp=({there:t})=>ul.every(e=>e.some(n=>t.includes(n))),Kp=(t,e)=>t.sides[t.alike?t.there[0]:
+e],Pn=t=>Jp(t,()=>[]),Yp=t=>Jp(t,(e,n)=>[`base, ${e} to ${n}`]);ml=({there:t,alike:e})=>e?t.slice(0,1):t;$s=(t,e)=>`\
 box.sides.${t}.flats_mm.${e}`,Xe=(t,e)=>`box.sides.${t}.bends.${e}`,Ga=(t,e)=>`${Xe(t,e)}.included_angle_deg`,
 bs=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Va=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function gl(t){if(!t)return uo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
@@ -1821,18 +1821,18 @@ a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!=
 wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function qa(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??uo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var fl,uo,ap,za=$(()=>{O();fl=2,uo=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});ap=t=>({...t,first:"",
-last:"",critical_flats:[]})});function yl(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function Ka({aside:t,...e},n){let s=rp({...e,box:n?e.box??t??Ua():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function ip(t,e){return t.box&&e&&String(Pn(t.box))===String(
-Pn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:rp({...t,box:e})}function po(t,e){return t.box?{...yl(t.metal),
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var fl,uo,au,za=$(()=>{O();fl=2,uo=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});au=t=>({...t,first:"",
+last:"",critical_flats:[]})});function yl(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[$e()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function Ka({aside:t,...e},n){let s=ru({...e,box:n?e.box??t??Ua():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function iu(t,e){return t.box&&e&&String(Pn(t.box))===String(
+Pn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:ru({...t,box:e})}function mo(t,e){return t.box?{...yl(t.metal),
 title:t.title??"",note:e,thickness:q(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:gl(
-t.wishes),tools:oo(t.tools),box:qu(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
+t.wishes),tools:ao(t.tools),box:qp(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
 length:q(t.bend_length_mm),flats:t.flats_mm.map(q),bends:t.bends.map(ja),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:gl(t.wishes),tools:oo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+grain??"",order:t.order??null,wishes:gl(t.wishes),tools:ao(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function ys(t){let e=n=>Q(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:Xu(t.box,t.unit),...t.
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:Xp(t.box,t.unit),...t.
 order?{order:t.order}:{},...$l(t.wishes,t.unit),...Ri(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
 t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Ha(n,t.unit)),dimension:t.
 dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...$l(t.wishes,t.unit),...Ri(t.tools),...t.
@@ -1843,44 +1843,44 @@ bends.flatMap((s,o)=>Yy(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hol
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
 filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Yy({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function lp(t,e,n){return{...t,flats:t.flats.with(e,n)}}function In(t,e,n){return{...t,bends:t.
-bends.with(e,{...t.bends[e],...n})}}function vl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
+ ${s+1}`,n]]:[]}function lu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function In(t,e,n){return{...t,bends:t.
+bends.with(e,{...t.bends[e],...n})}}function vl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...$e(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:dp(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...bl(t.wishes,0)}}function cp(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:dp(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...bl(t.wishes,e+1)}}function dp(t,e,n){
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:du(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...bl(t.wishes,0)}}function cu(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:du(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...bl(t.wishes,e+1)}}function du(t,e,n){
 let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function Ja(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function hp(t,e){return e===0||e===t.bends.length-1}var wl,rp,_l,Ze=$(()=>{
-ho();Rn();he();is();O();za();wl=40;rp=t=>({...t,order:null,...t.wishes?{wishes:ap(t.wishes)}:{}});_l=t=>JSON.stringify(
-{...ys(t),title:""})});async function kl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...pp(t),code:e},timeout:up});return{saved:await gp(
-n)}}catch(n){if(n instanceof M&&n.status===409)return{taken:e};throw fp(n)}}async function mp(t,e){let n={...pp(
+map(Number);return e.length?e:null}function hu(t,e){return e===0||e===t.bends.length-1}var wl,ru,_l,Ze=$(()=>{
+po();Rn();pe();is();O();za();wl=40;ru=t=>({...t,order:null,...t.wishes?{wishes:au(t.wishes)}:{}});_l=t=>JSON.stringify(
+{...ys(t),title:""})});async function kl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...uu(t),code:e},timeout:pu});return{saved:await gu(
+n)}}catch(n){if(n instanceof M&&n.status===409)return{taken:e};throw fu(n)}}async function mu(t,e){let n={...uu(
 t),reason:t.reason??""},s=Jy(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:up});return await Tc().then(c=>Is({...s,number:c},l)).catch(
-()=>{}),{saved:await gp(r)}}catch(o){if(o instanceof M&&o.status===412)return{stale:await ye(e.code)};throw fp(
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:pu});return await Tc().then(c=>Ws({...s,number:c},l)).catch(
+()=>{}),{saved:await gu(r)}}catch(o){if(o instanceof M&&o.status===412)return{stale:await ye(e.code)};throw fu(
 o)}}function Jy(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function fp(t){return t instanceof M&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function gp(t){return re(t).catch(()=>t)}var up,pp,
-$p=$(()=>{U();kt();Nt();Ze();et();$t();up=6e4,pp=t=>({part:ys(t),note:t.note,...C().name?{by:C().name}:{}})});function yp(t,{pixels:e=ts(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=bp(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+Ft(xl(b),Y)]),a),u=bp(
-t.bend_lines.map(b=>[b.at_mm*r,Ft(H(b.at_mm),Y)]),a),p=wp(h)*mo+Y*.4,m=wp(u)*mo+Y*.4,g=p+c;return i`<svg
+after:r,etag:o,revision:a}}function fu(t){return t instanceof M&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function gu(t){return re(t).catch(()=>t)}var pu,uu,
+$u=$(()=>{U();kt();Nt();Ze();et();$t();pu=6e4,uu=t=>({part:ys(t),note:t.note,...C().name?{by:C().name}:{}})});function yu(t,{pixels:e=ts(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=bu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+Ft(xl(b),Y)]),a),p=bu(
+t.bend_lines.map(b=>[b.at_mm*r,Ft(H(b.at_mm),Y)]),a),u=wu(h)*fo+Y*.4,m=wu(p)*fo+Y*.4,g=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${Xy(t)}
-      viewBox="-8 -4 ${e+8} ${g+m+mo*1.4}">
-      ${l?Qy(a,p,g):x`<rect class="sheet" x="0" y=${p} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,w)=>Zy(b,b.at_mm*r,h[w],u[w],p,g))}
+      viewBox="-8 -4 ${e+8} ${g+m+fo*1.4}">
+      ${l?Qy(a,u,g):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,w)=>Zy(b,b.at_mm*r,h[w],p[w],u,g))}
       ${t_(a,g+m+Y*.7,H(t.length_mm))}
-      ${e_(a+Y,p,g,o)}
+      ${e_(a+Y,u,g,o)}
     </svg>
     ${l?i`<p class="hint">Width ${f({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function xl(t){let e=t.
 included_angle_deg?f(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function Xy(t){
 let e=t.bend_lines.map(n=>`bend ${n.bend} ${xl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function bp(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+width_mm)}. ${e.join("; ")}.`}function bu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
 Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Zy(t,e,n,s,o,a){
-let r=o-Y*.4-mo*(n.row+.5),l=a+Y*.4+mo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
+let r=o-Y*.4-fo*(n.row+.5),l=a+Y*.4+fo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
@@ -1901,10 +1901,10 @@ let r=o-Y*.4-mo*(n.row+.5),l=a+Y*.4+mo*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function e_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,mo,wp,_p=$(()=>{_();O();Xo();ee();Y=18,mo=Y*1.5;wp=t=>Math.
+      dominant-baseline="central">${s}</text>`}var Y,fo,wu,_u=$(()=>{_();O();Xo();ee();Y=18,fo=Y*1.5;wu=t=>Math.
 max(0,...t.map(e=>e.row+1))});function Jt(t,{mark:e=0,...n}={}){if(!It(t))return Ed(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return xa(t.folded,{...n,mark:s})}function _s(t,e={}){return t.outline?tu(t,e):yp(t,e)}var Qe=$(()=>{
-ds();_p();ee()});function vs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+side??"";return xa(t.folded,{...n,mark:s})}function _s(t,e={}){return t.outline?tp(t,e):yu(t,e)}var Qe=$(()=>{
+ds();_u();ee()});function vs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1938,8 +1938,8 @@ ds();_p();ee()});function vs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function Xa(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var ks=$(()=>{_();V()});function kp(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=po(t.part,t.note),r=[...new Set([...Sl(e),...Sl(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=Xa(vp(e),vp(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var ks=$(()=>{_();V()});function ku(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=mo(t.part,t.note),r=[...new Set([...Sl(e),...Sl(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=Xa(vu(e),vu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -1956,10 +1956,10 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=Xa(vp(e),vp(a),r);return i`<secti
             </tr>
           </thead>
           <tbody>
-            ${l.length?l.map(({label:c,theirs:h,mine:u})=>i`<tr>
+            ${l.length?l.map(({label:c,theirs:h,mine:p})=>i`<tr>
                         <td>${c}</td>
                         <td>${h||"empty"}</td>
-                        <td>${u||"empty"}</td>
+                        <td>${p||"empty"}</td>
                       </tr>`):i`<tr>
                     <td colspan="3">
                       The part is the same. Something else of the card changed: its trials, settings or
@@ -1995,8 +1995,8 @@ box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Mn(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var vp,xp=$(()=>{_();Qe();Rn();Ze();is();za();V();ks();vp=t=>Object.fromEntries(Sl(t).map(({label:e,value:n})=>[
-e,n]))});function Tp(t,e,n){let{box:s,unit:o}=t,a=Zu(s,e),r=(l,c)=>n(ip(t,l),c);return i`${r_(s,r)}
+var vu,xu=$(()=>{_();Qe();Rn();Ze();is();za();V();ks();vu=t=>Object.fromEntries(Sl(t).map(({label:e,value:n})=>[
+e,n]))});function Tu(t,e,n){let{box:s,unit:o}=t,a=Zp(s,e),r=(l,c)=>n(iu(t,l),c);return i`${r_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
       ${i_(s,r)}
@@ -2015,19 +2015,19 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(op(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(ou(s,l.target.checked))} /><span>All sides alike</span></label
     >
     ${ml(s).map(l=>l_(s,l,a,r))}
     <h2>Corners</h2>
-    ${u_(t,a,r)}
-    ${zu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Sp[0][0],
-options:Sp,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function r_(t,e){let n=Vu(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${p_(t,a,r)}
+    ${zp(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Su[0][0],
+options:Su,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function r_(t,e){let n=Vp(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
     ${n_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(Gu(t,s))}>
+          @click=${()=>e(Gp(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
@@ -2037,7 +2037,7 @@ options:Sp,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}f
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(sp(t,s))}>
+      @click=${()=>e(su(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
     ${Bn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
@@ -2053,48 +2053,48 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=Uu}
-        @click=${()=>s(ep(t,e),{focus:$s(e,o.length)})}>
+        ?disabled=${o.length>=Up}
+        @click=${()=>s(eu(t,e),{focus:$s(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(np(t,e),{focus:$s(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(nu(t,e),{focus:$s(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function c_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Mp(bs(n))],h=`${Xe(e,n)}.hem\
+  </fieldset>`}function c_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Mu(bs(n))],h=`${Xe(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${A({next:!0,name:$s(e,n),label:c,value:a[n],wrong:[...I(s,$s(e,n)),...I(s,Xe(e,n))],change:u=>o(tp(t,e,
-n,u))})}
+      ${A({next:!0,name:$s(e,n),label:c,value:a[n],wrong:[...I(s,$s(e,n)),...I(s,Xe(e,n))],change:p=>o(tu(t,e,
+n,p))})}
       ${l.kind==="bend"?A({next:!0,name:Ga(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
-Ga(e,n)),change:u=>o(ws(t,e,n,{angle:u}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+Ga(e,n)),change:p=>o(ws(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?A({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:u=>o(ws(t,
-e,n,{gap:u}))}):d}
+    ${l.kind==="open_hem"?A({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(ws(t,
+e,n,{gap:p}))}):d}
     ${K({name:`${Xe(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:a_,change:u=>o(ws(t,e,n,{direction:u==="down"?"down":"up"}))})}
+n","↓ down"]]:a_,change:p=>o(ws(t,e,n,{direction:p==="down"?"down":"up"}))})}
     ${d_(t,e,n,s,o)}`}function d_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${Xe(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Mp(bs(n))}: </span
+      <span class="unseen">${Mu(bs(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?A({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:I(s,l),change:h=>o(ws(t,e,n,{radius:h}))}):d}
     ${c?z({name:`${Xe(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Fa,change:h=>o(ws(t,e,n,{kind:h}))}):d}
   </details>`}function h_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
-entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,u]=n[n.length-1];n.push(
-[h+e[o]*Math.cos(s),u-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
+entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
+[h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
     <text x="28" y="46" text-anchor="middle">base</text>
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function u_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+  </svg>`}function p_({box:t,unit:e},n,s){return i`<div class="corner-grid">
       ${m_(t)}
       <div>
         ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:o_,change:o=>s({...t,corner:o===
@@ -2111,19 +2111,19 @@ thickness.",value:t.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
     </div>`}function m_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${p_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${u_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var n_,s_,o_,Sp,a_,Mp,p_,Ap=$(()=>{_();ho();Rn();Ze();J();se();n_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var n_,s_,o_,Su,a_,Mu,u_,Au=$(()=>{_();po();Rn();Ze();J();se();n_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],s_=[["round","Round"],["square","Square"],["none","None"]],o_=[["c\
-losed","Closed"],["open","Open"]],Sp=[["left-right","Left and right"],["front-back","Front and back"]],a_=[["u\
-p","↑ in"],["down","↓ out"]];Mp=t=>t[0].toUpperCase()+t.slice(1);p_={none:"L50 40L30 40",square:"L58 20L58\
+losed","Closed"],["open","Open"]],Su=[["left-right","Left and right"],["front-back","Front and back"]],a_=[["u\
+p","↑ in"],["down","↓ out"]];Mu=t=>t[0].toUpperCase()+t.slice(1);u_={none:"L50 40L30 40",square:"L58 20L58\
  48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Tl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Op[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Ou[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Op).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Ou).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2141,7 +2141,7 @@ p","↑ in"],["down","↓ out"]];Mp=t=>t[0].toUpperCase()+t.slice(1);p_={none:"L
           </label>`)}
     </div>
   </details>`}function f_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function Ep(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+function Eu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2210,14 +2210,14 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:Ja(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function Lp(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
+  </details>`}function Lu(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
 grain,wrong:I(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Op,Np=$(()=>{_();Be();Rn();Ze();J();se();Op={din6935:{title:"\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Ou,Nu=$(()=>{_();Be();Rn();Ze();J();se();Ou={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Cp,Bp=$(()=>{_();ni();si();Cp=jo(class extends zn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Ho(t),this.key=e),n}})});function Pp(t,e,n){let s=t.bends.length>=wl;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Cu,Bu=$(()=>{_();ni();si();Cu=jo(class extends zn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Ho(t),this.key=e),n}})});function Pu(t,e,n){let s=t.bends.length>=wl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2242,7 +2242,7 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Ho(t),this.key=e),n}})
     </div>
     ${s?i`<p class="hint">A part has at most ${wl} bends.</p>`:d}`}function $_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${A({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(lp(t,e,a))})}
+    ${A({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(lu(t,e,a))})}
   </li>`}function b_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
@@ -2255,7 +2255,7 @@ Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(In(
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
     ${o.kind==="open_hem"?w_(t,e,n,s):d}
-    ${Cp(e,y_(t,e,n,s))}
+    ${Cu(e,y_(t,e,n,s))}
   </li>`}function w_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
 unit:t.unit,value:t.bends[e].gap,wrong:I(n,o),change:a=>s(In(t,e,{gap:a}))})}function y_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
@@ -2266,18 +2266,18 @@ a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     ${o.kind==="bend"?A({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
 ive.",value:o.radius,wrong:I(n,a),change:r=>s(In(t,e,{radius:r}))}):d}
     ${Fi(`bends.${e}`,o,n,r=>s(In(t,e,r)))}
-    ${hp(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Fa,change:r=>s(In(t,
+    ${hu(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Fa,change:r=>s(In(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(cp(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s(cu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var g_,Rp=$(()=>{_();Bp();ho();Ze();J();is();An();se();g_=[["up","↑ up"],["down","↓ down"]]});function Wp(t,e,n){let s=t.wishes??uo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Pn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?Yu(t.box).map(c=>c[0].toUpperCase()+
+  </details>`}var g_,Ru=$(()=>{_();Bu();po();Ze();J();is();An();se();g_=[["up","↑ up"],["down","↓ down"]]});function Wu(t,e,n){let s=t.wishes??uo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Pn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?Yp(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=qa(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
@@ -2295,8 +2295,8 @@ change:c=>o({last:c})})}
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>Za(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),u=>o({critical_flats:__(s.critical_flats,
-h+1,u)})))}
+        ${r.map((c,h)=>Za(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:__(s.critical_flats,
+h+1,p)})))}
       </div>
       ${I(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
@@ -2311,29 +2311,29 @@ ty: the usual.",placeholder:q(fl),value:s.margin,wrong:I(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Al,Ip,__,Dp=$(()=>{_();Be();Rn();O();za();J();se();Al=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],Ip={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};__=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function jp(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:u})=>u===t.metal)?
-[]:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:u,name:p})=>[u,p])],{box:h}=t;return i`${K(
+  >`}var Al,Iu,__,Du=$(()=>{_();Be();Rn();O();za();J();se();Al=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],Iu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};__=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function ju(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+[]:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:u=>r(Ka(t,u==="box"))})}
-    ${A({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:u=>r({...t,title:u})})}
-    ${z({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:u=>r({...t,metal:u})})}
+change:p=>r(Ka(t,p==="box"))})}
+    ${A({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:p=>r({...t,title:p})})}
+    ${z({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
       ${A({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?v_(s,t.thickness):
-"",value:t.thickness,wrong:I(a,"thickness_mm"),change:u=>r({...t,thickness:u})})}
+"",value:t.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
       ${h?d:A({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:I(a,"bend_le\
-ngth_mm"),change:u=>r({...t,length:u})})}
+ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
-    ${h?i`${Tp({...t,box:h},a,r)}
+    ${h?i`${Tu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
             ${Tl(t,r)}
             ${s||t.order?Ml(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${Tl(t,r)} ${Pp(t,a,r)}
+            ${Tl(t,r)} ${Pu(t,a,r)}
             <h2>More, if it matters</h2>
-            ${Lp(t,a,r)} ${Ep(t,a,r)}
+            ${Lu(t,a,r)} ${Eu(t,a,r)}
             ${Ml(t,s?.order?.sequence,a,r)}`}
-    ${Wp(t,a,r)} ${wh(t,n,a,r)}
+    ${Wu(t,a,r)} ${wh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2342,24 +2342,24 @@ ngth_mm"),change:u=>r({...t,length:u})})}
         data-test="note"
         rows="2"
         .value=${vt(t.note)}
-        @input=${u=>r({...t,note:u.target.value})}></textarea>
+        @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
     ${o?A({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
-change:u=>r({...t,reason:u})}):d}`}function v_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":f(
+change:p=>r({...t,reason:p})}):d}`}function v_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":f(
 y(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Ol(t){return t.box?["title","metal","\
 thickness_mm",...gs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Al,...Di,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
 `holes.${n}.diameter_mm`]),"grain","order",...Al,...Di,"note","reason"]}function Qa(t){if(t.startsWith("box"))
-return Qu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Ip[n]??"Order":n===
-void 0?Fp[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Fp[s]??s}`:""}`}function Hp(t){
+return Qp(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Iu[n]??"Order":n===
+void 0?Fu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Fu[s]??s}`:""}`}function Hu(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var Fp,El=$(()=>{_();Be();O();Ze();Rn();Ap();J();Np();An();Rp();Dp();se();
-Fp={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+s instanceof HTMLElement&&s.focus()}var Fu,El=$(()=>{_();Be();O();Ze();Rn();Au();J();Nu();An();Ru();Du();se();
+Fu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function Up({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
+place",diameter_mm:"size",die:"die",punch:"punch"}});function Uu({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${e.map(x_)}
@@ -2369,21 +2369,21 @@ error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${f(y(n))}
     <b>± ${f(k_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var k_,Gp=$(()=>{_();O();k_=t=>P()==="in"?{text:nt(t/ce,3),unit:"in"}:y(t,{digits:2})});function tr(t,e){if(!Wn(t))return d;let{order:n}=t,[s,o]=S_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var k_,Gu=$(()=>{_();O();k_=t=>P()==="in"?{text:nt(t/de,3),unit:"in"}:y(t,{digits:2})});function tr(t,e){if(!Wn(t))return d;let{order:n}=t,[s,o]=S_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Vp(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Vu(n.sequence)}
           </p>`:d}
     ${T_(n.blocked??[])} ${M_(n.remedies??[])} ${A_(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${O_(n.alternatives,e)} ${xu(t)} ${Up(t)}
+    ${O_(n.alternatives,e)} ${xp(t)} ${Uu(t)}
   </div>`}function S_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function Vp(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function Vu(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
   >`}function T_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
@@ -2396,9 +2396,9 @@ n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["cauti
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
     </ul>`:d}function O_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${Vp(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Wn,qp,zp,er=$(()=>{_();V();rt();Gp();Ba();Wn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);qp=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${Vu(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Wn,qu,zu,er=$(()=>{_();V();rt();Gu();Ba();Wn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);qu=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2408,7 +2408,7 @@ t?.alternatives);qp=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),zp=t=>({use:e=>R("cards.revise",i`<a
+    </button>`}),zu=t=>({use:e=>R("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
@@ -2416,7 +2416,7 @@ null)}>
         >Use this order</a
       >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function Kp(t,{save:e,order:n}){return i`${as(t.checks)}
+      >`)})});function Ku(t,{save:e,order:n}){return i`${as(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
@@ -2424,7 +2424,7 @@ null)}>
           ${Oa(t.blank)}${_s(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${yu(t.blank)} ${E_(t.blank.bend_lines)}
+          ${yp(t.blank)} ${E_(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2466,20 +2466,20 @@ d:i`<details data-test="other-allowances">
 set_angle_deg,firstHit:t.first_hit??null}),o=f(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
 near:Cn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${fe(t)}</b> ${al(t)} ${ls(t)}
-      <small data-test="origins">${ro(t.origin)}</small>
+      <b>${t.number}. ${ge(t)}</b> ${al(t)} ${ls(t)}
+      <small data-test="origins">${io(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${ms(t)}</span
             >`:d}
     </figcaption>
     <div class="poses">
-      ${pe(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
+      ${me(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${f(n)}.`})}
       ${N_(t,a)}
-      ${pe(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
+      ${me(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function N_(t,e){let n=Cn(t);return n?pe(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${ms(t)}`}):d}var Yp=$(()=>{_();Qe();no();O();Sn();so();er();An();wa();Me();Ye()});function Jp({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function N_(t,e){let n=Cn(t);return n?me(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${ms(t)}`}):d}var Yu=$(()=>{_();Qe();so();O();Sn();oo();er();An();wa();Me();Ye()});function Ju({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2493,7 +2493,7 @@ if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.l
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
 M)return`Not right yet. ${C_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${y(t.blank.length_mm,{digits:2}).text} × ${f(y(t.blank.width_mm,{digits:2}))}`:`Blank ${f(y(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var Xp=$(()=>{_();Qe();U();O();V();El();se()});function R_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var Xu=$(()=>{_();Qe();U();O();V();El();se()});function R_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2517,7 +2517,7 @@ M)return`Not right yet. ${C_(e)}`;if(e)return String(e);if(!t)return n?"Working 
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
   </section>`}function W_(t){return I_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function Qp({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?R_(e,s):n?D_({again:o,
+"no turning"}function Qu({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?R_(e,s):n?D_({again:o,
 back:t?a:null}):d}function D_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
@@ -2529,7 +2529,7 @@ back:t?a:null}):d}function D_({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var P_,Zp,I_,F_,j_,tm,em=$(()=>{_();P_=.6,Zp=({seconds:t})=>t>=P_;I_=[["turn_overs","turn-over",
+  </section>`}var P_,Zu,I_,F_,j_,tm,em=$(()=>{_();P_=.6,Zu=({seconds:t})=>t>=P_;I_=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
 ide or tilt","slides or tilts"]];F_="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
@@ -2537,35 +2537,35 @@ stand here as soon as the section is whole.",j_="Choose what it is like, type th
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",tm=t=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${t?j_:F_}
-  </div>`});var sm={};tt(sm,{show:()=>H_});async function H_(t){let e=Gs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+  </div>`});var sm={};tt(sm,{show:()=>H_});async function H_(t){let e=Vs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([lt("metals",t.signal),lt("dies",t.signal),
 lt("punches",t.signal)]),r=await U_(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=Ka(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
 kept:!0},c=ke(async(D,ot)=>(await lc("/plan",ys(D),{signal:ot,tell:h})).plan,({question:D,answer:ot,error:ae=null})=>{
 ot&&Object.assign(l,{plan:ot,planned:D}),Object.assign(l,{error:ae,busy:!1,progress:null,summary:l.summary&&ae!==
-null}),ct()},t.signal,350);function h(D){Zp(D)&&(l.progress=D,ct())}function u(D=!1){let ot=_l(l.form);if(!D&&
+null}),ct()},t.signal,350);function h(D){Zu(D)&&(l.progress=D,ct())}function p(D=!1){let ot=_l(l.form);if(!D&&
 ot===l.key&&!l.error)return ct();Object.assign(l,{key:ot,busy:Ya(l.form).length===0,progress:null,stopped:!1}),
-l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let p={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
-stopped:!0,error:null}),ct()},again:()=>u(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
+l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
+stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:_l(l.planned),stopped:!1}),l.kept=hl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
 rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:ot,undo:ae}={}){
-let $e=l.form;l.form=D,l.kept=hl(e,{form:D,base:l.base,newCode:l.newCode}),u(),ot&&requestAnimationFrame(()=>ao(
-ot)),ae&&Z(ae,{label:"Put it back",act:()=>m($e)})}function g(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+let be=l.form;l.form=D,l.kept=hl(e,{form:D,base:l.base,newCode:l.newCode}),p(),ot&&requestAnimationFrame(()=>ro(
+ot)),ae&&Z(ae,{label:"Put it back",act:()=>m(be)})}function g(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),g(Ja(D))}async function w(D){let[ot]=Ya(l.form);if(ot){l.summary=!0,ct(),ao(ot[0]);
+`/part?from=${e}`:"/part"),g(Ja(D))}async function w(D){let[ot]=Ya(l.form);if(ot){l.summary=!0,ct(),ro(ot[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Gt=await D();if("saved"in Gt)return L(Gt.
 saved);"stale"in Gt?l.clash=Gt.stale:l.taken=Gt.taken}catch(Gt){l.error=Gt,l.summary=!0}l.saving=!1,ct();let ae=l.
-error instanceof M?l.error.errors:{},$e=Ol(l.form).find(Gt=>Object.keys(ae).some(ec=>ec===Gt||ec.startsWith(`${Gt}\
-.`)));$e&&ao($e)}function L(D){ul(e);let ot=D.revision===l.base?.revision;Z(ot?"Nothing was changed, so nothin\
-g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),pt(`/c/${D.code}`)}let B=()=>ht(
-n)&&w(()=>l.base?mp(l.form,l.base):kl(l.form,l.newCode)),N=()=>(l.newCode=ei(),w(()=>kl(l.form,l.newCode)));function v(){
-ul(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...nm(l.card,s)}),u(!0),Z(e?
+error instanceof M?l.error.errors:{},be=Ol(l.form).find(Gt=>Object.keys(ae).some(ec=>ec===Gt||ec.startsWith(`${Gt}\
+.`)));be&&ro(be)}function L(D){pl(e);let ot=D.revision===l.base?.revision;Z(ot?"Nothing was changed, so nothin\
+g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ut(`/c/${D.code}`)}let B=()=>ht(
+n)&&w(()=>l.base?mu(l.form,l.base):kl(l.form,l.newCode)),N=()=>(l.newCode=ei(),w(()=>kl(l.form,l.newCode)));function v(){
+pl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...nm(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function E(D){let ot=l.form;
-Object.assign(l,{clash:null,base:Ll(D)}),m(po(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+Object.assign(l,{clash:null,base:Ll(D)}),m(mo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
 ut mine back",act:()=>m(ot)})}async function X(D){try{await cc(`/blank.${D}`,ys(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(ot){Z(ot instanceof Error?ot.message:String(ot))}}function ct(){let D=l.error instanceof
-M?l.error.errors:{},ot=Ya(l.form),ae=Qp(l,p),$e=!l.busy&&!l.stopped&&!ot.length&&!l.error;t.render(i`<h1>
+M?l.error.errors:{},ot=Ya(l.form),ae=Qu(l,u),be=!l.busy&&!l.stopped&&!ot.length&&!l.error;t.render(i`<h1>
           ${e?i`${R(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(e)}</small>`:R(n,"New part","Plan a part")}
         </h1>
@@ -2578,7 +2578,7 @@ M?l.error.errors:{},ot=Ya(l.form),ae=Qp(l,p),$e=!l.busy&&!l.stopped&&!ot.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?kp(l.clash,l.form,{saveMine:()=>{l.base=Ll(l.clash),B()},takeTheirs:()=>E(l.clash),saveAsNew:N}):
+        ${l.clash?ku(l.clash,l.form,{saveMine:()=>{l.base=Ll(l.clash),B()},takeTheirs:()=>E(l.clash),saveAsNew:N}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2599,14 +2599,14 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${Jp(l,{open:ot,stale:!$e,waiting:ae})}
+            ${Ju(l,{open:ot,stale:!be,waiting:ae})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${Hp}
+              @keydown=${Hu}
               @submit=${Gt=>{Gt.preventDefault(),B()}}>
-              ${jp(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
+              ${ju(l.form,{metals:s,crib:{dies:o,punches:a},plan:be?l.plan:null,editing:!!e,errors:D,change:m})}
               ${R(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
@@ -2616,19 +2616,19 @@ d}
           </div>
           <div class="plan-side">
             ${innerWidth<1e3?d:ae}
-            <div class="part-plan ${$e||!l.plan?"":"stale"}" data-test="plan">
-              ${l.plan&&!$e&&!l.busy?i`<p class="stale-note">
+            <div class="part-plan ${be||!l.plan?"":"stale"}" data-test="plan">
+              ${l.plan&&!be&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?Kp(l.plan,{save:X,order:qp(g)}):tm(!!l.form.box)}
+              ${l.plan?Ku(l.plan,{save:X,order:qu(g)}):tm(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}u(!0);let _o=t.query.get("order");_o&&b(_o)}function nm(t,e){return t?{form:po(
-t.part,t.note),base:Ll(t)}:{form:yl(e[0]?.code??""),base:null}}async function U_(t,e,n){let s=ju(t),o=null;try{
+        </div>`),l.busy||t.ready()}p(!0);let vo=t.query.get("order");vo&&b(vo)}function nm(t,e){return t?{form:mo(
+t.part,t.note),base:Ll(t)}:{form:yl(e[0]?.code??""),base:null}}async function U_(t,e,n){let s=jp(t),o=null;try{
 t&&(o=await ye(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...nm(o,e),newCode:ei(),card:o,restored:!1}}var Ll,om=$(()=>{_();U();kt();dt();_t();to();oe();Hu();Ze();$p();
-Et();Bt();dt();rt();xp();El();er();Yp();Xp();em();Ct();se();Ll=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{...nm(o,e),newCode:ei(),card:o,restored:!1}}var Ll,om=$(()=>{_();U();kt();dt();_t();eo();oe();Hp();Ze();$u();
+Et();Bt();dt();rt();xu();El();er();Yu();Xu();em();Ct();se();Ll=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function am(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Dn(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(G_)}catch(o){throw new Dn(V_[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
@@ -2640,21 +2640,21 @@ n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw ne
 n.read(s)}}};return n}async function K_(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
 catch(()=>[]))?.includes("qr_code")?new t(dm):null}async function cm(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
 return await e({overrides:{locateFile:()=>q_},fireImmediately:!0}),new t(dm)}catch(t){throw new xs(String(t))}}
-var xs,q_,dm,nr,um=$(()=>{xs=class extends Error{},q_="/vendor/zxing-wasm/zxing_reader.wasm",dm={formats:["qr_\
+var xs,q_,dm,nr,pm=$(()=>{xs=class extends Error{},q_="/vendor/zxing-wasm/zxing_reader.wasm",dm={formats:["qr_\
 code"]}});function mm(t){let e=X_(t.trim()),n=e?Y_.exec(e.pathname)?.[1]:J_.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:Q_(t,e)};let{code:s,whole:o,fault:a}=ut(Z_(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+code:"",words:Q_(t,e)};let{code:s,whole:o,fault:a}=pt(Z_(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Nl(W(s))} is\
  no card’s code. ${r}`}}function X_(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
 e.protocol)?e:null}function Z_(t){try{return decodeURIComponent(t)}catch{return t}}function Q_(t,e){return e?`\
 It leads to ${Nl(e.host)}, not to a card.`:t.trim()?`It holds “${Nl(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var Y_,J_,pm,Nl,fm=$(()=>{dt();Y_=/^\/c\/([^/]+)\/?$/i,J_=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-pm=40;Nl=t=>t.length>pm?`${t.slice(0,pm)}…`:t});async function bm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+lds nothing that can be read."}var Y_,J_,um,Nl,fm=$(()=>{dt();Y_=/^\/c\/([^/]+)\/?$/i,J_=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+um=40;Nl=t=>t.length>um?`${t.slice(0,um)}…`:t});async function bm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
 await n(o)}await new Promise(o=>setTimeout(o,tv))}}function wm(t,e,n){let o=t.filter(l=>$m(l,e,e)).map(l=>({...mm(
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(gm(a))return a[0];let r=a.
 filter(l=>$m(l.mark,e,n));return r.length>0&&gm(r)?r[0]:"several"}function $m({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
-s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:u}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=u}var tv,gm,ym=$(()=>{fm();tv=60;gm=t=>t.every(e=>e.code===t[0].code)});function _m(t,e){let{title:n,words:s,again:o}=ev[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
+l&&a<=c&&r>=h&&r<=p}var tv,gm,ym=$(()=>{fm();tv=60;gm=t=>t.every(e=>e.code===t[0].code)});function _m(t,e){let{title:n,words:s,again:o}=ev[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
@@ -2680,21 +2680,21 @@ l&&a<=c&&r>=h&&r<=u}var tv,gm,ym=$(()=>{fm();tv=60;gm=t=>t.every(e=>e.code===t[0
         send it. Try again where the network reaches, or type the code instead.
       </p>
       ${Cl}`,again:!0}}});var xm={};tt(xm,{show:()=>av});async function av(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:km},n=ta(),s=await Ee().catch(()=>[]),o=new AbortController,a=()=>t.render(cv(e,{again:h,lamp:u},()=>ea(n,
-s,a,"Seven characters, capitals or not."))),r=p=>{Object.assign(e,p),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=p=>{l(),p instanceof Dn?r({fault:p.fault}):p instanceof xs?r({fault:"no-decoder"}):t.render(Fe(
-p)),t.ready()};async function h(){l();let{signal:p}=o=new AbortController;r({fault:null,says:km});try{let[m,g]=await Promise.
-all([am(p,()=>c(new Dn("busy"))),hm()]);if(p.aborted)return;r({stream:m,lamp:rm(m)?!1:null,says:nv});let b=document.
+says:km},n=ta(),s=await Ee().catch(()=>[]),o=new AbortController,a=()=>t.render(cv(e,{again:h,lamp:p},()=>ea(n,
+s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
+lamp:null})},c=u=>{l(),u instanceof Dn?r({fault:u.fault}):u instanceof xs?r({fault:"no-decoder"}):t.render(Fe(
+u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:km});try{let[m,g]=await Promise.
+all([am(u,()=>c(new Dn("busy"))),hm()]);if(u.aborted)return;r({stream:m,lamp:rm(m)?!1:null,says:nv});let b=document.
 querySelector(".scan-view video"),w=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let L=rv(
-B=>r({says:B}),p);await bm(b,g,B=>L(wm(B,b,w)),p)}catch(m){p.aborted||c(m)}}async function u(){if(!e.stream)return;
-let p=!e.lamp;await im(e.stream,p).then(()=>r({lamp:p}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+B=>r({says:B}),u);await bm(b,g,B=>L(wm(B,b,w)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
+let u=!e.lamp;await im(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
 l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function rv(t,e){
 let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>ov&&(n="");return}let l=a==="several"?
 a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(sv):a.kind==="card"?await lv(a.code,t,e):t(iv(a)),s=performance.
 now())}}function iv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
 bel",words:`${e} Still looking.`}}async function lv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
 t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await xd(t,n).catch(a=>String(a.
-message));n.aborted||(o==="device"||o==="shop"?pt(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
+message));n.aborted||(o==="device"||o==="shop"?ut(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
@@ -2719,7 +2719,7 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var km,nv,sv,ov,dv,Sm=$(()=>{_();lm();kt();dt();um();ym();Bt();$t();gi();vm();Ct();km={kind:"wait",title:"\
+  </div>`}var km,nv,sv,ov,dv,Sm=$(()=>{_();lm();kt();dt();pm();ym();Bt();$t();gi();vm();Ct();km={kind:"wait",title:"\
 Starting the camera…",words:"If the browser asks, allow it."},nv={kind:"look",title:"Hold the label’s square\
  in the frame",words:"It opens by itself."},sv={kind:"wrong",title:"More than one label",words:"Hold only one \
 in the frame."},ov=2500;dv=i`<div class="scan-frame" aria-hidden="true">
@@ -2727,16 +2727,16 @@ in the frame."},ov=2500;dv=i`<div class="scan-frame" aria-hidden="true">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
 </div>`});function Tm(t,e,n){Om(t,e,n),Kh(t),mt?.link.move({code:e,step:n},{whatever:!0})}function sr(){mt?.end.abort(),
-mt=null,or(),fo()}function Mm(t,e){!mt||mt.at.code!==t||mt.at.step===e||(mt.at.step=e,or(),mt.link.move({code:t,
-step:e}),fo())}function Am(t){mt&&(mt.at.step=t,mt.link.move({code:mt.at.code,step:t},{whatever:!0}))}function ar(t,e){
-document.addEventListener("bench",()=>t(go()),{signal:e})}function Om(t,e,n,s=null){mt?.end.abort();let o=new AbortController,
+mt=null,or(),go()}function Mm(t,e){!mt||mt.at.code!==t||mt.at.step===e||(mt.at.step=e,or(),mt.link.move({code:t,
+step:e}),go())}function Am(t){mt&&(mt.at.step=t,mt.link.move({code:mt.at.code,step:t},{whatever:!0}))}function ar(t,e){
+document.addEventListener("bench",()=>t($o()),{signal:e})}function Om(t,e,n,s=null){mt?.end.abort();let o=new AbortController,
 a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=ka(t,s,{keepMs:hv,heard:l=>{if(l.code!==a.code)return sr();
-a.step=l.step,or(),fo()},changed:({gone:l,answers:c,late:h,refused:u})=>{if(l)return sr();Object.assign(a,{answers:c,
-late:h,refused:u}),fo()}},o.signal);mt={at:a,link:r,end:o},or(),fo()}function or(){try{mt?sessionStorage.setItem(
+a.step=l.step,or(),go()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return sr();Object.assign(a,{answers:c,
+late:h,refused:p}),go()}},o.signal);mt={at:a,link:r,end:o},or(),go()}function or(){try{mt?sessionStorage.setItem(
 Bl,JSON.stringify({name:mt.at.name,code:mt.at.code,step:mt.at.step})):sessionStorage.removeItem(Bl)}catch{}}function rr(){
 if(!mt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Bl)??"{}");t&&e&&Om(t,e,n)}catch{}}var Bl,
-hv,mt,go,fo,ir=$(()=>{Yi();Ke();Bl="flangebook.on-bench",hv=5e3,mt=null,go=()=>mt?{...mt.at}:null;fo=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=ut(t);return i`<div class="state" data-test="bad-code">
+hv,mt,$o,go,ir=$(()=>{Yi();Ke();Bl="flangebook.on-bench",hv=5e3,mt=null,$o=()=>mt?{...mt.at}:null;go=()=>document.
+dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${Pl}
   </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
@@ -2777,7 +2777,7 @@ d}
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function Em(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?f(fn(t.field??"",n)):t[e]}var Nm=$(()=>{_();Et();O();rt()});function $o(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+test(t.field)&&typeof n=="number"?f(fn(t.field??"",n)):t[e]}var Nm=$(()=>{_();Et();O();rt()});function bo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
 be sent"}function Cm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2796,7 +2796,7 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
   </section>`}function lr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
 settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Ss=$(()=>{_();Et();V();rt()});async function cr(t,e){try{Ts=(await En(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function dr(t,e,{draw:n,
-start:s}){let o=go();if(o?.code===t)return uv(o,e);if(!Ts.length)return d;let a=[Bm,zh()].find(r=>Ts.includes(
+start:s}){let o=$o();if(o?.code===t)return pv(o,e);if(!Ts.length)return d;let a=[Bm,zh()].find(r=>Ts.includes(
 r))??Ts[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
     ${Ts.length>1?z({name:"bench",label:"Bench",value:a,options:Ts.map(r=>[r,r]),change:r=>{Bm=r,n()}}):d}
     <button
@@ -2806,17 +2806,17 @@ r))??Ts[0];return i`<section class="show-on-bench" aria-label="Bench screen" dat
       @click=${()=>{Tm(a,t,e),n(),s?.()}}>
       Show on ${Ln(a)}
     </button>
-  </section>`}function uv(t,e){let n=Ln(t.name);return i`<section
+  </section>`}function pv(t,e){let n=Ln(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${pv(t,n)}</p>
+    <p role="status">${uv(t,n)}</p>
     ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Am(e)}>
             Show step ${e} there
           </button>`:d}
     <button type="button" class="button" data-test="off-bench" @click=${sr}>Stop</button>
-  </section>`}function pv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function uv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
 i`<b>On ${s}.</b>`}var Ts,Bm,Rl=$(()=>{_();Ke();ir();J();Ts=[],Bm=""});function hr(t){let{drawing:e}=t,n=Cn(t),s=Aa(t),o=mv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${Il("before","before",Pm(e.before),e,o)}
@@ -2839,7 +2839,7 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Il(t,e,n,s,{from:o,to:a,low:r,hig
       ${c?fv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function fv(t,e){if(!ma(t,e))return x`<path class="ring" d=${Ys([t.on_sheet,t.on_tool])}/>`;let[n,
+  </figure>`}function fv(t,e){if(!ma(t,e))return x`<path class="ring" d=${Js([t.on_sheet,t.on_tool])}/>`;let[n,
 s]=xn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var Pm,Wl=$(()=>{_();Me();Ci();De();Pm=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ms(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
@@ -2848,7 +2848,7 @@ id}>
       <span class="lead">${tn(t)}</span>
       <span class="code">Step ${t.step}</span>
       <span class="more">
-        ${e?i`<b class="waits">${$o(e)}</b> · `:d}
+        ${e?i`<b class="waits">${bo(e)}</b> · `:d}
         ${[es(t),t.by,gv(t),$v(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
@@ -2857,14 +2857,14 @@ id}>
   </li>`}function tn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>f(S(o??null))).
 join(" / "):f(S(t.measured_deg));return t.flange_mm?`${s}, flange ${bv(t.flange_mm)}`:s}var gv,$v,bv,As=$(()=>{
 _();mn();O();Ss();Ht();gv=t=>t.set_angle_deg?`set at ${f(S(t.set_angle_deg))}`:"",$v=(t,e)=>t?.set_angle_deg&&
-e&&le(e,t)?`new setting ${f(S(t.set_angle_deg))}`:"",bv=t=>typeof t=="string"?t:f(y(t,{digits:2}))});var Im={};tt(Im,{show:()=>wv});async function wv(t){let{code:e}=t.params;if(!ut(e).whole)return Rm(t,Mt(e));let n,
+e&&le(e,t)?`new setting ${f(S(t.set_angle_deg))}`:"",bv=t=>typeof t=="string"?t:f(y(t,{digits:2}))});var Im={};tt(Im,{show:()=>wv});async function wv(t){let{code:e}=t.params;if(!pt(e).whole)return Rm(t,Mt(e));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(_v(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await pn(await zo(n,{replan:!0,reason:"\
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await un(await zo(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof M&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await sn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await yv(n.part.metal),
 o(),t.ready()};ft(()=>n&&o(),t.signal),ar(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await qs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Rm(t,At(
+await zs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Rm(t,At(
 e,l));return}rr(),cr(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
 ()=>null),o()}function Rm(t,e){t.title("No such card"),t.render(e),t.ready()}async function yv(t){return(await Zt().
 catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function _v(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
@@ -2882,7 +2882,7 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
       ${r.length?i`<section class="card-stops" aria-label="Stop">${yt(r)}</section>`:d}
       ${Lm(e.fresh,{...e,take:n,settings:t.settings.length})}
       ${vv(t,r.length>0)}
-      ${o.steps.length?dr(t.code,1,{draw:s,start:()=>pt(`/c/${t.code}/step/1`)}):d}
+      ${o.steps.length?dr(t.code,1,{draw:s,start:()=>ut(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${Jt(o,{tallest:innerHeight*.34})}
       </section>
@@ -2899,7 +2899,7 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
       </section>
       ${Wn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${tr(o,zp(t.code))}
+              ${tr(o,zu(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -2922,11 +2922,11 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
 gauge":`gauge at ${f(y(n))}`}function Tv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
-            <span class="lead">${e.number}. ${fe(e)} ${e.direction}</span>
+            <span class="lead">${e.number}. ${ge(e)} ${e.direction}</span>
             <span class="code">${f(S(e.included_angle_deg))}</span>
             <span class="more">${Sv(t,e)}</span>
             ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${hs(e)}</span>`:d}
-            ${me(e,{short:!0})} ${e.drawing?hr(e):d}
+            ${fe(e,{short:!0})} ${e.drawing?hr(e):d}
           </a>
         </li>`)}
   </ol>`}function Mv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
@@ -2940,26 +2940,26 @@ gauge":`gauge at ${f(y(n))}`}function Tv(t){return i`<ol class="rows" data-test=
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var xv,Wm=$(()=>{_();U();kt();dt();Re();Nt();ir();Bt();et();$t();bt();O();Ae();V();so();Nm();Ss();us();
+  </nav>`}var xv,Wm=$(()=>{_();U();kt();dt();Re();Nt();ir();Bt();et();$t();bt();O();Ae();V();oo();Nm();Ss();ps();
 rt();er();Ye();Rl();Wl();Me();As();ds();Qe();ee();xv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var Hm={};tt(Hm,{show:()=>Ov});async function Ov(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return Dm(t,Mt(
-e));let s=co(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Nv(o,n));t.title(`${o.title||e},\
+d});var Hm={};tt(Hm,{show:()=>Ov});async function Ov(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Dm(t,Mt(
+e));let s=ho(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Nv(o,n));t.title(`${o.title||e},\
  step ${r.number}`),t.render(Bv(o,r,()=>Ra(o,r,s,a,t.signal),dr(o.code,r.number,{draw:a})))};ft(()=>o&&a(),t.signal),
 ar(()=>o&&Ev(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&Lv(o),{signal:t.signal}),addEventListener(
 "keydown",r=>o&&Cv(r,o,Number(n)),{signal:t.signal}),rr();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Mm(
 e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||Dm(t,At(e,r));return}cr(t.signal,()=>o&&a())}
-function Ev(t,e,n){let s=go(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?pt(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Lv(t){let e=await qs(t.code).catch(()=>{});e&&e.revision!==
+function Ev(t,e,n){let s=$o(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ut(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Lv(t){let e=await zs(t.code).catch(()=>{});e&&e.revision!==
 t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ve()})}function Dm(t,e){t.
 title("No such card"),t.render(e),t.ready()}function Cv(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(t.target.tagName)||(t.key==="ArrowRight"&&pt(Fm(e,n).href),t.key==="ArrowLeft"&&pt(jm(e,n).href))}function Fm(t,e){
+test(t.target.tagName)||(t.key==="ArrowRight"&&ut(Fm(e,n).href),t.key==="ArrowLeft"&&ut(jm(e,n).href))}function Fm(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
 p ${e+1}`}:n.set_angle_deg===null||!_e(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
 more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function Bv(t,e,n,s){let{stops:o,watch:a}=Pa(
 t,e),r=e.number===t.plan.steps.length,l=Fm(t,e.number);return i`<article class="step" data-test="step">
     ${La(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Ta(e,t.part.flats_mm.length)}${me(e)}</div>
+      <div class="step-way">${Ta(e,t.part.flats_mm.length)}${fe(e)}</div>
       <section class="step-set" aria-label="What to set">${Ia(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
@@ -2967,8 +2967,8 @@ t,e),r=e.number===t.plan.steps.length,l=Fm(t,e.number);return i`<article class="
         ${a.length?yt(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Tu(t.plan,e)} ${Sa(t.plan,e)}
-        ${ro(e.origin)?i`<p class="hint origins" data-test="origins">${ro(e.origin)}</p>`:d}
+        ${Tp(t.plan,e)} ${Sa(t.plan,e)}
+        ${io(e.origin)?i`<p class="hint origins" data-test="origins">${io(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
@@ -2981,29 +2981,29 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Nv,jm,Um=$(()=>{_();kt();dt();oe();ir();Bt();Qn();et();Re();Ae();Ji();V();us();rt();Na();wa();
+  </article>`}var Nv,jm,Um=$(()=>{_();kt();dt();oe();ir();Bt();Qn();et();Re();Ae();Ji();V();ps();rt();Na();wa();
 Rl();Je();Me();Wa();Nv=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;jm=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Gm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=p=>Math.abs(p.measured_deg-e),r=[...o.rows].
-sort((p,m)=>a(p)-a(m))[0];if(!r||a(r)>.5)return null;let l=n-r.flange_mm;if(Math.abs(l)>o.most_error_mm)return{
+  </div>`;jm=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Gm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=u=>Math.abs(u.measured_deg-e),r=[...o.rows].
+sort((u,m)=>a(u)-a(m))[0];if(!r||a(r)>.5)return null;let l=n-r.flange_mm;if(Math.abs(l)>o.most_error_mm)return{
 gauge_x_mm:null,error_mm:l,words:"That flange is further off than a gauge is. No new X before it is checked.",
 to_check:Pv};let c=Math.abs(l)<=.05?s:s-l,h=c>=o.x_low_mm&&c<=o.x_high_mm;return{gauge_x_mm:h?c:null,error_mm:l,
-words:h?"":"The gauge does not reach far enough to mend the flange.",to_check:[]}}var Pv,Os,ur=$(()=>{Pv=["Mea\
+words:h?"":"The gauge does not reach far enough to mend the flange.",to_check:[]}}var Pv,Os,pr=$(()=>{Pv=["Mea\
 sure again, to the face that the card's dimension goes to.","Check which flange was measured.","Read the gauge\
-: did it stand at the X of the card, and the sheet against it?"],Os=({correction:t,gauge:e})=>t?.flange??e??null});function bo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
-let n=Number(e);return n>0&&n<180?n:null}function wo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
+: did it stand at the X of the card, and the sheet against it?"],Os=({correction:t,gauge:e})=>t?.flange??e??null});function wo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
+let n=Number(e);return n>0&&n<180?n:null}function yo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=bo(a);r===null?n[o]=[t.places==="one"?Vm:Rv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+let r=wo(a);r===null?n[o]=[t.places==="one"?Vm:Rv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
 (n[s[0][0]]=[Vm]),{angles:e,wrong:n}}function qm(t,e,n){let s=Dl(e),o=[...t.corrections??[]].sort((m,g)=>m.measured_deg-
 g.measured_deg),a=o.findIndex(m=>m.measured_deg>=s);if(a<0||n.set_angle_deg===null)return null;let[r,l]=[o[Math.
 max(a-1,0)],o[a]];if(s<r.measured_deg||Iv(t,s))return null;let c=l.measured_deg-r.measured_deg,h=c>0?(s-r.measured_deg)/
-c:0,u=m=>r[m]+h*(l[m]-r[m]),p={row:s,set_angle_deg:u("set_angle_deg")+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.
-punch_depth_mm===null?null:u("punch_depth_mm")+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,p)?p:null}function Iv({
+c:0,p=m=>r[m]+h*(l[m]-r[m]),u={row:s,set_angle_deg:p("set_angle_deg")+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.
+punch_depth_mm===null?null:p("punch_depth_mm")+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,u)?u:null}function Iv({
 first_hit:t,included_angle_deg:e},n){return!!t&&n>Math.max(e+Wv,t.comes_out_deg_high)}function Dl(t){let e=Object.
 values(t);return e.reduce((n,s)=>n+s,0)/e.length}function Es(t){return t?.correction?.set_angle_deg?t.correction:
 t?.table??null}var Vm,Rv,Wv,Ls=$(()=>{mn();Vm="Type the angle between the flats in degrees, such as 90.5. Squa\
-re is 90.",Rv="Degrees, such as 90.5";Wv=5});function Km(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,u,p,m={})=>A({name:u,label:p,value:a[h],wrong:r[u],
+re is 90.",Rv="Degrees, such as 90.5";Wv=5});function Km(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>A({name:p,label:u,value:a[h],wrong:r[p],
 change:g=>Object.assign(a,{[h]:g}),...m}),c=n.used??Qt(t,e);return i`<form
     class="trial-form"
     novalidate
@@ -3064,7 +3064,7 @@ o,{digits:0}).text).join(", "),s=y(e[0],{digits:0}).unit;return i`<p data-test="
     ${e.length===1?"1 strip":`${e.length} strips`} of ${f(y(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then measure
     again: the setting above is for the die without it.
-  </p>`}var Qm,tf=$(()=>{_();ur();O();V();Je();Qm=({thickness_mm:t})=>t?` Reckoned for the ${f(y(t,{digits:2}))}\
+  </p>`}var Qm,tf=$(()=>{_();pr();O();V();Je();Qm=({thickness_mm:t})=>t?` Reckoned for the ${f(y(t,{digits:2}))}\
  that the sheet measures.`:""});function ef(t,e,n,{again:s,keep:o}){let a=Es(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
@@ -3075,7 +3075,7 @@ o,{digits:0}).text).join(", "),s=y(e[0],{digits:0}).unit;return i`<p data-test="
               <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
               itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?Gv(a):vu(e,n)}
+      ${a?Gv(a):vp(e,n)}
       ${a?i`<p class="basis" data-test="basis">${Vv(n)}</p>`:d}
       ${n.question?Uv(t,n.question):d} ${Jm(n)}
       ${qv(n.correction)} ${Zm(n.correction)}
@@ -3116,15 +3116,15 @@ kept:"kept",where:a.where,words:Kv(a)}),j()}catch(a){Object.assign(n,{kept:"no",
 String(a)})}s()}}function Kv({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
 ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Yv,Jv,of=$(()=>{Re();
-As();ur();Ls();bt();Yv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+As();pr();Ls();bt();Yv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${tn(n)}`}),Jv=(t,e,n)=>Os(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var rf={};tt(rf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return Fl(t,Mt(
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var rf={};tt(rf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Fl(t,Mt(
 e));let s={typed:{...af},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Xv.
 includes((await Zt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
 l,o&&!t.signal.aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.
 plan.steps[Number(n)-1];if(!l)return Fl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(Qv(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(Qv(o,l,s,r))};he(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
 (o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Fl(t,At(e,l))}}function Fl(t,e){t.title("No such car\
 d"),t.render(e),t.ready()}function Qv(t,e,n,s){let o=()=>tk(t,e,n,s),a=()=>{let l=ek(n);Object.assign(n,{typed:{
@@ -3137,7 +3137,7 @@ t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-scr
         ${Jt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function tk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=wo(n.typed),r=sk(t,e,n);if(r||
+  </article>`}async function tk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=yo(n.typed),r=sk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
 Object.keys(a).length||!r)return s(),ne(a);let l=ok(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Vo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
@@ -3147,16 +3147,16 @@ await Zn(),s(),ne(n.wrong)}function ek({result:t,used:e}){let n=Es(t),s=t&&(Os(t
 null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function nk(t,e,n,s){let o=Td(s);return o===null||typeof n.
 gauge_x_mm!="number"?null:Gm(t,Dl(e),o,n.gauge_x_mm)}function sk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.
 used??Qt(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.byDepth)return{
-set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=bo(n.typed.set);return r===null?null:{set_angle_deg:r,
+set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=wo(n.typed.set);return r===null?null:{set_angle_deg:r,
 punch_depth_mm:null,gauge_x_mm:a}}function ok(t,e,n,s,o){let a={id:Wt(),revision:t.revision,step:e.number,bend:e.
 bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.
 punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),
 o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),o.thickness.trim()&&(a.thickness_mm=
 Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),C().name&&(a.by=C().name),
-a}var af,Xv,lf=$(()=>{_();U();kt();dt();ur();Ls();Nt();Bt();Xn();et();$t();bt();O();Ae();J();Je();Ym();nf();Qe();
+a}var af,Xv,lf=$(()=>{_();U();kt();dt();pr();Ls();Nt();Bt();Xn();et();$t();bt();O();Ae();J();Je();Ym();nf();Qe();
 of();af={one:"",left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},
 Xv=["depth","stop"]});function df(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${yo(o,o.before)}</small></legend>
+        <legend>${o.label} <small>was ${_o(o,o.before)}</small></legend>
         ${cf(o,"shop","In the shop",e,s)} ${cf(o,"yours",n,e,s)}
       </fieldset>`)}function cf(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
@@ -3168,8 +3168,8 @@ Xv=["depth","stop"]});function df(t,e,n,s){return t.map(o=>i`<fieldset class="se
         @change=${()=>o(t.name,e)} />
       ${n}</span
     >
-    <span class="settle-value">${yo(t,t[e])}</span>
-  </label>`}function yo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
+    <span class="settle-value">${_o(t,t[e])}</span>
+  </label>`}function _o({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
 pth ${f(y(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}${n}`}var jl=$(()=>{_();O()});function hf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
@@ -3183,9 +3183,9 @@ pth ${f(y(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}$
     </h3>
     <p class="more">${[es(t),t.by?`by ${t.by}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${yo(s,s.before)} to ${yo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${_o(s,s.before)} to ${_o(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var uf=$(()=>{_();Jn();rt();jl();Ht()});function pf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var pf=$(()=>{_();Jn();rt();jl();Ht()});function uf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${f(y(n.thickness_mm,{digits:2}))},
       ${It(s)?Nn(s.folded):`${f(y(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
@@ -3197,10 +3197,10 @@ pth ${f(y(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}$
     ${Ea(s)} ${yt(s.checks,{quiet:!0})}
   </div>`}function rk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !le(t,n))return"had a setting beyond its tools";let s=f(y(n.punch_depth_mm,{digits:2}));return`set at ${f(S(n.
-set_angle_deg))}, depth ${s}`}var mf=$(()=>{_();ds();Qe();mn();O();V();Ye()});var gf={};tt(gf,{show:()=>ik});async function ik(t){let{code:e}=t.params;if(!ut(e).whole)return ff(t,Mt(e));let n,
+set_angle_deg))}, depth ${s}`}var mf=$(()=>{_();ds();Qe();mn();O();V();Ye()});var gf={};tt(gf,{show:()=>ik});async function ik(t){let{code:e}=t.params;if(!pt(e).whole)return ff(t,Mt(e));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(ck(n,s,{look:r,
-bringBack:l})),a=async()=>{try{let c=p=>T("GET",`/cards/${e}/${p}`,{signal:t.signal}),[h,u]=await Promise.all(
-[c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:u.body.proposals}),
+bringBack:l})),a=async()=>{try{let c=u=>T("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
+[c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await T("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
@@ -3223,7 +3223,7 @@ let n=await ye(t.code);return zo(n,{restore_revision:e,reason:`Revision ${e} bro
       ${hf(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${uk(t,e)}
+        ${pk(t,e)}
       </section>
     </div>
   </article>`}function dk(t,e,n){return e.silent?i`<p data-test="silent">
@@ -3259,23 +3259,23 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?pf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function uk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+    ${r?n.snapshot?uf(n.snapshot):i`<p>Fetching it…</p>`:d}
+  </li>`}function pk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...e.waiting].reverse().map(n=>Ms(n.body,{waiting:n}))}
       ${[...t.trials].reverse().map(n=>Ms(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var $f=$(
-()=>{_();U();kt();dt();oe();Nt();et();bt();Ae();V();rt();uf();mf();As();Ht()});var wf={};tt(wf,{show:()=>pk});async function pk(t){let{code:e}=t.params;if(!ut(e).whole)return bf(t,Mt(e));let n,
+()=>{_();U();kt();dt();oe();Nt();et();bt();Ae();V();rt();pf();mf();As();Ht()});var wf={};tt(wf,{show:()=>uk});async function uk(t){let{code:e}=t.params;if(!pt(e).whole)return bf(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(fk(n,s,{draw:o,save:()=>mk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
+e`),t.render(fk(n,s,{draw:o,save:()=>mk(n,s,o,t.signal)}))};he(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
 o(),t.ready())},t.signal)}catch(a){t.signal.aborted||bf(t,At(e,a))}}function bf(t,e){t.title("No such card"),t.
 render(e),t.ready()}async function mk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ne(e.wrong);
 e.sending=!0,n();try{let{where:r}=await Pe(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(lr(r)),j(),
-s.aborted)return;pt(r==="settle"&&_e(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
+s.aborted)return;ut(r==="settle"&&_e(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
 r instanceof M?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),ne(e.wrong)}}function fk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
@@ -3301,15 +3301,15 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var yf=$(()=>{_();kt();dt();U();Re();oe();Bt();Qn();bt();Ae();rt();J();Ss()});var vf={};tt(vf,{show:()=>gk});async function gk(t){let{code:e}=t.params;if(!ut(e).whole)return _f(t,Mt(e));let n,
+  </form>`}var yf=$(()=>{_();kt();dt();U();Re();oe();Bt();Qn();bt();Ae();rt();J();Ss()});var vf={};tt(vf,{show:()=>gk});async function gk(t){let{code:e}=t.params;if(!pt(e).whole)return _f(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render($k(n,s,c))},a=async h=>{if(!h||s.sending)return;let u=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:p={},before:m={}}=s.proposal??{};s.rows=Yn(p,m,n),s.mine=!!(s.proposal&&await Ao(s.proposal.
-id).catch(()=>{})),u!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await li(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Pe(n,ud(s.rows,s.chosen,
+t.render($k(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Yn(u,m,n),s.mine=!!(s.proposal&&await Ao(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await li(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Pe(n,pd(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(lr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
-s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,u)=>{s.chosen[h]=u,o()},all:h=>{for(let{
-name:u}of s.rows)s.chosen[u]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
+s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
+name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
 await li(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||_f(t,At(e,h))}}function _f(t,e){t.title("No\
  such card"),t.render(e),t.ready()}function $k(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
@@ -3320,7 +3320,7 @@ await li(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||_f(t,At(e,h))
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function bk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:u})=>!o[u]).
+  </article>`}function bk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${es(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3354,8 +3354,8 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
     ${yk(t,e)}
     <figure class="strip ${It(n)?"of-box":""}">
       <figcaption>
-        Blank ${pr(n.blank.length_mm)} × ${pr(n.blank.width_mm)},
-        ${f(Ks(n.blank.mass_kg))}.
+        Blank ${ur(n.blank.length_mm)} × ${ur(n.blank.width_mm)},
+        ${f(Ys(n.blank.mass_kg))}.
         ${It(n)?wk(n):"Bend lines from the left end."}
       </figcaption>
       ${_s(n.blank,It(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
@@ -3375,8 +3375,8 @@ Boolean).join(" ")}function yk(t,e){let{part:n,plan:s}=t;return i`<header>
       <p>
         <b
           >${e},
-          ${pr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${It(s)?`box ${Nn(s.folded)}`:i`bend length ${pr(n.bend_length_mm)}`}.
+          ${ur(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${It(s)?`box ${Nn(s.folded)}`:i`bend length ${ur(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${t.revision}, ${bn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
@@ -3447,8 +3447,8 @@ return t.tools.length?i`<table class="fetch">
       ${hs(e)}
       <span class="small"
         >${e.inside_face==="up"?"Top":"Bottom"} face
-        up${e.gauged_end?`, ${io(e,s)} to the gauge`:""}.</span
-      >${me(e,{short:!0})}
+        up${e.gauged_end?`, ${lo(e,s)} to the gauge`:""}.</span
+      >${fe(e,{short:!0})}
     </td>
     <td>${Ak(n)}</td>
     <td class="pen">
@@ -3457,7 +3457,7 @@ return t.tools.length?i`<table class="fetch">
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${mh(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function xk(t){let e=pa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Sk(t,e){
+  </tr>`}function xk(t){let e=ua(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Sk(t,e){
 let n=Ca(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
       </div>`:d}function Tk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
@@ -3482,8 +3482,8 @@ return i`<div class="remarks" data-test="sheet-remarks">
       </section>`:d})}
   </div>`}function Nk(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
 ...new Set(t.map(({numbers:a})=>f(fn(o,a[o]))))].join(" / ")).trim()}function Ck(t,{set_angle_deg:e,punch_depth_mm:n}){
-return e===null&&t.die?i`<b>no setting</b>`:i`<b>${f(S(e))}</b><br />depth <b>${y(n,{digits:2}).text}</b>`}var pr,
-Sf,Ek,Bk,Tf=$(()=>{_();ds();Qe();ee();Wl();kt();O();ue();V();Sn();us();Ye();Ba();Me();Ht();pr=t=>f({text:H(t),
+return e===null&&t.die?i`<b>no setting</b>`:i`<b>${f(S(e))}</b><br />depth <b>${y(n,{digits:2}).text}</b>`}var ur,
+Sf,Ek,Bk,Tf=$(()=>{_();ds();Qe();ee();Wl();kt();O();ue();V();Sn();ps();Ye();Ba();Me();Ht();ur=t=>f({text:H(t),
 unit:P()});Sf=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];Ek=t=>String.fromCharCode(97+t%26)+
 (t<26?"":String(Math.floor(t/26)+1));Bk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Le({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Cs(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
@@ -3493,7 +3493,7 @@ print()}>
     <div class="paper ${C().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var fr=$(()=>{_();et();J()});var Af={};tt(Af,{show:()=>Pk});async function Pk(t){let{code:e}=t.params;if(!ut(e).whole)return Mf(t,Mt(e));let n,
+  </div>`}var fr=$(()=>{_();et();J()});var Af={};tt(Af,{show:()=>Pk});async function Pk(t){let{code:e}=t.params;if(!pt(e).whole)return Mf(t,Mt(e));let n,
 s=[],o=async()=>{s=(await Zt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
 metal)?.name??n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.
 title}</a></p>
@@ -3502,7 +3502,7 @@ title}</a></p>
         ${mr(xf(n,r),{about:"The card as it prints"})}`)}ft(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
 Mf(t,At(e,r))}}function Mf(t,e){t.title("No such card"),t.render(e),t.ready()}var Of=$(()=>{_();kt();dt();et();
-$t();Ae();Tf();fr()});var Nf={};tt(Nf,{show:()=>Rk});async function Rk(t){let{code:e}=t.params;if(!ut(e).whole)return Lf(t,Mt(e));let n=C().
+$t();Ae();Tf();fr()});var Nf={};tt(Nf,{show:()=>Rk});async function Rk(t){let{code:e}=t.params;if(!pt(e).whole)return Lf(t,Mt(e));let n=C().
 units,s=Ef[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3561,10 +3561,10 @@ ds…"));let e=(await jk(t.signal)).filter(b=>!b.archived);if(!e.length)return t
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(w=>w.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
-b)}),h=(b,w)=>`/api/v1/labels/sheet.${b}?${c(w)}`;async function u(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
+b)}),h=(b,w)=>`/api/v1/labels/sheet.${b}?${c(w)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
 wrong:""};else try{let{body:w}=await T("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
 from({length:w.pages},(L,B)=>B+1),wrong:""}}catch(w){l={key:b,pages:[],wrong:w instanceof Error?w.message:String(
-w)}}b===String(c(1))&&g()}let p=b=>{b(),g(),u()},m=b=>p(()=>n.has(b)?n.delete(b):n.add(b));function g(){let b=e.
+w)}}b===String(c(1))&&g()}let u=b=>{b(),g(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function g(){let b=e.
 filter(w=>`${w.code} ${w.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
           <div class="screen-only">
@@ -3578,14 +3578,14 @@ filter(w=>`${w.code} ${w.title}`.toLowerCase().includes(r.trim().toLowerCase()))
                   type="button"
                   class="button"
                   data-test="all"
-                  @click=${()=>p(()=>b.forEach(w=>n.add(w.code)))}>
+                  @click=${()=>u(()=>b.forEach(w=>n.add(w.code)))}>
                   All shown
                 </button>
                 <button
                   type="button"
                   class="button"
                   data-test="none"
-                  @click=${()=>p(()=>n.clear())}>
+                  @click=${()=>u(()=>n.clear())}>
                   None
                 </button>
               </div>
@@ -3604,12 +3604,12 @@ filter(w=>`${w.code} ${w.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:Wk,change:w=>p(()=>s=w)})}
-              ${Ns(()=>p(()=>{}))}
-              ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:w=>p(()=>o=
+              ${K({name:"size",label:"Label size",value:s,options:Wk,change:w=>u(()=>s=w)})}
+              ${Ns(()=>u(()=>{}))}
+              ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:w=>u(()=>o=
 w==="inch"?"inch":"mm")})}
               ${A({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
- from the top left.",change:w=>p(()=>a=w)})}
+ from the top left.",change:w=>u(()=>a=w)})}
             </section>
           </div>
           <section class="sheets" aria-label="Sheets as they print">
@@ -3620,7 +3620,7 @@ w==="inch"?"inch":"mm")})}
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}ft(g,t.signal),g(),await u(),t.ready()}function Fk(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
+        </div>`)}ft(g,t.signal),g(),await p(),t.ready()}function Fk(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
@@ -3696,19 +3696,19 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Uk(t))}</span
   </ul>`}var If=$(()=>{_();ee();O();ue();V();Ht()});var Wf={};tt(Wf,{show:()=>Vk});async function Vk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
 let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${R(
 it.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=ke(async(u,p)=>(await T("GET",`/chart?${l()}`,{signal:p,timeout:2e4})).
-body,u=>{o=u.answer??o,a=u.error??null,h(),t.ready()},t.signal);function l(){let u=new URLSearchParams({metal:n});
-return s.trim()&&u.set("bend_length_mm",Q(s)),u}function c(){let u=new URLSearchParams({metal:n,...s.trim()?{bend_length:s.
-trim()}:{}});history.replaceState(null,"",`/chart?${u}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
+get("bend_length")??"",o=null,a=null,{ask:r}=ke(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
+return s.trim()&&p.set("bend_length_mm",Q(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{bend_length:s.
+trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
-          ${z({name:"metal",label:"Metal",value:n,options:e.map(({code:u,name:p})=>[u,p]),change:u=>{n=u,c()}})}
+          ${z({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${A({name:"bend_length",label:"Checked at a bend length of",value:s,unit:P(),keys:"decimal",placeholder:P()===
-"mm"?"1000":"39.37",change:u=>{s=u,c()}})}
+"mm"?"1000":"39.37",change:p=>{s=p,c()}})}
           ${Ns(h)} ${Cs("Print the chart")}
         </div>
         ${a?Fe(a):d}
         ${o?mr(Rf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}ft(h,t.
-signal),r(null,{now:!0})}var Df=$(()=>{_();U();_t();et();O();If();J();rt();fr();Ct();to()});function Ff(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var Df=$(()=>{_();U();_t();et();O();If();J();rt();fr();Ct();eo()});function Ff(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
@@ -3730,7 +3730,7 @@ signal),r(null,{now:!0})}var Df=$(()=>{_();U();_t();et();O();If();J();rt();fr();
     </p>
   </section>`}var qk,jf=$(()=>{_();Ke();dt();rt();qk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Hf(t){let e=t.map(({ring:o})=>Kt([o])),n=Hl-2*br,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return t.map(({name:o,ring:a},r)=>zk(o,a,e[r],s))}function zk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*br),c=(Hl-(o-n)*r)/2-n*r,h=p=>c+p*r,u=p=>br+(a-p)*r;return i`<figure>
+r+2*br),c=(Hl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>br+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
       viewBox="0 0 ${Hl} ${l}"
@@ -3743,7 +3743,7 @@ r+2*br),c=(Hl-(o-n)*r)/2-n*r,h=p=>c+p*r,u=p=>br+(a-p)*r;return i`<figure>
         d=${St(e)}
         transform="translate(${c} ${br+a*r}) scale(${r})" />
       ${Yk(h(n),h(o),l-16,$r(o-n))}
-      ${Jk(u(s),u(a),h(o)+16,$r(a-s))}
+      ${Jk(p(s),p(a),h(o)+16,$r(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
   </figure>`}function Kk(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Yk(t,e,n,s){
@@ -3767,10 +3767,10 @@ _();O();De();ee();Hl=360,br=50;$r=t=>f({text:H(t),unit:P()})});function Uf(t,e){
         </li>`)}
   </ul>`}var Gf=$(()=>{_();_r()});var Vf={};tt(Vf,{show:()=>Xk});async function Xk(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
 all([ha(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),En(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(p){let m=Ln(p.name);if(confirm(`Take ${m} ou\
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Ln(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await qh(
-p.name)}catch(g){c.fault=g instanceof Error?g.message:String(g)}c.benches=await En(t.signal).catch(()=>c.benches),
-u()}}let u=()=>t.render(i`<h1>The shop</h1>
+u.name)}catch(g){c.fault=g instanceof Error?g.message:String(g)}c.benches=await En(t.signal).catch(()=>c.benches),
+p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
                 ${R(it.press,"Changing anything needs the shop's server.")}
@@ -3791,7 +3791,7 @@ u()}}let u=()=>t.render(i`<h1>The shop</h1>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);u(),t.ready()}function Qk(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function Qk(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
@@ -3840,30 +3840,30 @@ return at("/chart",i`<section class="panel" data-test="panel-paper">
         >What the metal taught</a
       >`)}
   </li>`});function Kf(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...zf},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(u){return a=u,Object.assign(o,{file:u.name,choices:{...zf},layers:[]}),
-h()}function c(u,p){return o.choices={...o.choices,[u]:p},o.choices.origin==="point"&&!o.choices.point?n():h()}
-async function h(){if(!a)return;let u=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>ex)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:p}=await vo(
-`/outlines/dxf?${nx(o.choices,t)}`,a,"image/vnd.dxf",s);if(u!==r)return;Object.assign(o,{answer:p,layers:p.layers}),
-e(p)}catch(p){if(u!==r||s.aborted)return;if(o.wrong=p instanceof Error?p.message:String(p),p instanceof M&&p.outline){
-let{code:m,layers:g}=p.outline;Object.assign(o,{fault:p.outline,code:m,layers:g.length?g:o.layers})}}o.busy=!1,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...zf},layers:[]}),
+h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
+async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
+try{if(a.size>ex)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await ko(
+`/outlines/dxf?${nx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof M&&u.outline){
+let{code:m,layers:g}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:g.length?g:o.layers})}}o.busy=!1,
 n()}return{state:o,choose:l,set:c}}function nx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
 origin==="point"));return new URLSearchParams([["kind",e],...n])}var zf,ex,Yf=$(()=>{U();zf={units:"",layer:"",
 origin:"rule",point:"",turn_deg:"0",mirror:"no"},ex=2e6});async function Bs(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:w})=>w&&b in
-s.draft&&!s.draft[b].trim());function l(b,w){s.draft={...s.draft,[b]:w},delete s.wrong[b],de(()=>"Leave withou\
+s.draft&&!s.draft[b].trim());function l(b,w){s.draft={...s.draft,[b]:w},delete s.wrong[b],he(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let w=b?Object.fromEntries(r().map(({name:B})=>[
 B,["This is needed."]])):{},L=Object.keys(w).length===0;if(Object.assign(s,{busy:L,wrong:w,others:[],clash:null}),
-a(),!L)return ne(w);try{await t.write(b),de(null),t.done(b);return}catch(B){await h(B)}s.busy=!1,a(),ne(s.wrong)}
+a(),!L)return ne(w);try{await t.write(b),he(null),t.done(b);return}catch(B){await h(B)}s.busy=!1,a(),ne(s.wrong)}
 async function h(b){if(b instanceof M&&b.status===412){let w=s.kept;s.kept=await t.read(e);let L=s.kept?t.toDraft(
 s.kept):{},B=ah(w,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:B,differences:B==="t\
 his changed"?Xa(s.draft,L,t.boxes):[]}}else if(b instanceof M&&Object.keys(b.errors).length){let{byName:w,others:L}=nh(
 b.errors,t.boxes.map(({name:B})=>B));Object.assign(s,{wrong:w,others:L})}else s.others=[`Not saved: ${b instanceof
-Error?b.message:b} What you typed is still here.`]}function u(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),de(null),t.preview?.(o()),a()}let p=new Map;function m(b,w){let L=p.get(w)??Kf(b,{signal:e,show:a,
-took:B=>g(w,B)});return p.set(w,L),L}function g(b,{points_mm:w,height_mm:L}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",q(L)),l(b,Qd(w))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:u,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var vr=$(()=>{U();_t();he();Yf();Bt();O();ks();J()});function xr(t,e,n){let s=[],{ask:o}=ke(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...ax(t,a)},signal:r})).
+Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
+clash:null}),he(null),t.preview?.(o()),a()}let u=new Map;function m(b,w){let L=u.get(w)??Kf(b,{signal:e,show:a,
+took:B=>g(w,B)});return u.set(w,L),L}function g(b,{points_mm:w,height_mm:L}){b==="points_mm"&&s.draft.height_mm===
+""&&l("height_mm",q(L)),l(b,Qd(w))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var vr=$(()=>{U();_t();pe();Yf();Bt();O();ks();J()});function xr(t,e,n){let s=[],{ask:o}=ke(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...ax(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=Jf(a));let l=r instanceof M&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
 null;e({parts:s,checks:ox(a),wrong:r?rx(r):[],fault:l})},n);return a=>{sx(t,a)&&o(a)}}function sx(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return He(n).filter(({type:s,blank:o,when:a})=>[
@@ -3872,7 +3872,7 @@ e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function
 return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function ax(t,e){
 return t==="press"?kn(e):{...kn(e),code:e.code||"new"}}function rx(t){if(!(t instanceof M))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var kr,ox,Gl=$(()=>{U();_t();he();to();kr=t=>({parts:Jf({...t,...t?.outlines_mm}),checks:[],wrong:[],
+e:[t.message]}var kr,ox,Gl=$(()=>{U();_t();pe();eo();kr=t=>({parts:Jf({...t,...t?.outlines_mm}),checks:[],wrong:[],
 fault:null});ox=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Sr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return A(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Tr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -3911,7 +3911,7 @@ Mr=$(()=>{_();_t();Et();J();Ps=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
   </section>`}var Xf,Qf=$(()=>{_();U();O();Xf=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function sg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>g=>{r[m]=g,delete l[m]},
-u=(m,g)=>({name:m,label:g,value:r[m]??"",wrong:l[m],change:h(m)}),p=(m,g,b)=>i`<div class="broad">${z({...u(m,
+p=(m,g)=>({name:m,label:g,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,g,b)=>i`<div class="broad">${z({...p(m,
 g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find it with three strips</summary>
     <p>
@@ -3922,9 +3922,9 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
       novalidate
       @submit=${m=>{m.preventDefault(),lx(t,o)}}>
       <div class="fields">
-        ${p("metal","Metal",e)} ${p("die","Die",n)} ${p("punch","Punch",s)}
-        ${ng.map(([m,g,b])=>A({...u(m,g),unit:P(),keys:"decimal",hint:b}))}
-        ${eg.map(([m,g])=>A({...u(m,g),unit:"°",keys:"decimal"}))}
+        ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
+        ${ng.map(([m,g,b])=>A({...p(m,g),unit:P(),keys:"decimal",hint:b}))}
+        ${eg.map(([m,g])=>A({...p(m,g),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
@@ -3950,31 +3950,31 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
   </div>`}async function lx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
 t.found=(await T("POST","/press/strip-test",{body:cx(t.typed)})).body}catch(n){t.wrong=n instanceof M?n.errors:
 {},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function cx(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of ng)e[n]=Q(t[n]??"");for(let[n]of eg)e[n]=bo(t[n]??"");return e}var tg,eg,ng,og=$(()=>{
+punch:t.punch};for(let[n]of ng)e[n]=Q(t[n]??"");for(let[n]of eg)e[n]=wo(t[n]??"");return e}var tg,eg,ng,og=$(()=>{
 _();U();Ls();O();J();tg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),eg=[["left_deg","Left"],["midd\
 le_deg","Middle"],["right_deg","Right"]],ng=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
 end","To the middle of the strip, left and right alike."]]});function Ar({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Kt([...e,s]),a=gn(o,Vl-2*ag,ql-2*ag),[r,l]=a([o[2],o[1]]),
-c=[(Vl-r)/2,(ql-l)/2],h=m=>{let[g,b]=a(m);return[g+c[0],-(b+c[1])]},u=!["open","branching"].includes(t),p=`${s.
+c=[(Vl-r)/2,(ql-l)/2],h=m=>{let[g,b]=a(m);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
     viewBox="0 0 ${Vl} ${ql}"
     role="img"
-    aria-label="The outline as far as it was understood, ${p}"
+    aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${e.map(m=>x`<path class="fault-line" d=${Ys((u?[...m,m[0]]:m).map(h))}/>`)}
+    ${e.map(m=>x`<path class="fault-line" d=${Js((p?[...m,m[0]]:m).map(h))}/>`)}
     ${n.map(m=>dx(e[0],m,h))} ${s.map(m=>hx(h(m)))}
-  </svg>`}function dx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Ys([
+  </svg>`}function dx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Js([
 s,o])}/>
     ${rg(s,e)}${rg(o,e%t.length+1)}`}var Vl,ql,ag,rg,hx,zl=$(()=>{_();De();Vl=360,ql=300,ag=30;rg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
 9} text-anchor="middle" font-size="19">${n}</text>`,hx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function ig(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:u}=e,p=`dx\
-f-${t}`,m=(g,b,w)=>z({name:`${p}-${g}`,label:b,value:h[g],options:w,change:L=>s(g,L)});return i`<div class="dxf broad" data-test=${p}>
-    <label class="button dxf-file" for="${p}-file"
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function ig(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
+f-${t}`,m=(g,b,w)=>z({name:`${u}-${g}`,label:b,value:h[g],options:w,change:L=>s(g,L)});return i`<div class="dxf broad" data-test=${u}>
+    <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
-        id="${p}-file"
-        data-test="${p}-file"
+        id="${u}-file"
+        data-test="${u}-file"
         class="unseen"
         type="file"
         accept=".dxf,.DXF"
@@ -3982,27 +3982,27 @@ f-${t}`,m=(g,b,w)=>z({name:`${p}-${g}`,label:b,value:h[g],options:w,change:L=>s(
     </label>
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
-              ${r?i`<p data-test="${p}-read">
+              ${r?i`<p data-test="${u}-read">
                       <b>${o}</b>, read in ${r.units}: ${Kl(r.width_mm)} wide,
                       ${Kl(r.height_mm)} high, ${r.points_mm.length} points, arcs within
                       ${Kl(r.within_mm)}. ${r.rule}${gx(r)}
                     </p>`:d}
-              ${l?i`<p class="wrong" data-test="${p}-wrong">${l}</p>`:d}
+              ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
             ${c?.lines_mm.length?Ar(c):d}
             <div class="fields">
-              ${m("units","Drawn in",ux)}
-              ${u.length>1||h.layer?m("layer","Layer",[["","all"],...u.map(g=>[g,g])]):d}
-              ${m("origin","0, 0 is",px)}
-              ${h.origin==="point"?A({name:`${p}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
+              ${m("units","Drawn in",px)}
+              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(g=>[g,g])]):d}
+              ${m("origin","0, 0 is",ux)}
+              ${h.origin==="point"?A({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):d}
               ${m("turn_deg","Turned",mx)} ${m("mirror","Mirrored",fx)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
   </div>`}function gx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var ux,px,mx,fx,Kl,lg=$(()=>{_();zl();O();J();ux=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],px=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+", ")}.`:""}var px,ux,mx,fx,Kl,lg=$(()=>{_();zl();O();J();px=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],ux=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
 mx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],fx=[["no","no"],
 ["yes","front to back"]];Kl=t=>f(y(t,{digits:2}))});function cg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=yn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
@@ -4023,9 +4023,9 @@ mx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
     </button>
   </div>`;function r(l){let c=Number(t.up||"1");e("openings",Jd(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
 max(c-1,1)))}}function $x(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(g=>g.startsWith(
-`V ${c}: `)).map(g=>g.slice(`V ${c}: `.length)),u=g=>h.filter(b=>b.startsWith(`${g}: `)).map(b=>b.slice(g.length+
-2)),p=h.filter(g=>!Object.keys(Zs).some(b=>g.startsWith(`${b}: `))),m=(g,b,w,L="")=>A({name:`opening-${c}-${Zs[g]}`,
-label:b,unit:w,placeholder:L,value:t[Zs[g]],keys:g==="code"?"text":"decimal",change:B=>a({[Zs[g]]:B}),wrong:u(
+`V ${c}: `)).map(g=>g.slice(`V ${c}: `.length)),p=g=>h.filter(b=>b.startsWith(`${g}: `)).map(b=>b.slice(g.length+
+2)),u=h.filter(g=>!Object.keys(Qs).some(b=>g.startsWith(`${b}: `))),m=(g,b,w,L="")=>A({name:`opening-${c}-${Qs[g]}`,
+label:b,unit:w,placeholder:L,value:t[Qs[g]],keys:g==="code"?"text":"decimal",change:B=>a({[Qs[g]]:B}),wrong:p(
 g)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4051,19 +4051,19 @@ g)});return i`<fieldset class="opening" data-test="opening-${c}">
     <div class="fields three">
       ${m("v_opening_mm","V opening",P())} ${m("angle_deg","Angle","°")}
       ${m("shoulder_radius_mm","Shoulder radius",P())}
-      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:zd,change:g=>a({face:g}),wrong:u(
+      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:zd,change:g=>a({face:g}),wrong:p(
 "face")})}
       ${m("centre_mm","Off the middle",P(),"0")}
       ${m("rating_kn_per_m","Rating","kN/m","as the block")} ${m("code","Code","","by itself")}
     </div>
-    ${p.map(g=>i`<p class="wrong">${g}</p>`)}
+    ${u.map(g=>i`<p class="wrong">${g}</p>`)}
   </fieldset>`}var dg=$(()=>{_();Be();wi();O();J()});function Or({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${sa[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
           ${h===0?r:d} ${c.part==="outline"?bx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:u,hidden:p})=>!p&&(!u||u(e))).map(u=>u.type==="openings"?cg({draft:e,change:n,
-wrong:s}):wx(u,e[u.name]??"",p=>n(u.name,p),{wrong:s[u.name],options:a[u.name],reader:l}))}
+            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?cg({draft:e,change:n,
+wrong:s}):wx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
   </div>`}function bx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
@@ -4073,26 +4073,26 @@ wrong:s}):wx(u,e[u.name]??"",p=>n(u.name,p),{wrong:s[u.name],options:a[u.name],r
   </div>`}function wx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
 if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return hg(t,z({name:r,label:l,value:e,options:b,
 change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?ig(r,a(t.dxf,r)):d;return yx(t,e,i`${b}${_x(t,e,n,
-s)}`)}let u=ug(t),p=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?vx(e,h):c==="leng\
-ths"?kx(e,h):h,g=A({name:r,label:l,value:e,change:n,wrong:s,unit:u,keys:p,hint:m,placeholder:t.blank??""});return c===
+s)}`)}let p=pg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?vx(e,h):c==="leng\
+ths"?kx(e,h):h,g=A({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
 "rating"?i`<div class="broad">
       ${g}${e.trim()?d:k("unknown",`${l} unknown`)}
     </div>`:hg(t,g)}function yx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
       </details>`:s}function _x(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Tn({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:ug(t),lines:l==="points"?7:2})}function vx(t,e){let n=Pt(t);return n===null?`${e}\
+change:n,wrong:s,hint:r,unit:pg(t),lines:l==="points"?7:2})}function vx(t,e){let n=Pt(t);return n===null?`${e}\
  ${Zd}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${f(Ot(n))}. `:""}May be typed with its unit: 25 s\
 hort tons/ft.`}function kx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
-iece.":`${n} pieces.`}`:e}var hg,ug,Yl=$(()=>{_();zl();_r();he();et();Si();O();V();lg();J();dg();hg=({broad:t,
-type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;ug=({type:t,unit:e=""})=>["length","lengths","\
-points"].includes(t)?P():e});var pg={};tt(pg,{show:()=>xx});async function xx(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
+iece.":`${n} pieces.`}`:e}var hg,pg,Yl=$(()=>{_();zl();_r();pe();et();Si();O();V();lg();J();dg();hg=({broad:t,
+type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;pg=({type:t,unit:e=""})=>["length","lengths","\
+points"].includes(t)?P():e});var ug={};tt(ug,{show:()=>xx});async function xx(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
 map(({code:w,name:L})=>[w,`${w}, ${L}`]),o=async w=>(await lt(w,t.signal)).items.flatMap(ji).map(({code:L,name:B})=>[
 L,B?`${L}, ${B}`:L]),a=tg(),[r,l,c,h]=e?await Promise.all([Xf(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],u=null,p=null,m=await Bs({async read(w){let L=await(e?Ei:ha)(w);return u=L.etag,L.press??void 0},
-write:w=>oh(w,u),blank:{},boxes:He("press"),toDraft:w=>aa("press",w),fromDraft:(w,L)=>({...ra("press",w,L),gauge_zeroed_at:L?.
-gauge_zeroed_at??null}),preview:e?xr("press",w=>{p=w,m.show()},t.signal):void 0,draw:()=>m&&b(),done(){Z("The \
-press is saved."),pt("/shop")}},t.signal);t.title("The press"),e||(p=kr(m.state.kept));let g=()=>{Object.assign(
+null,[],[],[]],p=null,u=null,m=await Bs({async read(w){let L=await(e?Ei:ha)(w);return p=L.etag,L.press??void 0},
+write:w=>oh(w,p),blank:{},boxes:He("press"),toDraft:w=>aa("press",w),fromDraft:(w,L)=>({...ra("press",w,L),gauge_zeroed_at:L?.
+gauge_zeroed_at??null}),preview:e?xr("press",w=>{u=w,m.show()},t.signal):void 0,draw:()=>m&&b(),done(){Z("The \
+press is saved."),ut("/shop")}},t.signal);t.title("The press"),e||(u=kr(m.state.kept));let g=()=>{Object.assign(
 m.state.kept,{gauge_zeroed_at:new Date().toISOString()}),m.save()};function b(){let{state:w,change:L,save:B}=m;
 t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${w.kept?.name??"The press"}</h1>
@@ -4106,7 +4106,7 @@ figure from its own plate and manual."}
         <form
           novalidate
           @submit=${N=>{N.preventDefault(),B()}}>
-          ${Ps(it.press,Or({kind:"press",draft:w.draft,change:L,wrong:w.wrong,preview:p,reader:m.reader,options:{
+          ${Ps(it.press,Or({kind:"press",draft:w.draft,change:L,wrong:w.wrong,preview:u,reader:m.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${w.others.map(N=>i`<p class="wrong-line" data-test="not-saved">${N}</p>`)}
@@ -4119,28 +4119,28 @@ holder:s}}))}
           </div>
         </form>
         ${e&&w.kept?sg(a,{metals:l,dies:c,punches:h},{draw:b,take:N=>L("deflection_mm",N)}):d}`)}b(),t.ready()}
-var mg=$(()=>{_();_t();he();vr();oe();Gl();Et();Bt();ks();Mr();Qf();An();og();Yl()});function gg(t,e,n,s){let{angles:o,wrong:a}=wo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=vn(
-e),u={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};u.set_angle_deg=
-s.set.trim()?Tx(s.set,a):n.set_angle_deg;for(let[p,m]of Sx)s[p].trim()&&(u[m]=Q(s[p]));return s.lot.trim()&&(u.
-lot=s.lot.trim()),s.note.trim()&&(u.note=s.note.trim()),C().name&&(u.by=C().name),{body:u,wrong:a}}function Tx(t,e){
-let{angles:n}=wo({...Er,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+var mg=$(()=>{_();_t();pe();vr();oe();Gl();Et();Bt();ks();Mr();Qf();An();og();Yl()});function gg(t,e,n,s){let{angles:o,wrong:a}=yo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=vn(
+e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
+s.set.trim()?Tx(s.set,a):n.set_angle_deg;for(let[u,m]of Sx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Tx(t,e){
+let{angles:n}=yo({...Er,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
  in degrees, such as 88.5."]),n.measured_deg}var Er,Sx,fg,$g=$(()=>{ca();Ls();et();O();Er={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
 Sx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
 e_right_mm"],["radius","radius_mm"]],fg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
 "")});function yg(t,e){let n=Math.min((bg-2*wg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[wg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
-u=f(y(t,{digits:0})),p=f(y(e,{digits:0}));return i`<svg
+p=f(y(t,{digits:0})),u=f(y(e,{digits:0}));return i`<svg
     class="drawing strip"
     viewBox="0 0 ${bg} ${Math.round(c+52)}"
     role="img"
-    aria-label="A strip ${u} long and ${p} wide, bent in its middle"
+    aria-label="A strip ${p} long and ${u} wide, bent in its middle"
     data-test="strip">
     <path class="sheet" d="M${a} ${r}H${l}V${c}H${a}Z" />
     <path class="fold" d="M${h} ${r-14}V${c+14}" />
     <path
       class="dimension"
       d="M${a} ${c+20}H${l}M${a} ${c+15}v10M${l} ${c+15}v10" />
-    <text x=${h} y=${c+44} text-anchor="middle" font-size="18">${u}</text>
+    <text x=${h} y=${c+44} text-anchor="middle" font-size="18">${p}</text>
     <path
       class="dimension"
       d="M${a-16} ${r}V${c}M${a-21} ${r}h10M${a-21} ${c}h10" />
@@ -4150,9 +4150,9 @@ u=f(y(t,{digits:0})),p=f(y(e,{digits:0}));return i`<svg
       text-anchor="middle"
       font-size="18"
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
-      ${p}
+      ${u}
     </text>
-  </svg>`}var bg,wg,_g=$(()=>{_();O();bg=400,wg=30});function xg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(u=>u.value)],
+  </svg>`}var bg,wg,_g=$(()=>{_();O();bg=400,wg=30});function xg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
 [r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=cs(r,l,{from:kg,to:vg-kg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
@@ -4160,16 +4160,16 @@ return i`<svg
     role="img"
     aria-label=${o}
     data-test="band-picture">
-    ${c.marks.map(u=>x`<path class="faint" d="M${u.at} 8V84"/>
-          <text class="quiet" x=${u.at} y="104" text-anchor="middle"
-            font-size=${Mx}>${u.text}</text>`)}
+    ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
+          <text class="quiet" x=${p.at} y="104" text-anchor="middle"
+            font-size=${Mx}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(u=>Ax(h(u.value),74,u))}
+    ${n.map(p=>Ax(h(p.value),74,p))}
   </svg>`}function Ax(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
@@ -4192,24 +4192,24 @@ points:a=[]}=t,r=c=>Ex(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i
         <dd data-test="after">${Tg(s,r)}</dd>
       </div>
     </dl>
-    ${xg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?ce:1,words:`${l}: before ${Mg(n,r)}, now ${Mg(
+    ${xg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?de:1,words:`${l}: before ${Mg(n,r)}, now ${Mg(
 s,r)}, ${a.length} trials drawn.`})}
   </section>`}function Ex(t,e){return t==="deg"?S(e,2):t==="mm"?y(e,{digits:2}):{text:nt(e,3),unit:t}}var Tg,Mg,
 Jl=$(()=>{_();Sg();O();Tg=(t,e)=>i`<b>${f(e(t.nominal))}</b>
     <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Mg=({low:t,high:e},n)=>`${n(t).text} to ${f(
-n(e))}`});function Cg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,u=(m,g,b={})=>A(
-{name:m,label:g,value:r[m],wrong:I(c,m),change:w=>Object.assign(r,{[m]:w}),unit:P(),next:!0,...b}),p=(m,g,b)=>z(
+n(e))}`});function Cg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,g,b={})=>A(
+{name:m,label:g,value:r[m],wrong:I(c,m),change:w=>Object.assign(r,{[m]:w}),unit:P(),next:!0,...b}),u=(m,g,b)=>z(
 {name:m,label:g,value:r[m],options:b,wrong:I(c,m),change:w=>{Object.assign(r,{[m]:w}),a()}});return i`<form novalidate data-test="choose-form" @submit=${Ng(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
     ${Lg(t)}
     <div class="test-fields">
-      ${p("metal","Metal",e.map(({code:m,name:g})=>[m,g]))}
-      ${u("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
-      ${u("bend_length_mm","Strip’s width, along the bend")}
-      ${u("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${p("die","Die",Og(n,r.die))}
-      ${p("punch","Punch",Og(s,r.punch))}
+      ${u("metal","Metal",e.map(({code:m,name:g})=>[m,g]))}
+      ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
+      ${p("bend_length_mm","Strip’s width, along the bend")}
+      ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
+      ${u("die","Die",Og(n,r.die))}
+      ${u("punch","Punch",Og(s,r.punch))}
       ${A({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
@@ -4249,11 +4249,11 @@ worst!=="stop"&&t.die&&t.punch,s=f(y(Nx,{digits:0}));return i`${as(t.checks)}
           ${Ut("Depth",y(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${os(t.first_hit)}
-        <div class="figures">${eo("Allow for",t)}</div>
+        <div class="figures">${no("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
         ${yg(Ag,t.bend_length_mm)}
-        ${t.drawing?pe(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
+        ${t.drawing?me(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
@@ -4265,8 +4265,8 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function Pg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(u,p,m,g={})=>A({name:p,
-label:m,value:o[u],wrong:I(a,p),change:b=>Object.assign(o,{[u]:b}),unit:P(),next:!0,...g}),h={keys:"decimal",unit:"\
+    </div>`}function Pg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,g={})=>A({name:u,
+label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...g}),h={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${Ng(n)}>
     ${Lg(t)}
     <p>
@@ -4281,7 +4281,7 @@ label:m,value:o[u],wrong:I(a,p),change:b=>Object.assign(o,{[u]:b}),unit:P(),next
 le","middle_deg","Middle",h),c("right","right_deg","Right",h)]}
         </div>
         ${K({name:"places",label:"Measured at",value:o.places,options:[["one","One place"],["three","Left, mid\
-dle, right"]],change:u=>{Object.assign(o,{places:u}),s()}})}
+dle, right"]],change:p=>{Object.assign(o,{places:p}),s()}})}
       </fieldset>
       <fieldset class="panel">
         <legend><span class="badge-word">2</span> Lengths</legend>
@@ -4300,7 +4300,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(u=>I(a,u).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4349,7 +4349,7 @@ name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Lx,Ag,Nx,Eg,Lg,Ng,Cx,Ig=$(()=>{_();no();_g();O();ue();J();so();V();Sn();Jl();Je();se();Lx=[["c\
+    </div>`}var Lx,Ag,Nx,Eg,Lg,Ng,Cx,Ig=$(()=>{_();so();_g();O();ue();J();oo();V();Sn();Jl();Je();se();Lx=[["c\
 hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Ag=300,Nx=102,Eg=t=>i`<ol class="stages" aria-label="Stages">
     ${Lx.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,Lg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Ng=t=>e=>{e.preventDefault(),
@@ -4361,7 +4361,7 @@ t()};Cx=({code:t,title:e,changes:n})=>i`<li class="row" data-test="changed-card"
   </li>`});var Wg={};tt(Wg,{show:()=>Px});async function Px(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await lt(b,t.signal)).items)),o=ia(t.query);
 o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Er},bend:null,
-answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&fg(a.typed)?"Leave without keepin\
+answer:null,id:Wt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&fg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4370,13 +4370,13 @@ g what you measured?":null);let r=()=>t.render(i`<article
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
         ${Eg(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:u,again:p};return a.stage==="bend"?Bg(a,b):a.
+      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?Bg(a,b):a.
 stage==="measure"?Pg(a,b):a.stage==="taught"?Rg(a,e,b):Cg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=Qs(o);if(b.length)return m(
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=to(o);if(b.length)return m(
 Object.fromEntries(b.map(w=>[w,Bx[w]])));history.replaceState(null,"",`/shop/test-bend?${la(o)}`),await g(async()=>{
-a.bend=(await T("POST","/bend",{body:vn(o),signal:t.signal})).body,c("bend")})}async function u(){let{body:b,wrong:w}=gg(
+a.bend=(await T("POST","/bend",{body:vn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:w}=gg(
 a.id,o,a.bend,a.typed);if(Object.keys(w).length)return m(w);await g(async()=>{a.answer=(await T("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function p(){Object.assign(a,{typed:{...Er,lot:a.typed.lot,
+bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Er,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,w=""){Object.assign(a,{wrong:b,general:w}),r(),ne(
 b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(w){return t.
 signal.aborted?void 0:(a.busy=!1,m(w instanceof M?w.errors:{},Rx(w)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
@@ -4405,12 +4405,12 @@ t.apart)}>
 ({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var Hg={};tt(Hg,{show:()=>Fx});async function Fx(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await lt("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
-t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,u]=await Promise.
+t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([T("GET",`/learned?${n}`,{signal:t.signal}),T("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
-groups,a.press=h.body.press,a.evidence=[...u.body.evidence].sort((p,m)=>p.made_at<m.made_at?1:-1)}async function l(h,u){
-if(!a.busy){a.busy=h.id,c();try{let{body:p}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${u}`,{body:C().
-name?{by:C().name}:{},timeout:2e4});await r(),Z(Hx(u,p.cards)),j()}catch(p){if(t.signal.aborted)return;if(!(p instanceof
-M||p instanceof F))throw p;Z(p.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
+groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
+if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:C().
+name?{by:C().name}:{},timeout:2e4});await r(),Z(Hx(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+M||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
         <div class="head-line">
@@ -4517,12 +4517,12 @@ d}`}function Xx(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-
   </li>`}var Yx,Vg=$(()=>{_();_t();O();V();rt();Ct();_r();Yx=t=>Math.max(...t)});function Zl(t,e){let n=e.params.tool===Xl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(it[t])?Oi:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await sh(
-t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),pt(`/\
+t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ut(`/\
 shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Xl,qg=$(()=>{_t();oe();Et();Bt();Xl="+"});async function zg(t,e){let n=await Bs({...e,blank:{poisson:.3},boxes:Zx,toDraft:o=>({code:o.code??"",...th(o)}),
 fromDraft:o=>({...eh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>A({name:l,
-label:c,value:o.draft[l]??"",change:u=>a(l,u),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
+label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${e.isNew?"New metal":i`${e.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
         ${e.isNew?d:i`<div class="buttons">
                 ${at("/shop/learned/x",i`<a
@@ -4554,20 +4554,20 @@ label:c,value:o.draft[l]??"",change:u=>a(l,u),wrong:o.wrong[l],...h});t.render(i
               </section>
               <div class="figure-cards">${wn.map(l=>Qx(l,n))}</div>`)}
           ${Tr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function Qx({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=u=>o.draft[`${t}\
-.${u}`]??"",l=u=>o.wrong[`${t}.${u}`]??[],c=u=>p=>a(`${t}.${u}`,p),h=!s&&!Ql.some(([u])=>r(u).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+        </form>`)}s(),t.ready()}function Qx({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!Ql.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
-    ${(o.wrong[t]??[]).map(u=>i`<p class="wrong-line">${u}</p>`)}
+    ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Ql.map(([u,p])=>A({name:`${t}.${u}`,label:p,value:r(u),change:c(u),wrong:l(u),keys:"decimal"}))}
+      ${Ql.map(([p,u])=>A({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
       ${Tn({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Ud.map(u=>[u,u]),change:c("standi\
+      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Ud.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Ql,Zx,Kg=$(()=>{_();he();_t();vr();bi();Mr();ks();V();J();rt();Ct();Ql=[["low","Low"],["nom\
+  </fieldset>`}var Ql,Zx,Kg=$(()=>{_();pe();_t();vr();bi();Mr();ks();V();J();rt();Ct();Ql=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],Zx=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...ns,...wn.flatMap(({name:t,label:e})=>[...Ql,["source","s\
 ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...wn]});var Yg={};tt(Yg,{show:()=>e0});async function e0(t){let e=da(t.params.kind);return e?t.params.tool===Xl&&!ht(it[e])?
@@ -4585,11 +4585,11 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
         ${c.clash?vs(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
         <form
           novalidate
-          @submit=${u=>{u.preventDefault(),r.save()}}>
+          @submit=${p=>{p.preventDefault(),r.save()}}>
           ${Ps(it[e],Or({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Sr(
 r,s):d}))}
           ${Tr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var t0,Jg=$(()=>{_();_t();he();vr();qg();Gl();Et();ks();Mr();rt();Ct();Yl();Kg();
+        </form>`)}l(),t.ready()}var t0,Jg=$(()=>{_();_t();pe();vr();qg();Gl();Et();ks();Mr();rt();Ct();Yl();Kg();
 t0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var Qg={};tt(Qg,{show:()=>o0});async function o0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(r0(n,o)),o=a0(n,s,
@@ -4683,9 +4683,9 @@ V();J();Ht();s0=2e3,Xg=Object.entries(zt).map(([t,{word:e}])=>[t,e]);i0=()=>i`<s
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var n$={};tt(n$,{show:()=>u0});async function u0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:p0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(m0(e,n));e.me=await on(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function p0(){if(location.pathname!=="\
+</p>`});var n$={};tt(n$,{show:()=>p0});async function p0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:u0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(m0(e,n));e.me=await on(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function u0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
 null,"",location.pathname),t}function m0(t,e){let{me:n}=t;return n?n.role?f0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
@@ -4736,14 +4736,14 @@ s,hint:"The owner sees this name in the list."})}
     </p>
   </div>`}async function g0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await Vc()}async function $0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Gc(t.
-code,t.name.trim()),j(),pt(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+code,t.name.trim()),j(),ut(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
 t,{asking:!1,fault:Bo(n)}),e()}}var e$,s$=$(()=>{_();an();Nt();Bt();et();bt();V();J();tc();Ct();e$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function o$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
 async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>w0)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await vo(`/import?${h}`,
-o,"application/json",n,b0)).body}catch(u){if(n.aborted)return;s.wrong=y0(u)}s.busy="",t(),s.told?.imported&&e()}}
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await ko(`/import?${h}`,
+o,"application/json",n,b0)).body}catch(p){if(n.aborted)return;s.wrong=y0(p)}s.busy="",t(),s.told?.imported&&e()}}
 return{state:s,choose:a,take:r}}function y0(t){if(!(t instanceof M))return[t instanceof Error?t.message:String(
 t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var b0,
 w0,a$=$(()=>{U();b0=3e5,w0=6e7});function l$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
@@ -4863,9 +4863,9 @@ copy yet")}function L0(){return i`<section class="panel" data-test="panel-export
     >
     <p class="hint">Paired devices are not in it.</p>
   </section>`}var T0,E0,h$=$(()=>{_();U();a$();bt();V();c$();Ht();T0={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};E0=t=>`${(t/1e6).toFixed(1)} MB`});async function u$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+before it was replaced"};E0=t=>`${(t/1e6).toFixed(1)} MB`});async function p$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
 {body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await Pe(h,Go(
-Kn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Rc(t),await No(e)}var p$=$(()=>{U();
+Kn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Rc(t),await No(e)}var u$=$(()=>{U();
 Jn();Re();$t()});function m$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
@@ -4887,9 +4887,9 @@ Jn();Re();$t()});function m$(t){return t.length?i`<section class="panel" data-te
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function N0(t){try{await u$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+  </section>`:d}async function N0(t){try{await p$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
 e))}}async function C0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await No(t.code),await Zn())}var f$=$(()=>{_();dt();oe();p$();$t();bt();rt()});var b$={};tt(b$,{show:()=>B0});async function B0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+ copy.`)&&(await No(t.code),await Zn())}var f$=$(()=>{_();dt();oe();u$();$t();bt();rt()});var b$={};tt(b$,{show:()=>B0});async function B0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Ee().catch(()=>[]),Dt().catch(()=>[]),Lo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
@@ -4935,7 +4935,7 @@ hat the history says who."})}`}function W0(t){return t.length?i`<ul class="waiti
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
             ${e.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${e.missing?`${$o(e)}.`:""}
+                      ${k("caution","Refused")} ${e.missing?`${bo(e)}.`:""}
                       ${e.refused}
                     </p>
                     <div class="buttons">
@@ -4950,7 +4950,7 @@ hat the history says who."})}`}function W0(t){return t.length?i`<ul class="waiti
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${$o(e)}. It goes by itself when the shop's server answers.
+                    ${bo(e)}. It goes by itself when the shop's server answers.
                   </p>`}
           </li>`)}
     </ul>
@@ -4962,7 +4962,7 @@ hat the history says who."})}`}function W0(t){return t.length?i`<ul class="waiti
 te";let n=Object.keys(e).filter(s=>s in g$).map(s=>g$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
 was settled"}async function D0(t){await Mc(t.id),await j()}async function F0(t){confirm(`Throw away ${$$(t)} o\
 n ${W(t.code)}? It cannot be brought back.`)&&(await Oo(t.id),await Zn())}function j0({cards:t,total:e}){let{reached:n,
-at:s}=we(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
+at:s}=ce(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
         <dd data-test="kept-cards">${t}${e===null?d:` of ${e}`}</dd>
@@ -4988,9 +4988,9 @@ archived:"in use or put away",settings:"settings"}});function _e(t){let e=Qo(t.s
 Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of y$){let s=H0(n.path.split("/").filter(Boolean),e);
 if(s)return{route:n,params:s}}}function H0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=Gs(n.code)),n}var y$,Dd,Qn=$(()=>{dt();Et();y$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Hd(),jd))},
+code&&(n.code=Vs(n.code)),n}var y$,Dd,Qn=$(()=>{dt();Et();y$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Hd(),jd))},
 {name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(jh(),Fh))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(Du(),Wu))},{name:"part",path:"/part",needs:"parts.plan",
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(Dp(),Wp))},{name:"part",path:"/part",needs:"parts.plan",
 load:()=>Promise.resolve().then(()=>(om(),sm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Sm(),xm))},
 {name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(Wm(),Im))},{name:"step",path:"/c/:c\
 ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(Um(),Hm))},{name:"trial",path:"/c/:code/trial/:s\
@@ -5001,7 +5001,7 @@ cards.revise",load:()=>Promise.resolve().then(()=>(kf(),vf))},{name:"print",path
 {name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Cf(),Nf))},{name:"labels",path:"/labe\
 ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(Pf(),Bf))},{name:"chart",path:"/chart",needs:"\
 bends.chart",load:()=>Promise.resolve().then(()=>(Df(),Wf))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(qf(),Vf))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(mg(),pg))},{name:"test-bend",path:"/shop\
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(mg(),ug))},{name:"test-bend",path:"/shop\
 /test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(Dg(),Wg))},{name:"learned",path:"\
 /shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(Ug(),Hg))},{name:"tools",path:"\
 /shop/:kind",load:()=>Promise.resolve().then(()=>(Vg(),Gg))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(Jg(),Yg))},
@@ -5014,22 +5014,20 @@ i`<div class="masthead">
                 ${U0.filter(([n])=>_e(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${V0()}${q0()}${Ne()===null?z0():d}`,document.getElementById("masthead"))}function q0(){return Vs()?i`<p class="standing" data-test="held">
-      ${Vs()}
+      ${V0()}${q0()}${Ne()===null?z0():d}`,document.getElementById("masthead"))}function q0(){return qs()?i`<p class="standing" data-test="held">
+      ${qs()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       It is saved by itself then.
-    </p>`:Mo()?i`<p class="standing" data-test="silent-storage">
-    This device’s storage does not answer. Cards come from the shop.
-    <button type="button" class="button" data-test="try-storage" @click=${()=>location.reload()}>
-      Try again
-    </button>
-  </p>`:d}function z0(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=we(),r=o.filter(h=>_e(`/c/${h}\
-/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on thi\
-s device still open.":"";return!c&&!l&&!r.length&&!a?d:i`<p class="standing" data-test="standing">
-    ${c} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
+    </p>`:Rs()?i`<p class="standing" data-test="silent-storage">
+    This device’s storage does not answer.
+    ${ce().reached===!1?d:"Cards come from the shop."}
+  </p>`:d}function z0(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=ce(),r=o.filter(p=>_e(`/c/${p}\
+/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=Rs()?"":"Cards on this device still open.",h=t===
+!1?`Not connected to the shop. ${c}`:"";return!h&&!l&&!r.length&&!a?d:i`<p class="standing" data-test="standing">
+    ${h} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
     ${r.length?i`<a href="/c/${r[0]}/settle" data-test="settle-count">${r.length} to settle</a>`:d}
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
