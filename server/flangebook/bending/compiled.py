@@ -1,9 +1,9 @@
-"""Compiled arithmetic for the order search: which functions are compiled, and where that is kept.
+"""Compiled arithmetic of bend model and order search: which functions, and where that is kept.
 
-A search looks at many thousands of sweeps; compiled, one takes microseconds. The compiled code
-is kept on disk, so it is made once and not at each start. A kept function also holds what it
-calls in other files, and the compiler looks only at its own file for changes: therefore the
-folder is named after the contents of every file with compiled functions.
+A search looks at many thousands of sweeps, a bend at as many integrals; compiled, one takes
+microseconds. The compiled code is kept on disk, so it is made once and not at each start. A kept
+function also holds what it calls in other files, and the compiler looks only at its own file for
+changes: therefore the folder is named after the contents of every file with compiled functions.
 
 The compiler is loaded when the first of them is called and not before, so that a server is
 ready without it.
@@ -27,7 +27,7 @@ from types import FunctionType
 from typing import Any, TypeVar, cast
 
 _HERE = Path(__file__).parent
-_FOLDERS = ("clearance", "ordering")
+_FOLDERS = ("clearance", "ordering", "sheet_model")
 _OLD_S = 3600.0
 _HOW: dict[str, Any] = {"cache": True, "nogil": True, "error_model": "numpy"}
 _Function = TypeVar("_Function", bound=Callable[..., Any])

@@ -132,7 +132,7 @@ def _install(root: Path, folder: Path, python: Path, lock: Path, want: dict[str,
 
 
 def _compile(root: Path, folder: Path, python: Path) -> None:
-    """Compile what the order search is made of, when it is new or changed.
+    """Compile what bend model and order search are made of, when it is new or changed.
 
     It is only made ready here so that nobody waits for it later: a failure is said, no more.
     """
@@ -142,7 +142,7 @@ def _compile(root: Path, folder: Path, python: Path) -> None:
     with _alone(root / ".venv.lock"):
         if _read_note(folder).get("compiled") == made_of:
             return
-        _say("Making the order search ready (only the first time) ...")
+        _say("Making bend model and order search ready (only the first time) ...")
         command = [str(python), "-m", WARM_UP]
         done = subprocess.run(command, capture_output=True, text=True, check=False)
         if done.returncode:
@@ -154,10 +154,12 @@ def _compile(root: Path, folder: Path, python: Path) -> None:
 
 
 def _compiled_from(root: Path) -> str:
-    """A hash of the files that the order search is compiled from; empty if there are none."""
+    """A hash of the files that compiled functions are in; empty if there are none."""
     package = root / "server/flangebook/bending"
     files = sorted(
-        file for name in ("ordering", "clearance") for file in (package / name).glob("*.py")
+        file
+        for name in ("ordering", "clearance", "sheet_model")
+        for file in (package / name).glob("*.py")
     )
     stamps = [(file.name, file.stat().st_mtime_ns, file.stat().st_size) for file in files]
     return hashlib.sha256(repr(stamps).encode()).hexdigest() if files else ""

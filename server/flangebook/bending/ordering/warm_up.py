@@ -1,4 +1,4 @@
-"""Compiles what the search is made of, or loads what was kept, before anybody waits for it.
+"""Compiles what bend model and search are made of, or loads it, before anybody waits for it.
 
     python -m flangebook.bending.ordering.warm_up
 
@@ -19,6 +19,10 @@ from flangebook.bending.ordering.draw_back import reach_through_bend
 from flangebook.bending.ordering.gauge_rule import COLUMNS, gauge_places
 from flangebook.bending.ordering.problem import BED, DIE, LEFT, PUNCH, RAM, RIGHT, Problem
 from flangebook.bending.ordering.search import Known, Move, codes_of, search
+from flangebook.bending.sheet_model.hardening_from_strength import n_from_strengths
+from flangebook.bending.sheet_model.moment_curvature import sheet_law
+from flangebook.bending.sheet_model.stroke import set_bend
+from flangebook.bending.sheet_model.tools import tools
 from flangebook.bending.tolerance import expected_errors_mm
 
 
@@ -35,6 +39,8 @@ def warm_up() -> None:
     way_out(known.problem, step, passes=step_passes(known.problem, step, known.memo.sweeps),
             can_slide=True)  # fmt: skip
     apart(np.zeros((4, 2)), np.ones((4, 2)))
+    n_from_strengths(175.0, 300.0, 209_000.0)
+    set_bend(sheet_law(207_000.0, 200.0, 530.0, 0.22, 2.0), tools(16.0, 86.0, 2.4, 1.0), 90.0)
     expected_errors_mm(known.problem, [Move(0, LEFT, 0), Move(1, LEFT, 0)])
 
 

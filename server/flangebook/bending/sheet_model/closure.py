@@ -16,8 +16,10 @@ radius r_m = rp + t/2, over an unknown angle theta_w. One equation closes the ge
     integral from M_0 to M_m of cos(theta - phi) / (R cos(psi)) dM + r_m sin(theta_w) = X
 
 with X the distance from the centre line to the contact. Integrals are taken in two pieces, the
-elastic one over kappa and the plastic one over log(kappa), by Gauss and Legendre's rule; all
-angles of a stroke are solved at once.
+elastic one over kappa and the plastic one over log(u + a), u = e0 + c p of the surface
+(``moment_curvature``), from which the curvature follows without solving for it; by Gauss and
+Legendre's rule. Each angle is solved by itself, compiled, since it takes some two hundred such
+integrals for a bend with its bands.
 
 Own derivation from the elementary theory of bending, no source; judged in the tests by its
 limits, its energy balance and finite elements.
@@ -25,13 +27,25 @@ limits, its energy balance and finite elements.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from dataclasses import dataclass
+from math import cos, exp, log, sin, sqrt
+from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from flangebook.bending.sheet_model.moment_curvature import Bent, SheetLaw, bent, column
-from flangebook.bending.sheet_model.roots import roots
+from flangebook.bending.compiled import kernel
+from flangebook.bending.sheet_model.moment_curvature import (
+    LEAST_PRESTRAIN,
+    PLANE_STRAIN,
+    Sheet,
+    SheetLaw,
+    bent_at,
+    hardened,
+    sheet_of,
+    sheet_rows,
+    strain_at,
+)
+from flangebook.bending.sheet_model.roots import NoRootError, next_share
 from flangebook.bending.sheet_model.tools import Tools
 
 if TYPE_CHECKING:
@@ -41,92 +55,129 @@ if TYPE_CHECKING:
     Bools = npt.NDArray[np.bool_]
 
 ELASTIC_POINTS, PLASTIC_POINTS = 8, 24
-_ELASTIC = np.polynomial.legendre.leggauss(ELASTIC_POINTS)
-_PLASTIC = np.polynomial.legendre.leggauss(PLASTIC_POINTS)
+_ELASTIC_AT, _ELASTIC_SHARE = np.polynomial.legendre.leggauss(ELASTIC_POINTS)
+_PLASTIC_AT, _PLASTIC_SHARE = np.polynomial.legendre.leggauss(PLASTIC_POINTS)
 _SHORT_OF = 1.0 - 1e-7
+_SINE, _COSINE, _SHARE, _MOMENT, _ENERGY = range(5)
+_MOST_ROUNDS, _TOLERANCE = 100, 1e-9
+CLOSED, OPEN, UNSETTLED = 1, 0, -1
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
     """The sheet's line from the shoulder (first column) to the nose, one row an angle.
 
-    rotation: phi [rad] at the integration points; length_share: ds belonging to each point [mm];
-    at: the sheet's state at each point. shoulder_force: R [N/mm]. nose_curvature [1/mm],
-    nose_moment [N], nose_length [mm]: of the arc under the nose. closes: whether the line closes
-    on the tools; where it does not, the other figures mean nothing.
+    sine, cosine: of psi at the integration points [-]; friction_angle: lambda [rad], a row each;
+    length_share: ds belonging to each point [mm]; moment: M [N] and energy: U [N/mm] there.
+    shoulder_force: R [N/mm]. nose_curvature [1/mm], nose_length [mm]: of the arc under the nose.
+    closes: whether the line closes on the tools; where it does not, the other figures mean nothing.
     """
 
-    rotation: Array
+    sine: Array
+    cosine: Array
+    friction_angle: Array
     length_share: Array
-    at: Bent
+    moment: Array
+    energy: Array
     shoulder_force: Array
     nose_curvature: Array
-    nose_moment: Array
     nose_length: Array
     closes: Bools
 
-
-def line(
-    law: SheetLaw, tool: Tools, theta: Array, nose_curvature: Array, nose_length: Array
-) -> Line:
-    """The sheet's line for an arc under the nose, whether it closes on the tools or not."""
-    lam = tool.friction_angle_rad
-    top = bent(law, nose_curvature)
-    psi = theta - nose_curvature * nose_length - lam
-    force = _shoulder_force(law, tool, psi, top.complementary)
-    sin_lam = np.sin(lam)
-    start = np.minimum(
-        force * sin_lam * law.thickness_mm / 2.0 / law.stiffness, 0.999 * nose_curvature
-    )
-    curvature, weight = _points(law, start, nose_curvature)
-    at = bent(column(law), curvature)
-    d_moment = at.slope * weight
-    start_energy = 0.5 * law.stiffness * start**2
-    sine = (at.complementary - start_energy[:, None]) / force[:, None] - _column(sin_lam)
-    rotation = np.arcsin(np.clip(sine, -1.0, 1.0)) + _column(lam)
-    cosine = np.sqrt(np.maximum(1.0 - sine**2, 1e-12))
-    share = d_moment / (force[:, None] * cosine)
-    holds = start <= law.yield_curvature
-    return Line(rotation, share, at, force, nose_curvature, top.moment, nose_length, holds)
+    @property
+    def rotation(self) -> Array:
+        """The angle phi [rad] at the integration points."""
+        return np.arcsin(self.sine) + self.friction_angle[:, None]
 
 
-def _shoulder_force(law: SheetLaw, tool: Tools, psi: Array, complementary: Array) -> Array:
-    """R from W(M) - (R sin(lambda) t/2)^2 / (2 E' I) = R (sin + sin): a quadratic in R."""
-    sin_lam = np.sin(tool.friction_angle_rad)
-    sines = np.sin(psi) + sin_lam
-    square = (sin_lam * law.thickness_mm / 2.0) ** 2 / (2.0 * law.stiffness)
-    return np.asarray(
-        2.0 * complementary / (sines + np.sqrt(sines**2 + 4.0 * square * complementary))
-    )
+@kernel
+def _draw(
+    sheet: Sheet, lam: float, theta: float, nose: float, arc: float, points: Array
+) -> tuple[float, float, bool]:
+    """The sheet's line for an arc under the nose, whether it closes on the tools or not.
 
-
-def _points(law: SheetLaw, start: Array, end: Array) -> tuple[Array, Array]:
-    """Integration points: curvature, and weight over its logarithm."""
-    edge = np.clip(law.yield_curvature, start, end)
+    What :class:`Line` says of the points goes into the rows of ``points``; given back are R, the
+    line's reach from the centre line [mm] and whether the shoulder's end of it is elastic.
+    """
+    half_t = sheet.thickness / 2.0
+    stiffness = sheet.e_mod * sheet.thickness**3 / 12.0
+    u_nose = hardened(sheet, nose * half_t)
+    complementary = bent_at(sheet, nose, u_nose)[3]
+    force = _shoulder_force(theta - nose * arc - lam, lam, half_t, stiffness, complementary)
+    start = min(force * sin(lam) * half_t / stiffness, 0.999 * nose)
+    yields = sheet.yield_strain / half_t
+    edge = min(max(yields, start), nose)
+    u_edge = hardened(sheet, start * half_t)
     half = 0.5 * (edge - start)
-    elastic = start[:, None] + half[:, None] * (1.0 + _ELASTIC[0])
-    log_half = 0.5 * np.log(end / edge)
-    plastic = edge[:, None] * np.exp(log_half[:, None] * (1.0 + _PLASTIC[0]))
-    return (
-        np.concatenate([elastic, plastic], axis=1),
-        np.concatenate(
-            [half[:, None] * _ELASTIC[1] / elastic, log_half[:, None] * _PLASTIC[1]], axis=1
-        ),
-    )
+    for i in range(ELASTIC_POINTS):
+        at = start + half * (1.0 + _ELASTIC_AT[i])
+        _point(sheet, at, u_edge, half * _ELASTIC_SHARE[i] / at, points, i)
+    aside = _aside(sheet)
+    half = 0.5 * log((u_nose + aside) / (u_edge + aside))
+    for i in range(PLASTIC_POINTS):
+        beside = (u_edge + aside) * exp(half * (1.0 + _PLASTIC_AT[i]))
+        u = max(beside - aside, sheet.prestrain, 1e-300)
+        strain, growth = strain_at(sheet, u)
+        weight = half * _PLASTIC_SHARE[i] * beside / u * growth / strain
+        _point(sheet, strain / half_t, u, weight, points, ELASTIC_POINTS + i)
+    reach = _lay(lam, theta, force, 0.5 * stiffness * start * start, points)
+    return force, reach + sin(nose * arc) / nose, start <= yields
 
 
-def reach(theta: Array, drawn: Line) -> Array:
-    """Distance from the centre line to the end of the line [mm]."""
-    along = np.cos(theta[:, None] - drawn.rotation) * drawn.length_share
-    turn = drawn.nose_curvature * drawn.nose_length
-    return np.asarray(along.sum(axis=1) + np.sin(turn) / drawn.nose_curvature)
+@kernel
+def _aside(sheet: Sheet) -> float:
+    """What is added to u before its logarithm is taken, so that the points are dense after yield.
+
+    A small e0 makes the stress rise steeply there, and log(u) follows it; beside a large one, and
+    without any, u itself would hardly tell, and the strain in it is counted from the elastic one.
+    """
+    elastic = PLANE_STRAIN * sheet.yield_strain
+    if LEAST_PRESTRAIN <= sheet.prestrain < elastic:
+        return 0.0
+    return elastic - sheet.prestrain
+
+
+@kernel
+def _point(sheet: Sheet, at: float, u: float, weight: float, points: Array, i: int) -> None:
+    """M, U, for now W in place of the sine, and the moment that the point stands for."""
+    moment, slope, energy, complementary = bent_at(sheet, at, u)
+    points[_SINE, i], points[_SHARE, i] = complementary, slope * weight
+    points[_MOMENT, i], points[_ENERGY, i] = moment, energy
+
+
+@kernel
+def _lay(lam: float, theta: float, force: float, start_energy: float, points: Array) -> float:
+    """Turn each point of the line as its W says, and add up how far the line reaches [mm]."""
+    across, along, friction = cos(theta - lam), sin(theta - lam), sin(lam)
+    reach = 0.0
+    for i in range(points.shape[1]):
+        sine = (points[_SINE, i] - start_energy) / force - friction
+        sine = min(max(sine, -1.0), 1.0)
+        cosine = sqrt(max(1.0 - sine * sine, 1e-12))
+        share = points[_SHARE, i] / (force * cosine)
+        points[_SINE, i], points[_COSINE, i], points[_SHARE, i] = sine, cosine, share
+        reach += (across * cosine + along * sine) * share  # cos(theta - phi) ds
+    return reach
+
+
+@kernel
+def _shoulder_force(
+    psi: float, lam: float, half_t: float, stiffness: float, complementary: float
+) -> float:
+    """R from W(M) - (R sin(lambda) t/2)^2 / (2 E' I) = R (sin + sin): a quadratic in R."""
+    sines = sin(psi) + sin(lam)
+    square = (sin(lam) * half_t) ** 2 / (2.0 * stiffness)
+    return 2.0 * complementary / (sines + sqrt(sines * sines + 4.0 * square * complementary))
 
 
 def rise(theta: Array, drawn: Line) -> Array:
-    """Height of the end of the line above its lowest point [mm]."""
-    up = np.sin(theta[:, None] - drawn.rotation) * drawn.length_share
+    """Height of the end of the line above its lowest point [mm]: the sum of sin(theta - phi) ds."""
+    leg = (theta - drawn.friction_angle)[:, None]
+    up = np.sin(leg) * drawn.cosine - np.cos(leg) * drawn.sine
     turn = drawn.nose_curvature * drawn.nose_length
-    return np.asarray(up.sum(axis=1) + (1.0 - np.cos(turn)) / drawn.nose_curvature)
+    return np.asarray(
+        (up * drawn.length_share).sum(axis=1) + (1.0 - np.cos(turn)) / drawn.nose_curvature
+    )
 
 
 def contact(law: SheetLaw, tool: Tools, theta: Array) -> tuple[Array, Array]:
@@ -154,29 +205,96 @@ def closed(law: SheetLaw, tool: Tools, theta: Array) -> Line:
     Raises:
         NoRootError: an equation did not settle.
     """
-    span = contact(law, tool, theta)[0]
-    tip = 1.0 / (tool.punch_radius_mm + law.thickness_mm / 2.0) + 0.0 * theta
+    rows = len(theta)
+    lam = tool.friction_angle_rad + np.zeros(rows)
+    tip = 1.0 / (tool.punch_radius_mm + law.thickness_mm / 2.0) + np.zeros(rows)
+    points = np.empty((rows, 5, ELASTIC_POINTS + PLASTIC_POINTS))
+    ends = np.empty((rows, 3))
+    ended = np.empty(rows, np.int64)
+    _close_each(
+        sheet_rows(law, rows), lam, np.ascontiguousarray(theta), contact(law, tool, theta)[0], tip,
+        points, ends, ended,
+    )  # fmt: skip
+    if (ended == UNSETTLED).any():
+        raise NoRootError("the equations did not settle")
+    at = points.transpose(1, 0, 2)
+    force, nose, arc = ends.T
+    return Line(
+        at[_SINE], at[_COSINE], lam, at[_SHARE], at[_MOMENT], at[_ENERGY], force, nose, arc,
+        ended == CLOSED,
+    )  # fmt: skip
+
+
+@kernel
+def _close_each(
+    sheets: Array, lam: Array, theta: Array, span: Array, tip: Array,
+    points: Array, ends: Array, ended: npt.NDArray[np.int64],
+) -> None:  # fmt: skip
+    """Every row of :func:`closed`; R, curvature and length of the nose go into ``ends``."""
+    for i in range(len(theta)):
+        sheet = sheet_of(sheets, i)
+        ended[i] = _close(sheet, lam[i], theta[i], span[i], tip[i], points[i], ends[i])
+
+
+class _Arcs(NamedTuple):
+    """What the unknown stands for: see :func:`closed`."""
+
+    least: float
+    grow: float
+    longest: float
+
+
+@kernel
+def _close(
+    sheet: Sheet, lam: float, theta: float, span: float, tip: float, points: Array, ends: Array
+) -> int:
+    """Solve one row by Chandrupatla's rule (``roots``); whether and how it ended."""
     # The nose's curvature is never under the mean one, half of which is a safe lower bound.
-    least = np.log(np.minimum(0.5 * theta * np.cos(theta) / span, 0.5 * tip))
-    grow, longest = np.log(tip) - least, theta / tip * _SHORT_OF
+    least = log(min(0.5 * theta * cos(theta) / span, 0.5 * tip))
+    arcs = _Arcs(least, log(tip) - least, theta / tip * _SHORT_OF)
+    b, fb = 1.0, _gap(sheet, lam, theta, span, arcs, 1.0, points)
+    wrapped = fb > 0.0
+    a = 2.0 if wrapped else 0.0
+    fa = _gap(sheet, lam, theta, span, arcs, a, points)
+    if wrapped and fa >= 0.0:
+        return OPEN
+    if not fa * fb <= 0.0:
+        return UNSETTLED
+    c, fc, share, settled = a, fa, 0.5, False
+    for _ in range(_MOST_ROUNDS):
+        x = a + share * (b - a)
+        fx = _gap(sheet, lam, theta, span, arcs, x, points)
+        if (fx > 0.0) == (fa > 0.0):
+            c, fc = a, fa
+        else:
+            c, fc, b, fb = b, fb, a, fa
+        a, fa = x, fx
+        wide = abs(b - a)
+        if wide < 2.0 * _TOLERANCE or fa == 0.0 or fb == 0.0:
+            settled = True
+            break
+        share = next_share(a, b, c, fa, fb, fc)
+        share = min(max(share, _TOLERANCE / wide), 1.0 - _TOLERANCE / wide)
+    best = a if abs(fa) < abs(fb) else b
+    nose, arc = _nose(arcs, best)
+    force, _, holds = _draw(sheet, lam, theta, nose, arc, points)
+    ends[0], ends[1], ends[2] = force, nose, arc
+    if not settled:
+        return UNSETTLED
+    return CLOSED if holds else OPEN
 
-    def drawn(unknown: Array) -> Line:
-        curvature = np.exp(least + grow * np.minimum(unknown, 1.0))
-        return line(law, tool, theta, curvature, longest * np.maximum(unknown - 1.0, 0.0))
 
-    def gap(unknown: Array) -> Array:
-        return reach(theta, drawn(unknown)) / span - 1.0
-
-    one = np.ones_like(theta)
-    at_tip = gap(one)
-    wrapped = at_tip > 0.0
-    far = np.where(wrapped, 2.0, 0.0)
-    at_far = gap(far)
-    fills = wrapped & (at_far >= 0.0)
-    found = roots(gap, one, far, at_tip, at_far, skip=fills)
-    solved = drawn(found)
-    return replace(solved, closes=solved.closes & ~fills)
+@kernel
+def _nose(arcs: _Arcs, unknown: float) -> tuple[float, float]:
+    """Curvature and length of the arc under the nose."""
+    nose = exp(arcs.least + arcs.grow * min(unknown, 1.0))
+    return nose, arcs.longest * max(unknown - 1.0, 0.0)
 
 
-def _column(value: Array | float) -> Array:
-    return np.asarray(value)[..., None] if np.ndim(value) else np.asarray(value)
+@kernel
+def _gap(
+    sheet: Sheet, lam: float, theta: float, span: float, arcs: _Arcs, unknown: float, points: Array
+) -> float:
+    """By what share the line reaches farther than the shoulder [-]."""
+    nose, arc = _nose(arcs, unknown)
+    return _draw(sheet, lam, theta, nose, arc, points)[1] / span - 1.0

@@ -22,6 +22,7 @@ metal known only by its strengths it is wider than that.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import e, exp, log
 
 import numpy as np
@@ -86,6 +87,7 @@ def k_from_tensile(tensile_mpa: float, n: float) -> float:
     return tensile_mpa * (e / n) ** n if n > 0.0 else tensile_mpa
 
 
+@lru_cache(maxsize=256)
 def n_from_strengths(yield_mpa: float, tensile_mpa: float, youngs_modulus_mpa: float) -> float:
     """Hardening exponent [-] of the curve through proof stress and tensile strength.
 

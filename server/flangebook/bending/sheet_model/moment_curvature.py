@@ -16,7 +16,9 @@ strain energy per volume up to a strain and G its integral over strain, per unit
     M(kappa) = dU/dkappa = 2 (eps_s w(eps_s) - G(eps_s)) / kappa^2
     W(kappa) = kappa M - U                             complementary energy, dW = kappa dM
 
-both w and G closed powers of u = e0 + c p, which Newton's rule finds from the strain.
+both w and G closed powers of u = e0 + c p, which Newton's rule finds from the strain. Solving a
+bend asks for this many thousand times, so it is compiled (``bending.compiled``): a ``Sheet`` is
+the law as the compiled functions take it.
 
 Sources: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XI (plane-strain bending);
 H. W. Swift, J. Mech. Phys. Solids 1 (1952), pp. 1-18 (the hardening law).
@@ -24,12 +26,13 @@ H. W. Swift, J. Mech. Phys. Solids 1 (1952), pp. 1-18 (the hardening law).
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
-from math import inf, sqrt
-from typing import TYPE_CHECKING, Any
+from dataclasses import dataclass
+from math import exp, inf, log, sqrt
+from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
+from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_not_negative, need_positive
 
@@ -82,12 +85,39 @@ class SheetLaw:
         return self.plane_strain_modulus_mpa * self.thickness_mm**3 / 12.0
 
 
-def column(law: SheetLaw) -> SheetLaw:
-    """The law with its per-row figures stood up as columns, to meet a table of curvatures."""
-    if not np.ndim(law.thickness_mm):
-        return law
-    figures: list[Any] = [np.asarray(getattr(law, f.name))[..., None] for f in fields(law)]
-    return SheetLaw(*figures)
+class Sheet(NamedTuple):
+    """The law as the compiled functions take it; a row of :func:`sheet_rows`.
+
+    e_mod: E' [MPa]. begin: e0^n [-], 1 without hardening. The rest as in :class:`SheetLaw`.
+    """
+
+    e_mod: float
+    yield_strain: float
+    k: float
+    n: float
+    prestrain: float
+    begin: float
+    thickness: float
+
+
+def sheet_rows(law: SheetLaw, rows: int) -> Array:
+    """The law, or one law a row, as an array with a row for each and a column for each figure."""
+    table = np.empty((rows, len(Sheet._fields)))
+    begin = np.where(np.equal(law.n, 0.0), 1.0, np.power(law.prestrain, law.n))
+    sheet = Sheet(
+        law.plane_strain_modulus_mpa, law.yield_strain, law.k_mpa, law.n, law.prestrain,
+        begin, law.thickness_mm,  # type: ignore[arg-type]
+    )  # fmt: skip
+    for column, figure in enumerate(sheet):
+        table[:, column] = figure
+    return table
+
+
+@inlined_kernel
+def sheet_of(table: Array, row: int) -> Sheet:
+    """One row of :func:`sheet_rows`."""
+    at = table[row]
+    return Sheet(at[0], at[1], at[2], at[3], at[4], at[5], at[6])
 
 
 def sheet_law(
@@ -166,33 +196,87 @@ def _start_of_curve(
     return start, yield_mpa, k_mpa
 
 
-def _hardened(law: SheetLaw, strain: Array) -> Array:
+@kernel
+def hardened(sheet: Sheet, strain: float) -> float:
     """Find u = e0 + c p at a strain: the root of (E'/c) u + c K u^n = E' (eps + e0/c).
 
     In log(u) the left side is convex and never flatter than n, so Newton's rule runs straight in
     from the far side, where it starts by leaving the growth of the elastic strain out.
     """
-    straight = law.prestrain + PLANE_STRAIN * np.maximum(strain - law.yield_strain, 0.0)
-    if np.all(law.n == 0.0):
+    if strain <= sheet.yield_strain:
+        return sheet.prestrain
+    straight = sheet.prestrain + PLANE_STRAIN * (strain - sheet.yield_strain)
+    if sheet.n == 0.0:
         return straight
-    e_mod = law.plane_strain_modulus_mpa
-    total = e_mod * (np.maximum(strain, law.yield_strain) + law.prestrain / PLANE_STRAIN)
-    y = np.log(np.maximum(straight, 1e-300))
+    total = sheet.e_mod * (strain + sheet.prestrain / PLANE_STRAIN)
+    y = log(straight)
     for _ in range(_NEWTON_ROUNDS):
-        u = np.exp(y)
-        elastic, plastic = e_mod / PLANE_STRAIN * u, PLANE_STRAIN * law.k_mpa * u**law.n
-        step = (
-            np.log((elastic + plastic) / total) * (elastic + plastic) / (elastic + law.n * plastic)
-        )
-        y = y - step
-        if np.max(np.abs(step)) < 1e-7:  # the next step would be its square
+        elastic = sheet.e_mod / PLANE_STRAIN * exp(y)
+        plastic = PLANE_STRAIN * sheet.k * exp(sheet.n * y)
+        both = elastic + plastic
+        step = log(both / total) * both / (elastic + sheet.n * plastic)
+        y -= step
+        if abs(step) < 1e-7:  # the next step would be its square
             break
-    return np.where(strain > law.yield_strain, np.exp(y), law.prestrain)
+    return exp(y)
+
+
+@kernel
+def strain_at(sheet: Sheet, u: float) -> tuple[float, float]:
+    """Strain [-] at u, what ``hardened`` is asked with, and its growth with log(u) [-]."""
+    elastic = PLANE_STRAIN * sheet.k * u**sheet.n / sheet.e_mod
+    return (u - sheet.prestrain) / PLANE_STRAIN + elastic, u / PLANE_STRAIN + sheet.n * elastic
+
+
+@kernel
+def bent_at(sheet: Sheet, curvature: float, u: float) -> tuple[float, float, float, float]:
+    """The figures of :class:`Bent` at a curvature [1/mm] where u of the surface is known."""
+    t, e_mod, n, k, e0, start = (
+        sheet.thickness, sheet.e_mod, sheet.n, sheet.k, sheet.prestrain, sheet.begin,
+    )  # fmt: skip
+    surface = curvature * t / 2.0
+    if surface <= sheet.yield_strain:
+        elastic = e_mod * t**3 / 12.0 * curvature
+        return elastic, elastic, 0.5 * elastic * curvature, 0.5 * elastic * curvature
+    power = u**n
+    sigma = PLANE_STRAIN * k * power
+    double = (u * power * power - e0 * start * start) / (2.0 * n + 1.0)  # integral of u^2n
+    per_volume = sigma * sigma / (2.0 * e_mod) + k / (n + 1.0) * (u * power - e0 * start)
+    by_elastic = PLANE_STRAIN * k * (n * double - e0 * start * (power - start)) / e_mod
+    by_plastic = (
+        (u * u * power - e0 * e0 * start) / (n + 2.0) - e0 * start * (u - e0)
+    ) / PLANE_STRAIN
+    integral = (
+        sigma**3 / (6.0 * e_mod * e_mod)
+        + k / (n + 1.0) * (by_elastic + by_plastic)
+        + PLANE_STRAIN * k * k * double / (2.0 * e_mod)
+    )
+    moment = 2.0 * (surface * per_volume - integral) / (curvature * curvature)
+    energy = 2.0 * integral / curvature
+    return moment, 0.5 * t * t * sigma - 2.0 * moment, energy, curvature * moment - energy
+
+
+@kernel
+def bent_each(sheets: Array, curvature: Array, found: Array) -> None:
+    """u, and the figures of :class:`Bent`, for each row: into the columns of ``found``."""
+    for i in range(len(curvature)):
+        sheet = sheet_of(sheets, i)
+        u = hardened(sheet, curvature[i] * sheet.thickness / 2.0)
+        found[i, 0] = u
+        found[i, 1], found[i, 2], found[i, 3], found[i, 4] = bent_at(sheet, curvature[i], u)
+
+
+def _bent_each(law: SheetLaw, curvature: Array) -> Array:
+    """The columns of ``bent_each``, as rows."""
+    found = np.empty((len(curvature), 5))
+    bent_each(sheet_rows(law, len(curvature)), np.ascontiguousarray(curvature), found)
+    return found.T
 
 
 def stress(law: SheetLaw, strain: Array) -> Array:
     """Stress across the bend line [MPa] at a strain of 0 or more [-]."""
-    plastic = PLANE_STRAIN * law.k_mpa * _hardened(law, strain) ** law.n
+    u = _bent_each(law, 2.0 * strain / law.thickness_mm)[0]
+    plastic = PLANE_STRAIN * law.k_mpa * u**law.n
     return np.where(strain > law.yield_strain, plastic, law.plane_strain_modulus_mpa * strain)
 
 
@@ -216,27 +300,7 @@ def bent(law: SheetLaw, curvature: Array) -> Bent:
     >>> round(float(bent(law, np.array([1e-4])).moment[0]), 4)  # elastic: E' t^3/12 kappa
     15.1648
     """
-    e_mod, e0, n, k = law.plane_strain_modulus_mpa, law.prestrain, law.n, law.k_mpa
-    surface = curvature * (law.thickness_mm / 2.0)
-    u = _hardened(law, surface)
-    power, start = u**n, np.where(n == 0.0, 1.0, e0**n)
-    sigma = np.where(surface > law.yield_strain, PLANE_STRAIN * k * power, e_mod * surface)
-    double = (u * power**2 - e0 * start**2) / (2.0 * n + 1.0)  # integral of u^2n
-    per_volume = sigma**2 / (2.0 * e_mod) + k / (n + 1.0) * (u * power - e0 * start)
-    by_elastic = PLANE_STRAIN * k * (n * double - e0 * start * (power - start)) / e_mod
-    by_plastic = ((u * u * power - e0 * e0 * start) / (n + 2.0) - e0 * start * (u - e0)) / (
-        PLANE_STRAIN
-    )
-    integral = (
-        sigma**3 / (6.0 * e_mod**2)
-        + k / (n + 1.0) * (by_elastic + by_plastic)
-        + PLANE_STRAIN * k**2 * double / (2.0 * e_mod)
-    )
-    # Where u is still e0 the powers cancel exactly and what is left is the elastic sheet.
-    moment = 2.0 * (surface * per_volume - integral) / curvature**2
-    energy = 2.0 * integral / curvature
-    slope = 0.5 * law.thickness_mm**2 * sigma - 2.0 * moment
-    return Bent(moment, slope, energy, curvature * moment - energy)
+    return Bent(*_bent_each(law, curvature)[1:])
 
 
 def moment(law: SheetLaw, curvature: Array) -> Array:

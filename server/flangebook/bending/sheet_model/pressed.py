@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from flangebook.bending.sheet_model import closure
-from flangebook.bending.sheet_model.moment_curvature import SheetLaw, bent, column
+from flangebook.bending.sheet_model.moment_curvature import SheetLaw, bent
 from flangebook.bending.sheet_model.tools import Tools
 
 if TYPE_CHECKING:
@@ -63,13 +63,15 @@ def pressed(law: SheetLaw, tool: Tools, theta: Array) -> Pressed:
     """
     drawn = closure.closed(law, tool, theta)
     arc = drawn.nose_length
-    turned = drawn.at.moment * drawn.length_share / column(law).stiffness
-    half_springback = turned.sum(axis=1) + drawn.nose_moment * arc / law.stiffness
+    peak = bent(law, drawn.nose_curvature)
+    stiffness = law.stiffness + np.zeros_like(theta)
+    turned = drawn.moment * drawn.length_share / stiffness[:, None]
+    arc_turned = peak.moment * arc / stiffness
+    half_springback = turned.sum(axis=1) + arc_turned
     rise = closure.rise(theta, drawn)
     x, y = closure.contact(law, tool, theta)
-    peak = bent(law, drawn.nose_curvature)
-    bending = (drawn.at.energy * drawn.length_share).sum(axis=1) + peak.energy * arc
-    elastic = (drawn.at.moment * turned).sum(axis=1) + drawn.nose_moment**2 * arc / law.stiffness
+    bending = (drawn.energy * drawn.length_share).sum(axis=1) + peak.energy * arc
+    elastic = (drawn.moment * turned).sum(axis=1) + peak.moment * arc_turned
     depth = law.thickness_mm / 2.0 - y + rise
     return Pressed(
         theta=theta,
@@ -78,7 +80,7 @@ def pressed(law: SheetLaw, tool: Tools, theta: Array) -> Pressed:
         depth=depth,
         springback=2.0 * half_springback,
         loaded_radius=inside_radius(law, theta, x, rise),
-        released_radius=_released_radius(law, theta, drawn, arc, turned, half_springback),
+        released_radius=_released_radius(law, theta, drawn, turned, arc_turned),
         energy=2.0 * bending,
         elastic_energy=elastic,
         wrap=drawn.nose_curvature * arc,
@@ -99,14 +101,14 @@ def _released_radius(
     law: SheetLaw,
     theta: Array,
     drawn: closure.Line,
-    arc: Array,
     turned: Array,
-    half_springback: Array,
+    arc_turned: Array,
 ) -> Array:
     """Inside radius of the line that is left after release [mm]."""
+    arc, half_springback = drawn.nose_length, turned.sum(axis=1) + arc_turned
     back = half_springback[:, None] - turned @ _CUMULATIVE.T
     slope = theta[:, None] - drawn.rotation - back
-    arc_turn = drawn.nose_curvature * arc - drawn.nose_moment * arc / law.stiffness
+    arc_turn = drawn.nose_curvature * arc - arc_turned
     small = np.abs(arc_turn) < 1e-9
     safe = np.where(small, 1.0, arc_turn)
     across = np.where(small, 1.0, np.sin(safe) / safe)

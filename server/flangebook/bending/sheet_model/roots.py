@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from flangebook.bending.compiled import kernel
+
 if TYPE_CHECKING:
     import numpy.typing as npt
 
@@ -74,16 +76,24 @@ def roots(
         span = np.abs(b - a)
         if np.all((span < 2.0 * width) | (fa == 0.0) | (fb == 0.0)):
             return best
-        t = _next_share(a, b, c, fa, fb, fc)
+        _next_shares(np.array([a, b, c]), np.array([fa, fb, fc]), t)
         t = np.clip(t, width / np.maximum(span, 1e-300), 1.0 - width / np.maximum(span, 1e-300))
         t = np.where(span < 2.0 * width, 0.5, t)
     raise NoRootError("the equations did not settle")
 
 
-def _next_share(a: Array, b: Array, c: Array, fa: Array, fb: Array, fc: Array) -> Array:
+@kernel
+def next_share(a: float, b: float, c: float, fa: float, fb: float, fc: float) -> float:
     """Where between a (0) and b (1) to try next."""
-    with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
-        xi, phi = (a - b) / (c - b), (fa - fb) / (fc - fb)
-        safe = (phi**2 < xi) & ((1.0 - phi) ** 2 < 1.0 - xi)
-        step = fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
-    return np.where(safe & np.isfinite(step), step, 0.5)
+    xi, phi = (a - b) / (c - b), (fa - fb) / (fc - fb)
+    if not (phi * phi < xi and (1.0 - phi) * (1.0 - phi) < 1.0 - xi):
+        return 0.5
+    return fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
+
+
+@kernel
+def _next_shares(points: Array, values: Array, shares: Array) -> None:
+    """:func:`next_share` of each column."""
+    for i in range(len(shares)):
+        a, b, c = points[0, i], points[1, i], points[2, i]
+        shares[i] = next_share(a, b, c, values[0, i], values[1, i], values[2, i])
