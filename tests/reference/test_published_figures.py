@@ -12,20 +12,26 @@ import pytest
 from published_figures import Row, table
 
 PAGE = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
-ROWS = table()
 
 
-@pytest.mark.parametrize("row", ROWS, ids=lambda row: row.figures)
-def test_the_table_is_true(row: Row):
-    assert row.line() in PAGE.splitlines(), row.line()
+@pytest.fixture(scope="module")
+def rows() -> list[Row]:
+    """The table; it takes 270 bends to make."""
+    return table()
 
 
-@pytest.mark.parametrize("row", ROWS, ids=lambda row: row.figures)
-def test_nine_in_ten_lie_inside(row: Row):
-    assert row.inside >= 0.9 * len(row.found)
-    assert row.covered >= 0.9 * len(row.found)
+def test_the_table_is_true(rows: list[Row]):
+    lines = PAGE.splitlines()
+    assert [row.line() for row in rows if row.line() not in lines] == []
+    assert len(rows) >= 6
 
 
-def test_figures_the_code_was_not_tuned_on_are_as_many():
-    unseen = [one for row in ROWS for one in row.found if not row.tuned_on]
+def test_nine_in_ten_lie_inside(rows: list[Row]):
+    for row in rows:
+        assert row.inside >= 0.9 * len(row.found), row.figures
+        assert row.covered >= 0.9 * len(row.found), row.figures
+
+
+def test_figures_the_code_was_not_tuned_on_are_as_many(rows: list[Row]):
+    unseen = [one for row in rows for one in row.found if not row.tuned_on]
     assert len(unseen) >= 60
