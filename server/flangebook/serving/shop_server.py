@@ -29,6 +29,7 @@ from flangebook.shop.store import FILE_NAME, Store
 
 _UNFINISHED = "unfinished"
 FIRST_OWNER_FOR = timedelta(hours=1)
+WARM_UP_AFTER_S = 1.0
 
 
 class ServeError(Exception):
@@ -98,12 +99,14 @@ def open_shop(
 
 
 def _ready(address: str, data: Path, app: Flask | None = None, lan: Lan | None = None) -> None:
-    """Say so, and only then get the order search ready, beside whatever is asked."""
+    """Say so, and only after what is asked at once get the compiled functions ready."""
     print(f"Flangebook is ready at {address} (shop in {data}, Ctrl-C stops it)", flush=True)
     if lan and app:
         lan.begin(lambda words: print(words, flush=True))
         print(_lan_words(lan, app.extensions["flangebook.store"]), flush=True)
-    threading.Thread(target=_warm_up, name="warm-up", daemon=True).start()
+    warming = threading.Timer(WARM_UP_AFTER_S, _warm_up)
+    warming.name, warming.daemon = "warm-up", True
+    warming.start()
 
 
 def _lan_words(lan: Lan, store: Store) -> str:
