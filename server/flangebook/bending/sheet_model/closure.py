@@ -59,7 +59,7 @@ _ELASTIC_AT, _ELASTIC_SHARE = np.polynomial.legendre.leggauss(ELASTIC_POINTS)
 _PLASTIC_AT, _PLASTIC_SHARE = np.polynomial.legendre.leggauss(PLASTIC_POINTS)
 _SHORT_OF = 1.0 - 1e-7
 _SINE, _COSINE, _SHARE, _MOMENT, _ENERGY = range(5)
-_MOST_ROUNDS, _TOLERANCE = 100, 1e-9
+_MOST_ROUNDS, _TOLERANCE, _NO_GAP = 100, 1e-9, 1e-12
 CLOSED, OPEN, UNSETTLED = 1, 0, -1
 
 
@@ -209,7 +209,7 @@ def closed(law: SheetLaw, tool: Tools, theta: Array) -> Line:
     lam = tool.friction_angle_rad + np.zeros(rows)
     tip = 1.0 / (tool.punch_radius_mm + law.thickness_mm / 2.0) + np.zeros(rows)
     points = np.empty((rows, 5, ELASTIC_POINTS + PLASTIC_POINTS))
-    ends = np.empty((rows, 3))
+    ends = np.empty((rows, 4))
     ended = np.empty(rows, np.int64)
     _close_each(
         sheet_rows(law, rows), lam, np.ascontiguousarray(theta), contact(law, tool, theta)[0], tip,
@@ -218,7 +218,7 @@ def closed(law: SheetLaw, tool: Tools, theta: Array) -> Line:
     if (ended == UNSETTLED).any():
         raise NoRootError("the equations did not settle")
     at = points.transpose(1, 0, 2)
-    force, nose, arc = ends.T
+    force, nose, arc, _ = ends.T
     return Line(
         at[_SINE], at[_COSINE], lam, at[_SHARE], at[_MOMENT], at[_ENERGY], force, nose, arc,
         ended == CLOSED,
@@ -230,7 +230,7 @@ def _close_each(
     sheets: Array, lam: Array, theta: Array, span: Array, tip: Array,
     points: Array, ends: Array, ended: npt.NDArray[np.int64],
 ) -> None:  # fmt: skip
-    """Every row of :func:`closed`; R, curvature and length of the nose go into ``ends``."""
+    """Every row of :func:`closed`; for ``ends`` see ``_gap``."""
     for i in range(len(theta)):
         sheet = sheet_of(sheets, i)
         ended[i] = _close(sheet, lam[i], theta[i], span[i], tip[i], points[i], ends[i])
@@ -252,36 +252,31 @@ def _close(
     # The nose's curvature is never under the mean one, half of which is a safe lower bound.
     least = log(min(0.5 * theta * cos(theta) / span, 0.5 * tip))
     arcs = _Arcs(least, log(tip) - least, theta / tip * _SHORT_OF)
-    b, fb = 1.0, _gap(sheet, lam, theta, span, arcs, 1.0, points)
+    b, fb = 1.0, _gap(sheet, lam, theta, span, arcs, 1.0, points, ends)
     wrapped = fb > 0.0
     a = 2.0 if wrapped else 0.0
-    fa = _gap(sheet, lam, theta, span, arcs, a, points)
+    fa = _gap(sheet, lam, theta, span, arcs, a, points, ends)
     if wrapped and fa >= 0.0:
         return OPEN
     if not fa * fb <= 0.0:
         return UNSETTLED
-    c, fc, share, settled = a, fa, 0.5, False
+    c, fc, share = a, fa, 0.5
     for _ in range(_MOST_ROUNDS):
         x = a + share * (b - a)
-        fx = _gap(sheet, lam, theta, span, arcs, x, points)
+        fx = _gap(sheet, lam, theta, span, arcs, x, points, ends)
         if (fx > 0.0) == (fa > 0.0):
             c, fc = a, fa
         else:
             c, fc, b, fb = b, fb, a, fa
         a, fa = x, fx
         wide = abs(b - a)
-        if wide < 2.0 * _TOLERANCE or fa == 0.0 or fb == 0.0:
-            settled = True
-            break
+        if wide < 2.0 * _TOLERANCE or abs(fa) < _NO_GAP:
+            if abs(fb) < abs(fa):
+                _gap(sheet, lam, theta, span, arcs, b, points, ends)
+            return CLOSED if ends[3] == 1.0 else OPEN
         share = next_share(a, b, c, fa, fb, fc)
         share = min(max(share, _TOLERANCE / wide), 1.0 - _TOLERANCE / wide)
-    best = a if abs(fa) < abs(fb) else b
-    nose, arc = _nose(arcs, best)
-    force, _, holds = _draw(sheet, lam, theta, nose, arc, points)
-    ends[0], ends[1], ends[2] = force, nose, arc
-    if not settled:
-        return UNSETTLED
-    return CLOSED if holds else OPEN
+    return UNSETTLED
 
 
 @kernel
@@ -293,8 +288,14 @@ def _nose(arcs: _Arcs, unknown: float) -> tuple[float, float]:
 
 @kernel
 def _gap(
-    sheet: Sheet, lam: float, theta: float, span: float, arcs: _Arcs, unknown: float, points: Array
-) -> float:
-    """By what share the line reaches farther than the shoulder [-]."""
+    sheet: Sheet, lam: float, theta: float, span: float, arcs: _Arcs, unknown: float,
+    points: Array, ends: Array,
+) -> float:  # fmt: skip
+    """By what share the line reaches farther than the shoulder, as a logarithm [-].
+
+    R, curvature and length of the nose and whether the line's end is elastic go into ``ends``.
+    """
     nose, arc = _nose(arcs, unknown)
-    return _draw(sheet, lam, theta, nose, arc, points)[1] / span - 1.0
+    force, reach, elastic = _draw(sheet, lam, theta, nose, arc, points)
+    ends[0], ends[1], ends[2], ends[3] = force, nose, arc, 1.0 if elastic else 0.0
+    return log(max(reach, 1e-300) / span)

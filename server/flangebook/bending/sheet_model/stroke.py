@@ -8,6 +8,7 @@ a second solve of three angles beside it pins it down, and five more beside the 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
     Bools = npt.NDArray[np.bool_]
 
 ANGLES = 24
+KEPT_FANS = 64
 FIRST_HALF_ANGLE_DEG = 0.25
 FLATTEST_DEG = 175.0
 
@@ -106,7 +108,9 @@ def stroke(law: SheetLaw, tool: Tools, angles: int = ANGLES) -> Stroke:
     return _as_stroke(law, _fan(law, tool, angles))
 
 
+@lru_cache(maxsize=KEPT_FANS)
 def _fan(law: SheetLaw, tool: Tools, angles: int) -> Pressed:
+    """The whole stroke, kept: another angle, or the whole stroke after one bend, asks again."""
     first, last = np.radians(FIRST_HALF_ANGLE_DEG), steepest_half_angle(law.thickness_mm, tool)
     share = np.linspace(0.0, 1.0, angles)
     theta = first + (last - first) * share**2  # closer together where the force rises
