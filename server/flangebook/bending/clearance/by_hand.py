@@ -69,22 +69,47 @@ def clears(
 
     far: the furthest that any of its points lies from (0, 0) [mm].
     """
-    speed = math.hypot(two[0] - one[0], two[1] - one[1]) + far * abs(two[2] - one[2])
-    done, most = 0.0, -np.inf
+    speed, most = _speed(one, two, far), _most(wanted)
+    worth = speed + 2.0 * UNSURE_MM
+    slack = slack_at(line, wanted, most, edges, of, one[0], one[1], one[2], worth, moved)
+    return _clears_from(line, wanted, most, edges, of, one, two, speed, slack, moved)
+
+
+@kernel
+def _speed(one: Floats, two: Floats, far: float) -> float:
+    """The furthest that any point moves from one place to the other [mm]."""
+    speed: float = math.hypot(two[0] - one[0], two[1] - one[1]) + far * abs(two[2] - one[2])
+    return speed
+
+
+@kernel
+def _most(wanted: Floats) -> float:
+    """The largest distance that is wanted of anything."""
+    most = -np.inf
     for i in range(len(wanted)):
         for tool in range(wanted.shape[1]):
             most = max(most, wanted[i, tool])
+    return most
+
+
+@kernel
+def _clears_from(
+    line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints, one: Floats, two: Floats,
+    speed: float, slack: float, moved: Floats,
+) -> bool:  # fmt: skip
+    """``clears`` where the slack at the first place is known."""
+    done = 0.0
     while True:
-        x, y = one[0] + done * (two[0] - one[0]), one[1] + done * (two[1] - one[1])
-        tilt = one[2] + done * (two[2] - one[2])
         left = speed * (1.0 - done)
-        worth = left + 2.0 * UNSURE_MM
-        slack = slack_at(line, wanted, most, edges, of, x, y, tilt, worth, moved)
         if slack <= UNSURE_MM:
             return False
         if slack > left:
             return True
         done += slack / speed
+        x, y = one[0] + done * (two[0] - one[0]), one[1] + done * (two[1] - one[1])
+        tilt = one[2] + done * (two[2] - one[2])
+        worth = speed * (1.0 - done) + 2.0 * UNSURE_MM
+        slack = slack_at(line, wanted, most, edges, of, x, y, tilt, worth, moved)
 
 
 @kernel
@@ -163,9 +188,9 @@ def way_to_front(
     """
     wide, high, deep = IN_FRONT + BEHIND + 1, DOWN + UP + 1, 2 * tilts + 1
     places = wide * high * deep
-    cost, came = np.empty(places), np.empty(places, np.int64)
+    cost, came, slack = np.empty(places), np.empty(places, np.int64), np.empty(places)
     for i in range(places):
-        cost[i], came[i] = np.inf, -1
+        cost[i], came[i], slack[i] = np.inf, -1, np.inf  # infinite: not looked at yet
     heap, rank = np.empty(_ROOM, np.int64), np.empty(_ROOM)
     moved, one, two = np.empty((len(line), 2)), np.empty(3), np.empty(3)
     far, tools_left = 0.0, np.inf
@@ -174,6 +199,7 @@ def way_to_front(
     for e in range(len(edges)):
         if abs(edges[e, 0]) < 1000.0:
             tools_left = min(tools_left, edges[e, 0], edges[e, 2])
+    most, worth = _most(wanted), max(CELL_MM, far * TILT_RAD) + 2.0 * UNSURE_MM
     first = (IN_FRONT * high + DOWN) * deep + tilts
     cost[first], heap[0], rank[0], waiting, looked = 0.0, first, 0.0, 1, 0
     while waiting > 0 and looked < MOST_PLACES:
@@ -186,6 +212,7 @@ def way_to_front(
         looked += 1
         if free_in_front(line, wanted, edges, of, one[0], one[1], one[2], moved):
             return _written(here, came, high, deep, tilts, start, out)
+        room = _kept_slack(slack, here, line, wanted, most, edges, of, one, worth, moved)
         i, j, k = here // (high * deep), here // deep % high, here % deep
         for step in range(6):
             a = i + (-1 if step == 0 else 1 if step == 1 else 0)
@@ -198,11 +225,28 @@ def way_to_front(
             if price >= cost[there] or waiting >= _ROOM:
                 continue
             _place(there, high, deep, tilts, start, two)
-            if not clears(line, wanted, edges, of, one, two, far, moved):
+            there_room = _kept_slack(slack, there, line, wanted, most, edges, of, two, worth, moved)
+            if there_room <= 0.0 or not _clears_from(
+                line, wanted, most, edges, of, one, two, _speed(one, two, far), room, moved
+            ):
                 continue
             cost[there], came[there] = price, here
             waiting = _put(heap, rank, waiting, there, price + _to_go(line, two, tools_left))
     return NO_WAY
+
+
+@kernel
+def _kept_slack(
+    slack: Floats, at: int, line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints,
+    place: Floats, worth: float, moved: Floats,
+) -> float:  # fmt: skip
+    """The slack at a place of the lattice, looked at once: six ways lead to each."""
+    if slack[at] == np.inf:
+        slack[at] = slack_at(
+            line, wanted, most, edges, of, place[0], place[1], place[2], worth, moved
+        )
+    known: float = slack[at]
+    return known
 
 
 @kernel
