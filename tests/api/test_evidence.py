@@ -616,6 +616,7 @@ def test_a_metal_taken_out_keeps_its_evidence(client: FlaskClient):
     assert "not in the shop" in body["words"][0]
 
 
+@pytest.mark.slow
 def test_a_real_server_remembers_what_it_learned(demo_data: Path, tmp_path: Path):
     folder = tmp_path / "shop"
     shutil.copytree(demo_data, folder)

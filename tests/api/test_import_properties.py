@@ -103,6 +103,7 @@ def tried(store: Store, code: str, revision: int, data: st.DataObject) -> str:
     return str(one["id"])
 
 
+@pytest.mark.slow
 @settings(
     max_examples=40,
     deadline=None,

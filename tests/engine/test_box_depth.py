@@ -66,6 +66,7 @@ def drawn(shape: BoxShape, height: float, angle: float, *, back: bool) -> Polygo
     return Polygon(corners)
 
 
+@pytest.mark.slow
 @given(st.floats(25.0, 120.0), st.floats(80.0, 300.0), st.booleans())
 def test_least_distance_against_many_drawings(height: float, width: float, back: bool) -> None:
     shape = shaped(tray(wall(height), wall(height), wall(), wall(), width_mm=width))

@@ -109,6 +109,7 @@ def test_no_two_sides_share_room_when_folded(made: tuple[Box, BoxBlank]) -> None
         assert overlap_mm(one, two) < 0.02, (one.side, one.flat, two.side, two.flat)
 
 
+@pytest.mark.slow
 @given(blanks(square=False))
 def test_leaning_walls_do_not_share_room_either(made: tuple[Box, BoxBlank]) -> None:
     _, blank = made
@@ -118,6 +119,7 @@ def test_leaning_walls_do_not_share_room_either(made: tuple[Box, BoxBlank]) -> N
             assert overlap_mm(one, two) < 0.02, (one.side, one.flat, two.side, two.flat)
 
 
+@pytest.mark.slow
 @given(blanks(square=False))
 def test_the_cut_line_is_one_sound_outline_with_every_bend_line_on_it(
     made: tuple[Box, BoxBlank],

@@ -116,6 +116,7 @@ def test_outward_lips_need_no_room() -> None:
     assert {min(end.flats_mm) == max(end.flats_mm) for end in shape.ends.values()} == {True}
 
 
+@pytest.mark.slow
 @given(
     st.lists(st.floats(16.0, 60.0), min_size=4, max_size=4),
     st.lists(st.sampled_from([(), (10.0,), (-8.0,), (12.0, 6.0)]), min_size=4, max_size=4),

@@ -52,6 +52,7 @@ def module(tmp_path: Path) -> Path:
     return file
 
 
+@pytest.mark.slow
 def test_processes_that_start_together_do_each_other_no_harm(module: Path, tmp_path: Path) -> None:
     """Four compile the same two functions into the same empty folder; a fifth finds them."""
     kept = tmp_path / "kept"
@@ -66,6 +67,7 @@ def test_processes_that_start_together_do_each_other_no_harm(module: Path, tmp_p
     assert int(said[1]) >= 2
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("left", [b"", b"half of somethi"])
 @pytest.mark.parametrize("kind", ["*.nbi", "*.nbc"])
 def test_a_kept_file_that_is_broken_is_made_again(

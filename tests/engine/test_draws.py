@@ -7,6 +7,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 PROPERTY = """
 import bending
 from hypothesis import given, strategies as st
@@ -34,6 +36,7 @@ def drawn(folder: Path, root: Path, number: int) -> str:
     return "\n".join(line for line in run.stdout.splitlines() if line.startswith("["))
 
 
+@pytest.mark.slow
 def test_a_number_in_the_code_changes_no_example(tmp_path: Path, root: Path) -> None:
     one = drawn(tmp_path, root, 424_242)
     assert one.count("\n") >= 50

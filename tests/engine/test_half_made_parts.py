@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 from dataclasses import replace
 
+import pytest
 from bending_parts import bend, folded, part
 from order_parts import ACUTE, KNIFE, fits, problem_of
 
@@ -67,6 +68,7 @@ def test_an_end_that_comes_back_through_the_sheet_it_came_from() -> None:
     assert code_of(curl, 0, 0b011000) & HITS_SHEET
 
 
+@pytest.mark.slow
 def test_no_half_made_part_that_meets_itself_is_taken() -> None:
     rnd = random.Random(58)
     met = 0

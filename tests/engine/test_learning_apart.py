@@ -103,6 +103,7 @@ def press_of(trials):
     return teach(trials, lambda t: lessons(t, EXPECTED)).press
 
 
+@pytest.mark.slow
 def test_the_posterior_covers_the_truth():
     """Metals drawn from their band, presses from theirs; strips in five V's and thicknesses. Nine
     in ten bands hold the truth; bands that are too wide fail as well."""
@@ -127,6 +128,7 @@ def _drawn_metal(draw: Random) -> float:
     return max(draw.gauss(spring.nominal, sd), 0.1) / spring.nominal
 
 
+@pytest.mark.slow
 @few
 @given(st.floats(0.5, 1.3), st.floats(-0.12, 0.12), st.integers(0, 10_000))
 def test_several_vs_tell_the_press_from_the_metal(factor, short, seed):

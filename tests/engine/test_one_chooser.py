@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
+from quick_ones import but_for
 
 from flangebook.bending.box import Box, Side
 from flangebook.bending.errors import MissingToolError
@@ -62,7 +63,7 @@ def chosen(answer: JsonDict, bend_line: JsonDict) -> tuple[object, ...]:
     return (answer["die"], answer["punch"], deduction, *(answer[name] for name in figures))
 
 
-@pytest.mark.parametrize("metal", STARTER_METALS)
+@pytest.mark.parametrize("metal", but_for(["mild-steel-cr"], STARTER_METALS))
 def test_bend_plan_and_chart_give_one_answer(metal: str) -> None:
     """Both flats are longer than any die needs and shorter than what the holder stands over."""
     listed = thicknesses(metal)

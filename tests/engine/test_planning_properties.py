@@ -117,6 +117,7 @@ HITS_AND_TOO_SHARP = Part(
 """The search ends at once without an order; with hits among its bends that is no proof."""
 
 
+@pytest.mark.slow
 @settings(
     max_examples=60, suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow]
 )
@@ -187,6 +188,7 @@ def test_force_rises_with_thickness_in_the_same_die(thickness: float, times: flo
     assert force(thickness * times) > force(thickness)
 
 
+@pytest.mark.slow
 def test_forty_bends_are_planned() -> None:
     """As many as a part may have: a long saw-tooth."""
     count = 40

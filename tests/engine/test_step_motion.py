@@ -259,6 +259,7 @@ def parts(draw: st.DrawFn) -> Part:
     return of
 
 
+@pytest.mark.slow
 @settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.filter_too_much])
 @given(parts())
 @example(

@@ -170,6 +170,7 @@ def ways(problem: Problem, step: Step, *, can_slide: bool = True) -> tuple[Takin
     )
 
 
+@pytest.mark.slow
 def test_every_move_of_a_way_that_is_found_keeps_clear() -> None:
     rnd = random.Random(20261128)
     seen: Counter[str] = Counter()
