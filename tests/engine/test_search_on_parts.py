@@ -93,7 +93,7 @@ PARTS = 504
 _GROUPS = 12
 
 
-@pytest.mark.parametrize("group", but_for(range(1, 7), range(_GROUPS)))
+@pytest.mark.parametrize("group", but_for([2, 3], range(_GROUPS)))
 def test_random_parts_of_up_to_six_bends(group: int) -> None:
     """A group has one number of bends and of punches."""
     bends, pairs = group % 6 + 1, (1, 3)[group // 6]
