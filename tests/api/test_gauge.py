@@ -68,3 +68,69 @@ def test_once_the_zero_is_set_older_flanges_say_nothing(client: FlaskClient):
     )
     assert answer.status_code == 200, answer.get_json()
     assert client.get(GAUGE).get_json()["flanges"] == 0
+
+
+def blank_mm(client: FlaskClient, part: dict[str, Any]) -> float:
+    """How long the blank is that a fresh plan asks for."""
+    return client.post("/api/v1/plan", json=part).get_json()["blank_length_mm"]
+
+
+def part_of(client: FlaskClient) -> dict[str, Any]:
+    return client.get(CARD).get_json()["part"]
+
+
+def test_several_flanges_of_a_metal_move_its_next_blank(client: FlaskClient):
+    part = part_of(client)
+    before = blank_mm(client, part)
+    for _ in range(2):
+        measure(client, 0.25)
+    assert blank_mm(client, part) == before, "two may be a mistake"
+    for _ in range(4):
+        measure(client, 0.25)
+    shorter = before - blank_mm(client, part)
+    bends = len(part["bends"])
+    # Each bend seems to take half a millimetre more; what may be the gauge's stays out of it.
+    assert 0.07 * bends < shorter < 0.45 * bends
+    fresh = client.get(f"{CARD}/fresh").get_json()
+    assert fresh["differs"], "the card's own plan stays, and says that a fresh one differs"
+
+
+def test_an_odd_flange_among_good_ones_hardly_moves_the_blank(client: FlaskClient):
+    for off in (0.02, -0.03, 0.0, 0.02):
+        measure(client, off)
+    part = part_of(client)
+    before = blank_mm(client, part)
+    measure(client, 1.0)
+    after = blank_mm(client, part)
+    assert abs(after - before) < 0.1 * len(part["bends"])
+
+
+def test_a_flange_marked_wrong_counts_no_more(client: FlaskClient):
+    part = part_of(client)
+    before = client.post("/api/v1/plan", json=part).get_json()
+    rows = [row["id"] for row in _evidence(client, part["metal"])]
+    for _ in range(4):
+        measure(client, 0.4)
+    for row in _evidence(client, part["metal"]):
+        if row["id"] not in rows:
+            client.post(f"/api/v1/evidence/{row['id']}/forget", json={})
+    assert client.post("/api/v1/plan", json=part).get_json() == before
+    assert client.get(GAUGE).get_json()["flanges"] == 0
+
+
+def _evidence(client: FlaskClient, metal: str) -> list[dict[str, Any]]:
+    return client.get(f"/api/v1/test-bends?metal={metal}").get_json()["evidence"]
+
+
+def test_a_new_zero_keeps_what_the_metal_was_taught(client: FlaskClient):
+    part = part_of(client)
+    for _ in range(6):
+        measure(client, 0.3)
+    taught = blank_mm(client, part)
+    kept = client.get("/api/v1/press")
+    press = {**kept.get_json()["press"], "gauge_zeroed_at": "2026-01-01T00:00:00Z"}
+    headers = {"If-Match": kept.headers["ETag"]}
+    client.put("/api/v1/press", json={"press": press}, headers=headers)
+    assert client.get(GAUGE).get_json()["flanges"] == 0
+    after = blank_mm(client, part)
+    assert after == pytest.approx(taught, abs=0.02)

@@ -2,35 +2,41 @@
 
 from __future__ import annotations
 
-import json
-from typing import Any
-
+from flangebook.api.learning import gauge_evidence
 from flangebook.bending.gauge_zero import GaugeZero, gauge_zero
+from flangebook.bending.learning.joint import Solved
+from flangebook.bending.learning.lessons import deduction_unit_mm
 from flangebook.planning.answer import JsonDict, number
-from flangebook.shop import documents, trials
+from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
 
 
 def gauge_answer(store: Store) -> JsonDict:
     """The gauge's zero that is proposed, and what is left to the deductions; nothing is set."""
-    press: dict[str, Any] | None = json.loads(documents.read(store, "press").body)
-    since = str((press or {}).get("gauge_zeroed_at") or "")
-    errors: dict[str, list[float]] = {}
-    for sheet, flange in trials.flanges(store, since):
-        group = f"{sheet}, V {flange['v_opening_mm']:g}"
-        errors.setdefault(group, []).append(flange["off_plan_mm"])
-    found = gauge_zero(errors)
+    solved, name = gauge_evidence(store), tooling(store).zeros.gauge
+    found = gauge_zero(solved, name)
     return {
         "zero_mm": number(found.zero_mm),
         "sd_mm": number(found.sd_mm),
         "flanges": found.flanges,
         "systematic": found.systematic,
-        "deductions": [
-            {"of": group, "flanges": len(errors[group]), "more_mm": number(more)}
-            for group, more in sorted(found.deductions_mm.items())
-        ],
+        "deductions": [] if solved is None else _deductions(solved, name),
         "words": _words(found),
     }
+
+
+def _deductions(solved: Solved, name: str) -> list[JsonDict]:
+    """Of each metal, thickness and V: how much more the bend takes than was expected."""
+    groups: dict[str, list[float]] = {}
+    for lesson in solved.telling(name):
+        here = lesson.set_up
+        group = f"{here.metal} {here.thickness_mm:g} mm, V {here.die.v_opening_mm:g}"
+        more = solved.at(here, lesson.spread, 0.0).metal * deduction_unit_mm(here)
+        groups.setdefault(group, []).append(more)
+    return [
+        {"of": group, "flanges": len(more), "more_mm": number(more[0])}
+        for group, more in sorted(groups.items())
+    ]
 
 
 def _words(found: GaugeZero) -> str:

@@ -15,6 +15,7 @@ from flangebook.api.schemas.part import PartSchema
 from flangebook.api.schemas.shop import DOCUMENTS
 from flangebook.shop import cards, documents
 from flangebook.shop.store import Store
+from flangebook.shop.zeros import with_zeros
 
 JsonDict = dict[str, Any]
 _DRAWN = {"punches": "punch", "dies": "die", "holders": "holder", "press": "press"}
@@ -30,7 +31,7 @@ def document(name: documents.Name, value: Any) -> Any:
         return None
     if name == "press":
         _drawn(name, found, "press")
-        return found
+        return with_zeros(found, None)
     _unlike_codes(name, found)
     for number, one in enumerate(found):
         if name in _DRAWN:

@@ -7,11 +7,12 @@ where there is none, asking costs a look into memory.
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from functools import lru_cache
 from typing import Any
 
 from flangebook.bending.checks import fill
+from flangebook.bending.learning.joint import GAUGE, Solved, solve
 from flangebook.bending.learning.lessons import Lesson
 from flangebook.bending.learning.trial import Trial
 from flangebook.bending.metals import Metal
@@ -25,6 +26,7 @@ from flangebook.shop import evidence as kept
 from flangebook.shop import listing
 from flangebook.shop.crib import Tooling, tooling
 from flangebook.shop.store import Store
+from flangebook.shop.zeros import NEVER_SET, Zeros
 
 JsonDict = dict[str, Any]
 MOST_METALS = 32
@@ -36,7 +38,8 @@ MOST_THICKNESS_APART = 1.8
 
 
 def evidence_of(store: Store, metal: Metal, lot: str = "") -> Evidence | None:
-    """What there is of a metal, and of the press in other metals; None where there is nothing."""
+    """What there is of a metal, and of press and gauge in other metals; None where there is
+    nothing."""
 
     def look() -> Evidence | None:
         shop = tooling(store)
@@ -44,7 +47,7 @@ def evidence_of(store: Store, metal: Metal, lot: str = "") -> Evidence | None:
         counter, others = kept.counter(store, metal.code), _of_others(store, shop, metal, set_by)
         if not (counter or others):
             return None
-        return _counted(store, metal, counter, store.shop_id, set_by, others)
+        return _counted(store, metal, counter, store.shop_id, set_by, others, shop.zeros)
 
     found = store.memory.hold(f"evidence {metal.code}", look, lambda _: 0)
     return found.of_lot(lot) if found is not None and lot else found
@@ -58,6 +61,7 @@ def _counted(
     shop_id: str,
     set_by: SetBy | None,
     others: tuple[Lesson, ...] = (),
+    zeros: Zeros = NEVER_SET,
 ) -> Evidence | None:
     """counter: so that evidence that changed is read again; shop_id: another shop's, too, that
     was put in the place of this one."""
@@ -70,24 +74,48 @@ def _counted(
         calculated=frozenset(r.id for r in records if r.body.get("depth_calculated")),
         of_others=others,
         set_by=set_by,
+        press=zeros.press,
+        gauge=zeros.gauge,
         known=_lessons(store, metal, shop_id, set_by),
     )
+
+
+def gauge_evidence(store: Store) -> Solved | None:
+    """Of every metal the newest flanges that the gauge set, and strips' lengths, solved
+    together."""
+    shop = tooling(store)
+    found = [
+        lesson
+        for theirs, trial in _newest(store, shop, shop.press.set_by if shop.press else None)
+        for lesson in theirs.said_by(trial)[0]
+        if lesson.figure == "deduction" and trial.id not in theirs.together.asked
+    ]
+    return solve(found, GAUGE)
 
 
 def _of_others(
     store: Store, shop: Tooling, metal: Metal, set_by: SetBy | None
 ) -> tuple[Lesson, ...]:
-    """What the newest results of the shop's other metals say of the press."""
-    found: list[Lesson] = []
+    """What the newest results of the shop's other metals say of the press and its gauge."""
+    return tuple(
+        lesson
+        for theirs, trial in _newest(store, shop, set_by, metal.code)
+        for lesson in theirs.said_by(trial)[0]
+        if lesson.per_mm
+    )
+
+
+def _newest(
+    store: Store, shop: Tooling, set_by: SetBy | None, but: str | None = None
+) -> Iterator[tuple[Evidence, Trial]]:
+    """The newest results of every metal but one, each with all there is of its metal."""
     for code in kept.metals_with_evidence(store):
         other = shop.metals.get(code)
-        if other is None or code == metal.code:
+        if other is None or code == but:
             continue
         theirs = _counted(store, other, kept.counter(store, code), store.shop_id, set_by)
         if theirs is not None:
-            for trial in theirs.trials[-MOST_OF_OTHERS:]:
-                found += [one for one in theirs.said_by(trial)[0] if one.per_mm]
-    return tuple(found)
+            yield from ((theirs, trial) for trial in theirs.trials[-MOST_OF_OTHERS:])
 
 
 @lru_cache(maxsize=MOST_METALS)

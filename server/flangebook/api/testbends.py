@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
 from typing import Any
 
@@ -9,11 +10,14 @@ from flangebook.bending.metals import Metal
 from flangebook.bending.tooling import Die, Punch
 from flangebook.planning.chart import usual_thicknesses_mm
 from flangebook.planning.evidence import set_up_json
+from flangebook.planning.gauged_flange import deduction_of_flange_mm
 from flangebook.planning.named_tools import find_die, find_punch
 from flangebook.planning.next_setting import measured_angle_deg
 from flangebook.planning.plan import find_metal
+from flangebook.shop import documents
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
+from flangebook.shop.zeros import zeros_of
 
 JsonDict = dict[str, Any]
 SAME_SHEET = 0.12
@@ -41,6 +45,7 @@ def test_bend(store: Store, asked: Mapping[str, Any]) -> JsonDict:
             metal.code, ordered, asked["bend_length_mm"], asked["included_angle_deg"], die, punch,
             "din6935", asked["lot"],
         ),
+        **_zeros(store, asked),
         "measured_deg": measured_angle_deg(asked),
         **{name: asked[name] for name in _MEASURED},
         "sent": dict(asked),
@@ -64,11 +69,13 @@ def first_piece(
     setting: Mapping[str, Any] | None,
     trial: Mapping[str, Any],
     first: bool,
+    flange: Mapping[str, Any] | None = None,
 ) -> JsonDict | None:
     """What a trial at a card's step is evidence of; None where it teaches nothing.
 
     first: it is the first of its run. One after it that does not say what was set may have been
-    made with the correction that was offered, so nothing is assumed of it.
+    made with the correction that was offered, so nothing is assumed of it. flange: what the
+    measured flange said of the gauge.
 
     That is where the step has no tools or is no plain bend (a hem's closing, a radius in
     hits), and where the tools of those codes are others now than the card was planned with.
@@ -85,10 +92,19 @@ def first_piece(
             part["metal"], part["thickness_mm"], bend_length_mm(part, step),
             step["included_angle_deg"], *tools, part["dimension"], trial["lot"],
         ),
+        **_zeros(store, trial),
+        "gauged_deduction_mm": deduction_of_flange_mm(step, flange),
         "measured_deg": trial["measured_deg"],
         **{name: trial[name] for name in _MEASURED},
     }  # fmt: skip
     return {**body, **_set_and_shown(trial, setting or {}, step, first)}
+
+
+def _zeros(store: Store, made: Mapping[str, Any]) -> JsonDict:
+    """How press and gauge were set when it was made."""
+    press = json.loads(documents.read(store, "press").body)
+    found = zeros_of(press, made.get("made_at"))
+    return {"press_zero": found.press, "gauge_zero": found.gauge}
 
 
 def bend_length_mm(part: Mapping[str, Any], step: Mapping[str, Any]) -> float:

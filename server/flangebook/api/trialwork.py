@@ -52,7 +52,8 @@ def checked(
     earlier = _earlier(store, code, asked, revision, step["number"])
     correction = _correction(store, content.part, step, asked, setting, earlier)
     trial = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
-    teaches = first_piece(store, code, content.part, step, setting, trial, not earlier)
+    flange = correction["flange"]
+    teaches = first_piece(store, code, content.part, step, setting, trial, not earlier, flange)
     return trial, correction, teaches
 
 

@@ -1,27 +1,17 @@
-"""The back gauge's zero, and what is left to the deductions, from the flanges of several parts.
+"""The back gauge's zero, from the flanges of several parts.
 
-Each flange that the gauge set directly is off by e_i = z + d_g + noise: z how much too far back the
-gauge stands whatever is bent, d_g half of what the deduction of its metal, thickness and V is out.
-Both begin at nought with the spreads below; what all groups have in common falls to z, what only
-one has to its d_g. With one group alone the two cannot be told apart: the share of z is then by the
-spreads, and its doubt stays wide.
-
-A linear model with normal errors, solved in closed form: with w = n/(n D + N) for a group of n
-flanges with the mean m (D, N variances of d_g and of one flange), z has the precision 1/Z + sum w
-and the mean (sum w m) over it; d_g is then n D/(n D + N) of what its mean leaves over z.
-Source: Bayes' rule for the normal mean with known variances (Gelman et al., Bayesian Data Analysis,
-section 5.4, from memory).
+A flange that the gauge set is off by the gauge's error and by half of what its bend's deduction is
+out. ``learning.joint`` tells the two apart: what the flanges of all metals have in common is the
+gauge's, what those of one metal have alone is that metal's deduction. With one metal and V alone
+they cannot be told apart, and the doubt of both stays wide.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from math import sqrt
-from statistics import fmean
 
-ZERO_SD_MM, DEDUCTION_SD_MM, FLANGE_SD_MM = 0.2, 0.1, 0.1
-"""Spread of a gauge's zero, of half a deduction, and of one measured flange (common practice)."""
+from flangebook.bending.learning.joint import GAUGE, Solved
+
 LEAST_FLANGES = 3
 LEAST_ZERO_MM = 0.05
 SURE = 2.0
@@ -29,13 +19,11 @@ SURE = 2.0
 
 @dataclass(frozen=True, slots=True)
 class GaugeZero:
-    """zero_mm: how much too far back the gauge stands [mm], sd_mm its doubt. flanges: how many.
-    deductions_mm: by group, how much its bend's deduction should be larger [mm]."""
+    """zero_mm: how much too far back the gauge stands [mm], sd_mm its doubt. flanges: how many."""
 
     zero_mm: float
     sd_mm: float
     flanges: int
-    deductions_mm: Mapping[str, float]
 
     @property
     def systematic(self) -> bool:
@@ -44,27 +32,16 @@ class GaugeZero:
         return enough and abs(self.zero_mm) > SURE * self.sd_mm
 
 
-def gauge_zero(errors_mm: Mapping[str, Sequence[float]]) -> GaugeZero:
+def gauge_zero(solved: Solved | None, name: str) -> GaugeZero:
     """What measured flanges say of the gauge.
 
     Args:
-        errors_mm: by group (metal, thickness and V), each flange's measured length less the
-            expected one, less by how much the gauge stood back from its planned X [mm].
+        solved: all flanges and strips' lengths, solved together; None where there are none.
+        name: of the setting of its zero that is in force.
 
-    >>> gauge_zero({}).zero_mm
+    >>> gauge_zero(None, "").zero_mm
     0.0
     """
-    groups = {name: (len(found), fmean(found)) for name, found in errors_mm.items() if found}
-    noise, own = FLANGE_SD_MM**2, DEDUCTION_SD_MM**2
-    weights = {name: n / (n * own + noise) for name, (n, _) in groups.items()}
-    precision = 1.0 / ZERO_SD_MM**2 + sum(weights.values())
-    zero = sum(weights[name] * mean for name, (_, mean) in groups.items()) / precision
-    return GaugeZero(
-        zero,
-        1.0 / sqrt(precision),
-        sum(n for n, _ in groups.values()),
-        {
-            name: 2.0 * (mean - zero) * n * own / (n * own + noise)
-            for name, (n, mean) in groups.items()
-        },
-    )
+    if solved is None:
+        return GaugeZero(0.0, GAUGE.sd_mm, 0)
+    return GaugeZero(*solved.error(name), len(solved.telling(name)))

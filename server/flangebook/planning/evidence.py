@@ -39,8 +39,9 @@ class Evidence:
 
     trials: those not marked wrong; of every lot. lot: of the sheet to be bent, "" where it is not
     known. calculated: ids of trials whose depth was calculated with the angle that was set, not
-    read: it says nothing by itself. of_others: lessons of other metals that tell of the press.
-    set_by: how the press is set. known: what the trials teach, as far as it was worked out;
+    read: it says nothing by itself. of_others: lessons of other metals that tell of the press or
+    its gauge. set_by: how the press is set. press, gauge: name the settings of its depth's and
+    its gauge's zero that are in force. known: what the trials teach, as far as it was worked out;
     may be shared.
     """
 
@@ -50,6 +51,8 @@ class Evidence:
     calculated: frozenset[str] = frozenset()
     of_others: tuple[Lesson, ...] = ()
     set_by: SetBy | None = None
+    press: str = ""
+    gauge: str = ""
     known: Lessons = field(default_factory=dict)
     _learned: dict[tuple[object, ...], Learning] = field(default_factory=dict)
     _together: list[Taught] = field(default_factory=list)
@@ -87,10 +90,10 @@ class Evidence:
         punch_radius_mm: float,
         dimension: Dimension,
     ) -> SetUp:
-        """A bend of this metal and lot that is to be made."""
+        """A bend of this metal and lot that is to be made on the press as it is set now."""
         return SetUp(
             self.metal.code, thickness_mm, bend_length_mm, included_angle_deg, die,
-            punch_radius_mm, None, dimension, self.lot,
+            punch_radius_mm, None, dimension, self.lot, self.press, self.gauge,
         )  # fmt: skip
 
     def taught(self, bend: AirBend, set_up: SetUp) -> AirBend:
@@ -110,17 +113,19 @@ class Evidence:
         )  # fmt: skip
         found = self._learned.get(key)
         if found is None:
-            found = put_in(bend, set_up, self.together)
+            now = replace(set_up, press=self.press, gauge=self.gauge)
+            found = put_in(bend, now, self.together)
             if len(self._learned) >= MOST_KEPT:
                 self._learned.clear()
             self._learned[key] = found
         return found
 
     def tried(self, set_up: SetUp) -> bool:
-        """Whether a piece that counts was measured near this bend in a V of this opening: only
-        then is a setting more than a prediction."""
+        """Whether a piece that counts was measured near this bend in a V of this opening, on the
+        press as it is set now: only then is a setting more than a prediction."""
         return any(
-            abs(trial.set_up.die.v_opening_mm - set_up.die.v_opening_mm) <= SAME_V_MM
+            trial.set_up.press == self.press
+            and abs(trial.set_up.die.v_opening_mm - set_up.die.v_opening_mm) <= SAME_V_MM
             and nearness_of(trial.set_up, set_up) >= NEAR
             and trial.id not in self.together.asked
             and any(lesson.figure == "springback" for lesson in self.said_by(trial)[0])
@@ -210,6 +215,7 @@ def trial_from(body: Mapping[str, Any], label: str, confirmed: bool = False) -> 
         flat_length_mm=body.get("flat_length_mm"),
         flange_left_mm=body.get("flange_left_mm"),
         flange_right_mm=body.get("flange_right_mm"),
+        gauged_deduction_mm=body.get("gauged_deduction_mm"),
         confirmed=confirmed,
         label=label,
     )
@@ -230,4 +236,6 @@ def _set_up(body: Mapping[str, Any]) -> SetUp:
         punch["angle_deg"],
         body["dimension"],
         body.get("lot") or "",
+        body.get("press_zero") or "",
+        body.get("gauge_zero") or "",
     )  # fmt: skip

@@ -31,11 +31,13 @@ def flange_json(
     """The flange as a step carries it; None where the gauge sets none directly, or where a
     radius is made in bumps, or without a table of corrections.
 
-    rows: the flange to expect of a gauge that stands right, at each angle of the table.
+    deduction_mm: of the bend, as planned. rows: the flange to expect of a gauge that stands
+    right, at each angle of the table.
     """
     flat, press, gauge = gauged_flat(part, step), equipment.press, step.gauge
     if flat is None or press is None or gauge is None or step.fit is None or not corrections:
         return None
+    assert step.fit.bend is not None  # a step with a table has one
     if step.operation.hits is not None or step.operation.kind != "bend":
         return None
     low, high = _reach_mm(gauge, step.fit, equipment, press)
@@ -46,6 +48,7 @@ def flange_json(
         "x_low_mm": number(low),
         "x_high_mm": number(high),
         "most_error_mm": number(most_error_mm(part.thickness_mm)),
+        "deduction_mm": number(step.fit.bend.bend_deduction_mm.nominal),
         "rows": _rows(part, step.fit, wanted, step.operation.included_angle_deg, corrections),
     }
 
@@ -118,6 +121,19 @@ def next_gauge(
     if expected is None:
         return _none_from(measured, "The angle is too far off: mend that before the gauge.")
     return _from_error(step, flange, trial, setting, measured, expected)
+
+
+def deduction_of_flange_mm(step: Given, flange: Given | None) -> float | None:
+    """The bend deduction that a flange amounts to if the gauge's zero is right [mm].
+
+    A flange has half of its bend's deduction in it. flange: as :func:`next_gauge` answers; None
+    where it says nothing of the gauge, or the card was planned before this was saved with it.
+    """
+    planned = step.get("gauged_flange") or {}
+    if not flange or flange["off_plan_mm"] is None or planned.get("deduction_mm") is None:
+        return None
+    by_angle = float(flange["expected_mm"]) - float(planned["wanted_mm"])
+    return float(planned["deduction_mm"]) + 2.0 * (float(flange["off_plan_mm"]) + by_angle)
 
 
 def _from_error(

@@ -10,9 +10,9 @@ from flangebook.bending.air_bend import AirBend
 from flangebook.bending.checks import fill, tidy
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.learning.belief import Belief
+from flangebook.bending.learning.belief import Belief, Counted
 from flangebook.bending.learning.learned import Learning, expected_from
-from flangebook.bending.learning.lessons import FigureName, Lesson, spread_of
+from flangebook.bending.learning.lessons import FigureName, spread_of
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.planning.answer import JsonDict, number
 from flangebook.planning.evidence import Evidence, odd_ids
@@ -74,11 +74,10 @@ def _points(belief: Belief, after: Learning, set_up: SetUp, field: str) -> list[
     band there as here, put on what was expected here."""
     nominal = getattr(after.expected, field).nominal
     spread = spread_of(belief.figure, after.expected, set_up)
-    press_mm = after.bend.press_short_mm
     return [
         {
             "id": one.lesson.trial_id,
-            "value": number(_carried(one.lesson, nominal, spread, press_mm)),
+            "value": number(_carried(one, nominal, spread)),
             "weight": number(one.weight, 3),
             "outlier": one.odd is not None,
         }
@@ -86,8 +85,9 @@ def _points(belief: Belief, after: Learning, set_up: SetUp, field: str) -> list[
     ]
 
 
-def _carried(lesson: Lesson, nominal: float, spread: float, press_mm: float) -> float:
-    metal = lesson.departure - lesson.per_mm * press_mm
+def _carried(counted: Counted, nominal: float, spread: float) -> float:
+    lesson = counted.lesson
+    metal = lesson.departure - lesson.per_mm * counted.error_mm
     there = lesson.spread or spread
     carried = metal * spread / there if there else metal
     if lesson.figure == "inside radius":

@@ -36,7 +36,8 @@ class Strip:
 
 def press_json(evidence: Evidence, crib: Crib) -> JsonDict:
     """The press's own error with its band, whether it is told apart from the metal, what to do."""
-    solved, press = evidence.together.by_figure["springback"], evidence.together.press
+    solved = evidence.together.by_figure["springback"]
+    press = evidence.together.press_error(evidence.press)
     if solved is None or press is None:
         words = ["No result tells of the press yet: none has a set angle or a depth that counts."]
         return {"set_by": evidence.set_by, "offset_mm": None, "results": 0, "apart": False,
@@ -46,7 +47,7 @@ def press_json(evidence: Evidence, crib: Crib) -> JsonDict:
     return {
         "set_by": evidence.set_by,
         "offset_mm": _band(press),
-        "results": len({lesson.trial_id for lesson in solved.lessons if lesson.per_mm}),
+        "results": len({lesson.trial_id for lesson in solved.telling(evidence.press)}),
         "apart": apart,
         "strip": _strip_json(strip, evidence),
         "words": list(_words(evidence, apart, strip)),

@@ -13,6 +13,7 @@ from flangebook.bending.v_block import Block, Opening, die_of
 from flangebook.shop import documents
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store
+from flangebook.shop.zeros import Zeros, zeros_of
 
 JsonDict = Mapping[str, Any]
 _RINGS = ("points_mm", "ram_points_mm", "bed_points_mm", "die_holder_points_mm")
@@ -20,11 +21,13 @@ _RINGS = ("points_mm", "ram_points_mm", "bed_points_mm", "die_holder_points_mm")
 
 @dataclass(frozen=True, slots=True)
 class Tooling:
-    """Everything a plan needs to know of the shop. press: None in a shop that has none yet."""
+    """Everything a plan needs to know of the shop. press: None in a shop that has none yet. zeros:
+    the settings of its depth and its gauge that are in force."""
 
     press: Press | None
     crib: Crib
     metals: Mapping[str, Metal]
+    zeros: Zeros
 
 
 def tooling(store: Store) -> Tooling:
@@ -47,6 +50,7 @@ def _tooling(kept: Mapping[documents.Name, Any]) -> Tooling:
             tuple(holder_from(one) for one in kept["holders"]),
         ),
         metals={one["code"]: metal_from(one) for one in kept["metals"]},
+        zeros=zeros_of(kept["press"]),
     )
 
 

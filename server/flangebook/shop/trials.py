@@ -21,7 +21,6 @@ from flangebook.shop.writing import digest, json_text, now
 JsonDict = dict[str, Any]
 MOST_TRIALS = 5_000
 MOST_PIECES = 50
-MOST_FLANGES = 200
 # Fields that trials did not have from the first: one that leaves them out is the same as ever,
 # so that a device may send it again after the server was brought up to date.
 LATER = (
@@ -141,31 +140,6 @@ def page(store: Store, code: str, limit: int, offset: int) -> str:
             .offset(offset)
         ).scalars()
         return f'{{"trials":[{",".join(bodies)}],"total":{total}}}'
-
-
-def flanges(store: Store, since: str = "") -> list[tuple[str, JsonDict]]:
-    """The newest flanges that say something of the gauge, each with its card's metal and thickness.
-
-    Not those of results that were marked wrong, nor those that came before a moment.
-    """
-    query = (
-        sa.select(trials.c.id, trials.c.body, cards.c.metal, cards.c.thickness_mm)
-        .join(cards, cards.c.code == trials.c.code)
-        .where(
-            sa.func.json_extract(trials.c.body, "$.correction.flange.off_plan_mm").is_not(None),
-            trials.c.at > since,
-        )
-        .order_by(trials.c.at.desc())
-        .limit(MOST_FLANGES)
-    )
-    with reading(store.engine) as connection:
-        rows = connection.execute(query).all()
-        wrong = evidence.forgotten_of(connection, [row.id for row in rows])
-    return [
-        (f"{row.metal} {row.thickness_mm:g} mm", json.loads(row.body)["correction"]["flange"])
-        for row in rows
-        if row.id not in wrong
-    ]
 
 
 def _kept(connection: Connection, trial_id: str) -> sa.Row[Any] | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable
 from typing import Any
 
@@ -23,6 +24,7 @@ from flangebook.planning.plan import find_metal
 from flangebook.planning.strip_test import strip_test
 from flangebook.shop import documents
 from flangebook.shop.crib import tooling
+from flangebook.shop.zeros import with_zeros
 
 blp = Blueprint("shop", __name__, url_prefix="/api/v1", description="What the shop has.")
 _TITLES = {
@@ -45,8 +47,10 @@ def _reader(name: documents.Name) -> Callable[[], Response]:
 
 def _writer(name: documents.Name) -> Callable[[], Response]:
     def write(asked: dict[str, Any]) -> Response:
-        value = intake.document(name, asked[name])
-        etag = wanted_etag()
+        value, etag = asked[name], wanted_etag()
+        if name == "press" and value is not None:
+            value = with_zeros(value, json.loads(documents.read(the_store(), name).body))
+        value = intake.document(name, value)
         return _sent(documents.write(the_store(), name, value, by=asked["by"], if_match=etag))
 
     write.__doc__ = f"Keep {_TITLES[name].lower()} as sent, whole."

@@ -196,6 +196,7 @@ GaugedFlange = answer(
     x_low_mm=number(),
     x_high_mm=number(),
     most_error_mm=number(),
+    deduction_mm=sometimes(number()),
     rows=many(FlangeFor),
 )
 Frame = answer(

@@ -261,12 +261,19 @@ class PressSchema(_Document):
             "the ram runs against; null: not known, results are read as by angle."
         },
     )
+    depth_zeroed_at = Moment(
+        allow_none=True,
+        metadata={
+            "description": "When the zero of the punch depth was last set, or another press came: "
+            "results before say nothing of the press's error any more. Left out it stays as it "
+            "is; another force_kn or bed_length_mm is another press and sets both moments."
+        },
+    )
     gauge_zeroed_at = Moment(
-        load_default=None,
         allow_none=True,
         metadata={
             "description": "When the back gauge's zero was last set: flanges measured before "
-            "say nothing of it any more."
+            "say nothing of it any more. Left out it stays as it is."
         },
     )
     deflection_mm = Quantity(

@@ -8,7 +8,7 @@ from math import fsum, hypot, sqrt
 
 from flangebook.bending.checks import Check
 from flangebook.bending.estimate import NINE_IN_TEN
-from flangebook.bending.learning.joint import Solved, Split
+from flangebook.bending.learning.joint import GAUGE, Solved, Split
 from flangebook.bending.learning.lessons import FigureName, Lesson
 from flangebook.bending.learning.nearness import HERE, nearness_of
 from flangebook.bending.learning.trial import SetUp
@@ -23,13 +23,15 @@ class Counted:
     """A lesson with what it counts.
 
     nearness: what it would count alone [-]. weight: the same, less what it lost by lying far
-    from the others. usual: the band, in the figure's own unit at the trial, that the other trials
+    from the others. error_mm: what is believed of the press's or the gauge's error in it. usual:
+    the band, in the figure's own unit at the trial, that the other trials
     (or the expectation alone) would let it fall in. odd: the finding, if it does not by far.
     """
 
     lesson: Lesson
     nearness: float
     weight: float
+    error_mm: float
     usual: tuple[float, float]
     odd: Check | None
 
@@ -136,7 +138,7 @@ def _counted(solved: Solved, number: int, near: float, has_others: bool) -> Coun
     low, high = sorted((lesson.at(mean - NINE_IN_TEN * sd), lesson.at(mean + NINE_IN_TEN * sd)))
     is_odd = abs(lesson.departure - mean) > ODD * sd
     weight = near * min(1.0, solved.weights[number])
-    return Counted(lesson, near, weight, (low, high),
+    return Counted(lesson, near, weight, solved.errors_mm[number], (low, high),
                    _odd(lesson, low, high, has_others) if is_odd else None)  # fmt: skip
 
 
@@ -191,7 +193,9 @@ def _together(figure: FigureName, solved: Solved, mine: Sequence[int]) -> Check 
 
 
 def _off(solved: Solved, number: int) -> float:
-    """A departure over half the expected band there, reading included [-]."""
+    """A departure over half the expected band there, reading included [-]. What is the gauge's is
+    said of the gauge, and is no departure."""
     lesson = solved.lessons[number]
     doubt = NINE_IN_TEN * hypot(lesson.spread, lesson.reading)
-    return abs(lesson.departure) / doubt
+    of_gauge = lesson.per_mm * solved.errors_mm[number] if solved.machine is GAUGE else 0.0
+    return abs(lesson.departure - of_gauge) / doubt

@@ -32,7 +32,7 @@ from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.learning.belief import Belief, believe
-from flangebook.bending.learning.joint import Solved, solve, that_count
+from flangebook.bending.learning.joint import GAUGE, PRESS, Solved, solve, that_count
 from flangebook.bending.learning.lessons import (
     SHARPEST_SHARE,
     Expected,
@@ -58,6 +58,9 @@ from flangebook.bending.metals import Metal
 from flangebook.bending.tooling import SetBy
 
 LEAST_SHARE = 0.1  # of the expected springback
+LEAST_FLANGES = 3
+"""Fewer gauged flanges of a metal move no deduction: one may have been gauged or read wrong, and
+there is no other to tell (common practice, no source)."""
 _GROUPS: tuple[tuple[FigureName, ...], ...] = (
     ("springback", "punch depth"),
     ("inside radius",),
@@ -81,11 +84,11 @@ class Taught:
     asked: frozenset[str]
     silent: tuple[str, ...]
 
-    @property
-    def press(self) -> tuple[float, float] | None:
-        """The press's error d [mm] and its standard deviation; None where no trial tells of it."""
+    def press_error(self, name: str) -> tuple[float, float] | None:
+        """The error d [mm] of the press of that name and its standard deviation; None where no
+        trial tells of it."""
         solved = self.by_figure["springback"]
-        return solved.press if solved is not None and solved.knows_the_press else None
+        return solved.error(name) if solved is not None and solved.telling(name) else None
 
     @property
     def counting(self) -> frozenset[str]:
@@ -185,7 +188,7 @@ def teach(trials: Iterable[Trial], taught_by: TaughtBy, of_others: Sequence[Less
     Args:
         trials: of the metal, in any order.
         taught_by: what a trial teaches, as :func:`lessons.lessons` gives it.
-        of_others: lessons of other metals; those that tell of the press count.
+        of_others: lessons of other metals; those that tell of press or gauge count.
     """
     found: list[Lesson] = [one for one in of_others if one.per_mm]
     checks: list[Check] = []
@@ -201,16 +204,25 @@ def teach(trials: Iterable[Trial], taught_by: TaughtBy, of_others: Sequence[Less
     counting = that_count([one for one in found if one.figure in _GROUPS[0]])
     asked = frozenset(one.trial_id for one in found if one.figure == "springback") - counting
     others = {one.trial_id for one in of_others}
+    found = _without_few_flanges(found, others)
     checks.extend(
         beyond_metal(one)
         for one in found
         if one.figure == "springback" and one.trial_id in asked - others
     )
     by_figure = {
-        names[0]: solve([x for x in found if x.figure in names and x.trial_id not in asked])
+        names[0]: solve(
+            [x for x in found if x.figure in names and x.trial_id not in asked],
+            GAUGE if names[0] == "deduction" else PRESS,
+        )
         for names in _GROUPS
     }
     return Taught(by_figure, tuple(checks), asked, tuple(silent))
+
+
+def _without_few_flanges(found: list[Lesson], others: set[str]) -> list[Lesson]:
+    few = [one for one in found if one.by_gauge and one.trial_id not in others]
+    return found if len(few) >= LEAST_FLANGES else [one for one in found if one not in few]
 
 
 def put_in(bend: AirBend, set_up: SetUp, taught: Taught) -> Learning:
@@ -260,7 +272,7 @@ def _put_in(bend: AirBend, set_up: SetUp, beliefs: tuple[Belief, ...], taught: T
     if belief := by_name.get("deduction"):
         new = _with_deduction(bend, new, set_up, belief)
     solved = taught.by_figure["springback"]
-    if solved is not None and ("springback" in by_name or solved.knows_the_press):
+    if solved is not None and ("springback" in by_name or solved.telling(set_up.press)):
         new = _with_setting(bend, new, set_up, solved, by_name.get("springback"))
     return new if new is bend else _with_flange(new, set_up)
 
@@ -305,7 +317,7 @@ def _with_setting(
     scatter = belief.scatter if belief is not None else SPRINGBACK_DEG
     loaded = bend.set_angle_deg
     depth = depth_beside_mm(before, set_up, loaded.nominal) + split.press_mm
-    if not solved.knows_the_press:
+    if not solved.telling(set_up.press):
         doubt = hypot(_depth_doubt_mm(before, set_up), half_band(loaded) / per_mm)
         return replace(bend, punch_depth_mm=_depth(depth, doubt, loaded.basis))
     short = per_mm * split.press_mm

@@ -5,6 +5,7 @@
     springback     measured - expected [deg]                              0.3 degrees
     inside radius  ln(measured / expected) [-]                            8 %
     deduction      K-factor above the expected one at the expected radius 0.15 mm of deduction
+                   by a gauged flange, of which the gauge's error is a part  0.1 mm of flange
     punch depth    shown - expected at the angle under load [mm]          0.05 mm and 0.02 t
 
 "Expected" is always worked out for the thickness and the angle that were measured, so those two
@@ -36,6 +37,7 @@ from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.learning.plausible import implausible
 from flangebook.bending.learning.readings import (
     DEPTH_MM,
+    FLANGE_MM,
     LENGTHS_MM,
     RADIUS_SHARE,
     SPRINGBACK_DEG,
@@ -66,7 +68,8 @@ class Lesson:
     measured, expected: in the figure's own unit [deg or mm]. unit: what a departure of one
     amounts to in it; for the inside radius the departure is a logarithm instead.
     departure: measured against expected. reading: its scatter. spread: standard deviation of the
-    metal's own departure there. per_mm: what a millimetre of the press's depth error adds to it.
+    metal's own departure there. per_mm: what a millimetre of the press's depth error adds to it,
+    or of a gauge that stands too far back.
     possible: departures that the metal and a press without error can show. confirmed: the shop
     says it was measured right.
     """
@@ -89,6 +92,11 @@ class Lesson:
     def under_load(self) -> bool:
         """The press has no part in it."""
         return self.per_mm == 0.0
+
+    @property
+    def by_gauge(self) -> bool:
+        """Whether it is of a flange that the back gauge set."""
+        return self.figure == "deduction" and self.per_mm != 0.0
 
     def is_possible(self, press_mm: float) -> bool:
         """Whether the metal can have done it in a press that goes so much less deep [mm]."""
@@ -222,6 +230,14 @@ def _all(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | None) -> I
             "deduction", deduction_measured(flat, left, right), bend.bend_deduction_mm.nominal,
             deduction_unit_mm(as_made), LENGTHS_MM,
         )  # fmt: skip
+    if trial.gauged_deduction_mm is not None:
+        # A flange has half of the deduction in it, and all of the gauge's error.
+        unit = deduction_unit_mm(as_made)
+        by_gauge = lesson(
+            "deduction", trial.gauged_deduction_mm, bend.bend_deduction_mm.nominal, unit,
+            2.0 * FLANGE_MM,
+        )  # fmt: skip
+        yield replace(by_gauge, per_mm=2.0 / unit)
 
 
 def _placed(lesson: Lesson, spring: Estimate, per_mm: float) -> Lesson:

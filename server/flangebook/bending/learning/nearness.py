@@ -88,8 +88,8 @@ def alike(there: Sequence[SetUp], here: Sequence[SetUp]) -> npt.NDArray[np.float
         here: set-ups, one a column.
     """
     near = near_by(there, here)
-    metal = _same([one.metal for one in there], [one.metal for one in here])
-    lot = _same([one.lot for one in there], [one.lot for one in here])
+    metal = same([one.metal for one in there], [one.metal for one in here])
+    lot = same([one.lot for one in there], [one.lot for one in here])
     found = metal * (OF_THE_METAL + OF_THE_PLACE * near + OF_THE_LOT * lot)
     return np.asarray(found, dtype=np.float64)
 
@@ -114,5 +114,11 @@ def _columns(bends: Sequence[SetUp]) -> npt.NDArray[np.float64]:
     )
 
 
-def _same(there: Sequence[str], here: Sequence[str]) -> npt.NDArray[np.bool_]:
+def same(there: Sequence[str], here: Sequence[str]) -> npt.NDArray[np.bool_]:
+    """Whether each name there is each name here.
+
+    Args:
+        there: names, one a row.
+        here: names, one a column.
+    """
     return np.array([[one == other for other in here] for one in there], dtype=bool)

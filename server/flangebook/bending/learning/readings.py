@@ -18,6 +18,7 @@ from flangebook.bending.part import Dimension
 SPRINGBACK_DEG = 0.3
 RADIUS_SHARE = 0.08
 LENGTHS_MM = 0.15
+FLANGE_MM = 0.1  # one flange, the gauge's coming back included
 DEPTH_MM = 0.05
 
 

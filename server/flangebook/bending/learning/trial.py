@@ -15,7 +15,9 @@ class SetUp:
     metal: code of the metal. thickness_mm: as ordered [mm]. bend_length_mm: [mm].
     included_angle_deg: wanted, after release [deg]. die, punch_radius_mm [mm],
     punch_angle_deg [deg, None unknown]: the tools as they were then. dimension: how flanges are
-    measured. lot: of the sheet, as written on it; "" is not known.
+    measured. lot: of the sheet, as written on it; "" is not known. press, gauge: name the setting
+    of the press's depth and of its back gauge that was in force: what was made after a zero was
+    set anew, or on another press, shares no error with what was made before.
     """
 
     metal: str
@@ -27,6 +29,8 @@ class SetUp:
     punch_angle_deg: float | None = None
     dimension: Dimension = "din6935"
     lot: str = ""
+    press: str = ""
+    gauge: str = ""
 
     def at(self, *, thickness_mm: float, included_angle_deg: float) -> SetUp:
         """The same set-up with another thickness [mm] and angle [deg]."""
@@ -42,9 +46,10 @@ class Trial:
     that the press was set to. punch_depth_mm: depth that the press showed, from first touch.
     thickness_mm: of the sheet, measured. radius_mm: inside radius after release.
     flat_length_mm: of the strip before the bend, across the bend line. flange_left_mm,
-    flange_right_mm: after it, in the set-up's dimension. wrong: the shop took it back; it is
-    shown and no longer counts. confirmed: the shop says it was measured right, although no metal
-    does that. label: what people call it, such as "strip 2, 12 May".
+    flange_right_mm: after it, in the set-up's dimension. gauged_deduction_mm: the bend deduction
+    that a flange amounts to whose length the back gauge gave, if the gauge's zero is right. wrong:
+    the shop took it back; it is shown and no longer counts. confirmed: the shop says it was
+    measured right, although no metal does that. label: what people call it, such as "strip 2".
     """
 
     id: str
@@ -58,6 +63,7 @@ class Trial:
     flat_length_mm: float | None = None
     flange_left_mm: float | None = None
     flange_right_mm: float | None = None
+    gauged_deduction_mm: float | None = None
     wrong: bool = False
     confirmed: bool = False
     label: str = field(default="", compare=False)
