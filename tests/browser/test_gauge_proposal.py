@@ -19,6 +19,13 @@ def test_flanges_that_agree_propose_the_zero_until_it_is_set(page: Page, crib_se
             "flange_mm": step["gauged_flange"]["wanted_mm"] + 0.6,
         }  # fmt: skip
         call(f"{address}/cards/{code}/trials", "POST", trial)
+    learned = call(f"{address}/learned?metal={call(f'{address}/cards/{code}')['part']['metal']}")
+    assert learned["groups"][0]["deduction"]["flanges"] == 9
+    show(page, f"{crib_server.url}/shop/learned/{learned['metal']}", "learned")
+    said = by_test(page, "deduction").first
+    expect(said).to_contain_text("Rests on 9 measured flanges of this metal")
+    expect(said).to_contain_text("shorter for each such bend")
+    assert unfit(page) == []
     show(page, f"{crib_server.url}/shop/press", "press")
     expect(by_test(page, "gauge-zero")).to_contain_text("too far back")
     assert unfit(page) == []

@@ -9,6 +9,7 @@ from urllib.request import urlopen
 
 import pytest
 from browsing import by_test, call, plain_angle, show, sideways, wait_ready
+from looks import unfit
 from playwright.sync_api import Page, expect
 
 STRIP = {
@@ -148,3 +149,34 @@ def test_a_cards_result_that_no_metal_shows_is_asked_about(page: Page, own_serve
     by_test(page, "question").locator("a").click()
     wait_ready(page, "learned")
     expect(by_test(page, "evidence-row").first).to_contain_text("Does not count")
+
+
+def test_a_zero_set_anew_is_said_on_the_press_screen(page: Page, own_server, metal: str):
+    """What results taught of the press's error holds no longer; what they taught of the metal
+    does."""
+    url = own_server.url
+    for number, came in enumerate((90.9, 91.0, 91.1), 1):
+        bent(url, metal, came, number)
+    show(page, f"{url}/shop/learned/{metal}", "learned")
+    expect(by_test(page, "press-offset")).to_contain_text("3 results")
+    factor = by_test(page, "factor").inner_text()
+    page.get_by_role("link", name="Was its zero set").click()
+    expect(by_test(page, "zero")).to_be_visible()
+    assert unfit(page) == []
+    by_test(page, "depth-zero-set").click()
+    expect(by_test(page, "notice")).to_contain_text("learned anew")
+    show(page, f"{url}/shop/learned/{metal}", "learned")
+    expect(by_test(page, "press-offset")).to_have_count(0)
+    assert by_test(page, "factor").inner_text() == factor
+    body = {**STRIP, "metal": metal}
+    assert call(f"{url}/api/v1/bend", "POST", body)["first_hit"]
+
+
+def test_another_bed_length_is_another_press(page: Page, own_server, metal: str):
+    url = own_server.url
+    bent(url, metal, 91.0, 1)
+    show(page, f"{url}/shop/press", "press")
+    by_test(page, "bed_length_mm").fill("2000")
+    by_test(page, "save").click()
+    expect(by_test(page, "notice")).to_contain_text("learned anew")
+    assert call(f"{url}/api/v1/learned?metal={metal}")["press"]["results"] == 0

@@ -100,7 +100,8 @@ export async function freshPress(signal) {
  * @param {string|null} etag
  */
 export async function savePress(press, etag) {
-  await call("PUT", "/press", { body: { press: asSent(press), by: settings().name }, etag });
+  const body = { press: asSent(press), by: settings().name };
+  return (await call("PUT", "/press", { body, etag })).body.press;
 }
 
 /**

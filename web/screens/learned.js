@@ -8,7 +8,7 @@ import { onSettings, settings } from "../app/settings.js";
 import { sync } from "../app/sync.js";
 import { angle, fixed, length, words } from "../app/units.js";
 import { flag } from "../app/view/checks.js";
-import { taughtFigures } from "../app/view/learned_figures.js";
+import { blankWords, taughtFigures } from "../app/view/learned_figures.js";
 import { offer, way } from "../app/view/offer.js";
 import { pressLearned } from "../app/view/press_learned.js";
 import { empty } from "../app/view/states.js";
@@ -21,7 +21,8 @@ import { moment } from "../app/view/when.js";
  *   asks: boolean, confirmed: boolean, words: string}} Evidence
  * @typedef {import("../app/test_bend.js").Band} Band
  * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, words: string[],
- *   factor: Band|null, figures: import("../app/test_bend.js").Taught[]}} Group
+ *   factor: Band|null, deduction: import("../app/view/learned_figures.js").Deduction|null,
+ *   figures: import("../app/test_bend.js").Taught[]}} Group
  * @typedef {"forget"|"remember"|"confirm"} Mark
  */
 
@@ -139,7 +140,7 @@ function groups(all) {
       <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
   }
   return all.map(
-    ({ thickness_mm, v_opening_mm, lot, factor, figures, words: together }) =>
+    ({ thickness_mm, v_opening_mm, lot, factor, deduction, figures, words: together }) =>
       html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
         <h2>
           ${words(length(thickness_mm, { digits: 2 }))} over V
@@ -156,7 +157,7 @@ function groups(all) {
               </p>`
             : nothing
         }
-        ${taughtFigures(figures)}
+        ${deduction ? blankWords(deduction) : nothing} ${taughtFigures(figures)}
       </section>`,
   );
 }

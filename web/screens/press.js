@@ -13,6 +13,7 @@ import { askGauge, gaugePanel } from "../app/view/gauge_panel.js";
 import { vOf } from "../app/view/named_tools.js";
 import { freshStrips, stripPanel } from "../app/view/strip_panel.js";
 import { toolForm } from "../app/view/tool_form.js";
+import { zeroPanel } from "../app/view/zero_panel.js";
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
@@ -32,6 +33,8 @@ export async function show(visit) {
     : [null, [], [], []];
   /** @type {string|null} */
   let etag = null;
+  /** When the zero of its depth was set: as it was read, as it is saved. */
+  const zero = { before: null, after: null };
   /** @type {import("../app/view/tool_form.js").Preview|null} */
   let preview = null;
   const edit = await startEditing(
@@ -39,15 +42,20 @@ export async function show(visit) {
       async read(signal) {
         const fresh = await (writes ? freshPress : readPress)(signal);
         etag = fresh.etag;
+        zero.before = fresh.press?.depth_zeroed_at ?? null;
         return fresh.press ?? undefined;
       },
-      write: (record) => savePress(/** @type {Record<string, any>} */ (record), etag),
+      async write(record) {
+        const saved = await savePress(/** @type {Record<string, any>} */ (record), etag);
+        zero.after = saved.depth_zeroed_at;
+      },
       blank: {},
       boxes: specsOf("press"),
       toDraft: (press) => toDraft("press", press),
-      // When the gauge was zeroed has no box: it stays as it is kept.
+      // When depth and gauge were zeroed has no box: it stays as it is kept.
       fromDraft: (draft, kept) => ({
         ...fromDraft("press", draft, kept),
+        depth_zeroed_at: kept?.depth_zeroed_at ?? null,
         gauge_zeroed_at: kept?.gauge_zeroed_at ?? null,
       }),
       preview: !writes
@@ -62,7 +70,11 @@ export async function show(visit) {
           ),
       draw: () => edit && draw(),
       done() {
-        notice("The press is saved.");
+        notice(
+          zero.after === zero.before
+            ? "The press is saved."
+            : "The press is saved. Its error is learned anew.",
+        );
         go("/shop");
       },
     },
@@ -71,9 +83,13 @@ export async function show(visit) {
   visit.title("The press");
   if (!writes) preview = asKept(edit.state.kept);
 
-  /** The press is saved with the moment at which its gauge was zeroed. */
-  const zeroSet = () => {
-    Object.assign(/** @type {any} */ (edit.state.kept), { gauge_zeroed_at: new Date().toISOString() });
+  /**
+   * The press is saved with the moment at which its zeros were set.
+   * @param {...("depth_zeroed_at"|"gauge_zeroed_at")} which
+   */
+  const zeroSet = (...which) => {
+    const moment = new Date().toISOString();
+    for (const name of which) /** @type {any} */ (edit.state.kept)[name] = moment;
     edit.save();
   };
 
@@ -99,7 +115,7 @@ export async function show(visit) {
             ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
             : nothing
         }
-        ${gaugePanel(gauge, zeroSet)}
+        ${gaugePanel(gauge, () => zeroSet("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${(/** @type {Event} */ event) => {
@@ -138,6 +154,14 @@ export async function show(visit) {
                 strips,
                 { metals, dies, punches },
                 { draw, take: (typed) => change("deflection_mm", typed) },
+              )
+            : nothing
+        }
+        ${
+          writes && state.kept
+            ? zeroPanel(
+                () => zeroSet("depth_zeroed_at"),
+                () => zeroSet("depth_zeroed_at", "gauge_zeroed_at"),
               )
             : nothing
         }`,

@@ -172,6 +172,7 @@ def _blank(found: PlannedBox) -> JsonDict:
         "mass_kg": number(sheet.mass_kg(found.metal.density_kg_m3.nominal)),
         "sum_check_mm": number(sheet.sum_check_mm, 6),
         "bend_lines": lines,
+        "rests_on": next(iter(found.plans.values()))["blank"]["rests_on"],
         "outline": ring_json(sheet.outline),
         "cut": [[number(x), number(y), number(bulge, 9)] for x, y, bulge in sheet.cut],
         "lines": [

@@ -60,6 +60,20 @@ def figures_json(before: AirBend, after: Learning, set_up: SetUp) -> list[JsonDi
     return found
 
 
+def deduction_json(learning: Learning | None) -> JsonDict | None:
+    """What a bend takes of the blank by the metal's flanges and strips; None where none counts."""
+    belief = learning.belief("deduction") if learning is not None else None
+    if learning is None or belief is None:
+        return None
+    flanges, strips = belief.pieces
+    return {
+        "before_mm": _band(learning.expected.bend_deduction_mm),
+        "after_mm": _band(learning.bend.bend_deduction_mm),
+        "flanges": flanges,
+        "strips": strips,
+    }
+
+
 def _band(figure: Estimate) -> JsonDict:
     return {
         "low": number(figure.low),
@@ -192,6 +206,7 @@ def learned_json(evidence: Evidence) -> list[JsonDict]:
                 "die": set_up.die.code,
                 "punch_radius_mm": number(set_up.punch_radius_mm),
                 "factor": factor_json(evidence, set_up),
+                "deduction": deduction_json(learning),
                 "figures": figures_json(learning.expected, learning, set_up) if learning else [],
                 "words": together_words(learning)
                 if learning

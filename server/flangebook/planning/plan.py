@@ -128,7 +128,7 @@ def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
         "blank_length_mm": number(sheet.length_mm),
         "blank_mass_kg": number(sheet.mass_kg),
         "bend_lines_mm": [number(line.at_mm) for line in sheet.bend_lines],
-        "blank": blank_json(sheet, trials.metal),
+        "blank": blank_json(sheet, trials.metal, attempt.fits),
         "section": section_json(part, folded),
         "tools": tools_json(steps, equipment, part.bend_length_mm),
         "order": order_json(searched, said),

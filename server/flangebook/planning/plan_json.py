@@ -30,7 +30,7 @@ from flangebook.planning.answer import (
 from flangebook.planning.bend_json import allowance_opinions, origins
 from flangebook.planning.dimensions import gauged_flat
 from flangebook.planning.drawing import drawing_json
-from flangebook.planning.fit import Equipment
+from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.gauged_flange import flange_json
 from flangebook.planning.motion_json import motion_json
 from flangebook.planning.order_json import Clearance, clearance_json
@@ -90,8 +90,11 @@ def wishes_json(wishes: Wishes) -> JsonDict:
     }
 
 
-def blank_json(blank: Blank, metal: Metal) -> JsonDict:
-    """The blank and its bend lines, with the sources' opinions where they differ."""
+def blank_json(blank: Blank, metal: Metal, fits: Sequence[Fit | None]) -> JsonDict:
+    """The blank and its bend lines, with the sources' opinions where they differ.
+
+    fits: of its steps; they know which pieces of the metal the deductions rest on.
+    """
     lines = []
     for line in blank.bend_lines:
         arc = math.radians(180.0 - line.included_angle_deg)
@@ -123,7 +126,17 @@ def blank_json(blank: Blank, metal: Metal) -> JsonDict:
         "mass_kg": number(blank.mass_kg),
         "sum_check_mm": number(blank.sum_check_mm, 6),
         "bend_lines": lines,
+        "rests_on": _rests_on(fits),
     }
+
+
+def _rests_on(fits: Iterable[Fit | None]) -> str:
+    for one in fits:
+        if one is not None and one.bend is not None:
+            taken = one.bend.bend_deduction_mm
+            if taken.origin == "your test bends":
+                return taken.basis
+    return ""
 
 
 def _opinions(

@@ -6,6 +6,33 @@ import { angle, fixed, length, lengthUnit, MM_PER_INCH, words } from "../units.j
 /** @typedef {import("../test_bend.js").Taught} Taught */
 /** @typedef {import("../test_bend.js").Band} Band */
 
+/**
+ * @typedef {{before_mm: Band, after_mm: Band, flanges: number, strips: number}} Deduction
+ */
+
+/**
+ * What a bend takes of the blank, and what the next blank is cut by.
+ * @param {Deduction} deduction
+ */
+export function blankWords({ before_mm: before, after_mm: after, flanges, strips }) {
+  const mm = (/** @type {number} */ value) => words(length(value, { digits: 2 }));
+  const more = after.nominal - before.nominal;
+  const even = Number(fixed(more, 2)) === 0;
+  const change = `${mm(Math.abs(more))} ${more > 0 ? "shorter" : "longer"}`;
+  return html`<p data-test="deduction">
+    A bend takes <b>${mm(after.nominal)}</b> (${mm(after.low)} to ${mm(after.high)}) off the sum of its
+    flats${even ? ", as before" : html`: the next blank is <b>${change}</b> for each such bend`}. Rests on
+    ${[counted(flanges, "measured flange"), counted(strips, "strip")].filter(Boolean).join(" and ")} of this
+    metal.
+  </p>`;
+}
+
+/**
+ * @param {number} count
+ * @param {string} what
+ */
+const counted = (count, what) => (count ? `${count} ${what}${count > 1 ? "s" : ""}` : "");
+
 /** @param {Taught[]} figures */
 export function taughtFigures(figures) {
   if (!figures.length) return html`<p data-test="no-figures">No figure changed.</p>`;

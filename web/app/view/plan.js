@@ -124,6 +124,7 @@ export function blankFigures(blank) {
       })}
       ${figure("Mass", mass(blank.mass_kg), { test: "blank-mass" })}
     </div>
+    ${blank.rests_on ? html`<p data-test="blank-rests-on">Blank by ${blank.rests_on}.</p>` : nothing}
     ${blank.lines ? html`<p data-test="relief">${reliefWords(blank)}</p>` : nothing}`;
 }
 

@@ -20,7 +20,16 @@ export function pressLearned(press) {
     <h2>
       The press <small>${set_by ? SET_BY[set_by] : html`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${offset_mm ? offset(offset_mm, results) : nothing} ${press.words.map((said) => html`<p>${said}</p>`)}
+    ${offset_mm ? offset(offset_mm, results) : nothing}
+    ${
+      offset_mm
+        ? way(
+            "/shop/press",
+            html`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`,
+          )
+        : nothing
+    }
+    ${press.words.map((said) => html`<p>${said}</p>`)}
     ${
       strip
         ? way(

@@ -182,6 +182,9 @@ MarkAnswer = answer(
     outliers=many(OddTrial),
     cards=many(CardThatChanges),
 )
+LearnedDeduction = answer(
+    "LearnedDeduction", before_mm=one(Band), after_mm=one(Band), flanges=whole(), strips=whole()
+)
 LearnedGroup = answer(
     "LearnedGroup",
     thickness_mm=number(),
@@ -191,6 +194,10 @@ LearnedGroup = answer(
     die=text(),
     punch_radius_mm=number(),
     factor=one(Band, allow_none=True),
+    deduction=described(
+        one(LearnedDeduction, allow_none=True),
+        "What a bend takes of the blank by measured flanges and strips; null where none counts.",
+    ),
     figures=many(LearnedFigure),
     words=many(text()),
     outliers=many(OddTrial),

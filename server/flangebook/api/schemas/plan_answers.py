@@ -10,6 +10,7 @@ from flangebook.api.schemas.answers import (
     answer,
     banded,
     banded_force,
+    described,
     force,
     level,
     many,
@@ -67,6 +68,9 @@ Blank = answer(
     mass_kg=number(),
     sum_check_mm=number(),
     bend_lines=many(BendLine),
+    rests_on=sometimes(
+        described(text(), "The pieces that its length was learned from; empty where it was not.")
+    ),
     width_mm_low=sometimes(number()),
     width_mm_high=sometimes(number()),
     outline=sometimes(ring()),

@@ -55,10 +55,19 @@ class Belief:
     @property
     def basis(self) -> str:
         """How many trials it rests on, in words."""
+        if self.figure == "deduction":
+            return pieces_words(*self.pieces)
         return basis_words(
             sum(c.nearness >= HERE for c in self.counted),
             sum(c.nearness < HERE for c in self.counted),
         )
+
+    @property
+    def pieces(self) -> tuple[int, int]:
+        """Of a deduction: on how many gauged flanges of the metal it rests, and on how many
+        pieces that were measured flat and bent."""
+        flanges = sum(one.lesson.by_gauge for one in self.counted)
+        return flanges, len(self.counted) - flanges
 
     @property
     def checks(self) -> tuple[Check, ...]:
@@ -74,6 +83,17 @@ class Belief:
         """
         bends = NINE_IN_TEN * self.scatter
         return min(hypot(self.share * before, bends), max(before, bends))
+
+
+def pieces_words(flanges: int, strips: int) -> str:
+    """What a deduction rests on.
+
+    >>> pieces_words(4, 1)
+    '4 measured flanges and 1 strip of this metal'
+    """
+    counts = ((flanges, "measured flange"), (strips, "strip"))
+    said = [f"{n} {what}{'s' if n > 1 else ''}" for n, what in counts if n]
+    return f"{' and '.join(said)} of this metal"
 
 
 def basis_words(here: int, elsewhere: int) -> str:
