@@ -25,6 +25,42 @@ def test_a_middle_that_is_open_gets_its_shim():
     assert "0.15 mm" in said["words"]
 
 
+def setting(left, middle, right):
+    trial = {"left_deg": left, "middle_deg": middle, "right_deg": right}
+    return next_setting(STEP, trial, 1000.0)
+
+
+def test_with_a_shim_proposed_the_setting_is_for_the_ends():
+    """Seen: the setting was for the mean, and with the shim laid it over-bent the whole piece."""
+    said = setting(90.0, 91.5, 90.0)
+    assert said["set_angle_deg"] == 88.0
+    assert said["crown"]["setting_for"] == "ends"
+    assert said["words"] == "At the ends as wanted: leave the setting as it is."
+    assert "first that, then the setting" in said["crown"]["words"]
+    more = setting(91.0, 92.5, 91.0)
+    assert more["set_angle_deg"] == pytest.approx(88.0 - 92 / 90, abs=0.01)
+    assert more["what"] == "At the ends 1° too open."
+    assert (more["measured_deg"], more["error_deg"]) == (91.5, 1.5)
+
+
+@given(st.floats(88.0, 92.0), st.floats(86.0, 94.0), st.floats(88.0, 92.0))
+def test_an_open_middle_never_over_bends_the_ends(left, middle, right):
+    said = setting(left, middle, right)
+    if said["set_angle_deg"] is None or middle <= 0.5 * (left + right):
+        return
+    closes = (88.0 - said["set_angle_deg"]) * 90 / 92
+    assert 0.5 * (left + right) - closes >= 90.0 - 0.31
+
+
+def test_two_pieces_with_a_shim_laid_in_between_tell_how_the_press_answers():
+    from flangebook.planning.next_setting import Made
+
+    first = {"left_deg": 92.0, "middle_deg": 93.0, "right_deg": 92.0, "set_angle_deg": 88.0}
+    second = {"left_deg": 90.0, "middle_deg": 90.0, "right_deg": 90.0, "set_angle_deg": 85.956}
+    said = next_setting(STEP, second, 1000.0, None, [Made(first)])
+    assert said["set_angle_deg"] == pytest.approx(85.956, abs=0.01)
+
+
 def test_a_tilt_is_no_crown():
     assert crown(89.0, 90.0, 91.0)["middle_open_deg"] == 0.0
     assert crown(89.0, 90.0, 91.0)["shim"] is None

@@ -1,16 +1,16 @@
 // Where the gauge goes after a measured flange: the shop’s answer, else from the flange that the card
 // was saved with.
+import { readBetween } from "./saved_table.js";
 
 /**
  * @typedef {{gauge_x_mm: number|null, error_mm: number|null, words: string, to_check: string[]}} GaugeNext
  */
 
-const NEAREST_ROW_DEG = 0.5;
 /** A flange within this of what was expected is as wanted. */
 export const EVEN_MM = 0.05;
 
 /**
- * As the shop reckons it (gauged_flange.next_gauge), at the nearest row of the card's own table.
+ * As the shop reckons it (gauged_flange.next_gauge), between two rows of the card's own table.
  * @param {any} step
  * @param {number} measuredDeg
  * @param {number} flangeMm as measured
@@ -20,10 +20,9 @@ export const EVEN_MM = 0.05;
 export function fromFlange(step, measuredDeg, flangeMm, stoodMm) {
   const flange = step.gauged_flange;
   if (!flange) return null;
-  const away = (/** @type {any} */ row) => Math.abs(row.measured_deg - measuredDeg);
-  const row = [...flange.rows].sort((a, b) => away(a) - away(b))[0];
-  if (!row || away(row) > NEAREST_ROW_DEG) return null;
-  const error = flangeMm - row.flange_mm;
+  const expected = readBetween(flange.rows, "measured_deg", measuredDeg, "flange_mm");
+  if (expected === null) return null;
+  const error = flangeMm - expected;
   if (Math.abs(error) > flange.most_error_mm) {
     const words = "That flange is further off than a gauge is. No new X before it is checked.";
     return { gauge_x_mm: null, error_mm: error, words, to_check: FLANGE_CHECKS };

@@ -1,5 +1,6 @@
 // A measured bend, read from what was typed, and what to set next when the shop cannot say.
 import { inReach } from "./limits.js";
+import { readBetween } from "./saved_table.js";
 
 /**
  * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
@@ -60,27 +61,20 @@ export function readMeasured(typed) {
  * @param {any} step
  * @param {Record<string, number>} angles as measured
  * @param {Setting} used what had been set
- * @returns {(Setting & {row: number}) | null} null where the table, the tools or the press do not reach
+ * @returns {(Setting & {row: number, ends: boolean}) | null} ends: for the ends, as the middle is open;
+ *   null where the table, the tools or the press do not reach
  */
 export function fromTable(step, angles, used) {
-  const measured = middleOf(angles);
-  /** @type {{measured_deg: number, set_angle_deg: number, punch_depth_mm: number}[]} */
-  const rows = [...(step.corrections ?? [])].sort((one, other) => one.measured_deg - other.measured_deg);
-  const after = rows.findIndex((row) => row.measured_deg >= measured);
-  if (after < 0 || used.set_angle_deg === null) return null;
-  const [low, high] = [rows[Math.max(after - 1, 0)], rows[after]];
-  if (measured < low.measured_deg || tooOpen(step, measured)) return null;
-  const wide = high.measured_deg - low.measured_deg;
-  const share = wide > 0 ? (measured - low.measured_deg) / wide : 0;
-  /** @param {"set_angle_deg"|"punch_depth_mm"} name */
-  const read = (name) => low[name] + share * (high[name] - low[name]);
+  const measured = setBy(angles);
+  const [angle, depth] = ["set_angle_deg", "punch_depth_mm"].map((name) =>
+    readBetween(step.corrections ?? [], "measured_deg", measured, name),
+  );
+  if (angle === null || depth === null || used.set_angle_deg === null || tooOpen(step, measured)) return null;
   const next = {
     row: measured,
-    set_angle_deg: read("set_angle_deg") + (used.set_angle_deg - step.set_angle_deg),
-    punch_depth_mm:
-      used.punch_depth_mm === null
-        ? null
-        : read("punch_depth_mm") + (used.punch_depth_mm - step.punch_depth_mm),
+    ends: measured !== middleOf(angles),
+    set_angle_deg: angle + (used.set_angle_deg - step.set_angle_deg),
+    punch_depth_mm: used.punch_depth_mm === null ? null : depth + (used.punch_depth_mm - step.punch_depth_mm),
   };
   return inReach(step, next) ? next : null;
 }
@@ -103,6 +97,19 @@ const LARGE_ERROR_DEG = 5;
 export function middleOf(angles) {
   const all = Object.values(angles);
   return all.reduce((sum, degrees) => sum + degrees, 0) / all.length;
+}
+
+/** Less than this between middle and ends is reading. */
+const LEAST_CROWN_DEG = 0.3;
+
+/**
+ * The angle that the next setting is reckoned from, as the shop has it (crown_answer.deg_to_set_by): the
+ * ends', where the middle is more open.
+ * @param {Record<string, number>} angles
+ */
+export function setBy(angles) {
+  const ends = (angles.left_deg + angles.right_deg) / 2;
+  return angles.middle_deg - ends >= LEAST_CROWN_DEG ? ends : middleOf(angles);
 }
 
 /**

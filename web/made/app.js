@@ -1,171 +1,171 @@
-var S$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)S$(t,n,{get:e[n],enumerable:!0})};function T$(){try{let t=JSON.parse(localStorage.getItem(Zl)??"null");return t?.refused?t:Xl}catch{return Xl}}function tc({
+var A$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)A$(t,n,{get:e[n],enumerable:!0})};function O$(){try{let t=JSON.parse(localStorage.getItem(ec)??"null");return t?.refused?t:tc}catch{return tc}}function sc({
 role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Fn))return!1;Fn={role:t,refused:e};
-try{localStorage.setItem(Zl,n)}catch{}return!0}function ec(t){t&&t!==Fn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var Zl,Xl,Fn,jn,ht,Ql,Et=$(()=>{Zl="flangebook.rights",Xl={role:"owner",refused:{}},Fn=T$();jn=
-()=>Fn.role,ht=t=>!Object.hasOwn(Fn.refused,t),Ql=t=>Fn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return nc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function _o(t,e,n,s,o=2e4){
-return nc("POST",t,e,{type:n,signal:s,timeout:o})}async function nc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+try{localStorage.setItem(ec,n)}catch{}return!0}function oc(t){t&&t!==Fn.role&&document.dispatchEvent(new CustomEvent(
+"other-role"))}var ec,tc,Fn,jn,ht,nc,Lt=$(()=>{ec="flangebook.rights",tc={role:"owner",refused:{}},Fn=O$();jn=
+()=>Fn.role,ht=t=>!Object.hasOwn(Fn.refused,t),nc=t=>Fn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return ac(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function _o(t,e,n,s,o=2e4){
+return ac("POST",t,e,{type:n,signal:s,timeout:o})}async function ac(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(ec(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await Lr(u,p);let m=M$.includes(u.status)?null:await A$(u,r);return{status:u.status,body:m,
-etag:u.headers.get("ETag"),at:L$(u)}}async function A$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function Lr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
-n);return O$(s,e),s}function O$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
+any([r,h]):h,cache:"no-store"})}catch(g){throw r?.aborted?g:new F}if(oc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await Br(u,p);let m=L$.includes(u.status)?null:await E$(u,r);return{status:u.status,body:m,
+etag:u.headers.get("ETag"),at:C$(u)}}async function E$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+n:new F}}async function Br(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
+n);return N$(s,e),s}function N$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function sc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function rc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Lr(c);for await(let h of E$(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Br(c);for await(let h of B$(c.body,l)){let p=JSON.
 parse(h);if(p.problem)throw new T(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
-aborted||c instanceof T?c:new F}finally{clearTimeout(r)}}async function*E$(t,e){let n=t.pipeThrough(new TextDecoderStream).
+aborted||c instanceof T?c:new F}finally{clearTimeout(r)}}async function*B$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function oc(t,e,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function ic(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Lr(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Br(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var T,F,M$,L$,U=$(()=>{Et();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+o.href),1e4)}var T,F,L$,C$,U=$(()=>{Lt();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
-super("The shop's server does not answer.")}};M$=[204,304];L$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function N$(){return ac||(ac=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function C$(){return rc||
-(rc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function B$(t){let e=new Promise(
+super("The shop's server does not answer.")}};L$=[204,304];C$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function P$(){return lc||(lc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function I$(){return cc||
+(cc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function R$(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(tn(t.result)),
 o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return vo.set(e,t),
-e}function P$(t){if(Pr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+e}function W$(t){if(Rr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});Pr.set(t,e)}function dc(t){Rr=t(Rr)}function R$(t){return C$().includes(t)?function(...e){return t.
-apply(Ir(this),e),tn(this.request)}:function(...e){return tn(t.apply(Ir(this),e))}}function I$(t){return typeof t==
-"function"?R$(t):(t instanceof IDBTransaction&&P$(t),Br(t,N$())?new Proxy(t,Rr):t)}function tn(t){if(t instanceof
-IDBRequest)return B$(t);if(Nr.has(t))return Nr.get(t);let e=I$(t);return Object.is(e,t)||(Nr.set(t,e),vo.set(e,
-t)),e}function hc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=tn(r);return s&&
+"abort",r)});Rr.set(t,e)}function uc(t){Wr=t(Wr)}function D$(t){return I$().includes(t)?function(...e){return t.
+apply(Dr(this),e),tn(this.request)}:function(...e){return tn(t.apply(Dr(this),e))}}function F$(t){return typeof t==
+"function"?D$(t):(t instanceof IDBTransaction&&W$(t),Ir(t,P$())?new Proxy(t,Wr):t)}function tn(t){if(t instanceof
+IDBRequest)return R$(t);if(Cr.has(t))return Cr.get(t);let e=F$(t);return Object.is(e,t)||(Cr.set(t,e),vo.set(e,
+t)),e}function mc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=tn(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(tn(r.result),c.oldVersion,c.newVersion,tn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function ic(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(Cr[e])return Cr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=D$.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||W$.includes(n)))return;let a=async function(r,...l){let c=this.
+"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function dc(t,e){if(!(t instanceof IDBDatabase&&
+!(e in t)&&typeof e=="string"))return;if(Pr[e])return Pr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=H$.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||j$.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return Cr[e]=a}async function*H$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,j$);for(pc.set(n,e),vo.set(n,Ir(e));e;)yield n,e=await(Wr.get(n)||e.continue()),
-Wr.delete(n)}function cc(t,e){return e===Symbol.asyncIterator&&Br(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Br(t,[IDBIndex,IDBObjectStore])}var Br,ac,rc,Pr,Nr,vo,Rr,Ir,W$,D$,Cr,F$,lc,Wr,pc,j$,uc=$(()=>{Br=(t,e)=>e.
-some(n=>t instanceof n);Pr=new WeakMap,Nr=new WeakMap,vo=new WeakMap;Rr={get(t,e,n){if(t instanceof IDBTransaction){
-if(e==="done")return Pr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+o&&c.done]))[0]};return Pr[e]=a}async function*V$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,G$);for(fc.set(n,e),vo.set(n,Dr(e));e;)yield n,e=await(Fr.get(n)||e.continue()),
+Fr.delete(n)}function pc(t,e){return e===Symbol.asyncIterator&&Ir(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
+"iterate"&&Ir(t,[IDBIndex,IDBObjectStore])}var Ir,lc,cc,Rr,Cr,vo,Wr,Dr,j$,H$,Pr,U$,hc,Fr,fc,G$,gc=$(()=>{Ir=(t,e)=>e.
+some(n=>t instanceof n);Rr=new WeakMap,Cr=new WeakMap,vo=new WeakMap;Wr={get(t,e,n){if(t instanceof IDBTransaction){
+if(e==="done")return Rr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return tn(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Ir=t=>vo.get(t);W$=["get","getKey","getAll","getAllKeys","count"],D$=["put","add","delete",
-"clear"],Cr={};dc(t=>({...t,get:(e,n,s)=>ic(e,n)||t.get(e,n,s),has:(e,n)=>!!ic(e,n)||t.has(e,n)}));F$=["advanc\
-e","continue","continuePrimaryKey"],lc={},Wr=new WeakMap,pc=new WeakMap,j$={get(t,e){if(!F$.includes(e))return t[e];
-let n=lc[e];return n||(n=lc[e]=function(...s){Wr.set(this,pc.get(this)[e](...s))}),n}};dc(t=>({...t,get(e,n,s){
-return cc(e,n)?H$:t.get(e,n,s)},has(e,n){return cc(e,n)||t.has(e,n)}}))});function Dr(){return Hn??=hc("flangebook",U$,{upgrade:(t,e,n,s)=>V$(t,e,s),blocking:G$,terminated:Fr}).catch(t=>{
-throw Hn=void 0,t}),Hn}function Fr(){Hn=void 0}async function G$(){(await Hn)?.close(),Hn=void 0}async function V$(t,e,n){
+tore")?!0:e in t}};Dr=t=>vo.get(t);j$=["get","getKey","getAll","getAllKeys","count"],H$=["put","add","delete",
+"clear"],Pr={};uc(t=>({...t,get:(e,n,s)=>dc(e,n)||t.get(e,n,s),has:(e,n)=>!!dc(e,n)||t.has(e,n)}));U$=["advanc\
+e","continue","continuePrimaryKey"],hc={},Fr=new WeakMap,fc=new WeakMap,G$={get(t,e){if(!U$.includes(e))return t[e];
+let n=hc[e];return n||(n=hc[e]=function(...s){Fr.set(this,fc.get(this)[e](...s))}),n}};uc(t=>({...t,get(e,n,s){
+return pc(e,n)?V$:t.get(e,n,s)},has(e,n){return pc(e,n)||t.has(e,n)}}))});function jr(){return Hn??=mc("flangebook",z$,{upgrade:(t,e,n,s)=>K$(t,e,s),blocking:q$,terminated:Hr}).catch(t=>{
+throw Hn=void 0,t}),Hn}function Hr(){Hn=void 0}async function q$(){(await Hn)?.close(),Hn=void 0}async function K$(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await z$(n))}async function z$(t){
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await Y$(n))}async function Y$(t){
 let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.queued_at?-1:1),s=0;for(let{trial:o,
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
-ta").delete("cursor")}function q$(t){return(t instanceof DOMException?t.name:"")==="QuotaExceededError"?"Not s\
+ta").delete("cursor")}function J$(t){return(t instanceof DOMException?t.name:"")==="QuotaExceededError"?"Not s\
 aved: this device is full. Free some room on it, then save again.":"Not saved: this browser lets nothing be ke\
-pt here, and the shop does not answer. Private windows do that."}var U$,Hn,Un,ko=$(()=>{uc();U$=2;Un=class extends Error{constructor(e,n=!1){
-super(`${q$(e)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`),
-this.mayCome=n}}});function Jt(t,e){return $c(fc,n=>gc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=fc,...s}={}){return $c(n,
-o=>gc(t,"readwrite",s,e,o))}async function gc(t,e,n,s,o){let a=await J$(t,e,n);!o.now&&e==="readwrite"&&(a.abort(),
-await a.done),o.transaction=a,xo.add(a),a.done.catch(()=>{}).finally(()=>xo.delete(a));try{let r=await s(Y$(a));
-return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw Hr(a),a.error??r}}async function J$(t,e,n){
-try{return(await Dr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&s.name==="InvalidStateError"))
-throw s;return Fr(),(await Dr()).transaction(t,e,n)}}function Hr(t){try{t.abort()}catch{}}async function $c(t,e){
-let n={now:!0},s=e(n);s.then(()=>bc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(()=>l(new Vt),en?K$:t)});
-try{return await Promise.race([s,a])}catch(r){throw r instanceof Vt&&X$(n),r}finally{clearTimeout(o)}}function X$(t){
-t.now=!1,t.transaction?.mode==="readwrite"&&Hr(t.transaction),bc(!0)}function bc(t){t!==en&&(en=t,document.documentElement.
+pt here, and the shop does not answer. Private windows do that."}var z$,Hn,Un,ko=$(()=>{gc();z$=2;Un=class extends Error{constructor(e,n=!1){
+super(`${J$(e)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`),
+this.mayCome=n}}});function Jt(t,e){return yc(bc,n=>wc(t,"readonly",{},e,n))}function Et(t,e,{patience:n=bc,...s}={}){return yc(n,
+o=>wc(t,"readwrite",s,e,o))}async function wc(t,e,n,s,o){let a=await Q$(t,e,n);!o.now&&e==="readwrite"&&(a.abort(),
+await a.done),o.transaction=a,xo.add(a),a.done.catch(()=>{}).finally(()=>xo.delete(a));try{let r=await s(Z$(a));
+return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw Gr(a),a.error??r}}async function Q$(t,e,n){
+try{return(await jr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&s.name==="InvalidStateError"))
+throw s;return Hr(),(await jr()).transaction(t,e,n)}}function Gr(t){try{t.abort()}catch{}}async function yc(t,e){
+let n={now:!0},s=e(n);s.then(()=>_c(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(()=>l(new Vt),en?X$:t)});
+try{return await Promise.race([s,a])}catch(r){throw r instanceof Vt&&tb(n),r}finally{clearTimeout(o)}}function tb(t){
+t.now=!1,t.transaction?.mode==="readwrite"&&Gr(t.transaction),_c(!0)}function _c(t){t!==en&&(en=t,document.documentElement.
 dataset.storage=en?"silent":"answers",document.dispatchEvent(new CustomEvent("storage",{detail:{silent:en}})))}
-var fc,K$,Vt,xo,en,jr,So,Y$,mc,nn=$(()=>{ko();fc=1e3,K$=100,Vt=class extends Error{constructor(){super("This d\
-evice's storage does not answer.")}},xo=new Set,en=!1,jr=!1,So=()=>en;Y$=t=>({store:mc(t.objectStore(t.objectStoreNames[0])),
-objectStore:e=>mc(t.objectStore(e))}),mc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="function"?(...s)=>{let o=t[n](
-...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{jr||=xo.size>0;for(let t of xo)Hr(t)});
-addEventListener("pageshow",t=>{t.persisted&&jr&&document.dispatchEvent(new CustomEvent("storage",{detail:{silent:en}})),
-jr=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+var bc,X$,Vt,xo,en,Ur,So,Z$,$c,nn=$(()=>{ko();bc=1e3,X$=100,Vt=class extends Error{constructor(){super("This d\
+evice's storage does not answer.")}},xo=new Set,en=!1,Ur=!1,So=()=>en;Z$=t=>({store:$c(t.objectStore(t.objectStoreNames[0])),
+objectStore:e=>$c(t.objectStore(e))}),$c=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="function"?(...s)=>{let o=t[n](
+...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Ur||=xo.size>0;for(let t of xo)Gr(t)});
+addEventListener("pageshow",t=>{t.persisted&&Ur&&document.dispatchEvent(new CustomEvent("storage",{detail:{silent:en}})),
+Ur=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function yc(t){try{return await Lt(["outbox","meta"],e=>tb(e,t),wc)}catch(e){throw new Un(
-e,e instanceof Vt)}}async function tb(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.
-getAll()).sort(Ur).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().
-toISOString()};return s.put(a,"number"),n.put(r),r}async function _c(){return Lt("meta",async({store:t})=>{let e=(await t.
+"$1-$2-$3-$4-$5")}async function kc(t){try{return await Et(["outbox","meta"],e=>sb(e,t),vc)}catch(e){throw new Un(
+e,e instanceof Vt)}}async function sb(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.
+getAll()).sort(Vr).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().
+toISOString()};return s.put(a,"number"),n.put(r),r}async function xc(){return Et("meta",async({store:t})=>{let e=(await t.
 get("number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await Jt("outbox",({store:t})=>t.getAll())).
-sort(Ur)}async function sn(t){return(await Dt()).filter(e=>e.code===t)}async function Ps(t){return Jt("outbox",
-({store:e})=>e.get(t))}async function To(t){return Jt("sent",({store:e})=>e.get(t))}async function Gn(t,e){await Lt(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},wc)}async function Mo(t){let e=await Ps(
-t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Ao(t,e.after)}async function Ao(t,e,n=()=>!0){for(let s of await Dt())
-s.after===t&&n(s)&&await Gn(s.id,{after:e})}async function Rs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
-...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
-objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function kc(t){
-let e=Date.parse(t)-Z$*Q$;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
-e&&n.delete(s.id)})}async function xc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
-sort(Ur),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var Z$,Q$,wc,Ur,vc,Nt=$(()=>{ko();nn();Z$=90,Q$=864e5,
-wc={durability:"strict"};Ur=(t,e)=>t.number-e.number;vc=t=>Gn(t,{refused:void 0})});async function Xt(t){return Jt("cards",({store:e})=>e.get(t))}async function Oe(){return(await Jt("list",({store:e})=>e.
-getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Lt(["cards","list"],async e=>{
-let n=await e.objectStore("cards").get(t.code);return n&&nb(t,n)?n:(Sc(e,t),t)})}function Sc(t,e){t.objectStore(
-"cards").put(e),t.objectStore("list").put(sb(e))}function sb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
-updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
-return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Tc(){return Jt("list",({store:t})=>t.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Mc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Zt(){return Jt("meta",({store:t})=>t.get("shop"))}async function Ac(){
-return Jt("meta",({store:t})=>t.get("cursor"))}async function Oc(t){await Lt(["cards","list","meta","outbox","\
-sent","lost"],async e=>{t.reset&&(await ob(e),await xc(e));let n=new Set(await e.objectStore("lost").getAllKeys());
-for(let o of t.cards)Sc(e,o),n.has(o.code)&&await ab(e,o);let s=e.objectStore("meta");t.shop&&s.put(t.shop,"sh\
-op"),s.put(t.cursor,"cursor"),s.put(!!t.more,"more")},{patience:eb})}async function ob(t){let[e,n]=[t.objectStore(
+sort(Vr)}async function sn(t){return(await Dt()).filter(e=>e.code===t)}async function Ps(t){return Jt("outbox",
+({store:e})=>e.get(t))}async function To(t){return Jt("sent",({store:e})=>e.get(t))}async function Gn(t,e){await Et(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},vc)}async function Mo(t){let e=await Ps(
+t);await Et("outbox",({store:n})=>n.delete(t)),e?.after&&await Ao(t,e.after)}async function Ao(t,e,n=()=>!0){for(let s of await Dt())
+s.after===t&&n(s)&&await Gn(s.id,{after:e})}async function Is(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
+...l}=t;try{await Et(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
+objectStore("outbox").delete(t.id)})}catch{await Et("outbox",({store:c})=>c.delete(t.id))}}async function Tc(t){
+let e=Date.parse(t)-eb*nb;await Et("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
+e&&n.delete(s.id)})}async function Mc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
+sort(Vr),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var eb,nb,vc,Vr,Sc,Nt=$(()=>{ko();nn();eb=90,nb=864e5,
+vc={durability:"strict"};Vr=(t,e)=>t.number-e.number;Sc=t=>Gn(t,{refused:void 0})});async function Xt(t){return Jt("cards",({store:e})=>e.get(t))}async function Oe(){return(await Jt("list",({store:e})=>e.
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Et(["cards","list"],async e=>{
+let n=await e.objectStore("cards").get(t.code);return n&&ab(t,n)?n:(Ac(e,t),t)})}function Ac(t,e){t.objectStore(
+"cards").put(e),t.objectStore("list").put(rb(e))}function rb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
+updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:g}=h,b=u?.length??0;
+return{code:e,title:n,note:s,metal:m,thickness_mm:g,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
+worst:l,trials:p,archived:c,settle:b}}async function Oc(){return Jt("list",({store:t})=>t.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Lc(){let t=["cards","list","meta","sent","lost"];await Et(t,e=>{for(let n of t)
+e.objectStore(n).clear()})}async function Zt(){return Jt("meta",({store:t})=>t.get("shop"))}async function Ec(){
+return Jt("meta",({store:t})=>t.get("cursor"))}async function Nc(t){await Et(["cards","list","meta","outbox","\
+sent","lost"],async e=>{t.reset&&(await ib(e),await Mc(e));let n=new Set(await e.objectStore("lost").getAllKeys());
+for(let o of t.cards)Ac(e,o),n.has(o.code)&&await lb(e,o);let s=e.objectStore("meta");t.shop&&s.put(t.shop,"sh\
+op"),s.put(t.cursor,"cursor"),s.put(!!t.more,"more")},{patience:ob})}async function ib(t){let[e,n]=[t.objectStore(
 "cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(s);e.clear(),t.objectStore("list").clear()}
-async function ab(t,e){let n=await t.objectStore("lost").get(e.code);t.objectStore("lost").delete(e.code);let s=new Set(
+async function lb(t,e){let n=await t.objectStore("lost").get(e.code);t.objectStore("lost").delete(e.code);let s=new Set(
 e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&
-!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(Ec(e.code,r,l-a.length)))}function Ec(t,{number:e,received_at:n,
-correction:s,...o},a){return{id:o.id,kind:"trial",code:t,body:o,number:a,queued_at:n,again:!0}}async function Lc(t){
-await Lt("outbox",({store:e})=>{t.trials.forEach((n,s)=>{e.put({...Ec(t.code,n,s-t.trials.length),missing:!0})})})}
+!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(Bc(e.code,r,l-a.length)))}function Bc(t,{number:e,received_at:n,
+correction:s,...o},a){return{id:o.id,kind:"trial",code:t,body:o,number:a,queued_at:n,again:!0}}async function Cc(t){
+await Et("outbox",({store:e})=>{t.trials.forEach((n,s)=>{e.put({...Bc(t.code,n,s-t.trials.length),missing:!0})})})}
 async function Oo(){return Jt(["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore(
-"lost").getAll())}async function Eo(t){await Lt("lost",({store:e})=>e.delete(t))}var eb,nb,$t=$(()=>{Nt();nn();
-eb=2e4;nb=(t,e)=>t.revision<e.revision||t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<
-e.proposals_total)});function rb(){try{return{...Nc,...JSON.parse(localStorage.getItem(Cc)??"{}")}}catch{return{...Nc}}}function B(){
-return Vn}function Ee(t){Vn={...Vn,...t};try{localStorage.setItem(Cc,JSON.stringify(Vn))}catch{}Lo();for(let e of Gr)
-e(Vn)}function ft(t,e){Gr.add(t),e?.addEventListener("abort",()=>Gr.delete(t))}function Lo(){document.documentElement.
-dataset.theme=Vn.theme}var Cc,Nc,Gr,Vn,nt=$(()=>{Cc="flangebook.settings",Nc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},Gr=new Set,Vn=rb()});function Ic(t){return Is!==null&&t!=="pair"&&!(Pc?.labels_open&&ib.includes(t))}async function on(t){Vr+=1;try{
-let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return Pc=e,tc(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{Vr-=1}}async function Wc(t){Is!==t&&(Is=t,await Promise.all([on().catch(()=>null),Mc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Dc(t,e){let{body:n}=await M(
-"POST","/pair",{body:{code:t,name:e}});return B().name||Ee({name:n.name}),Is=null,Rc=performance.now(),await on(),
-n}async function Fc(){await M("POST","/leave",{}),await Wc("unknown")}function jc(){document.addEventListener(
-"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Rc&&Wc(e)}),document.addEventListener("other-role",Bc),jn()!=="\
-owner"&&Bc()}function Bc(){Vr||on().catch(()=>null)}var zt,ib,Pc,Is,Rc,Vr,Le,No,an=$(()=>{U();Et();$t();nt();zt=
+"lost").getAll())}async function Lo(t){await Et("lost",({store:e})=>e.delete(t))}var ob,ab,$t=$(()=>{Nt();nn();
+ob=2e4;ab=(t,e)=>t.revision<e.revision||t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<
+e.proposals_total)});function cb(){try{return{...Pc,...JSON.parse(localStorage.getItem(Ic)??"{}")}}catch{return{...Pc}}}function C(){
+return Vn}function Le(t){Vn={...Vn,...t};try{localStorage.setItem(Ic,JSON.stringify(Vn))}catch{}Eo();for(let e of zr)
+e(Vn)}function ft(t,e){zr.add(t),e?.addEventListener("abort",()=>zr.delete(t))}function Eo(){document.documentElement.
+dataset.theme=Vn.theme}var Ic,Pc,zr,Vn,nt=$(()=>{Ic="flangebook.settings",Pc={units:"mm",inches:"decimal",theme:"\
+day",name:"",paper:"A4"},zr=new Set,Vn=cb()});function Fc(t){return Rs!==null&&t!=="pair"&&!(Wc?.labels_open&&db.includes(t))}async function on(t){qr+=1;try{
+let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return Wc=e,sc(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{qr-=1}}async function jc(t){Rs!==t&&(Rs=t,await Promise.all([on().catch(()=>null),Lc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Hc(t,e){let{body:n}=await M(
+"POST","/pair",{body:{code:t,name:e}});return C().name||Le({name:n.name}),Rs=null,Dc=performance.now(),await on(),
+n}async function Uc(){await M("POST","/leave",{}),await jc("unknown")}function Gc(){document.addEventListener(
+"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Dc&&jc(e)}),document.addEventListener("other-role",Rc),jn()!=="\
+owner"&&Rc()}function Rc(){qr||on().catch(()=>null)}var zt,db,Wc,Rs,Dc,qr,Ee,No,an=$(()=>{U();Lt();$t();nt();zt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},ib=["\
-card","step"],Pc=null,Is=null,Rc=-1/0,Vr=0,Le=()=>Is;No=t=>t instanceof T||t instanceof Error?t.message:String(
-t)});function Xc(t,e){if(!Jr(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return Uc!==
-void 0?Uc.createHTML(e):e}function dn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Fs(e)?
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},db=["\
+card","step"],Wc=null,Rs=null,Dc=-1/0,qr=0,Ee=()=>Rs;No=t=>t instanceof T||t instanceof Error?t.message:String(
+t)});function td(t,e){if(!Zr(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return zc!==
+void 0?zc.createHTML(e):e}function dn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Fs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=dn(t,o._$AS(t,e.values),o,s)),e}var qr,Hc,Co,Uc,Kr,
-be,Yr,lb,cn,Ds,Fs,Jr,Yc,zr,Ws,Gc,Vc,rn,zc,qc,Jc,Xr,i,x,pS,ie,d,Kc,ln,Zc,js,Bo,zn,hn,Po,Ro,Io,Wo,Qc,cb,Ne,_=$(()=>{
-qr=globalThis,Hc=t=>t,Co=qr.trustedTypes,Uc=Co?Co.createPolicy("lit-html",{createHTML:t=>t}):void 0,Kr="$lit$",
-be=`lit$${Math.random().toFixed(9).slice(2)}$`,Yr="?"+be,lb=`<${Yr}>`,cn=document,Ds=()=>cn.createComment(""),
-Fs=t=>t===null||typeof t!="object"&&typeof t!="function",Jr=Array.isArray,Yc=t=>Jr(t)||typeof t?.[Symbol.iterator]==
-"function",zr=`[ 	
-\f\r]`,Ws=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Gc=/-->/g,Vc=/>/g,rn=RegExp(`>|${zr}(?:([^\\s"'\
->=/]+)(${zr}*=${zr}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),zc=/'/g,qc=/"/g,Jc=/^(?:script|style|textarea|title)$/i,Xr=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=Xr(1),x=Xr(2),pS=Xr(3),ie=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Kc=new WeakMap,
-ln=cn.createTreeWalker(cn,129);Zc=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Ws;for(let l=0;l<
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=dn(t,o._$AS(t,e.values),o,s)),e}var Yr,Vc,Bo,zc,Jr,
+be,Xr,hb,cn,Ds,Fs,Zr,Zc,Kr,Ws,qc,Kc,rn,Yc,Jc,Qc,Qr,i,x,$S,ie,d,Xc,ln,ed,js,Co,zn,hn,Po,Io,Ro,Wo,nd,pb,Ne,_=$(()=>{
+Yr=globalThis,Vc=t=>t,Bo=Yr.trustedTypes,zc=Bo?Bo.createPolicy("lit-html",{createHTML:t=>t}):void 0,Jr="$lit$",
+be=`lit$${Math.random().toFixed(9).slice(2)}$`,Xr="?"+be,hb=`<${Xr}>`,cn=document,Ds=()=>cn.createComment(""),
+Fs=t=>t===null||typeof t!="object"&&typeof t!="function",Zr=Array.isArray,Zc=t=>Zr(t)||typeof t?.[Symbol.iterator]==
+"function",Kr=`[ 	
+\f\r]`,Ws=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,qc=/-->/g,Kc=/>/g,rn=RegExp(`>|${Kr}(?:([^\\s"'\
+>=/]+)(${Kr}*=${Kr}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Yc=/'/g,Jc=/"/g,Qc=/^(?:script|style|textarea|title)$/i,Qr=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=Qr(1),x=Qr(2),$S=Qr(3),ie=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Xc=new WeakMap,
+ln=cn.createTreeWalker(cn,129);ed=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Ws;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Ws?p[1]===
-"!--"?r=Gc:p[1]!==void 0?r=Vc:p[2]!==void 0?(Jc.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=rn):p[3]!==void 0&&(r=
+"!--"?r=qc:p[1]!==void 0?r=Kc:p[2]!==void 0?(Qc.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=rn):p[3]!==void 0&&(r=
 rn):r===rn?p[0]===">"?(r=o??Ws,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?rn:p[3]===
-'"'?qc:zc):r===qc||r===zc?r=rn:r===Gc||r===Vc?r=Ws:(r=rn,o=void 0);let f=r===rn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Ws?c+lb:u>=0?(s.push(h),c.slice(0,u)+Kr+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[Xc(t,a+(t[n]||"<?>")+
+'"'?Jc:Yc):r===Jc||r===Yc?r=rn:r===qc||r===Kc?r=Ws:(r=rn,o=void 0);let g=r===rn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Ws?c+hb:u>=0?(s.push(h),c.slice(0,u)+Jr+c.slice(u)+be+g):c+be+(u===-2?l:g)}return[td(t,a+(t[n]||"<?>")+
 (e===2?"</svg>":e===3?"</math>":"")),s]},js=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=Zc(e,n);if(this.el=t.createElement(h,s),ln.currentNode=this.el.content,
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=ed(e,n);if(this.el=t.createElement(h,s),ln.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=ln.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Kr)){let m=p[r++],
-f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?Po:b[1]==="?"?Ro:b[1]==="@"?Io:hn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(Jc.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
-Co?Co.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Ds()),ln.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],Ds())}}}else if(o.nodeType===8)if(o.data===Yr)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Jr)){let m=p[r++],
+g=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
+"."?Po:b[1]==="?"?Io:b[1]==="@"?Ro:hn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(Qc.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
+Bo?Bo.emptyScript:"";for(let g=0;g<m;g++)o.append(u[g],Ds()),ln.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],Ds())}}}else if(o.nodeType===8)if(o.data===Xr)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
 be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=cn.createElement("\
-template");return s.innerHTML=e,s}};Bo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
+template");return s.innerHTML=e,s}};Co=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
 _$AD,o=(e?.creationScope??cn).importNode(n,!0);ln.currentNode=o;let a=ln.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new zn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
@@ -176,15 +176,15 @@ _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this.
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=dn(this,e,n),Fs(e)?e===d||e==null||e===""?(this.
 _$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==ie&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
-void 0?this.T(e):Yc(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
+void 0?this.T(e):Zc(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Fs(this._$AH)?this._$AA.nextSibling.data=e:this.
 T(cn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=js.createElement(Xc(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Bo(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=Kc.get(e.strings);return n===void 0&&Kc.
-set(e.strings,n=new js(e)),n}k(e){Jr(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+void 0&&(s.el=js.createElement(td(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Co(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=Xc.get(e.strings);return n===void 0&&Xc.
+set(e.strings,n=new js(e)),n}k(e){Zr(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(Ds()),this.O(Ds()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
-let s=Hc(e).nextSibling;Hc(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
+let s=Vc(e).nextSibling;Vc(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
 hn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
@@ -192,121 +192,121 @@ strings,r=!1;if(a===void 0)e=dn(this,e,n,0),r=!Fs(e)||e!==this._$AH&&e!==ie,r&&(
 for(e=a[0],c=0;c<a.length-1;c++)h=dn(this,l[s+c],n,c),h===ie&&(h=this._$AH[c]),r||=!Fs(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
 name):this.element.setAttribute(this.name,e??"")}},Po=class extends hn{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},Ro=class extends hn{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Io=class extends hn{constructor(e,n,s,o,a){super(
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},Io=class extends hn{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Ro=class extends hn{constructor(e,n,s,o,a){super(
 e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=dn(this,e,n,0)??d)===ie)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Wo=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-dn(this,e)}},Qc={M:Kr,P:be,A:Yr,C:1,L:Zc,R:Bo,D:Yc,V:dn,I:zn,H:hn,N:Ro,U:Io,B:Po,F:Wo},cb=qr.litHtmlPolyfillSupport;
-cb?.(js,zn),(qr.litHtmlVersions??=[]).push("3.3.3");Ne=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+dn(this,e)}},nd={M:Jr,P:be,A:Xr,C:1,L:ed,R:Co,D:Zc,V:dn,I:zn,H:hn,N:Io,U:Ro,B:Po,F:Wo},pb=Yr.litHtmlPolyfillSupport;
+pb?.(js,zn),(Yr.litHtmlVersions??=[]).push("3.3.3");Ne=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new zn(e.insertBefore(Ds(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function Us(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
 return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Us(t),n=[...e].filter(s=>!Hs.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
-fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:ed(
+fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:od(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function Zr(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>Hs[n%Hs.length]).join("");return e+ed(e)}function ed(t){let e=0,n=2;for(let s of t)
-e^=td(n,Hs.indexOf(s)),n=td(n,2);return Hs[e]}function td(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Hs,dt=$(()=>{Hs="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var pn,Do,qn,Qr=$(()=>{pn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Do=t=>(...e)=>({
+ two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function ti(){let t=crypto.getRandomValues(
+new Uint8Array(6)),e=Array.from(t,n=>Hs[n%Hs.length]).join("");return e+od(e)}function od(t){let e=0,n=2;for(let s of t)
+e^=sd(n,Hs.indexOf(s)),n=sd(n,2);return Hs[e]}function sd(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Hs,dt=$(()=>{Hs="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var pn,Do,qn,ei=$(()=>{pn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Do=t=>(...e)=>({
 _$litDirective$:t,values:e}),qn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var $S,nd,db,Fo,ti=$(()=>{_();({I:$S}=Qc),nd=t=>t.strings===void 0,db={},Fo=(t,e=db)=>t._$AH=e});var vt,Ce=$(()=>{_();Qr();ti();vt=Do(class extends qn{constructor(t){if(super(t),t.type!==pn.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var vS,ad,ub,Fo,ni=$(()=>{_();({I:vS}=nd),ad=t=>t.strings===void 0,ub={},Fo=(t,e=ub)=>t._$AH=e});var vt,Be=$(()=>{_();ei();ni();vt=Do(class extends qn{constructor(t){if(super(t),t.type!==pn.PROPERTY&&t.type!==
 pn.ATTRIBUTE&&t.type!==pn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!nd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
+ bindings");if(!ad(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===pn.PROPERTY){if(e===n[s])return ie}else if(t.
 type===pn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return ie}else if(t.type===pn.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return ie;return Fo(t),e}})});function Kn(t,e=ad){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function sd(t){return Array.
+s)===e+"")return ie;return Fo(t),e}})});function Kn(t,e=ld){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function rd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
 t??null}function Yn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
 h,p]=[t[l],e[l]];h!==void 0&&!jo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
-let[o,a,r]=[t.settings,e.settings??[],n.settings].map(rd);for(let l of new Set([...o.keys(),...a.keys()])){let[
-c,h,p]=[o.get(l),a.get(l),r.get(l)];od(c,h)||od(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
-shop:p,yours:c,before:h})}return s}function id(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
+let[o,a,r]=[t.settings,e.settings??[],n.settings].map(cd);for(let l of new Set([...o.keys(),...a.keys()])){let[
+c,h,p]=[o.get(l),a.get(l),r.get(l)];id(c,h)||id(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
+shop:p,yours:c,before:h})}return s}function dd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
-return s;let r=rd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var ad,jo,Ho,ei,rd,od,Jn=$(()=>{ad=["title","note","archived","settin\
-gs"];jo=(t,e)=>JSON.stringify(sd(t))===JSON.stringify(sd(e));Ho=(t,e)=>Kn(t,ad.filter(n=>n in t&&!jo(t[n],e[n]))),
-ei=({before:t={}},e)=>Object.keys(t).every(n=>jo(t[n],e[n]));rd=t=>new Map(t.map(e=>[e.step,e])),od=(t,e)=>jo(
-t?[t]:[],e?[e]:[])});async function Uo(t){ni.add(t.id);try{return await cd(t)}finally{ni.delete(t.id)}}async function cd(t){let e;try{
-e=await yc(t)}catch(n){try{return await ub(t,n)}catch(s){if(s!==n||!(s instanceof Un&&s.mayCome))throw s}return await pb(),
-cd(t)}try{return await pd(e,4e3)??{where:"here",answer:null}}catch(n){if(n instanceof F||!oi(n))return{where:"\
-here",answer:null};throw await Mo(e.id),n}}async function pb(){si+=1,document.dispatchEvent(new CustomEvent("h\
-eld")),await new Promise(t=>{setTimeout(t,hb),document.addEventListener("storage",t,{once:!0})}),si-=1,document.
-dispatchEvent(new CustomEvent("held"))}async function ub(t,e){try{return{where:"shop",answer:(await md({...t,number:0,
-queued_at:""},8e3)).body}}catch(n){throw n instanceof T&&oi(n)?n:e}}async function hd(){return navigator.locks?
-navigator.locks.request("flangebook.outbox",ld):ld()}async function ld(){let t=0;for(let{id:e}of await Dt()){if(ni.
-has(e))continue;let n=await Ps(e);if(!(!n||!await mb(n)))try{await pd(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)
-break;oi(s)&&await Gn(n.id,{refused:s.message,missing:s.status===404})}}return{sent:t,left:(await Dt()).length}}
-async function pd(t,e){if(!await fb(t))return null;let n=await Ps(t.id)??t;try{let s=await(n.parked?fd(n,e):md(
-n,e));return await ud(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===
-412)||n.parked)throw s;return gb(n,e)}}async function fb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;
+return s;let r=cd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
+c)}return{...s,settings:[...r.values()]}}var ld,jo,Ho,si,cd,id,Jn=$(()=>{ld=["title","note","archived","settin\
+gs"];jo=(t,e)=>JSON.stringify(rd(t))===JSON.stringify(rd(e));Ho=(t,e)=>Kn(t,ld.filter(n=>n in t&&!jo(t[n],e[n]))),
+si=({before:t={}},e)=>Object.keys(t).every(n=>jo(t[n],e[n]));cd=t=>new Map(t.map(e=>[e.step,e])),id=(t,e)=>jo(
+t?[t]:[],e?[e]:[])});async function Uo(t){oi.add(t.id);try{return await pd(t)}finally{oi.delete(t.id)}}async function pd(t){let e;try{
+e=await kc(t)}catch(n){try{return await gb(t,n)}catch(s){if(s!==n||!(s instanceof Un&&s.mayCome))throw s}return await fb(),
+pd(t)}try{return await fd(e,4e3)??{where:"here",answer:null}}catch(n){if(n instanceof F||!ri(n))return{where:"\
+here",answer:null};throw await Mo(e.id),n}}async function fb(){ai+=1,document.dispatchEvent(new CustomEvent("h\
+eld")),await new Promise(t=>{setTimeout(t,mb),document.addEventListener("storage",t,{once:!0})}),ai-=1,document.
+dispatchEvent(new CustomEvent("held"))}async function gb(t,e){try{return{where:"shop",answer:(await $d({...t,number:0,
+queued_at:""},8e3)).body}}catch(n){throw n instanceof T&&ri(n)?n:e}}async function md(){return navigator.locks?
+navigator.locks.request("flangebook.outbox",hd):hd()}async function hd(){let t=0;for(let{id:e}of await Dt()){if(oi.
+has(e))continue;let n=await Ps(e);if(!(!n||!await $b(n)))try{await fd(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)
+break;ri(s)&&await Gn(n.id,{refused:s.message,missing:s.status===404})}}return{sent:t,left:(await Dt()).length}}
+async function fd(t,e){if(!await bb(t))return null;let n=await Ps(t.id)??t;try{let s=await(n.parked?bd(n,e):$d(
+n,e));return await gd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===
+412)||n.parked)throw s;return wb(n,e)}}async function bb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;
 if(await Ps(n))return!1;if(!(await To(n))?.proposed)return!0;let a=await Xt(e);return!a||a.proposals?.some(r=>r.
-id===n)?!1:(await Gn(t,ei({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function gb(t,e){if(t.body.
-part)throw new T($b);let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await re(n);let o=(t.body.
-settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Yn(t.body,t.before??{},n).length)return await Rs(t,
-s),await Ao(t.id,n.revision_id,l=>ei(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await Gn(
-t.id,{parked:!0});let r=await fd(a,e);return await ud(a,r),{where:"settle",answer:r.body}}async function ud(t,{
+id===n)?!1:(await Gn(t,si({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function wb(t,e){if(t.body.
+part)throw new T(yb);let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await re(n);let o=(t.body.
+settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Yn(t.body,t.before??{},n).length)return await Is(t,
+s),await Ao(t.id,n.revision_id,l=>si(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await Gn(
+t.id,{parked:!0});let r=await bd(a,e);return await gd(a,r),{where:"settle",answer:r.body}}async function gd(t,{
 body:e,at:n}){t.kind!=="trial"&&(await re(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Ao(
-t.id,t.after)),await Rs(t,n,!!t.parked),await kc(n)}function md({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){
+t.id,t.after)),await Is(t,n,!!t.parked),await Tc(n)}function $d({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){
 return t==="trial"?M("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{
-body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function fd({id:t,code:e,body:n,before:s,revision:o,
+body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function bd({id:t,code:e,body:n,before:s,revision:o,
 queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/ca\
-rds/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}function oi(t){if(!(t instanceof
-T))throw t;return t.status<500&&![401,408,429].includes(t.status)}var hb,ni,si,dd,mb,$b,Gs=$(()=>{U();Jn();Nt();
-$t();ko();hb=3e3;ni=new Set;si=0,dd=()=>si;mb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Xt(
-s));$b={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put back to an ea\
-rlier day, and the card was changed again since. Open the card and make the change anew."}});function gd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Kn(c.body)}),
+rds/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}function ri(t){if(!(t instanceof
+T))throw t;return t.status<500&&![401,408,429].includes(t.status)}var mb,oi,ai,ud,$b,yb,Gs=$(()=>{U();Jn();Nt();
+$t();ko();mb=3e3;oi=new Set;ai=0,ud=()=>ai;$b=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Xt(
+s));yb={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put back to an ea\
+rlier day, and the card was changed again since. Open the card and make the change anew."}});function wd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Kn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function un(t){return gd(t,
-await sn(t.code).catch(()=>[]))}async function ai(t){let e=await Xt(t);return e&&gd(e,(await sn(t)).filter(n=>n.
-body.settles))}async function Vs(t){let e=await Xt(t);return e&&un(e)}async function Be(t,e,{reason:n="",settles:s=[]}={}){
-let o=Ho(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=B(),l=await Uo(
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function un(t){return wd(t,
+await sn(t.code).catch(()=>[]))}async function ii(t){let e=await Xt(t);return e&&wd(e,(await sn(t)).filter(n=>n.
+body.settles))}async function Vs(t){let e=await Xt(t);return e&&un(e)}async function Ce(t,e,{reason:n="",settles:s=[]}={}){
+let o=Ho(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=C(),l=await Uo(
 {id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Kn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Vs(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Pe=$(()=>{Jn();Nt();Gs();nt();$t()});function ri(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(wb);if(!e.length)return null;
-let n=yb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Pe=$(()=>{Jn();Nt();Gs();nt();$t()});function li(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(vb);if(!e.length)return null;
+let n=kb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function le(t,e){let n=ri(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function le(t,e){let n=li(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function yb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*bb:0}var $d,bb,wb,mn=$(()=>{$d=["Read \
+o>0&&o<=n.deepest_mm)}function kb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*_b:0}var yd,_b,vb,mn=$(()=>{yd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],bb=180/Math.PI;wb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function we(){return Re}async function Go(t,e=!1){let n=await Dt().catch(()=>[]),s=await Oo().catch(()=>[]);Re=
-{...Re,...t,waiting:n.length,words:li(n),settle:await _b(n).catch(()=>[]),lost:s.length,refused:n.filter(o=>o.
-refused).length},document.documentElement.dataset.reached=String(Re.reached),document.documentElement.dataset.
-settle=String(Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),document.dispatchEvent(
-new CustomEvent("sync",{detail:{...Re,newData:e}}))}function li(t){let n=["trial","note","edit"].map(s=>({kind:s,
+t."],_b=180/Math.PI;vb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function we(){return Ie}async function Go(t,e=!1){let n=await Dt().catch(()=>[]),s=await Oo().catch(()=>[]);Ie=
+{...Ie,...t,waiting:n.length,words:di(n),settle:await xb(n).catch(()=>[]),lost:s.length,refused:n.filter(o=>o.
+refused).length},document.documentElement.dataset.reached=String(Ie.reached),document.documentElement.dataset.
+settle=String(Ie.settle.length),document.documentElement.dataset.waiting=String(Ie.waiting),document.dispatchEvent(
+new CustomEvent("sync",{detail:{...Ie,newData:e}}))}function di(t){let n=["trial","note","edit"].map(s=>({kind:s,
 many:t.filter(o=>o.kind===s).length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);
-return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function _b(t){let e=(await Tc()).
+return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function xb(t){let e=(await Oc()).
 flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&
-e.splice(e.indexOf(n.code),1);return e}function Ie(t,e){let n=t||!!(e&&!(e instanceof F));n!==Re.reached&&Go({
-reached:n})}function Xn(){return Go({})}function j(){return zs?(ii=!0,zs):(zs=vb().finally(()=>zs=void 0),zs)}
-async function vb(){do ii=!1,await kb();while(ii)}async function kb(){let t=!1;try{t=await bd(),(await hd()).sent>
-0&&(await bd(),t=!0),await Go({reached:!0,at:new Date().toISOString(),unkept:!1},t)}catch(e){await Go(e instanceof
+e.splice(e.indexOf(n.code),1);return e}function Re(t,e){let n=t||!!(e&&!(e instanceof F));n!==Ie.reached&&Go({
+reached:n})}function Xn(){return Go({})}function j(){return zs?(ci=!0,zs):(zs=Sb().finally(()=>zs=void 0),zs)}
+async function Sb(){do ci=!1,await Tb();while(ci)}async function Tb(){let t=!1;try{t=await _d(),(await md()).sent>
+0&&(await _d(),t=!0),await Go({reached:!0,at:new Date().toISOString(),unkept:!1},t)}catch(e){await Go(e instanceof
 F?{reached:!1}:e instanceof T?{reached:!0}:{unkept:!0},t),!(e instanceof F||e instanceof T&&e.status===401)&&!(e instanceof
-Vt)&&console.warn("changes feed:",e)}}async function bd(){for(let t=!1;;){let e=await Ac()??"",{body:n}=await M(
-"GET",`/changes?since=${encodeURIComponent(e)}`,{timeout:15e3});if(t||=n.cards.length>0||!!n.shop||!!n.reset,await Oc(
-n),!n.more)return t}}function wd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),
+Vt)&&console.warn("changes feed:",e)}}async function _d(){for(let t=!1;;){let e=await Ec()??"",{body:n}=await M(
+"GET",`/changes?since=${encodeURIComponent(e)}`,{timeout:15e3});if(t||=n.cards.length>0||!!n.shop||!!n.reset,await Nc(
+n),!n.more)return t}}function vd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),
 document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.
-visibilityState==="visible"&&j(),1e4)}var Re,zs,ii,bt=$(()=>{U();Nt();Gs();nn();$t();Re={reached:null,waiting:0,
-words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ii=!1});async function wt(t,e,n){let s=null,o=await Xt(t).catch(a=>{s=a});if(!o){await e(await un(await xb(t,n,s)),{where:"\
-shop"});return}await e(await un(o),{where:"device"}),Sb(o,e,n)}async function xb(t,e,n){try{return await ye(t,
-e)}catch(s){throw s instanceof F&&n instanceof Vt?n:s}}async function yd(){try{let t=await Oe();if(t.length||!we().
+visibilityState==="visible"&&j(),1e4)}var Ie,zs,ci,bt=$(()=>{U();Nt();Gs();nn();$t();Ie={reached:null,waiting:0,
+words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ci=!1});async function wt(t,e,n){let s=null,o=await Xt(t).catch(a=>{s=a});if(!o){await e(await un(await Mb(t,n,s)),{where:"\
+shop"});return}await e(await un(o),{where:"device"}),Ab(o,e,n)}async function Mb(t,e,n){try{return await ye(t,
+e)}catch(s){throw s instanceof F&&n instanceof Vt?n:s}}async function kd(){try{let t=await Oe();if(t.length||!we().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Ie(!0),{list:t.cards,where:"shop"}}catch(t){return Ie(!1,t),{list:[],where:"shop"}}}async function Sb(t,e,n){
-try{let s=await ye(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await un(s),{where:"shop"})}catch{}}async function _d(t,e){
+return Re(!0),{list:t.cards,where:"shop"}}catch(t){return Re(!1,t),{list:[],where:"shop"}}}async function Ab(t,e,n){
+try{let s=await ye(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await un(s),{where:"shop"})}catch{}}async function xd(t,e){
 if(await Xt(t).catch(()=>{}))return"device";try{return await ye(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
 404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function ye(t,e){try{let{body:n}=await M("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return Ie(!0),await re(n).catch(()=>n)}catch(n){throw e?.aborted||Ie(
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return Re(!0),await re(n).catch(()=>n)}catch(n){throw e?.aborted||Re(
 !1,n),n}}async function Vo(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
 6e4:8e3});return re(n).catch(()=>n)}function Qt(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
 set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=le(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{U();Pe();mn();nn();$t();bt()});function zo(t){let e=jn()==="bench"?"This device is a bench screen":"This device is an operator's",n=Ql(t)==="\
+reason:n?.reason??""}}var kt=$(()=>{U();Pe();mn();nn();$t();bt()});function zo(t){let e=jn()==="bench"?"This device is a bench screen":"This device is an operator's",n=nc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -315,89 +315,89 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var R,st,rt=$(()=>{_();Et();Zn();R=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>_e(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:te()?B().inches==="fraction"?{text:Ab(t/ce),unit:"in"}:{text:tt(t/ce,(e.digits??
-1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Ab(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+  </div>`}var I,st,rt=$(()=>{_();Lt();Zn();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>_e(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+return t==null?{text:"–",unit:""}:te()?C().inches==="fraction"?{text:Eb(t/ce),unit:"in"}:{text:tt(t/ce,(e.digits??
+1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Eb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=te()?t/ci:t,s=Math.abs(
-n)<10?1:0;return{text:tt(e?vd(n,s):n,s),unit:te()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=te()?t/ci*Mb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?vd(n,s):n,s),unit:te()?"tons/ft":"kN/\
-m"}}function vd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:tt(t,e),unit:"°"}}function qs(t){if(t==null)return{text:"–",unit:""};let e=te()?t/Tb:t;return{text:tt(
+ `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=te()?t/hi:t,s=Math.abs(
+n)<10?1:0;return{text:tt(e?Sd(n,s):n,s),unit:te()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=te()?t/hi*Lb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Sd(n,s):n,s),unit:te()?"tons/ft":"kN/\
+m"}}function Sd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
+{text:tt(t,e),unit:"°"}}function qs(t){if(t==null)return{text:"–",unit:""};let e=te()?t/Ob:t;return{text:tt(
 e,e<10?2:1),unit:te()?"lb":"kg"}}function fn(t,e){if(/_(low|high)$/.test(t))return fn(t.replace(/_(low|high)$/,
 ""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let n=w(e,{digits:0});return{text:n.text,
 unit:`${n.unit}/s`}}return t.endsWith("_mm")?w(e,{digits:Math.abs(e)<10?2:1}):t.endsWith("_kn")?gt(e):t.endsWith(
 "_deg")?S(e):t.endsWith("_kg")?qs(e):t.endsWith("_percent")?{text:tt(e,0),unit:"%"}:{text:String(Math.round(e*
-100)/100),unit:""}}function g(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function di(){
-return te()?{unit:"tons",size:ci}:{unit:"kN",size:1}}function P(){return te()?"in":"mm"}function Q(t,e=P()){let n=t.
+100)/100),unit:""}}function f(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function pi(){
+return te()?{unit:"tons",size:hi}:{unit:"kN",size:1}}function P(){return te()?"in":"mm"}function Q(t,e=P()){let n=t.
 trim().replace(/^(\d+),(\d+)$/,"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.
-test(n)?`${n} ${e}`:n}function kd(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
+test(n)?`${n} ${e}`:n}function Td(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
 Number(e)*(n==="in"?ce:1):null}function z(t){if(t==null)return"";let e=te()?t/ce:t;return String(Number(e.toFixed(
-te()?4:3)))}var ce,ci,Tb,Mb,te,L=$(()=>{nt();ce=25.4,ci=8.896443230521,Tb=.45359237,Mb=.3048,te=()=>B().units===
-"inch"});function Ft(t,e){return t.length*e*.6+e*.3}function Ob(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
-t.y-e.y)*2<t.height+e.height}function xd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
+te()?4:3)))}var ce,hi,Ob,Lb,te,E=$(()=>{nt();ce=25.4,hi=8.896443230521,Ob=.45359237,Lb=.3048,te=()=>C().units===
+"inch"});function Ft(t,e){return t.length*e*.6+e*.3}function Nb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+t.y-e.y)*2<t.height+e.height}function Md(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Eb([t,e],[n,s]){return qo(t,e,n)!==qo(t,e,s)&&
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Bb([t,e],[n,s]){return qo(t,e,n)!==qo(t,e,s)&&
 qo(n,s,t)!==qo(n,s,e)}function qo(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var Ko,Yo=$(()=>{
 Ko=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
-lines:n=[]}){let s=this.taken.filter(l=>Ob(e,l)).length,o=this.edges.filter(l=>xd(e,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(h=>Eb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>xd(h,c)).length,0);return s*40+
+lines:n=[]}){let s=this.taken.filter(l=>Nb(e,l)).length,o=this.edges.filter(l=>Md(e,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(h=>Bb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Md(h,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Ks(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function qt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
-s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Sd([t,e,n,s],o){return`${t-
+s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Ad([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function gn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var We=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return B().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Md({section:t,part:e},{pixels:n=Qn(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=gn(qt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Ko(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=Cb(t).map(
-(v,N)=>Pb(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>Bb(c(v),N+1,e.bends[N],p,18)),[f,b,y,A]=Wb(
-[...h,...m.flatMap(v=>Td(v.box)),...u.flatMap(v=>[...Td(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,A-b+12];return i`<svg
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var We=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return C().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Ld({section:t,part:e},{pixels:n=Qn(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=gn(qt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Ko(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=Ib(t).map(
+(v,N)=>Wb(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>Rb(c(v),N+1,e.bends[N],p,18)),[g,b,y,A]=jb(
+[...h,...m.flatMap(v=>Od(v.box)),...u.flatMap(v=>[...Od(v.box),...v.lines.flat()])]),[L,B]=[y-g+12,A-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${Nb(e)}
-    width=${E}
-    height=${C}
-    viewBox="${f-6} ${b-6} ${E} ${C}">
+    aria-label=${Pb(e)}
+    width=${L}
+    height=${B}
+    viewBox="${g-6} ${b-6} ${L} ${B}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
     ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,yo])=>x`<path class="dimension" d="M${ct}L${yo}"/>`)}
-      ${Rb(v[0])}${Ib(N,X,18)}`)}
+      ${Db(v[0])}${Fb(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ct[0]} y=${ct[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function Qn(){return Math.min(Math.max(innerWidth-32,300),720)}function Nb(t){return`Section. ${t.flats_mm.
-map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Ad(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
-join("; ")}.`}function Ad(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
-replace(".0°","°")}function Cb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Bb(t,e,n,s,o){let a=Ad(n),r=Ft(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>Lb.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Pb([
-t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[Ft(n,o),o*1.3],h=(m,f)=>[
-m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,A]=[h(t,f*o),h(
-e,f*o)],E={x:y[0]+(A[0]-y[0])*b,y:y[1]+(A[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
-f*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(A,Math.sign(f)*
-4)]];return{box:{...E,y:E.y+C},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
-lines,text:n}}function Rb(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
-4}"/>`)}function Ib({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
-    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Td({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function Wb(t){return qt([t])}var Lb,ee=$(()=>{
-_();nt();L();Yo();We();Lb=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=Db[t]){return i`<span class="flag ${t}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${Fb[t]}</svg>${e}</span
-  >`}function $n(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?g(fn(s,e[s])):n)}function jb({step:t,steps:e=[]}){
+  </svg>`}function Qn(){return Math.min(Math.max(innerWidth-32,300),720)}function Pb(t){return`Section. ${t.flats_mm.
+map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Ed(o)} ${o.direction}`:"";return`flat ${s+1}: ${f(w(n))}${a}`}).
+join("; ")}.`}function Ed(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":f(S(t.included_angle_deg)).
+replace(".0°","°")}function Ib({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Rb(t,e,n,s,o){let a=Ed(n),r=Ft(a,o)+1.6*o,l=[1.4,1.9,
+2.6].flatMap(p=>Cb.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),g=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:g,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Wb([
+t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[Ft(n,o),o*1.3],h=(m,g)=>[
+m[0]+r[0]*g,m[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(g=>[.5,.3,.7].map(b=>{let[y,A]=[h(t,g*o),h(
+e,g*o)],L={x:y[0]+(A[0]-y[0])*b,y:y[1]+(A[1]-y[1])*b,width:l,height:c},B=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
+g*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(g)*o*.5),h(y,Math.sign(g)*4)],[h(e,Math.sign(g)*o*.5),h(A,Math.sign(g)*
+4)]];return{box:{...L,y:L.y+B},cost:Math.abs(g)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
+lines,text:n}}function Db(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
+4}"/>`)}function Fb({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
+    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Od({
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function jb(t){return qt([t])}var Cb,ee=$(()=>{
+_();nt();E();Yo();We();Cb=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=Hb[t]){return i`<span class="flag ${t}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${Ub[t]}</svg>${e}</span
+  >`}function $n(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?f(fn(s,e[s])):n)}function Gb({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function yt(t,{quiet:e=!1}={}){let n=t.
-filter(s=>!e||s.level!=="ok").sort((s,o)=>Od[jt(s)]-Od[jt(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
+filter(s=>!e||s.level!=="ok").sort((s,o)=>Nd[jt(s)]-Nd[jt(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(jt(s))}
           <div class="say">
-            ${jb(s)}${$n(s.template,s.numbers)}
+            ${Gb(s)}${$n(s.template,s.numbers)}
             ${s.do?i`<div class="do">${$n(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var Db,Od,Fb,jt,V=$(()=>{_();L();Db={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"\
-OK"},Od={stop:0,caution:1,unknown:2,note:3,ok:4},Fb={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  </ul>`}var Hb,Nd,Ub,jt,V=$(()=>{_();E();Hb={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"\
+OK"},Nd={stop:0,caution:1,unknown:2,note:3,ok:4},Ub={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
@@ -407,8 +407,8 @@ ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.
 step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t)});function bn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${bn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ts({made_at:t,received_at:e}){return e?
-!t||Math.abs(Date.parse(t)-Date.parse(e))<Hb?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}var Hb,Ht=$(()=>{Hb=5*6e4});function Ed(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+!t||Math.abs(Date.parse(t)-Date.parse(e))<Vb?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
+ot(t??"")}var Vb,Ht=$(()=>{Vb=5*6e4});function Bd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -417,52 +417,52 @@ ot(t??"")}var Hb,Ht=$(()=>{Hb=5*6e4});function Ed(t,{metalName:e,waiting:n}){ret
               ${e(s.metal)}, ${H(s.thickness_mm)} ${P()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
               ${bn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
-              ${Ub(n.get(s.code)??"")}
+              ${zb(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to settle`)}</span>`:d}
               ${s.worst==="stop"?k("stop"):d}
             </span>
           </a>
         </li>`)}
-  </ul>`}var Ub,Ld=$(()=>{_();dt();ee();L();V();Ht();Ub=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+  </ul>`}var zb,Cd=$(()=>{_();dt();ee();E();V();Ht();zb=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
 d});function De(t){if(t instanceof Vt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${Cd}
+      answers. ${Id}
     </div>`;if(t instanceof F)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let e=t instanceof T?t.message:String(t);return t instanceof T||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,Nd,Cd,Ct=$(()=>{_();U();nn();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,Pd,Id,Bt=$(()=>{_();U();nn();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
-  </div>`,Nd=()=>i`<div class="state" data-test="still-opening">
+  </div>`,Pd=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
     ${So()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${Cd}
-  </div>`,Cd=i`<span class="buttons"
+    The page goes on by itself. ${Id}
+  </div>`,Id=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ut(t,{replace:e=!1}={}){Vb()&&(history[e?"replaceState":"pushState"](null,"",t),ve(!0))}function de(t){
-Ys=t}function Vb(){let t=Ys?.();return!t||confirm(t)}function Bd(){Ys?.()?Fe():ve()}async function ve(t=!1){hi.
-abort(),hi=new AbortController,Ys=null;let{signal:e}=hi,n=document.documentElement;delete n.dataset.ready;let s=zb(
+>`});function ut(t,{replace:e=!1}={}){Kb()&&(history[e?"replaceState":"pushState"](null,"",t),ve(!0))}function de(t){
+Ys=t}function Kb(){let t=Ys?.();return!t||confirm(t)}function Rd(){Ys?.()?Fe():ve()}async function ve(t=!1){ui.
+abort(),ui=new AbortController,Ys=null;let{signal:e}=ui,n=document.documentElement;delete n.dataset.ready;let s=Yb(
 Xo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Fe();let o=l=>{clearTimeout(a),e.aborted||Ne(l,Jo())};Ne(i``,Jo());let a=setTimeout(()=>o(Nd()),Gb);if(!s){o(i`<div class="state">
+Fe();let o=l=>{clearTimeout(a),e.aborted||Ne(l,Jo())};Ne(i``,Jo());let a=setTimeout(()=>o(Pd()),qb);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(zo(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
 aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(De(l)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&Jo().focus({preventScroll:!0})}function zb(t){return t&&Ic(t.route.name)?{route:Rd("pair"),
-params:{}}:t}function Pd(){return addEventListener("popstate",()=>ve()),addEventListener("beforeunload",t=>Ys?.()&&
+led"}t&&!e.aborted&&Jo().focus({preventScroll:!0})}function Yb(t){return t&&Fc(t.route.name)?{route:Dd("pair"),
+params:{}}:t}function Wd(){return addEventListener("popstate",()=>ve()),addEventListener("beforeunload",t=>Ys?.()&&
 t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !Xo(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ut(e.pathname+e.search+e.hash))}),
-Jo().replaceChildren(),ve()}var Gb,hi,Ys,Jo,Bt=$(()=>{_();pi();an();Et();Zn();rt();Ct();Gb=1e3,hi=new AbortController,
-Ys=null,Jo=()=>document.getElementById("main")});function Qo(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?Kb(o.code):"");return i`<form class="code-form" @submit=${l=>{
+Jo().replaceChildren(),ve()}var qb,ui,Ys,Jo,Ct=$(()=>{_();mi();an();Lt();Zn();rt();Bt();qb=1e3,ui=new AbortController,
+Ys=null,Jo=()=>document.getElementById("main")});function Qo(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?Xb(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -482,35 +482,35 @@ l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:qb(o,e,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:Jb(o,e,s)}
     </p>
-  </form>`}function qb(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
+  </form>`}function Jb(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var Zo,Kb,ui=$(()=>{_();Ce();dt();Bt();Zo=()=>({code:"",asked:!1});Kb=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var Wd={};et(Wd,{show:()=>Jb});async function Jb(t){t.title("Find a card");let e={typed:Zo(),search:"",shown:mi},
-n=await Id(),s=!1,o=()=>{t.render(i`<div class="home">
+      >`}var Zo,Xb,fi=$(()=>{_();Be();dt();Ct();Zo=()=>({code:"",asked:!1});Xb=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var jd={};et(jd,{show:()=>Qb});async function Qb(t){t.title("Find a card");let e={typed:Zo(),search:"",shown:gi},
+n=await Fd(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${Yb} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${Zb} Scan a label</a>
         </div>
         <div class="home-ways">
           ${Qo(e.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${st("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${st("/part",i`<a class="button" href="/part" data-test="new-part"
-                >${R("cards.create","New part","Plan a part")}</a
+                >${I("cards.create","New part","Plan a part")}</a
               >`)}
           </nav>
         </div>
-        ${Xb(e,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=we().reached!==null,n=await Id(),o(),(s||n.list.length)&&t.ready()};document.
-addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function Id(){let[
-{list:t,where:e},n,s]=await Promise.all([yd(),Zt().catch(()=>{}),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)
-o.set(r,li(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,
-waiting:o,metalName:r=>a.get(r)??r}}function Xb(t,e,n,s){if(e.list.length===0)return n?tw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=Zb(e,t.search);return i`<section class="home-list" aria-label="Cards">
+        ${tw(e,n,s,o)}
+      </div>`)};o();let a=async()=>{s||=we().reached!==null,n=await Fd(),o(),(s||n.list.length)&&t.ready()};document.
+addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function Fd(){let[
+{list:t,where:e},n,s]=await Promise.all([kd(),Zt().catch(()=>{}),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)
+o.set(r,di(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,
+waiting:o,metalName:r=>a.get(r)??r}}function tw(t,e,n,s){if(e.list.length===0)return n?sw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=ew(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
       <input
@@ -519,58 +519,58 @@ let o=Zb(e,t.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${vt(t.search)}
-        @input=${a=>{t.search=a.target.value,t.shown=mi,s()}} />
+        @input=${a=>{t.search=a.target.value,t.shown=gi,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${Qb(o.length,e,t.search)}</p>
-    ${Ed(o.slice(0,t.shown),e)}
+    <p class="count" role="status" data-test="count">${nw(o.length,e,t.search)}</p>
+    ${Bd(o.slice(0,t.shown),e)}
     ${o.length>t.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{t.shown+=mi,s()}}>
+              @click=${()=>{t.shown+=gi,s()}}>
               Show more
             </button>
           </div>`:d}
-  </section>`}function Zb({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
+  </section>`}function ew({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function Qb(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function nw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
-f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function tw(){return we().reached===!1?i`<div class="state" data-test="empty">
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function sw(){return we().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var mi,Yb,Dd=$(()=>{_();Ce();dt();Nt();kt();$t();bt();rt();Ld();ui();mi=40,Yb=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var gi,Zb,Hd=$(()=>{_();Be();dt();Nt();kt();$t();bt();rt();Cd();fi();gi=40,Zb=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var wn,Fd,jd,es,fi=$(()=>{wn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var wn,Ud,Gd,es,$i=$(()=>{wn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],Fd=["guaranteed minimum","typical","measured","common practice","from memory"],jd=[
+ing n",unit:"",needed:!1}],Ud=["guaranteed minimum","typical","measured","common practice","from memory"],Gd=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
 ss","stainless steel"],["aluminium","aluminium"]],es=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function yn(t=""){let n=t.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Hd.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...Ud}]}function zd(t){let e=yn(t),{angle:n,face:s}=e[e.length-1];return Js(
-[...e,{...Ud,angle:n,face:s}])}var Hd,Ud,Gd,Js,Vd,qd,Xs,gi=$(()=>{Hd=["v","angle","radius","face","centre","co\
-de","rating"],Ud={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Gd=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];Js=t=>t.map(e=>Hd.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Vd.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...zd}]}function Yd(t){let e=yn(t),{angle:n,face:s}=e[e.length-1];return Js(
+[...e,{...zd,angle:n,face:s}])}var Vd,zd,qd,Js,Kd,Jd,Xs,bi=$(()=>{Vd=["v","angle","radius","face","centre","co\
+de","rating"],zd={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},qd=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];Js=t=>t.map(e=>Vd.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Vd=(t,e,n)=>Js(yn(t).map((s,o)=>o===e?{...s,...n}:s));qd=(t,e)=>Js(yn(t).filter((n,s)=>s!==e)),Xs={v_opening_mm:"\
+`),Kd=(t,e,n)=>Js(yn(t).map((s,o)=>o===e?{...s,...n}:s));Jd=(t,e)=>Js(yn(t).filter((n,s)=>s!==e)),Xs={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Yd,$i,Kd,bi,wi,ta,ns,yi,_i,ea,vi=$(()=>{Yd="Empty is unknown: checks with it then say so.",$i={name:"ratin\
+ating"}});var Zd,wi,Xd,yi,_i,ta,ns,vi,ki,ea,xi=$(()=>{Zd="Empty is unknown: checks with it then say so.",wi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",unit:"kN/m",hint:"As stamped on the tool or in its maker's papers."},
-Kd={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},bi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],wi=[{name:"con\
+Xd={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
+ice twice."},yi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],_i=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
 "unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],ta={name:"name",label:"Name",type:"\
 text",broad:!0},ns=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a l\
-ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),yi=t=>t.shape!=="multi_v",_i=({die_holder_height_mm:t})=>!!t&&
+ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),vi=t=>t.shape!=="multi_v",ki=({die_holder_height_mm:t})=>!!t&&
 !/^0+([.,]0*)?( mm| in)?$/.test(String(t)),ea={punches:[{title:"What it is",part:"what",fields:[ta,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
@@ -580,25 +580,25 @@ Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
 ns("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[$i,Kd]},{title:"Place and condition",
-part:"rest",fields:[...bi,...wi]}],dies:[{title:"What it is",part:"what",fields:[ta,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:yi},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:yi},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:yi}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[wi,Xd]},{title:"Place and condition",
+part:"rest",fields:[...yi,..._i]}],dies:[{title:"What it is",part:"what",fields:[ta,{name:"v_opening_mm",label:"\
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:vi},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:vi},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:vi}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
 shape==="multi_v"},ns("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[$i,Kd]},{title:"Place and condition",part:"rest",fields:[...bi,...wi]}],holders:[{title:"What it\
- is",part:"what",fields:[ta,$i]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+rest",fields:[wi,Xd]},{title:"Place and condition",part:"rest",fields:[...yi,..._i]}],holders:[{title:"What it\
+ is",part:"what",fields:[ta,wi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
 body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},ns("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...bi,...wi]}],press:[{title:"The pre\
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...yi,..._i]}],press:[{title:"The pre\
 ss",part:"what",fields:[ta,{name:"force_kn",label:"Full force",type:"number",unit:"kN"},{name:"bed_length_mm",
 label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"o\
 pen_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throa\
@@ -611,10 +611,10 @@ the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",la
 folded:!0},{...ns("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
 ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
 {name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
-: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:_i,blank:"by point\
+: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:ki,blank:"by point\
 s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",unit:"kN/m",hint:"As sta\
-mped on it or in its papers.",when:_i},{...ns("die_holder","The die's seat is at y 0, the bed's at minus the h\
-eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:_i,folded:!0}]},{
+mped on it or in its papers.",when:ki},{...ns("die_holder","The die's seat is at y 0, the bed's at minus the h\
+eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:ki,folded:!0}]},{
 title:"What it bears",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of b\
 ed",type:"rating",unit:"kN/m",hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"\
 Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the\
@@ -629,49 +629,49 @@ label:"Finger height",type:"length"},{name:"finger_depth_mm",label:"Finger depth
 repeatability_mm",label:"Comes back to a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in i\
 ts papers. Empty: 0.1 mm is counted with (common practice)."}]},{title:"Holder in the ram, and notes",part:"re\
 st",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",broad:!0},{name:"note",label:"No\
-te",type:"note"}]}]}});function Pt(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:ew.test(e)?Number(e):
-e}function sw(t){let{show:e}=_n.number;return{v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),
-face:t.face,centre:z(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function ow({v:t,angle:e,radius:n,
+te",type:"note"}]}]}});function Pt(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:ow.test(e)?Number(e):
+e}function rw(t){let{show:e}=_n.number;return{v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),
+face:t.face,centre:z(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function iw({v:t,angle:e,radius:n,
 face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:na(t),angle_deg:Pt(e),shoulder_radius_mm:na(n),centre_mm:na(
 o)};return{...Object.fromEntries(Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:Pt(
 r)}}function sa(t,e){return Object.fromEntries(je(t).map(({name:n,type:s})=>[n,_n[s].show(e[n])]))}function oa(t,e,n={}){
 let s=({name:r,type:l})=>r in n&&_n[l].show(n[r])===e[r]?n[r]:_n[l].take(e[r]),a=je(t).filter(({when:r})=>!r||
-r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||aw(r)).map(
-({spec:r,value:l})=>[r.name,l]))}function Xd(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
-""};for(let{name:n}of es)e[n]=_n.number.show(t[n]);for(let{name:n}of wn){for(let s of rw)e[`${n}.${s}`]=_n.number.
-show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function Zd(t){let e={name:t.name.trim(),note:t.note.trim(),
+r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||lw(r)).map(
+({spec:r,value:l})=>[r.name,l]))}function th(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
+""};for(let{name:n}of es)e[n]=_n.number.show(t[n]);for(let{name:n}of wn){for(let s of cw)e[`${n}.${s}`]=_n.number.
+show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function eh(t){let e={name:t.name.trim(),note:t.note.trim(),
 gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of es)(t[n]?.trim()||!s)&&(e[n]=Pt(t[n]));for(let{name:n,
-needed:s}of wn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?iw(t,n):null}
-return e}function iw(t,e){let n=["low","nominal","high"].map(s=>[s,Pt(t[`${e}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function Qd(t,e){
+needed:s}of wn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?dw(t,n):null}
+return e}function dw(t,e){let n=["low","nominal","high"].map(s=>[s,Pt(t[`${e}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function nh(t,e){
 let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
 enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
-penings"?(n.openings??=[]).push(...a.map(p=>lw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
-p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function lw(t,e){
+penings"?(n.openings??=[]).push(...a.map(p=>hw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
+p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function hw(t,e){
 let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
-var ew,na,nw,_n,Jd,je,aw,rw,he=$(()=>{fi();gi();vi();L();ew=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;na=(t="")=>t.
-trim()===""?null:Q(t),nw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),_n={text:{show:t=>t??"",take:(t="")=>t.
+var ow,na,aw,_n,Qd,je,lw,cw,he=$(()=>{$i();bi();xi();E();ow=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;na=(t="")=>t.
+trim()===""?null:Q(t),aw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),_n={text:{show:t=>t??"",take:(t="")=>t.
 trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{show:t=>t?"yes":"\
 no",take:t=>t==="yes"},length:{show:z,take:na},number:{show:t=>t==null?"":String(t),take:Pt},rating:{show:t=>t==
 null?"":String(t),take:Pt},lengths:{show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
 trim()).map(e=>Q(e))},points:{show:t=>(t??[]).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
-`),take:t=>nw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Js((t??[]).map(sw)),
-take:t=>yn(t).map(ow)},figure:{show:String,take:String}};Jd=t=>_n.points.show(t),je=t=>ea[t].flatMap(e=>e.fields);
-aw=({type:t,blank:e})=>t==="rating"||e!==void 0,rw=["low","nominal","high","source","standing"]});function aa(t){let e={...cw};for(let n of xi){let s=t.get(ki[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
-e[n]=Si(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function ra(t){let e=new URLSearchParams;for(let n of xi){
-let s=t[n].trim();s!==""&&e.set(ki[n],Si(n)?Q(s):s)}return e.toString()}function Zs(t){return dw.filter(e=>t[e].
-trim()==="")}function vn(t){let e={};for(let n of xi){let s=t[n].trim();s!==""&&(e[n]=Si(n)?Q(s):n==="included\
-_angle_deg"?Pt(s):s)}return e}var cw,ki,xi,dw,Si,ia=$(()=>{he();L();cw={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},ki={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},xi=Object.keys(ki),dw=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],Si=t=>t.endsWith("_mm")});function la(t){return Object.hasOwn(He,t)?t:void 0}async function lt(t,e){try{return await Ti(t,e)}catch(n){let s=n instanceof
-F?await Zt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Ti(t,e){let{body:n,
-etag:s}=await M("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function th(t,e,n){await M("\
-PUT",`/${t}`,{body:{[t]:e.map(kn),by:B().name},etag:n})}async function ca(t){try{return await Mi(t)}catch(e){let n=e instanceof
-F?await Zt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function Mi(t){let{body:e,
-etag:n}=await M("GET","/press",{signal:t});return{press:e.press,etag:n,kept:!1}}async function eh(t,e){let n={
-press:kn(t),by:B().name};return(await M("PUT","/press",{body:n,etag:e})).body.press}function kn({outline_mm:t,
-outlines_mm:e,...n}){return n}function nh(t,e){return JSON.stringify(t&&kn(t))===JSON.stringify(e&&kn(e))}function Ue({
+`),take:t=>aw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Js((t??[]).map(rw)),
+take:t=>yn(t).map(iw)},figure:{show:String,take:String}};Qd=t=>_n.points.show(t),je=t=>ea[t].flatMap(e=>e.fields);
+lw=({type:t,blank:e})=>t==="rating"||e!==void 0,cw=["low","nominal","high","source","standing"]});function aa(t){let e={...pw};for(let n of Ti){let s=t.get(Si[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
+e[n]=Mi(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function ra(t){let e=new URLSearchParams;for(let n of Ti){
+let s=t[n].trim();s!==""&&e.set(Si[n],Mi(n)?Q(s):s)}return e.toString()}function Zs(t){return uw.filter(e=>t[e].
+trim()==="")}function vn(t){let e={};for(let n of Ti){let s=t[n].trim();s!==""&&(e[n]=Mi(n)?Q(s):n==="included\
+_angle_deg"?Pt(s):s)}return e}var pw,Si,Ti,uw,Mi,ia=$(()=>{he();E();pw={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Si={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Ti=Object.keys(Si),uw=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],Mi=t=>t.endsWith("_mm")});function la(t){return Object.hasOwn(He,t)?t:void 0}async function lt(t,e){try{return await Ai(t,e)}catch(n){let s=n instanceof
+F?await Zt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Ai(t,e){let{body:n,
+etag:s}=await M("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function sh(t,e,n){await M("\
+PUT",`/${t}`,{body:{[t]:e.map(kn),by:C().name},etag:n})}async function ca(t){try{return await Oi(t)}catch(e){let n=e instanceof
+F?await Zt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function Oi(t){let{body:e,
+etag:n}=await M("GET","/press",{signal:t});return{press:e.press,etag:n,kept:!1}}async function oh(t,e){let n={
+press:kn(t),by:C().name};return(await M("PUT","/press",{body:n,etag:e})).body.press}function kn({outline_mm:t,
+outlines_mm:e,...n}){return n}function ah(t,e){return JSON.stringify(t&&kn(t))===JSON.stringify(e&&kn(e))}function Ue({
 tray:t,slot:e}){return!t&&!e?"place not given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(
 Boolean).join(", ")}var He,it,_t=$(()=>{U();nt();$t();He={punches:{one:"punch",many:"punches",title:"Punches"},
 dies:{one:"die",many:"dies",title:"Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"m\
@@ -690,70 +690,70 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var da=$(()=>{_()});function ha(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Kt(t))}</b>
-    <small class="expected">expected ${g(Ge(t))}</small>`}function to(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return xe(t,Kt(e,n),{note:i`expected ${g(Ge(e,n))}${s}`,origin:o,test:n})}var Kt,Ge,sh,pe=$(()=>{_();L();da();
-Kt=(t,e="force_kn")=>sh(e)(t[`${e}_high`],{up:!0}),Ge=(t,e="force_kn")=>sh(e)(t[e]),sh=t=>t==="force_kn"?gt:Ot});var Ai,oh=$(()=>{Ai=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+  </div>`}var da=$(()=>{_()});function ha(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${f(Kt(t))}</b>
+    <small class="expected">expected ${f(Ge(t))}</small>`}function to(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return xe(t,Kt(e,n),{note:i`expected ${f(Ge(e,n))}${s}`,origin:o,test:n})}var Kt,Ge,rh,pe=$(()=>{_();E();da();
+Kt=(t,e="force_kn")=>rh(e)(t[`${e}_high`],{up:!0}),Ge=(t,e="force_kn")=>rh(e)(t[e]),rh=t=>t==="force_kn"?gt:Ot});var Li,ih=$(()=>{Li=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",Ai)});function Oi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function ah(t,{
+define("drawing-frame",Li)});function Ei({distance_mm:t,tool:e}){let n=f(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function lh(t,{
 left:e,right:n,bottom:s,top:o}){let[a,r]=xn(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[f,b]=Oi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
+s)?1:-1,[g,b]=Ei(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${pa(t,n-e)?d:[t.on_sheet,t.on_tool].map(hw)}
+    ${pa(t,n-e)?d:[t.on_sheet,t.on_tool].map(mw)}
     <g transform="translate(${a} ${-r})">
       ${pa(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
       <text class="px label near-label" x=${u*50} y=${m*30-2}
-        text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
+        text-anchor=${u>0?"start":"end"}>${g}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var xn,pa,hw,Ei=$(()=>{_();L();xn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];pa=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,hw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?uw(u,h?c:null):mw(t,u,c),f=p&&!n?fw(m,p,u):m,{left:b,bottom:y,right:A,
-top:E}=f,C=l??pw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var xn,pa,mw,Ni=$(()=>{_();E();xn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];pa=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,mw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?gw(u,h?c:null):$w(t,u,c),g=p&&!n?bw(m,p,u):m,{left:b,bottom:y,right:A,
+top:L}=g,B=l??fw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
       aria-label=${r}
       data-test="pose"
       data-pose=${e}
-      viewBox="${b} ${-E} ${A-b} ${E-y}"
+      viewBox="${b} ${-L} ${A-b} ${L-y}"
       preserveAspectRatio="xMidYMid meet">
-      ${[t.bed,t.die].map(St).map(rh)}
-      <g transform="translate(0 ${C.down})">${C.tools.map(rh)}</g>
-      ${t.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:d}
-      <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
-      <path class="sheet" data-test="sheet" d=${C.sheet} />
-      ${e==="before"&&t.gauge_point?gw(t.gauge_point,o,f):d}
-      ${e==="after"&&a?$w(t.after.sheet,a,u,f):d}
-      ${h&&c?ah(c,f):d}
+      ${[t.bed,t.die].map(St).map(ch)}
+      <g transform="translate(0 ${B.down})">${B.tools.map(ch)}</g>
+      ${t.die.length?x`<path class="axis" d="M0 ${-L-999}V999" />`:d}
+      <path class="gauge" transform="translate(${B.back} 0)" d=${B.gauge} />
+      <path class="sheet" data-test="sheet" d=${B.sheet} />
+      ${e==="before"&&t.gauge_point?ww(t.gauge_point,o,g):d}
+      ${e==="after"&&a?yw(t.after.sheet,a,u,g):d}
+      ${h&&c?lh(c,g):d}
     </svg>
-  </drawing-frame>`}function pw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
-s,o,a].map(St),down:0,gauge:St(r),back:0}}function uw(t,e){let[n,s]=e?xn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function mw(t,e,n){let[s,o,a,r]=qt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+  </drawing-frame>`}function fw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
+s,o,a].map(St),down:0,gauge:St(r),back:0}}function gw(t,e){let[n,s]=e?xn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+t,right:n+1.5*t,top:s+t}}function $w(t,e,n){let[s,o,a,r]=qt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?Li(u,xn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function fw(t,{
-bounds:e,share:n},s){let o=Li(Li(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function gw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*e,1.6*e),8*e)},m=n?Bi(u,xn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function bw(t,{
+bounds:e,share:n},s){let o=Bi(Bi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function ww([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
-    ${ih(0,o,180)}${ih(t,o,0)}
+    ${dh(0,o,180)}${dh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
-    ${lh(t/2,o,n,17)}
-  </g>`}function $w(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${hh(t/2,o,n,17)}
+  </g>`}function yw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
-    ${lh(0,a+r,g(S(e)))}
-  </g>`}var rh,Li,ih,lh,eo=$(()=>{_();L();oh();Ei();We();rh=t=>t?x`<path class="tool" d=${t} />`:d;Li=({left:t,
+    ${hh(0,a+r,f(S(e)))}
+  </g>`}var ch,Bi,dh,hh,eo=$(()=>{_();E();ih();Ni();We();ch=t=>t?x`<path class="tool" d=${t} />`:d;Bi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});ih=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,lh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
+max(s,a+r)});dh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,hh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function ch(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function ph(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -763,19 +763,19 @@ max(s,a+r)});ih=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
               >${s.chosen?"✓ ":""}${s.die} <small>V ${tt(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
-            <span class="facts"> ${bw(s).map(o=>ww(...o))} </span>
+            <span class="facts"> ${_w(s).map(o=>vw(...o))} </span>
             <span class="more">${s.reason} ${Ue(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var bw,ww,dh=$(()=>{_();_t();L();pe();V();bw=t=>[["allow for",g(Kt(t,"force_kn_per_m")),`expected ${Ge(
-t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
-S(t.set_angle_deg))]],ww=(t,e,n)=>i`<span class="fact"
+  </ol>`}var _w,vw,uh=$(()=>{_();_t();E();pe();V();_w=t=>[["allow for",f(Kt(t,"force_kn_per_m")),`expected ${Ge(
+t,"force_kn_per_m").text}`],["radius",f(w(t.inside_radius_mm))],["flange from",f(w(t.min_flange_mm))],["set",f(
+S(t.set_angle_deg))]],vw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small> ${e}${n?i` <small class="beside">${n}</small>`:d}</span
   >`});function ss(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${Ni(t)}. Open is hit again. <span class="drawn">${e}</span>
-  </p>`:d}var ua,Ni,hh,ma,Sn=$(()=>{_();L();ua=t=>S(t).text.replace(/\.0$/,""),Ni=t=>`comes out ${ua(t.comes_out_deg_low)}\
- to ${ua(t.comes_out_deg_high)}°`,hh=t=>`${ua(t.comes_out_deg_low)}–${ua(t.comes_out_deg_high)}°`,ma=(t,{set_angle_deg:e,
-firstHit:n})=>n?t.expected_set_angle_deg:e});function os(t){let e=t.filter(s=>!ph(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+    <b>First hit:</b> ${Ci(t)}. Open is hit again. <span class="drawn">${e}</span>
+  </p>`:d}var ua,Ci,mh,ma,Sn=$(()=>{_();E();ua=t=>S(t).text.replace(/\.0$/,""),Ci=t=>`comes out ${ua(t.comes_out_deg_low)}\
+ to ${ua(t.comes_out_deg_high)}°`,mh=t=>`${ua(t.comes_out_deg_low)}–${ua(t.comes_out_deg_high)}°`,ma=(t,{set_angle_deg:e,
+firstHit:n})=>n?t.expected_set_angle_deg:e});function os(t){let e=t.filter(s=>!fh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
@@ -793,7 +793,7 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${yt(s)}
-        </details>`:d}`}function Ve(t){let e=t.filter(ph);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Ve(t){let e=t.filter(fh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
@@ -801,8 +801,8 @@ o)==="ok");return i`${e.length?i`<section>
             ${$n(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var ph,no=$(()=>{_();V();ph=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
-input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
+  </section>`}var fh,no=$(()=>{_();V();fh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+input",next:p=!1,list:u=""}){let m=g=>s(g.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
       id=${t}
@@ -820,7 +820,7 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       @input=${h==="input"?m:d}
       @change=${h==="change"?m:d} />
     <span id="${t}-more">
-      ${a.map(f=>i`<span class="wrong" data-test="wrong-${t}">${f}</span>`)}
+      ${a.map(g=>i`<span class="wrong" data-test="wrong-${t}">${g}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:d}
     </span>
   </div>`}function Tn({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
@@ -868,92 +868,92 @@ length?"has-wrong":""}">
           </label>`)}
     </div>
   </div>`}function ne(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{_();Ce()});function fa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ci(t){
+valid="true"]')?.focus())}var J=$(()=>{_();Be()});function fa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Pi(t){
 let e=fa(t);return Object.keys(e).length?{tools:e}:{}}function Mn(t){let{die:e,punch:n}=fa(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var so,rs=$(()=>{so=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Bi(n,e)).flatMap(([,n])=>n)}function uh(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Bi(n,s))).flatMap(([,n])=>n)}function mh(t,e,n){let s=Object.entries(t);return s.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var so,rs=$(()=>{so=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ii(n,e)).flatMap(([,n])=>n)}function gh(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Ii(n,s))).flatMap(([,n])=>n)}function $h(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>Bi(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Pi(e(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Ii(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Ri(e(r),a):a.join(" ");
 return i`<li>
           ${r?i`<button type="button" class="link" @click=${()=>oo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Pi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function oo(t){let e=document.
+  </div>`}function Ri(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function oo(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Bi,se=$(()=>{_();Bi=(t,e)=>t===e||t.startsWith(`${e}.`)});function Ii(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
-list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:I(n,`${t}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function gh(t,{dies:e,punches:n},s,o){
-let a=e.flatMap(Wi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+{block:"center"})}var Ii,se=$(()=>{_();Ii=(t,e)=>t===e||t.startsWith(`${e}.`)});function Di(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function wh(t,{dies:e,punches:n},s,o){
+let a=e.flatMap(Fi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${Mn(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${Ii("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
+      ${Di("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
-    ${fh("codes-of-dies",a)}
-    ${fh("codes-of-punches",n.map(({code:r})=>r))}`}var Ri,Wi,fh,is,An=$(()=>{_();rs();J();se();Ri=["tools.die",
-"tools.punch"];Wi=t=>t.shape==="multi_v"?t.openings:[t];fh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-is=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ga(t){let e=(t??"").split(":")[0].trim();return yw.includes(e)?e:""}function ao(t){if(!t)return"";let e=new Map;
-for(let[n,s]of _w){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var yw,_w,$a=$(()=>{yw=["model","handbook","your test bends"];_w=[["fo\
+    ${bh("codes-of-dies",a)}
+    ${bh("codes-of-punches",n.map(({code:r})=>r))}`}var Wi,Fi,bh,is,An=$(()=>{_();rs();J();se();Wi=["tools.die",
+"tools.punch"];Fi=t=>t.shape==="multi_v"?t.openings:[t];bh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+is=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ga(t){let e=(t??"").split(":")[0].trim();return kw.includes(e)?e:""}function ao(t){if(!t)return"";let e=new Map;
+for(let[n,s]of xw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var kw,xw,$a=$(()=>{kw=["model","handbook","your test bends"];xw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function bh(t){return i`<ul class="ratings" data-test="ratings">
-    ${t.map(vw)}
-  </ul>`}function vw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
+nd_allowance_mm","allowance"]]});function _h(t){return i`<ul class="ratings" data-test="ratings">
+    ${t.map(Sw)}
+  </ul>`}function Sw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
     <span class="rating-of"
-      ><b>${kw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
+      ><b>${Tw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
     ${k(o,s===null?"Unknown":`${tt(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
-      ${s===null?d:Sw(s)}
+      ${s===null?d:Aw(s)}
     </svg>
-    <span class="rating-words">${xw(t)}</span>
-  </li>`}function xw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
-g(gt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g(gt(n)):g(Ot(s));return`${a} of ${r}`}function Sw(t){let e=Math.min(t/100*$h,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${$h} 0V18" />`}
-var $h,kw,wh=$(()=>{_();L();V();$h=200;kw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ls(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Tw(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Mw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,A)=>h+A*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Tw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+    <span class="rating-words">${Mw(t)}</span>
+  </li>`}function Mw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
+f(gt(t)):f(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
+f(gt(n)):f(Ot(s));return`${a} of ${r}`}function Aw(t){let e=Math.min(t/100*yh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${yh} 0V18" />`}
+var yh,Tw,vh=$(()=>{_();E();V();yh=200;Tw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ls(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Ow(l,a))*o,h=Math.
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Lw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),g=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,A)=>h+A*c).map(y=>({at:u(y),text:(y/o).toFixed(g).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Ow(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function ba(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Mw,Di=$(()=>{Mw=t=>Math.round(t*100)/100});function yh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
-null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?Ow:Aw)*o),c=kh(t),h=ls(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:di().
-size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
-e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(gt(n.force_kn))}, at a depth o\
-f ${g(vh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Lw,ji=$(()=>{Lw=t=>Math.round(t*100)/100});function kh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
+null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
+g)<=(g===r?Nw:Ew)*o),c=Th(t),h=ls(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:It.bottom,to:It.top+28,size:pi().
+size}),p=(g,b)=>[c.at(g.punch_depth_mm),h.at(g[b])],u=[...t.map(g=>p(g,"force_kn_high")),...t.map(g=>p(g,"forc\
+e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${f(gt(n.force_kn))}, at a depth o\
+f ${f(Sh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Fi} ${wa}"
+    viewBox="0 0 ${Hi} ${wa}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${xh(c,h,di().unit)}
+    ${Mh(c,h,pi().unit)}
     <path class="band" d="${ba(u)}Z" />
-    ${e.punch_depth_mm===null?d:Sh(c.at(e.punch_depth_mm))} ${Ew(l,h)}
-    ${Nw(a.filter(f=>!l.includes(f)))}
-    <path class="curve" d=${ba(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
-    ${n?Bw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function _h({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=kh(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ls(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>ba(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
-null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
- under load at a depth of ${g(vh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
+    ${e.punch_depth_mm===null?d:Ah(c.at(e.punch_depth_mm))} ${Bw(l,h)}
+    ${Pw(a.filter(g=>!l.includes(g)))}
+    <path class="curve" d=${ba(t.map(g=>p(g,"force_kn")))} data-test="force-curve" />
+    ${n?Rw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
+  </svg>`}function xh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Th(t,s.map(u=>Number(
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ls(Math.min(...a),180,{from:It.
+bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>ba(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${f(S(e.set_angle_deg))}\
+ under load at a depth of ${f(Sh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Fi} ${wa}"
+    viewBox="0 0 ${Hi} ${wa}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${xh(o,r,"°")} ${c?Sh(c.x):d}
+    ${Mh(o,r,"°")} ${c?Ah(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>Cw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function kh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ls(0,n,{from:Rt.left,to:Rt.
-right,size:P()==="in"?ce:1,most:6})}function xh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+    ${s.map(u=>Iw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+  </svg>`}function Th(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ls(0,n,{from:It.left,to:It.
+right,size:P()==="in"?ce:1,most:6})}function Mh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
         font-size=${ze}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
@@ -965,87 +965,87 @@ map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${wa-8} text-anchor="end"
       font-size=${ze}>punch depth, ${P()}</text>
-    ${l?d:p}`}function Ew(t,e){let n=-1/0;return Lw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+ze+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
+    ${l?d:p}`}function Bw(t,e){let n=-1/0;return Cw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+max(a-6,n+ze+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
         data-kn=${s}/>
-      <text class="limit-word" x=${Rt.left+6} y=${n}
-        font-size=${ze}>${o.join(", ")} ${g(gt(s))}</text>`})}function Lw(t){let e=new Map;for(let n of t)e.set(
+      <text class="limit-word" x=${It.left+6} y=${n}
+        font-size=${ze}>${o.join(", ")} ${f(gt(s))}</text>`})}function Cw(t){let e=new Map;for(let n of t)e.set(
 Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],ya(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function Nw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
+function Pw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
 right} y="18" text-anchor="end" font-size=${ze}
-      data-test="limit-far">↑ ${ji(t[t.length-1])}${e}</text>`}function ya({what:t,name:e}){return t==="pres\
+      data-test="limit-far">↑ ${Ui(t[t.length-1])}${e}</text>`}function ya({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
-function Cw(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
+function Iw(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var Fi,wa,Rt,ze,Aw,Ow,vh,Sh,ji,Bw,Th=$(()=>{_();L();Di();Fi=400,wa=320,Rt={left:58,right:Fi-14,top:20,bottom:wa-
-54},ze=18,Aw=3,Ow=5;vh=t=>w(t,{digits:2});Sh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
-  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${ze}>set</text>`;ji=({what:t,name:e,
-limit_kn:n})=>`${ya({what:t,name:e})} ${g(gt(n))}`;Bw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Oh({stroke:t,error:e,open:n,toggled:s}){return i`<details
+var Hi,wa,It,ze,Ew,Nw,Sh,Ah,Ui,Rw,Oh=$(()=>{_();E();ji();Hi=400,wa=320,It={left:58,right:Hi-14,top:20,bottom:wa-
+54},ze=18,Ew=3,Nw=5;Sh=t=>w(t,{digits:2});Ah=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
+  <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${ze}>set</text>`;Ui=({what:t,name:e,
+limit_kn:n})=>`${ya({what:t,name:e})} ${f(gt(n))}`;Rw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Nh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?Pw(t,e):d}
-  </details>`}function Pw(t,e){return e?i`<p class="hint" data-test="stroke-missing">
+    ${n?Ww(t,e):d}
+  </details>`}function Ww(t,e){return e?i`<p class="hint" data-test="stroke-missing">
       ${e instanceof T?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${yh(t)}
+      ${kh(t)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${Rw(t)}</p>
-        ${Iw(t)}
+        <p data-test="stroke-peak">${Dw(t)}</p>
+        ${Fw(t)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${_h(t)}
+      ${xh(t)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Mh("curve")} under load</li>
-          <li>${Mh("curve let-go")} let go</li>
-          ${t.trials.length?i`<li>${Fw} trials, let go</li>`:d}
+          <li>${Lh("curve")} under load</li>
+          <li>${Lh("curve let-go")} let go</li>
+          ${t.trials.length?i`<li>${Uw} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${Ww(t)}</p>
-        ${Dw(t)}
+        <p data-test="stroke-set">${jw(t)}</p>
+        ${Hw(t)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function Rw({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+function Dw({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${f(
 Kt(t))}.</b> The peak is expected at
-    ${g(gt(t.force_kn))}, ${Ah(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function Iw({limits:t}){let e=t.filter(s=>s.
+    ${f(gt(t.force_kn))}, ${Eh(t.punch_depth_mm)} deep, ${f(S(t.loaded_angle_deg))}
+    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function Fw({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${e.map(ji).join(", ")}. The shaded band is what the force may be.
+          Limits: ${e.map(Ui).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
           <b>Rating unknown:</b> ${n.map(ya).join(", ")}. Read it off the plate.
-        </p>`:d}`}function Ww({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Ah(t.punch_depth_mm)}\
-.`}function Dw({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
+        </p>`:d}`}function jw({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${f(S(t.set_angle_deg))} under load at a depth of ${Eh(t.punch_depth_mm)}\
+.`}function Hw({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Ah,Mh,Fw,Eh=$(()=>{_();Th();U();L();pe();Ah=t=>g(w(t,{digits:2}));Mh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Eh,Lh,Uw,Bh=$(()=>{_();Oh();U();E();pe();Eh=t=>f(w(t,{digits:2}));Lh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
-  </svg>`,Fw=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,Uw=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Se(t,e,n,s,o=Nh(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return xe(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:ga(t.sources?.[e]),test:e})}function Nh({
+</svg>`});function Se(t,e,n,s,o=Ph(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return xe(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:ga(t.sources?.[e]),test:e})}function Ph({
 handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||ga(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
 iffers":"handbook"} data-test="handbook-${s}"
-    >handbook says ${g(r)}</span
-  >`}function Ch(t,e,n){return i`${os(t.checks)}
+    >handbook says ${f(r)}</span
+  >`}function Ih(t,e,n){return i`${os(t.checks)}
     <div class="columns bend-columns">
       <div>
-        ${jw(t,e)} ${Hw(t)} ${Vw(t)} ${qw(t)}
-        ${as(t.checks)} ${Jw(t)}
+        ${Gw(t,e)} ${Vw(t)} ${Kw(t)} ${Jw(t)}
+        ${as(t.checks)} ${Qw(t)}
       </div>
-      <div>${Kw(t,n)} ${Oh(n.stroke)} ${Yw(t,n)}</div>
+      <div>${Xw(t,n)} ${Nh(n.stroke)} ${Zw(t,n)}</div>
     </div>
-    ${Ve(t.checks)}`}function jw(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Ve(t.checks)}`}function Gw(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
-      No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
+      No tools of the crib chosen: the figures are for a V of ${f(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:t.die,tool:s},{kind:"punch",code:t.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
@@ -1057,23 +1057,23 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
                   >`:d}
           </li>`)}
     </ul>
-    ${is(t)}`}function Hw(t){return i`<section>
+    ${is(t)}`}function Vw(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${t.first_hit?Gw(t):Uw(t)}
+      ${t.first_hit?qw(t):zw(t)}
       ${Se(t,"springback_deg","Springback",S)}
     </div>
     ${ss(t.first_hit)}
-  </section>`}function Vw(t){return i`<section>
+  </section>`}function Kw(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${to("Allow for",t,"force_kn",{note:zw(t),origin:ga(t.sources?.force_kn)})}
+      ${to("Allow for",t,"force_kn",{note:Yw(t),origin:ga(t.sources?.force_kn)})}
       ${to("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-            ${bh(t.ratings)}`:d}
-  </section>`}function zw(t){let e=t.force_kn_low,n=Nh(t,"force_kn",gt);return i`${typeof e=="number"?`, at le\
-ast ${g(gt(e))}`:d}${n===d?d:i` <br />${n}`}`}function qw(t){return i`<section>
+            ${_h(t.ratings)}`:d}
+  </section>`}function Yw(t){let e=t.force_kn_low,n=Ph(t,"force_kn",gt);return i`${typeof e=="number"?`, at le\
+ast ${f(gt(e))}`:d}${n===d?d:i` <br />${n}`}`}function Jw(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
       ${Se(t,"inside_radius_mm","Inside radius",On)}
@@ -1083,32 +1083,32 @@ ast ${g(gt(e))}`:d}${n===d?d:i` <br />${n}`}`}function qw(t){return i`<section>
     <div class="figures">
       ${Se(t,"bend_allowance_mm","Bend allowance",On)}
       ${Se(t,"bend_deduction_mm","Bend deduction",On)}
-      ${Se(t,"k_factor","K-factor",Bh)}
+      ${Se(t,"k_factor","K-factor",Rh)}
     </div>
-  </section>`}function Kw(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
+  </section>`}function Xw(t,{pose:e,show:n}){if(!t.drawing)return d;let s=f(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
     ${ue(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
-  </section>`}function Yw(t,{use:e}){return t.options?.length?i`<section>
+  </section>`}function Zw(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${ch(t.options,e)}
-  </section>`:d}function Jw({opinions:t,sources:e}){return t?i`<section class="opinions">
+    ${ph(t.options,e)}
+  </section>`:d}function Qw({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
-    ${t.force?.length?Lh("Force by published relations",t.force,[["force_kn","Force",gt],["force_kn_per_m","Pe\
+    ${t.force?.length?Ch("Force by published relations",t.force,[["force_kn","Force",gt],["force_kn_per_m","Pe\
 r length",Ot]]):d}
-    ${t.allowance?.length?Lh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
-nce",On],["k_factor","K",Bh]]):d}
+    ${t.allowance?.length?Ch("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
+nce",On],["k_factor","K",Rh]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
-              ${Object.entries(e).map(([n,s])=>i`<dt>${Xw[n]??n}</dt>
+              ${Object.entries(e).map(([n,s])=>i`<dt>${ty[n]??n}</dt>
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
-  </section>`:d}function Lh(t,e,n){return i`<div class="table">
+  </section>`:d}function Ch(t,e,n){return i`<div class="table">
     <table>
       <caption>
         ${t}
@@ -1122,29 +1122,29 @@ nce",On],["k_factor","K",Bh]]):d}
       <tbody>
         ${e.map(s=>i`<tr>
               <th scope="row">${s.name}<small>${s.source}</small></th>
-              ${n.map(([o,,a])=>i`<td class="number">${g(a(s[o]))}</td>`)}
+              ${n.map(([o,,a])=>i`<td class="number">${f(a(s[o]))}</td>`)}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var On,Uw,Gw,Bh,Xw,Ph=$(()=>{_();eo();_t();L();pe();dh();da();Sn();no();J();An();$a();wh();Eh();On=t=>w(
-t,{digits:2});Uw=t=>i`
+  </div>`}var On,zw,qw,Rh,ty,Wh=$(()=>{_();eo();_t();E();pe();uh();da();Sn();no();J();An();$a();vh();Bh();On=t=>w(
+t,{digits:2});zw=t=>i`
   ${Se(t,"set_angle_deg","Set angle, loaded",S)}
   ${Se(t,"punch_depth_mm","Punch depth",On)}
-`,Gw=t=>i`
-  ${Se(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Se(t,"punch_depth_mm","First hit: punch depth",On,`then about ${g(On(t.expected_punch_depth_mm))}`)}
-`;Bh=t=>({text:t==null?"–":tt(t,2),unit:""});Xw={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+`,qw=t=>i`
+  ${Se(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${f(S(t.expected_set_angle_deg))}`)}
+  ${Se(t,"punch_depth_mm","First hit: punch depth",On,`then about ${f(On(t.expected_punch_depth_mm))}`)}
+`;Rh=t=>({text:t==null?"–":tt(t,2),unit:""});ty={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Ih={};et(Ih,{show:()=>ty});async function ty(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
-…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await lt(C,t.signal)).items)),o={
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Fh={};et(Fh,{show:()=>sy});async function sy(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
+…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async B=>(await lt(B,t.signal)).items)),o={
 dies:n,punches:s},a=aa(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=ke(
-async(C,v)=>(await M("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
-{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=ke(async(C,v)=>(await M(
-"POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
-b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(vn(a),{now:!0})}function m(C){history.
-replaceState(null,"",`/bend?${ra(a)}`),l.busy=Zs(a).length===0,l.busy?h.ask(vn(a),C):(h.stop(),Object.assign(l,
-{answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof T?
+async(B,v)=>(await M("POST","/bend",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(l,
+{answer:B,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=ke(async(B,v)=>(await M(
+"POST","/stroke",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(c,{stroke:B,error:v}),
+b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(vn(a),{now:!0})}function m(B){history.
+replaceState(null,"",`/bend?${ra(a)}`),l.busy=Zs(a).length===0,l.busy?h.ask(vn(a),B):(h.stop(),Object.assign(l,
+{answer:null,error:null})),b()}function g(B,v){Object.assign(a,B),m(v)}function b(){let B=l.error instanceof T?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
           class="desk"
@@ -1155,36 +1155,36 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${ey(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
+            ${oy(a,{metals:e,...o,openTools:r,answer:l.answer},B,g)}
           </form>
           <p class="unseen" role="status">${y()}</p>
-          <div class="desk-answer" data-test="answer">${A(C)}</div>
-        </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
-`${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
-"none"}, allow for ${g(Kt(C))}, ${N}.`}function A(C){let v=Zs(a);return v.length?xt("One bend, all its figures",
-i`Still to type: ${v.map(N=>Qw[N]).join(", ")}.`):l.error?E(C):l.answer?Ch(l.answer,o,{pose:l.pose,show:N=>{l.
-pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${De(l.error)}
+          <div class="desk-answer" data-test="answer">${A(B)}</div>
+        </div>`),l.busy||t.ready()}function y(){let{answer:B}=l;if(!B||l.busy)return"";let v=B.worst==="ok"?"":
+`${B.worst}. `,N=B.set_angle_deg===null?"nothing to set":`set ${f(S(B.set_angle_deg))}`;return`${v}Die ${B.die??
+"none"}, allow for ${f(Kt(B))}, ${N}.`}function A(B){let v=Zs(a);return v.length?xt("One bend, all its figures",
+i`Still to type: ${v.map(N=>ny[N]).join(", ")}.`):l.error?L(B):l.answer?Ih(l.answer,o,{pose:l.pose,show:N=>{l.
+pose=N,b()},use:N=>g({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
+Tt("Working it out…")}function L(B){if(!(l.error instanceof T)||l.error.status>=500)return i`${De(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=uh(C,Zw),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=gh(B,ey),N=Object.keys(B).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function ey(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
-{name:u,label:m,value:t[u],wrong:I(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
-wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...sy(e)])}
-    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&ny(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+    </div>`}m({now:!0})}function oy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,g={})=>O(
+{name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...g}),h=(u,m,g)=>q({name:u,label:m,value:t[u],options:g,
+wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...ry(e)])}
+    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&ay(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:P()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${h("die","Die",[["","Best of the crib"],...Rh(t.die,n)])}
-      ${h("punch","Punch",[["","Best of the crib"],...Rh(t.punch,s)])}
+      ${h("die","Die",[["","Best of the crib"],...Dh(t.die,n)])}
+      ${h("punch","Punch",[["","Best of the crib"],...Dh(t.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:P()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
@@ -1193,215 +1193,215 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function ny({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
-t,{digits:2})),e??""].filter(Boolean).join(", ")}function Rh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var Zw,Qw,sy,Wh=$(()=>{_();U();ia();_t();
-Qs();L();pe();Ph();J();Ct();se();Zw=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],Qw={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};sy=t=>t.map(({code:e,name:n})=>[e,n])});function Dh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+          </button>`:d}`}function ay({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":f(w(
+t,{digits:2})),e??""].filter(Boolean).join(", ")}function Dh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var ey,ny,ry,jh=$(()=>{_();U();ia();_t();
+Qs();E();pe();Wh();J();Bt();se();ey=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],ny={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};ry=t=>t.map(({code:e,name:n})=>[e,n])});function Hh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
-t.addEventListener("abort",()=>e?.release()),n()}var Fh=$(()=>{});async function En(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function Uh(t){
-let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function Gh(t){
-await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function Hi(){let t=qh(jh);return typeof t?.name=="strin\
-g"?{code:null,step:0,etag:null,...t}:null}function qh(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
-return null}}function Kh(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var jh,Hh,Ln,Te,Ui,Vh,zh,qe=$(()=>{U();jh="flangebook.bench.here",Hh="flangebook.bench.last";Ln=t=>/^\d/.test(
-t)?`bench ${t}`:t,Te=t=>/^\d/.test(t)?`Bench ${t}`:t;Ui=t=>Kh(jh,t),Vh=()=>String(qh(Hh)??""),zh=t=>Kh(Hh,t)});function _a(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+t.addEventListener("abort",()=>e?.release()),n()}var Uh=$(()=>{});async function Ln(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function zh(t){
+let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function qh(t){
+await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function Gi(){let t=Jh(Gh);return typeof t?.name=="strin\
+g"?{code:null,step:0,etag:null,...t}:null}function Jh(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
+return null}}function Xh(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
+var Gh,Vh,En,Te,Vi,Kh,Yh,qe=$(()=>{U();Gh="flangebook.bench.here",Vh="flangebook.bench.last";En=t=>/^\d/.test(
+t)?`bench ${t}`:t,Te=t=>/^\d/.test(t)?`Bench ${t}`:t;Vi=t=>Xh(Gh,t),Kh=()=>String(Jh(Vh)??""),Yh=t=>Xh(Vh,t)});function _a(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
-a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():y()),A()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(ay,oy*
-1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
-if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:Yh})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
+a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!g()?
+b():y()),A()}catch(N){s.aborted||L(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(ly,iy*
+1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
+if(!v)return;let N=C().name?{by:C().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+l,signal:s,timeout:Zh})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
 if(!(X instanceof T)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
-async function y(){let v=r,{status:N,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:Yh});s.aborted||
+async function y(){let v=r,{status:N,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:Zh});s.aborted||
 r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function A(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Ie(!0),v&&j()}function E(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Ie(!1,v):v instanceof T||console.error(v)}
-let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
-addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var oy,ay,Yh,Gi=$(()=>{
-U();nt();bt();oy=1e3,ay=4e3,Yh=3e3});function Jh(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=ry.
-has(o.key)?t.next:iy.has(o.key)?t.back:null;!a||cy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<ly)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&dy(),{signal:e})}
-function cy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function dy(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var ry,iy,ly,Xh=$(()=>{ry=new Set(["ArrowRight","PageDown"," ","Enter"]),iy=
-new Set(["ArrowLeft","PageUp","Backspace"]),ly=300});function va(t,{pixels:e=Qn(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=G*2.4,r=gn(t.bounds,e-2*a,n-1.6*
-a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,A])=>`M${r([f,b])}L${r([y,A])}`).join("");return i`<svg
+Re(!0),v&&j()}function L(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Re(!1,v):v instanceof T||console.error(v)}
+let B=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",B,{signal:s}),
+addEventListener("online",B,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var iy,ly,Zh,zi=$(()=>{
+U();nt();bt();iy=1e3,ly=4e3,Zh=3e3});function Qh(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=cy.
+has(o.key)?t.next:dy.has(o.key)?t.back:null;!a||py(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<hy)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&uy(),{signal:e})}
+function py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function uy(){let t=document.activeElement;t?.matches("button, summa\
+ry, input[type=range]")&&t.blur()}var cy,dy,hy,tp=$(()=>{cy=new Set(["ArrowRight","PageDown"," ","Enter"]),dy=
+new Set(["ArrowLeft","PageUp","Backspace"]),hy=300});function va(t,{pixels:e=Qn(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=G*2.4,r=gn(t.bounds,e-2*a,n-1.6*
+a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([g,b,y,A])=>`M${r([g,b])}L${r([y,A])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${uy(t)}
+    aria-label=${gy(t)}
     width=${h+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-G*.7} ${h+2*a} ${p+1.6*a}">
-    ${t.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map(f=>r(f).
+    ${t.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map(g=>r(g).
 join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>hy(r(f),r(b),m,H(y)))}
-    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>py(m,f.map(r),m===o))}
-  </svg>`}function hy(t,e,n,s){let o=n==="length"?[-G*.5,G*.95]:n==="width"?[G*.5,G*.95]:[G*.9,0],[a,r]=[t,e].
+    ${t.dimensions.map(({name:m,from:g,to:b,mm:y})=>my(r(g),r(b),m,H(y)))}
+    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:g})=>fy(m,g.map(r),m===o))}
+  </svg>`}function my(t,e,n,s){let o=n==="length"?[-G*.5,G*.95]:n==="width"?[G*.5,G*.95]:[G*.9,0],[a,r]=[t,e].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ft(s,G);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-G*.65} width=${h} height=${G*1.3}/>
-    <text x=${l} y=${c} font-size=${G} text-anchor="middle" dominant-baseline="central">${s}</text>`}function py(t,e,n){
+    <text x=${l} y=${c} font-size=${G} text-anchor="middle" dominant-baseline="central">${s}</text>`}function fy(t,e,n){
 let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=Ft(t,G);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-G*.65}
       width=${a} height=${G*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${G}
-      text-anchor="middle" dominant-baseline="central">${t}</text>`}function uy({length_mm:t,width_mm:e,height_mm:n,
+      text-anchor="middle" dominant-baseline="central">${t}</text>`}function gy({length_mm:t,width_mm:e,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Nn({length_mm:t,width_mm:e,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Nn({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function Zh(t,{pixels:e=Qn(),tallest:n=e*.9,test:s="\
+return f({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function ep(t,{pixels:e=Qn(),tallest:n=e*.9,test:s="\
 blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=Ft(a,G)+G*1.8,l=gn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 G*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${gy(t)}
+    aria-label=${wy(t)}
     width=${c+r+12}
     height=${h+G*3}
     viewBox="-6 -6 ${c+r+12} ${h+G*3}">
     <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>fy(p,l))}
+    ${t.lines.map(p=>by(p,l))}
     <path
       class="dimension"
       d="M0 ${h+G*1.3}H${c}M-4 ${h+G*1.3+4}l8 -8M${c-4} ${h+G*1.3+4}l8 -8" />
-    ${my(c/2,h+G*1.3,o)}
+    ${$y(c/2,h+G*1.3,o)}
     <path
       class="dimension"
       d="M${c+G} 0V${h}M${c+G-4} 4l8 -8M${c+G-4} ${h+4}l8 -8" />
     <text x=${c+G*1.6} y=${h/2} font-size=${G} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function my(t,e,n){let s=Ft(n,G);return x`<rect class="ground" x=${t-s/2} y=${e-G*.7} width=${s} height=${G*
+  </svg>`}function $y(t,e,n){let s=Ft(n,G);return x`<rect class="ground" x=${t-s/2} y=${e-G*.7} width=${s} height=${G*
 1.4}/>
-    <text x=${t} y=${e} font-size=${G} text-anchor="middle" dominant-baseline="central">${n}</text>`}function fy({
+    <text x=${t} y=${e} font-size=${G} text-anchor="middle" dominant-baseline="central">${n}</text>`}function by({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
 Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
     <circle class="badge" cx=${u} cy=${m} r=${G*.68}/>
     <text class="badge-number" x=${u} y=${m} font-size=${G*.95} text-anchor="middle"
-      dominant-baseline="central">${t}</text>`}function gy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+      dominant-baseline="central">${t}</text>`}function wy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var G,
-It,cs=$(()=>{_();L();Yo();We();ee();G=18;It=t=>!!t?.folded});function ka(t,e){return!It(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+Rt,cs=$(()=>{_();E();Yo();We();ee();G=18;Rt=t=>!!t?.folded});function ka(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${va(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
-      <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
-      ${Qh("Punch",e.segments_mm?.punch)} ${Qh("Die",e.segments_mm?.die)}
+      <li>Bend line <b data-test="bend-length">${f(w(e.bend_length_mm))}</b> long.</li>
+      ${np("Punch",e.segments_mm?.punch)} ${np("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
-              Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
+              Clear between the finished sides: <b>${f(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${$y(e.sides_near??[])}
+      ${yy(e.sides_near??[])}
     </ul>
-  </section>`}function Qh(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
-" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function $y(t){if(!t.length)
-return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
+  </section>`}function np(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function yy(t){if(!t.length)
+return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=f(S(e.included_angle_deg)),s=f(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var Vi=$(()=>{_();cs();ee();L()});function np(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function ds(t){let e=np(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${op}${ap[e]}</svg
-    ><b>${sp[e]}.</b>`}function xa(t,e){let n=np(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${op}${ap[n]}</svg>
+  </li>`}var qi=$(()=>{_();cs();ee();E()});function ap(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function ds(t){let e=ap(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ip}${lp[e]}</svg
+    ><b>${rp[e]}.</b>`}function xa(t,e){let n=ap(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ip}${lp[n]}</svg>
     <p>
-      <b data-test="move">${sp[n]}.</b>
+      <b data-test="move">${rp[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${yy(t,e)}
+      ${ky(t,e)}
     </p>
   </div>`}function ro({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
-n})`:""}`}function yy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
+n})`:""}`}function ky(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=ro(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var sp,op,zi,tp,by,ep,wy,ap,hs=$(()=>{_();sp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var rp,ip,Ki,sp,_y,op,vy,lp,hs=$(()=>{_();rp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},op=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,zi=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-tp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,by=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-ep=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,wy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-ap={first:[by],same:[wy],over:[zi],end:[tp],both:[zi,tp],quarter:[ep],"quarter-over":[zi,ep]}});function io({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
-s,o]=[t[n-1],t[n]];return qi(s,o,(e-s.share)/(o.share-s.share))}function qi(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},ip=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ki=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+sp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,_y=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+op=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,vy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+lp={first:[_y],same:[vy],over:[Ki],end:[sp],both:[Ki,sp],quarter:[op],"quarter-over":[Ki,op]}});function io({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+s,o]=[t[n-1],t[n]];return Yi(s,o,(e-s.share)/(o.share-s.share))}function Yi(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function rp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function cp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function ip(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function dp(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
-"approach"?n:-n,r=_y(t.frames,e.phase);return{...vy(r,o,a),punch_y_mm:n}}function _y(t,e){let n=e==="withdrawa\
+"approach"?n:-n,r=xy(t.frames,e.phase);return{...Sy(r,o,a),punch_y_mm:n}}function xy(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:t}function vy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
-n>=l&&r>l)return qi(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
-end"?qi(s,o,(e(s)-n)/(e(s)-e(o))):o}function ky({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=ps([[-a,-t/2],[-a,t/2]],s),[h,p]=ps([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
-m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(ps(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(ps(e,s))}Z`}function lp(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+s-1);return o.length?o:t}function Sy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
+n>=l&&r>l)return Yi(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
+end"?Yi(s,o,(e(s)-n)/(e(s)-e(o))):o}function Ty({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
+inside_radius_mm:r}){let[l,c]=ps([[-a,-t/2],[-a,t/2]],s),[h,p]=ps([[a,-t/2],[a,t/2]],o),u=([g,b])=>`${g} ${-b}`,
+m=g=>g.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(ps(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${m(ps(e,s))}Z`}function hp(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...ps(t.left,u),
 ...ps(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function ps(t,[e,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Sa(t,e,n){let s=-n.
-punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:ky(e,n),tools:[
-t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var Ki=$(
-()=>{We()});function Ta({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=fp?e:null}function Cn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Ta(t),{before:o,after:a}=rp(n),r=s?ip(n,
+punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Ty(e,n),tools:[
+t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var Ji=$(
+()=>{We()});function Ta({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=bp?e:null}function Bn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Ta(t),{before:o,after:a}=cp(n),r=s?dp(n,
 s):io(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Sa(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function us(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Ta(t);if(!n)return`Nothing comes within ${g(w(fp,{
-digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
+if(!e)return"Clearance was not checked at this step.";let n=Ta(t);if(!n)return`Nothing comes within ${f(w(bp,{
+digits:0}))} of the part.`;let s=f(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${f(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${cp(n.tool)}, ${dp(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${cp(n.tool)}, ${dp(n)}${e.hits?.length?o:""}.`}function dp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
-let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
-"withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
-function Yi({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${pp(n.tool)}, ${up(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${pp(n.tool)}, ${up(n)}${e.hits?.length?o:""}.`}function up({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+let s=f(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
+"withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${f(S(e))}`}
+function Xi({motion:t},e){let n=f(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${hp(t,e)}`;if(e.phase==="putting in")return`Putting it in${hp(t,e)}`;let s=g(w(Math.max(
+t")return`Taking it out${mp(t,e)}`;if(e.phase==="putting in")return`Putting it in${mp(t,e)}`;let s=f(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function hp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function mp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
-t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function xy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
+t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function My({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[up(e,n,"slide"),up(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${pp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[gp(e,n,"slide"),gp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${fp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${pp}`}:null}function me(t,{short:e=!1}={}){let n=xy(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${fp}`}:null}function me(t,{short:e=!1}={}){let n=My(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${mp(n.kind)}<b>${n.what}.</b></span
+      >${$p(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${mp(n.kind)}
+    ${$p(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var fp,cp,pp,up,mp,Sy,Ty,Me=$(()=>{_();Ki();L();fp=100;cp=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;pp="Punch still, at its top. Fingers never between.";up=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");mp=t=>t==="swing"?Sy:Ty(t!=="slide"),Sy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var bp,pp,fp,gp,$p,Ay,Oy,Me=$(()=>{_();Ji();E();bp=100;pp=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;fp="Punch still, at its top. Fingers never between.";gp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");$p=t=>t==="swing"?Ay:Oy(t!=="slide"),Ay=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Ty=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,Oy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function Xi({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
+  </svg>`});function Qi({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
 unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ms(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${Ji(s)}</span>
+          <span class="where">${Zi(s)}</span>
           <span class="more"
-            >${[Xi(s),$p(s.steps,e),Zi(s,n),My(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[Qi(s),yp(s.steps,e),tl(s,n),Ly(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function $p(t,e){return!t?.
-length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function Zi({kind:t,code:e},n){let s=n.filter(
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function yp(t,e){return!t?.
+length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function tl({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${$p(o.map(({number:a})=>a),0)}`:""}`:""}function My(t){return t==="good"||!t?"":t==="unknown"?"condition \
+for ${yp(o.map(({number:a})=>a),0)}`:""}`:""}function Ly(t){return t==="good"||!t?"":t==="unknown"?"condition \
 unknown":t}function Ma(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
       ${xe("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
@@ -1410,10 +1410,10 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       ${xe("Mass",qs(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.rests_on?i`<p data-test="blank-rests-on">Blank by ${t.rests_on}.</p>`:d}
-    ${t.lines?i`<p data-test="relief">${Qi(t)}</p>`:d}`}function Qi({relief:t,lines:e=[]}){let n=new Set(e.map(
+    ${t.lines?i`<p data-test="relief">${el(t)}</p>`:d}`}function el({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
-"none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function bp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
+"none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${f(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
+"across.":"a side."}`}function _p(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>f(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1429,7 +1429,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       </thead>
       <tbody role="rowgroup">
         ${t.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${Ay(t,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${Ey(t,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1440,9 +1440,9 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function Ay({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function tl(t,e=0){
+  </div>`}function Ey({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function nl(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${Oy(ro(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${Ny(ro(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1452,15 +1452,15 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${Oy(ro(t,e))} to the gauge${s}, `:"";
             >${ds(t)}</span
           > `:d}
     ${me(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
-    up.${Ey(t)}
-  </span>`}function Ey({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
-    >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
+    up.${By(t)}
+  </span>`}function By({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
+    >${t.count} hits, ${f(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
   >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
-`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function Ly(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function gp(t,e,n){
-return le(t,t)?t.first_hit?Ny(t,e,n):t.limits?Ly(t,e,n):g(n(t[e])):g(n(null))}function Ny(t,e,n){let s=e==="se\
-t_angle_deg"?`first hit, ${Ni(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
-      >${s}${g(n(t[`expected_${e}`]))}</small
+`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function Cy(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
+null||s===o?d:i`<small class="band">${n(s).text} to ${f(n(o))}</small>`;return i`${f(n(t[e]))}${a}`}function wp(t,e,n){
+return le(t,t)?t.first_hit?Py(t,e,n):t.limits?Cy(t,e,n):f(n(t[e])):f(n(null))}function Py(t,e,n){let s=e==="se\
+t_angle_deg"?`first hit, ${Ci(t.first_hit)}; then about `:"then about ";return i`${f(n(t[e]))}<small class="band"
+      >${s}${f(n(t[`expected_${e}`]))}</small
     >`}function Aa(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
@@ -1472,56 +1472,56 @@ t_angle_deg"?`first hit, ${Ni(t.first_hit)}; then about `:"then about ";return i
         ${t.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
                 ${e?i`<a href=${e(o.number)}>${o.number}. ${fe(o)}</a>`:i`${o.number}. ${fe(o)}`}
-                <small>${g(S(o.included_angle_deg))} ${o.direction}</small>
+                <small>${f(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
-              <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
-              <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
+              <td role="cell" data-head="Gauge X" data-test="gauge-x">${f(n(o.gauge_x_mm))}</td>
+              <td role="cell" data-head="Gauge R" data-test="gauge-r">${f(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${gp(o,"set_angle_deg",S)}
+                ${wp(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${gp(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${wp(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${g(Kt(o))}<small class="band">expected ${g(Ge(o))}</small>
+                ${f(Kt(o))}<small class="band">expected ${f(Ge(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
 d}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${tl(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${nl(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Ji,Oy,Ke=$(()=>{_();_t();mn();L();pe();ee();da();Sn();hs();Me();Ji=Ue;Oy=t=>t[0].toUpperCase()+t.
+  </div>`}var Zi,Ny,Ke=$(()=>{_();_t();mn();E();pe();ee();da();Sn();hs();Me();Zi=Ue;Ny=t=>t[0].toUpperCase()+t.
 slice(1)});function Oa(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
-    ${el(t,e)}
+    ${sl(t,e)}
   </header>`}function Ut(t,e,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
     <span class="value" data-test="${n}-value">${e.text}${e.unit==="°"?"°":d}</span>
-  </div>`}var el,Ye=$(()=>{_();Ke();el=(t,e)=>i`<h1>
+  </div>`}var sl,Ye=$(()=>{_();Ke();sl=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
       >${fe(e)}
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function wp(t,e,n,s,o){let a=Cn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?io(t.motion,l):null,
-h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
+  </h1>`});function vp(t,e,n,s,o){let a=Bn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?io(t.motion,l):null,
+h=a&&r==="during"?a.shown:null,p=f(w(t.gauge_x_mm)),u=(m,g,b,y)=>i`<button
       type="button"
       class="button"
       aria-pressed=${b?"true":"false"}
       data-test=${y}
-      @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
+      @click=${()=>{Object.assign(n,g,{playing:!1}),s()}}>
       ${m}
     </button>`;return i`${ue(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&Sa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&lp(t.motion,c),words:`${fe(
-t)}, ${By(t,r)}. Gauge at ${p}.`})}
+angle:e,moment:h??(c&&Sa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&hp(t.motion,c),words:`${fe(
+t)}, ${Ry(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${Py(t,r,c)}
+            ${Wy(t,r,c)}
           </p>`:d}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1529,9 +1529,9 @@ t)}, ${By(t,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?Ry(t,l,n,s,o):d}`}function By(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?us(t):"on its way"}function Py(t,e,n){return n?Yi(t,n):us(t)}function Ry(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&Iy(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+    ${a?Dy(t,l,n,s,o):d}`}function Ry(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
+er"?"at the bottom of the stroke":e==="during"?us(t):"on its way"}function Wy(t,e,n){return n?Xi(t,n):us(t)}function Dy(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&Fy(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1549,40 +1549,40 @@ let a=()=>{n.playing=!n.playing,n.playing&&Iy(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Yi(t,io(t.motion,e))}
+      aria-valuetext=${Xi(t,io(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function Iy(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
-max(0,r-o)/Cy),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var Cy,lo,Ea=$(()=>{_();Ki();eo();L();Ke();Me();Cy=7e3,lo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function yp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.what??`${Wy(t)} Something else is wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
+  </div>`}function Fy(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+max(0,r-o)/Iy),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
+requestAnimationFrame(a)}var Iy,lo,La=$(()=>{_();Ji();eo();E();Ke();Me();Iy=7e3,lo=()=>({at:"before",share:0,close:!1,
+playing:!1})});function kp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+"No new setting comes from this one."}</p>`;let s=n?.what??`${jy(t)} Something else is wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??$d).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??yd).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Wy(t){let e=ri(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function _p(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function jy(t){let e=li(t),n="That is further off than the card’s table of corrections goes.";return e?
+`${n} Tools and press end at ${f(S(e.sharpest_deg))} under load.`:n}function xp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var nl=$(()=>{_();mn();L();V()});function vp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var ol=$(()=>{_();mn();E();V()});function Sp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${kp(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${Tp(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function La({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${kp(n.centre_mm)}`:""}function kp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Na=$(()=>{_();L();V()});function Ca(t,e){let n=e.checks.filter(l=>jt(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+    </ul>`}function Ea({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
+`Station ${n.number}, ${Tp(n.centre_mm)}`:""}function Tp(t){return Math.abs(t)<.5?"in the middle":`its middle ${f(
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Na=$(()=>{_();E();V()});function Ba(t,e){let n=e.checks.filter(l=>jt(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:jt(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ba(t,e,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ca(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=Qt(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return wp(r,ma(e,a),n,s,o)}function Pa(t,e){let n=Qt(
+    </p>`;let a=Qt(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return vp(r,ma(e,a),n,s,o)}function Pa(t,e){let n=Qt(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Ut("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1591,21 +1591,21 @@ i`<div class="set-figures">
       ${Ut("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${ss(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?_p(e,n.fromTrial):d} ${Dy(e)}
+    ${n.set_angle_deg===null?xp(e,n.fromTrial):d} ${Hy(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
-            <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
-            ${g(w(e.punch_depth_mm,{digits:2}))}.
+            <b>Angle and depth from a first piece.</b> The plan said ${f(S(e.set_angle_deg))} and
+            ${f(w(e.punch_depth_mm,{digits:2}))}.
           </p>`:d}
     ${e.gauge_draw_back_mm?i`<p class="draw-back" data-test="draw-back">
-            <b>Draw the gauge back ${g(w(e.gauge_draw_back_mm,{digits:0}))}</b>
+            <b>Draw the gauge back ${f(w(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${Fy(e)}`}function Dy(t){let e=ha(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
-function Fy({hits:t}){return t?i`<div class="hits" data-test="hits">
-    <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
-    ${g(w(t.pitch_mm,{digits:2}))} each time:
+    ${Uy(e)}`}function Hy(t){let e=ha(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+function Uy({hits:t}){return t?i`<div class="hits" data-test="hits">
+    <b>${t.count} hits</b>, ${f(S(t.angle_each_deg))} each. Move the gauge
+    ${f(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function xp(t,e){if(!e.die)return d;let n=La(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function Mp(t,e){if(!e.die)return d;let n=Ea(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1628,20 +1628,20 @@ d}
             </div>`:d}
       <div>
         <dt>Wanted</dt>
-        <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
+        <dd><b>${f(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${is(e)}`}var Ra=$(()=>{_();kt();L();pe();V();Sn();Ea();An();nl();Ye();Na()});function Sp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ca(t,e),c=l.filter(m=>jt(m)!=="note"),h=l.length>
-jy,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${is(e)}`}var Ia=$(()=>{_();kt();E();pe();V();Sn();La();An();ol();Ye();Na()});function Ap(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ba(t,e),c=l.filter(m=>jt(m)!=="note"),h=l.length>
+Gy,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
     data-step=${e.number}
     data-revision=${t.revision}>
     <header class="step-top">
-      ${Ia(n,o)}
+      ${Ra(n,o)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
-      ${el(t,e)}
+      ${sl(t,e)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${yt(r)}</div>`:d}
     <div class="step-body">
@@ -1651,16 +1651,16 @@ jy,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
         ${p.length?yt(p):d}${ka(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${ms(Hy(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${ms(Vy(t,e),0)}</section>
     </div>
-    ${Mp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
-  </article>`}function Tp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${Lp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
+  </article>`}function Op(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${Ia(e,s)}
+      ${Ra(e,s)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
     </header>
     ${n}
@@ -1674,21 +1674,21 @@ jy,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Mp({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Mp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Lp({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function Lp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var jy,Hy,Ia,sl=$(()=>{_();qe();Vi();V();hs();Ke();Ye();Me();Ra();jy=3;Hy=(t,e)=>t.plan.tools.filter(
-n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Ia=(t,e)=>i`<button
+  </nav>`}var Gy,Vy,Ra,al=$(()=>{_();qe();qi();V();hs();Ke();Ye();Me();Ia();Gy=3;Vy=(t,e)=>t.plan.tools.filter(
+n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Ra=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
     aria-label="${Te(t)}, this display. Choose another"
     @click=${e.choose}>
     ${Te(t)}
-  </button>`});function Ap({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+  </button>`});function Ep({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1711,9 +1711,9 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Make it</button>
           </form>`:d}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${Ln(o)}
+            Stay at ${En(o)}
           </button>`:d}
-  </div>`}function Np({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function Pp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1722,183 +1722,183 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Op,Ep,Lp,ol,Cp=$(()=>{_();U();qe();dt();sl();J();Op=t=>ol(t,"bench-idle",Te(t.name),i`<p>Open a card on a phone and choose this bench.</p>`),
-Ep=(t,e,n)=>ol(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
+        </p>`:d}`}var Np,Bp,Cp,rl,Ip=$(()=>{_();U();qe();dt();al();J();Np=t=>rl(t,"bench-idle",Te(t.name),i`<p>Open a card on a phone and choose this bench.</p>`),
+Bp=(t,e,n)=>rl(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),Lp=(t,e,n)=>ol(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),Cp=(t,e,n)=>rl(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
-    </p>`),ol=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${Ia(t,n)}</header>
+    </p>`),rl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    <header class="step-top">${Ra(t,n)}</header>
     ${e}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var Rp={};et(Rp,{show:()=>Gy});function Gy(t){Dh(t.signal);let e=Hi();e?Pp(t,e):Bp(t,"")}function Bp(t,e){t.title(
+  </article>`});var Dp={};et(Dp,{show:()=>qy});function qy(t){Hh(t.signal);let e=Gi();e?Wp(t,e):Rp(t,"")}function Rp(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(Ap(s,c)),r=p=>{n.abort();let u=Hi();Pp(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Uh(p||" ")).name)}catch(u){
+aborted&&t.render(Ep(s,c)),r=p=>{n.abort();let u=Gi();Wp(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await zh(p||" ")).name)}catch(u){
 s.wrong=u instanceof T?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-h=async()=>{try{Object.assign(s,{names:(await En(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,Uy))};a(),h()}function Pp(t,e){let{name:n}=e,s=new AbortController,
+h=async()=>{try{Object.assign(s,{names:(await Ln(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,zy))};a(),h()}function Wp(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
 step:e.step},l=null,c=null,h=0,p=lo(),u=_a(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
-step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
-Ui(e)}function f(v){s.abort(),v||Ui(null),Bp(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=lo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
-a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await wt(r.code,N=>{v.aborted||(l=N,h=0,E())},
-v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let A={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
+step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?g(""):L()},o);function m(v){e={...e,...r,...v},
+Vi(e)}function g(v){s.abort(),v||Vi(null),Rp(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),X&&(p=lo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():L()}async function y(){a.abort(),
+a=new AbortController;let v=a.signal;if(h=0,c=null,L(),!!r.code)try{await wt(r.code,N=>{v.aborted||(l=N,h=0,L())},
+v)}catch(N){if(v.aborted||o.aborted)return;c=N,L()}}let A={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=Np(u.standing(),!!l,
-h,A.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:A})),(l||c||!r.code)&&t.ready()}
-function C(v){if(!r.code)return Op(v);if(!l)return c?Ep(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?Sp(l,X,v,Ba(l,X,p,E,a.signal)):r.step===N.length+1?Tp(l,v):Lp(l,r.step,v)}Jh(A,o),
-ft(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Xt(
-l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var Uy,Ip=$(()=>{U();Fh();qe();Gi();kt();
-dt();Xh();nt();$t();Cp();sl();Ea();Ct();Ra();Uy=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ne(i``,n);Ne(i`<div class="notice" data-test="notice">
+{code:null,step:0},!0),choose:()=>g(n),newer:()=>y()};function L(){if(o.aborted)return;let v=Pp(u.standing(),!!l,
+h,A.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(B({name:n,lines:v,acts:A})),(l||c||!r.code)&&t.ready()}
+function B(v){if(!r.code)return Np(v);if(!l)return c?Bp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
+steps,X=N[r.step-1];return X?Ap(l,X,v,Ca(l,X,p,L,a.signal)):r.step===N.length+1?Op(l,v):Cp(l,r.step,v)}Qh(A,o),
+ft(L,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Xt(
+l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,L())},{signal:o}),
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var zy,Fp=$(()=>{U();Uh();qe();zi();kt();
+dt();tp();nt();$t();Ip();al();La();Bt();Ia();zy=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ne(i``,n);Ne(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Wp),e||(Wp=setTimeout(s,8e3))}var Wp,oe=$(()=>{_()});function Dp(t){try{let e=JSON.parse(localStorage.getItem(al(t))??"null");return e&&Array.isArray(e.form?.flats)&&
-Array.isArray(e.form?.bends)?e:null}catch{return null}}function rl(t,e){try{return localStorage.setItem(al(t),
-JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function il(t){try{localStorage.removeItem(
-al(t))}catch{}}var al,Fp=$(()=>{al=t=>`flangebook.part.${t||"new"}`});var Wa,ge,Da,Fa,co=$(()=>{he();rs();L();Wa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+    </div>`,n),clearTimeout(jp),e||(jp=setTimeout(s,8e3))}var jp,oe=$(()=>{_()});function Hp(t){try{let e=JSON.parse(localStorage.getItem(il(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+Array.isArray(e.form?.bends)?e:null}catch{return null}}function ll(t,e){try{return localStorage.setItem(il(t),
+JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function cl(t){try{localStorage.removeItem(
+il(t))}catch{}}var il,Up=$(()=>{il=t=>`flangebook.part.${t||"new"}`});var Wa,ge,Da,Fa,co=$(()=>{he();rs();E();Wa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Da=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...so(t)}),
 Fa=(t,e)=>({included_angle_deg:t.kind==="bend"?Pt(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
 t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...fa(t)})});function ja(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
 bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
-l"?["left","right"]:[...Bn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Hp(t,e){let n=ja(e);for(let s of Bn){let o=t.sides[t.alike?
+l"?["left","right"]:[...Cn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function Vp(t,e){let n=ja(e);for(let s of Cn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function Up({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function zp({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Gp(t){let e=Bn.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=ja().sides;for(let o of Bn){let a=t.sides[o]??t.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function qp(t){let e=Cn.
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=ja().sides;for(let o of Cn){let a=t.sides[o]??t.
 sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(Da)}}return{length:z(t.length_mm),width:z(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function Kp(t,e){let n=s=>t.there.includes(s)?zp(t,s).flats.map((o,a)=>`${s}\
- ${$s(a)}`):[];return ll.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function Yp(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=zp(t,o);return[o,{flats_mm:a.flats.map(n),
+firstPair:t.first_pair??"left-right"}}function Xp(t,e){let n=s=>t.there.includes(s)?Yp(t,s).flats.map((o,a)=>`${s}\
+ ${$s(a)}`):[];return dl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+o),...n(o)])}function Zp(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=Yp(t,o);return[o,{flats_mm:a.flats.map(n),
 bends:a.bends.map(r=>Fa(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
 relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function fs(t){
-return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...cl(t).flatMap(
-e=>Vy(t,e))]}function Vy({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
+return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...hl(t).flatMap(
+e=>Ky(t,e))]}function Ky({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=t[n].bends[a],h=`${s}${$s(a)}`;return[[gs(n,a),h,o],...r==="bend"?[[Ha(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${Je(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function Jp(t,e){if(!t.alike)return e;
+l]]:[],...r==="open_hem"?[[`${Je(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function Qp(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function Xp(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function tu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${$s(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Zp(t,e,n,s){
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${$s(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function eu(t,e,n,s){
 let o=t.sides[e];return Ua(t,e,{...o,flats:o.flats.with(n,s)})}function bs(t,e,n,s){let o=t.sides[e];return Ua(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Qp(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return Ua(t,e,{flats:[...n,""],bends:[...o,ge()]})}function tu(t,e){let{flats:n,bends:s}=t.
-sides[e];return Ua(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function eu(t,e){let n=Bn.filter(o=>o===e!==
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function nu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return Ua(t,e,{flats:[...n,""],bends:[...o,ge()]})}function su(t,e){let{flats:n,bends:s}=t.
+sides[e];return Ua(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function ou(t,e){let n=Cn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function nu(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var ll,Bn,jp,Vp,zp,Pn,qp,cl,gs,Je,Ha,$s,Ua,Rn=$(()=>{co();L();ll=[["left","right"],["front","\
-back"]],Bn=ll.flat(),jp=6;Vp=({there:t})=>ll.every(e=>e.some(n=>t.includes(n))),zp=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Pn=t=>Kp(t,()=>[]),qp=t=>Kp(t,(e,n)=>[`base, ${e} to ${n}`]);cl=({there:t,alike:e})=>e?t.slice(0,1):t;gs=(t,e)=>`\
+[n[0]]:s}:t.sides}}function au(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var dl,Cn,Gp,Kp,Yp,Pn,Jp,hl,gs,Je,Ha,$s,Ua,In=$(()=>{co();E();dl=[["left","right"],["front","\
+back"]],Cn=dl.flat(),Gp=6;Kp=({there:t})=>dl.every(e=>e.some(n=>t.includes(n))),Yp=(t,e)=>t.sides[t.alike?t.there[0]:
+e],Pn=t=>Xp(t,()=>[]),Jp=t=>Xp(t,(e,n)=>[`base, ${e} to ${n}`]);hl=({there:t,alike:e})=>e?t.slice(0,1):t;gs=(t,e)=>`\
 box.sides.${t}.flats_mm.${e}`,Je=(t,e)=>`box.sides.${t}.bends.${e}`,Ha=(t,e)=>`${Je(t,e)}.included_angle_deg`,
-$s=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Ua=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function hl(t){if(!t)return ho();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+$s=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Ua=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function ul(t){if(!t)return ho();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
-[]],margin:s===void 0||s===dl?"":z(s)}}function pl(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+[]],margin:s===void 0||s===pl?"":z(s)}}function ml(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
 critical_flats:l,margin:c}=t??ho(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:Q(c,
-e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function ul(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
+e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function fl(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
 wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function Ga(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??ho();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var dl,ho,su,Va=$(()=>{L();dl=2,ho=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});su=t=>({...t,first:"",
-last:"",critical_flats:[]})});function fl(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function za({aside:t,...e},n){let s=ou({...e,box:n?e.box??t??ja():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function au(t,e){return t.box&&e&&String(Pn(t.box))===String(
-Pn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:ou({...t,box:e})}function po(t,e){return t.box?{...fl(t.metal),
-title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:hl(
-t.wishes),tools:so(t.tools),box:Gp(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var pl,ho,ru,Va=$(()=>{E();pl=2,ho=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});ru=t=>({...t,first:"",
+last:"",critical_flats:[]})});function $l(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function za({aside:t,...e},n){let s=iu({...e,box:n?e.box??t??ja():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function lu(t,e){return t.box&&e&&String(Pn(t.box))===String(
+Pn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:iu({...t,box:e})}function po(t,e){return t.box?{...$l(t.metal),
+title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:ul(
+t.wishes),tools:so(t.tools),box:qp(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
 length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(Da),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:hl(t.wishes),tools:so(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+grain??"",order:t.order??null,wishes:ul(t.wishes),tools:so(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function ws(t){let e=n=>Q(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:Yp(t.box,t.unit),...t.
-order?{order:t.order}:{},...pl(t.wishes,t.unit),...Ci(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:Zp(t.box,t.unit),...t.
+order?{order:t.order}:{},...ml(t.wishes,t.unit),...Pi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
 t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Fa(n,t.unit)),dimension:t.
-dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...pl(t.wishes,t.unit),...Ci(t.tools),...t.
+dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...ml(t.wishes,t.unit),...Pi(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:Pt(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
 function qa(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...fs(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
-bends.flatMap((s,o)=>zy(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>Yy(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function zy({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Yy({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function ru(t,e,n){return{...t,flats:t.flats.with(e,n)}}function In(t,e,n){return{...t,bends:t.
-bends.with(e,{...t.bends[e],...n})}}function $l(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
+ ${s+1}`,n]]:[]}function cu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Rn(t,e,n){return{...t,bends:t.
+bends.with(e,{...t.bends[e],...n})}}function wl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:lu(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...ul(t.wishes,0)}}function iu(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:lu(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...ul(t.wishes,e+1)}}function lu(t,e,n){
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:hu(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...fl(t.wishes,0)}}function du(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:hu(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...fl(t.wishes,e+1)}}function hu(t,e,n){
 let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function Ka(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function cu(t,e){return e===0||e===t.bends.length-1}var ml,ou,gl,Xe=$(()=>{
-co();Rn();he();rs();L();Va();ml=40;ou=t=>({...t,order:null,...t.wishes?{wishes:su(t.wishes)}:{}});gl=t=>JSON.stringify(
-{...ws(t),title:""})});async function bl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...hu(t),code:e},timeout:du});return{saved:await mu(
-n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw uu(n)}}async function pu(t,e){let n={...hu(
-t),reason:t.reason??""},s=qy(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:du});return await _c().then(c=>Rs({...s,number:c},l)).catch(
-()=>{}),{saved:await mu(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await ye(e.code)};throw uu(
-o)}}function qy(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
+map(Number);return e.length?e:null}function pu(t,e){return e===0||e===t.bends.length-1}var gl,iu,bl,Xe=$(()=>{
+co();In();he();rs();E();Va();gl=40;iu=t=>({...t,order:null,...t.wishes?{wishes:ru(t.wishes)}:{}});bl=t=>JSON.stringify(
+{...ws(t),title:""})});async function yl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...mu(t),code:e},timeout:uu});return{saved:await $u(
+n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw gu(n)}}async function fu(t,e){let n={...mu(
+t),reason:t.reason??""},s=Jy(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:uu});return await xc().then(c=>Is({...s,number:c},l)).catch(
+()=>{}),{saved:await $u(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await ye(e.code)};throw gu(
+o)}}function Jy(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function uu(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function mu(t){return re(t).catch(()=>t)}var du,hu,
-fu=$(()=>{U();kt();Nt();Xe();nt();$t();du=6e4,hu=t=>({part:ws(t),note:t.note,...B().name?{by:B().name}:{}})});function bu(t,{pixels:e=Qn(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=gu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+Ft(wl(b),Y)]),a),p=gu(
-t.bend_lines.map(b=>[b.at_mm*r,Ft(H(b.at_mm),Y)]),a),u=$u(h)*uo+Y*.4,m=$u(p)*uo+Y*.4,f=u+c;return i`<svg
+after:r,etag:o,revision:a}}function gu(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function $u(t){return re(t).catch(()=>t)}var uu,mu,
+bu=$(()=>{U();kt();Nt();Xe();nt();$t();uu=6e4,mu=t=>({part:ws(t),note:t.note,...C().name?{by:C().name}:{}})});function _u(t,{pixels:e=Qn(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=wu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+Ft(_l(b),Y)]),a),p=wu(
+t.bend_lines.map(b=>[b.at_mm*r,Ft(H(b.at_mm),Y)]),a),u=yu(h)*uo+Y*.4,m=yu(p)*uo+Y*.4,g=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${Ky(t)}
-      viewBox="-8 -4 ${e+8} ${f+m+uo*1.4}">
-      ${l?Jy(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,y)=>Yy(b,b.at_mm*r,h[y],p[y],u,f))}
-      ${Xy(a,f+m+Y*.7,H(t.length_mm))}
-      ${Zy(a+Y,u,f,o)}
+      aria-label=${Xy(t)}
+      viewBox="-8 -4 ${e+8} ${g+m+uo*1.4}">
+      ${l?Qy(a,u,g):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,y)=>Zy(b,b.at_mm*r,h[y],p[y],u,g))}
+      ${t_(a,g+m+Y*.7,H(t.length_mm))}
+      ${e_(a+Y,u,g,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function wl(t){let e=t.
-included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function Ky(t){
-let e=t.bend_lines.map(n=>`bend ${n.bend} ${wl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function gu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
-Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Yy(t,e,n,s,o,a){
+    ${l?i`<p class="hint">Width ${f({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function _l(t){let e=t.
+included_angle_deg?f(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function Xy(t){
+let e=t.bend_lines.map(n=>`bend ${n.bend} ${_l(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
+width_mm)}. ${e.join("; ")}.`}function wu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Zy(t,e,n,s,o,a){
 let r=o-Y*.4-uo*(n.row+.5),l=a+Y*.4+uo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
     <text class="badge-number" x=${c+Y*.75} y=${r} font-size=${Y*.95} text-anchor="middle"
       dominant-baseline="central">${t.bend}</text>
-    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${wl(t)}</text>
+    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${_l(t)}</text>
     <rect class="ground" x=${s.at-s.width/2} y=${l-Y*.7} width=${s.width}
       height=${Y*1.4}/>
     <text x=${s.at} y=${l} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${H(t.at_mm)}</text>`}function Jy(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
+      dominant-baseline="central">${H(t.at_mm)}</text>`}function Qy(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function Xy(t,e,n){let s=Ft(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function t_(t,e,n){let s=Ft(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function Zy(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function e_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,uo,$u,wu=$(()=>{_();L();Yo();ee();Y=18,uo=Y*1.5;$u=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Yt(t,{mark:e=0,...n}={}){if(!It(t))return Md(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return va(t.folded,{...n,mark:s})}function ys(t,e={}){return t.outline?Zh(t,e):bu(t,e)}var Ze=$(()=>{
-cs();wu();ee()});function _s({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var Y,uo,yu,vu=$(()=>{_();E();Yo();ee();Y=18,uo=Y*1.5;yu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Yt(t,{mark:e=0,...n}={}){if(!Rt(t))return Ld(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return va(t.folded,{...n,mark:s})}function ys(t,e={}){return t.outline?ep(t,e):_u(t,e)}var Ze=$(()=>{
+cs();vu();ee()});function _s({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1932,8 +1932,8 @@ cs();wu();ee()});function _s({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function Ya(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var vs=$(()=>{_();V()});function _u(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=po(t.part,t.note),r=[...new Set([...yl(e),...yl(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=Ya(yu(e),yu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var vs=$(()=>{_();V()});function xu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=po(t.part,t.note),r=[...new Set([...vl(e),...vl(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=Ya(ku(e),ku(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -1980,7 +1980,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=Ya(yu(e),yu(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function yl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
+  </section>`}function vl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
 {label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:Ga(t.
 wishes)},{label:"Tools",value:Mn(t.tools)},...t.box?[...fs(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
@@ -1989,19 +1989,19 @@ box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Mn(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var yu,vu=$(()=>{_();Ze();Rn();Xe();rs();Va();V();vs();yu=t=>Object.fromEntries(yl(t).map(({label:e,value:n})=>[
-e,n]))});function xu(t,e,n){let{box:s,unit:o}=t,a=Jp(s,e),r=(l,c)=>n(au(t,l),c);return i`${s_(s,r)}
+var ku,Su=$(()=>{_();Ze();In();Xe();rs();Va();V();vs();ku=t=>Object.fromEntries(vl(t).map(({label:e,value:n})=>[
+e,n]))});function Mu(t,e,n){let{box:s,unit:o}=t,a=Qp(s,e),r=(l,c)=>n(lu(t,l),c);return i`${r_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${o_(s,r)}
+      ${i_(s,r)}
       <div>
-        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
+        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
-        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:I(a,"box.width_mm"),
+        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:R(a,"box.width_mm"),
 change:l=>r({...s,width:l})})}
       </div>
     </div>
-    ${I(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
+    ${R(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
     <h2>Sides, from the base outwards <small>${o}</small></h2>
     <label class="tick"
       ><input
@@ -2009,78 +2009,78 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(nu(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(au(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${cl(s).map(l=>a_(s,l,a,r))}
+    ${hl(s).map(l=>l_(s,l,a,r))}
     <h2>Corners</h2>
-    ${c_(t,a,r)}
-    ${Vp(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??ku[0][0],
-options:ku,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function s_(t,e){let n=Up(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${Qy.map(([s,o,a])=>i`<button
+    ${p_(t,a,r)}
+    ${Kp(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Tu[0][0],
+options:Tu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function r_(t,e){let n=zp(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${n_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(Hp(t,s))}>
+          @click=${()=>e(Vp(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function o_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
+  </div>`}function i_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(eu(t,s))}>
+      @click=${()=>e(ou(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${Bn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function a_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
+    ${Cn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function l_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
     <legend>${r}</legend>
-    ${l_(a)}
+    ${h_(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${r_(t,e,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${c_(t,e,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=jp}
-        @click=${()=>s(Qp(t,e),{focus:gs(e,o.length)})}>
+        ?disabled=${o.length>=Gp}
+        @click=${()=>s(nu(t,e),{focus:gs(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(tu(t,e),{focus:gs(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(su(t,e),{focus:gs(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function r_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Su($s(n))],h=`${Je(e,n)}.hem\
+  </fieldset>`}function c_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Au($s(n))],h=`${Je(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:gs(e,n),label:c,value:a[n],wrong:[...I(s,gs(e,n)),...I(s,Je(e,n))],change:p=>o(Zp(t,e,
+      ${O({next:!0,name:gs(e,n),label:c,value:a[n],wrong:[...R(s,gs(e,n)),...R(s,Je(e,n))],change:p=>o(eu(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:Ha(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
+      ${l.kind==="bend"?O({next:!0,name:Ha(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
 Ha(e,n)),change:p=>o(bs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(bs(t,
+    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(bs(t,
 e,n,{gap:p}))}):d}
     ${K({name:`${Je(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:n_,change:p=>o(bs(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${i_(t,e,n,s,o)}`}function i_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${Je(e,n)}.inside_radius_mm`,c=n===
+n","↓ down"]]:a_,change:p=>o(bs(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${d_(t,e,n,s,o)}`}function d_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${Je(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Su($s(n))}: </span
+      <span class="unseen">${Au($s(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:I(s,l),change:h=>o(bs(t,e,n,{radius:h}))}):d}
+radius,wrong:R(s,l),change:h=>o(bs(t,e,n,{radius:h}))}):d}
     ${c?q({name:`${Je(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Wa,change:h=>o(bs(t,e,n,{kind:h}))}):d}
-  </details>`}function l_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
+  </details>`}function h_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2088,36 +2088,36 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function c_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${h_(t)}
+  </svg>`}function p_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+      ${m_(t)}
       <div>
-        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:e_,change:o=>s({...t,corner:o===
+        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:o_,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
-        ${K({name:"box.relief",label:"Relief",value:t.relief,options:t_,change:o=>s({...t,relief:o})})}
+        ${K({name:"box.relief",label:"Relief",value:t.relief,options:s_,change:o=>s({...t,relief:o})})}
       </div>
     </div>
     <div class="fields">
       ${t.relief==="none"?d:O({next:!0,name:"box.relief_mm",label:t.relief==="round"?"Relief, diameter":"Relie\
-f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:I(n,"box.relief_mm"),change:o=>s(
+f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:R(n,"box.relief_mm"),change:o=>s(
 {...t,reliefSize:o})})}
       ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
-thickness.",value:t.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function h_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
+    </div>`}function m_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${d_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${u_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var Qy,t_,e_,ku,n_,Su,d_,Tu=$(()=>{_();co();Rn();Xe();J();se();Qy=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var n_,s_,o_,Tu,a_,Au,u_,Ou=$(()=>{_();co();In();Xe();J();se();n_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],t_=[["round","Round"],["square","Square"],["none","None"]],e_=[["c\
-losed","Closed"],["open","Open"]],ku=[["left-right","Left and right"],["front-back","Front and back"]],n_=[["u\
-p","↑ in"],["down","↓ out"]];Su=t=>t[0].toUpperCase()+t.slice(1);d_={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function _l(t,e){return i`<details class="convention" data-test="convention">
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],s_=[["round","Round"],["square","Square"],["none","None"]],o_=[["c\
+losed","Closed"],["open","Open"]],Tu=[["left-right","Left and right"],["front-back","Front and back"]],a_=[["u\
+p","↑ in"],["down","↓ out"]];Au=t=>t[0].toUpperCase()+t.slice(1);u_={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function kl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Mu[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Lu[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Mu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Lu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2127,25 +2127,25 @@ p","↑ in"],["down","↓ out"]];Su=t=>t[0].toUpperCase()+t.slice(1);d_={none:"L
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:p_(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:f_(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function p_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function Au(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+  </details>`}function f_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function Eu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
         <legend>Hole ${a+1}</legend>
         <div class="fields">
-          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:I(e,`${r}.flat`),change:l=>s(
+          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:R(e,`${r}.flat`),change:l=>s(
 a,{flat:l})})}
-          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:I(
+          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:R(
 e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
-          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:I(e,`${r}\
+          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:R(e,`${r}\
 .diameter_mm`),change:l=>s(a,{diameter:l})})}
         </div>
         <button
@@ -2164,7 +2164,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function vl(t,e,n,s){let o=t.box?Pn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function xl(t,e,n,s){let o=t.box?Pn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...t,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2173,7 +2173,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:Ka(l)})})}
+join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:Ka(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2204,25 +2204,25 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:Ka(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function Ou(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
-grain,wrong:I(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Mu,Eu=$(()=>{_();Ce();Rn();Xe();J();se();Mu={din6935:{title:"\
+  </details>`}function Nu(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
+grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Lu,Bu=$(()=>{_();Be();In();Xe();J();se();Lu={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Lu,Nu=$(()=>{_();Qr();ti();Lu=Do(class extends qn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Fo(t),this.key=e),n}})});function Cu(t,e,n){let s=t.bends.length>=ml;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Cu,Pu=$(()=>{_();ei();ni();Cu=Do(class extends qn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Fo(t),this.key=e),n}})});function Iu(t,e,n){let s=t.bends.length>=gl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n($l(t,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(wl(t,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${t.flats.map((o,a)=>i`${m_(t,a,e,n)}${a<t.bends.length?f_(t,a,e,n):d}`)}
+      ${t.flats.map((o,a)=>i`${$_(t,a,e,n)}${a<t.bends.length?b_(t,a,e,n):d}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2230,56 +2230,56 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Fo(t),this.key=e),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n($l(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
+        @click=${()=>n(wl(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${ml} bends.</p>`:d}`}function m_(t,e,n,s){let o=`flats_mm.${e}`;
+    ${s?i`<p class="hint">A part has at most ${gl} bends.</p>`:d}`}function $_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(ru(t,e,a))})}
-  </li>`}function f_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(cu(t,e,a))})}
+  </li>`}function b_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
-Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(In(t,e,{angle:h}))})}
-      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:u_,change:h=>s(In(t,e,{direction:h===
+Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(Rn(t,e,{angle:h}))})}
+      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:g_,change:h=>s(Rn(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
-    ${o.kind==="open_hem"?g_(t,e,n,s):d}
-    ${Lu(e,$_(t,e,n,s))}
-  </li>`}function g_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:I(n,o),change:a=>s(In(t,e,{gap:a}))})}function $_(t,e,n,s){let o=t.bends[e],
+    ${o.kind==="open_hem"?w_(t,e,n,s):d}
+    ${Cu(e,y_(t,e,n,s))}
+  </li>`}function w_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
+unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(Rn(t,e,{gap:a}))})}function y_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
       ${Mn(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:I(n,a),change:r=>s(In(t,e,{radius:r}))}):d}
-    ${Ii(`bends.${e}`,o,n,r=>s(In(t,e,r)))}
-    ${cu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Wa,change:r=>s(In(t,
+ive.",value:o.radius,wrong:R(n,a),change:r=>s(Rn(t,e,{radius:r}))}):d}
+    ${Di(`bends.${e}`,o,n,r=>s(Rn(t,e,r)))}
+    ${pu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Wa,change:r=>s(Rn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(iu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s(du(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var u_,Bu=$(()=>{_();Nu();co();Xe();J();rs();An();se();u_=[["up","↑ up"],["down","↓ down"]]});function Ru(t,e,n){let s=t.wishes??ho(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Pn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?qp(t.box).map(c=>c[0].toUpperCase()+
+  </details>`}var g_,Ru=$(()=>{_();Pu();co();Xe();J();rs();An();se();g_=[["up","↑ up"],["down","↓ down"]]});function Du(t,e,n){let s=t.wishes??ho(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Pn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?Jp(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=Ga(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
     <div class="fields">
-      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:I(e,"wishes.fi\
+      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:R(e,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(e,"wishes.last"),
+      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
     ${Ja("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
@@ -2289,13 +2289,13 @@ change:c=>o({last:c})})}
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>Ja(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:b_(s.critical_flats,
+        ${r.map((c,h)=>Ja(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:__(s.critical_flats,
 h+1,p)})))}
       </div>
-      ${I(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
+      ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
-ty: the usual.",placeholder:z(dl),value:s.margin,wrong:I(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
+ty: the usual.",placeholder:z(pl),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
   </details>`}function Ja(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
@@ -2305,29 +2305,29 @@ ty: the usual.",placeholder:z(dl),value:s.margin,wrong:I(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var kl,Pu,b_,Iu=$(()=>{_();Ce();Rn();L();Va();J();se();kl=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],Pu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};b_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Du(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+  >`}var Sl,Wu,__,Fu=$(()=>{_();Be();In();E();Va();J();se();Sl=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],Wu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};__=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Hu(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
 change:p=>r(za(t,p==="box"))})}
-    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:p=>r({...t,title:p})})}
-    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:p=>r({...t,metal:p})})}
+    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
+    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
-      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?w_(s,t.thickness):
-"",value:t.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
-      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:I(a,"bend_le\
+      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?v_(s,t.thickness):
+"",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
+      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
-    ${h?i`${xu({...t,box:h},a,r)}
+    ${h?i`${Mu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
-            ${_l(t,r)}
-            ${s||t.order?vl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${_l(t,r)} ${Cu(t,a,r)}
+            ${kl(t,r)}
+            ${s||t.order?xl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
+            ${kl(t,r)} ${Iu(t,a,r)}
             <h2>More, if it matters</h2>
-            ${Ou(t,a,r)} ${Au(t,a,r)}
-            ${vl(t,s?.order?.sequence,a,r)}`}
-    ${Ru(t,a,r)} ${gh(t,n,a,r)}
+            ${Nu(t,a,r)} ${Eu(t,a,r)}
+            ${xl(t,s?.order?.sequence,a,r)}`}
+    ${Du(t,a,r)} ${wh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2338,61 +2338,61 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         .value=${vt(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
-    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function w_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
-w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function xl(t){return t.box?["title","metal","\
-thickness_mm",...fs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...kl,...Ri,"note","reason"]:["t\
+    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
+change:p=>r({...t,reason:p})}):d}`}function v_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":f(
+w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Tl(t){return t.box?["title","metal","\
+thickness_mm",...fs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Sl,...Wi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...kl,...Ri,"note","reason"]}function Xa(t){if(t.startsWith("box"))
-return Xp(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Pu[n]??"Order":n===
-void 0?Wu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Wu[s]??s}`:""}`}function Fu(t){
+`holes.${n}.diameter_mm`]),"grain","order",...Sl,...Wi,"note","reason"]}function Xa(t){if(t.startsWith("box"))
+return tu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Wu[n]??"Order":n===
+void 0?ju[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${ju[s]??s}`:""}`}function Uu(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var Wu,Sl=$(()=>{_();Ce();L();Xe();Rn();Tu();J();Eu();An();Bu();Iu();se();
-Wu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+s instanceof HTMLElement&&s.focus()}var ju,Ml=$(()=>{_();Be();E();Xe();In();Ou();J();Bu();An();Ru();Fu();se();
+ju={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function ju({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
+place",diameter_mm:"size",die:"die",punch:"punch"}});function Gu({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${e.map(__)}
+      ${e.map(x_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function __({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
+    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function x_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
-    <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
-    <b>± ${g(y_(Number(s)))}</b>, from step
+    <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${f(w(n))}
+    <b>± ${f(k_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var y_,Hu=$(()=>{_();L();y_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function Za(t,e){if(!Wn(t))return d;let{order:n}=t,[s,o]=v_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var k_,Vu=$(()=>{_();E();k_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function Za(t,e){if(!Wn(t))return d;let{order:n}=t,[s,o]=S_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Uu(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${zu(n.sequence)}
           </p>`:d}
-    ${k_(n.blocked??[])} ${x_(n.remedies??[])} ${S_(n.wishes)}
+    ${T_(n.blocked??[])} ${M_(n.remedies??[])} ${A_(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${T_(n.alternatives,e)} ${vp(t)} ${ju(t)}
-  </div>`}function v_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
+    ${O_(n.alternatives,e)} ${Sp(t)} ${Gu(t)}
+  </div>`}function S_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function Uu(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function zu(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
-  >`}function k_(t){return t.length?i`<h3>What is in the way</h3>
+  >`}function T_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
-    </ul>`:d}function x_(t){return t.length?i`<h3>What would help</h3>
+    </ul>`:d}function M_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
       ${t.map(({template:e,numbers:n})=>i`<li>${$n(e,n)}</li>`)}
-    </ul>`:d}function S_(t){return t.length?i`<h3>What each wish costs</h3>
+    </ul>`:d}function A_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
-    </ul>`:d}function T_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
+    </ul>`:d}function O_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${Uu(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Wn,Gu,Vu,Qa=$(()=>{_();V();rt();Hu();Na();Wn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);Gu=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${zu(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Wn,qu,Ku,Qa=$(()=>{_();V();rt();Vu();Na();Wn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);qu=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2402,15 +2402,15 @@ t?.alternatives);Gu=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),Vu=t=>({use:e=>R("cards.revise",i`<a
+    </button>`}),Ku=t=>({use:e=>I("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
         href="/part?from=${t}&order=${e.join("-")}"
         >Use this order</a
-      >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
+      >`),free:()=>I("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function zu(t,{save:e,order:n}){return i`${os(t.checks)}
+      >`)})});function Yu(t,{save:e,order:n}){return i`${os(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
@@ -2418,7 +2418,7 @@ null)}>
           ${Ma(t.blank)}${ys(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${bp(t.blank)} ${M_(t.blank.bend_lines)}
+          ${_p(t.blank)} ${L_(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2443,10 +2443,10 @@ null)}>
       ${t.order&&!Wn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
       ${Aa(t)}
       <div class="step-drawings">
-        ${t.steps.map(s=>A_(s,t.part.thickness_mm))}
+        ${t.steps.map(s=>E_(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${as(t.checks)} ${Ve(t.checks)}`}function M_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${as(t.checks)} ${Ve(t.checks)}`}function L_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2454,13 +2454,13 @@ d:i`<details data-test="other-allowances">
     </summary>
     ${e.map(n=>i`<p>
           <b>Bend ${n.bend}:</b>
-          ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
+          ${n.opinions.map(s=>`${s.name} ${f(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function A_(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=ma(t,{set_angle_deg:t.
-set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
-near:Cn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
+  </details>`}function E_(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=ma(t,{set_angle_deg:t.
+set_angle_deg,firstHit:t.first_hit??null}),o=f(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
+near:Bn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${fe(t)}</b> ${tl(t)} ${is(t)}
+      <b>${t.number}. ${fe(t)}</b> ${nl(t)} ${is(t)}
       <small data-test="origins">${ao(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${us(t)}</span
@@ -2468,26 +2468,26 @@ near:Cn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.numb
     </figcaption>
     <div class="poses">
       ${ue(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
-at ${g(n)}.`})}
-      ${O_(t,a)}
+at ${f(n)}.`})}
+      ${N_(t,a)}
       ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function O_(t,e){let n=Cn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${us(t)}`}):d}var qu=$(()=>{_();Ze();eo();L();Sn();no();Qa();An();$a();Me();Ke()});function Ku({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function N_(t,e){let n=Bn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${us(t)}`}):d}var Ju=$(()=>{_();Ze();eo();E();Sn();no();Qa();An();$a();Me();Ke()});function Xu({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
     ${t?.section?Yt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${L_(t,e,n,s)}
+            ${C_(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function E_(t){let[e]=Object.entries(t.errors);return e?Pi(Xa(e[0]),e[1]):t.message}function L_(t,e,n,s){
+  </div>`}function B_(t){let[e]=Object.entries(t.errors);return e?Ri(Xa(e[0]),e[1]):t.message}function C_(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-T)return`Not right yet. ${E_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
-`Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var Yu=$(()=>{_();Ze();U();L();V();Sl();se()});function C_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+T)return`Not right yet. ${B_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+`Blank ${w(t.blank.length_mm,{digits:2}).text} × ${f(w(t.blank.width_mm,{digits:2}))}`:`Blank ${f(w(t.blank.length_mm,
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var Zu=$(()=>{_();Ze();U();E();V();Ml();se()});function I_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2506,13 +2506,13 @@ T)return`Not right yet. ${E_(e)}`;if(e)return String(e);if(!t)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${P_(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${W_(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function P_(t){return B_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function Xu({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?C_(e,s):n?R_({again:o,
-back:t?a:null}):d}function R_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function W_(t){return R_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
+"no turning"}function tm({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?I_(e,s):n?D_({again:o,
+back:t?a:null}):d}function D_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${e?"Below stands the plan from before your last change.":d}
@@ -2523,45 +2523,45 @@ back:t?a:null}):d}function R_({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var N_,Ju,B_,I_,W_,Zu,Qu=$(()=>{_();N_=.6,Ju=({seconds:t})=>t>=N_;B_=[["turn_overs","turn-over",
+  </section>`}var P_,Qu,R_,F_,j_,em,nm=$(()=>{_();P_=.6,Qu=({seconds:t})=>t>=P_;R_=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];I_="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];F_="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",W_="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",j_="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",Zu=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?W_:I_}
-  </div>`});var em={};et(em,{show:()=>D_});async function D_(t){let e=Us(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+ and right are bent first, then front and back between them.",em=t=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${t?j_:F_}
+  </div>`});var om={};et(om,{show:()=>H_});async function H_(t){let e=Us(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([lt("metals",t.signal),lt("dies",t.signal),
-lt("punches",t.signal)]),r=await F_(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=za(r.form,!0));let l={
+lt("punches",t.signal)]),r=await U_(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=za(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=ke(async(D,at)=>(await sc("/plan",ws(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:ae=null})=>{
+kept:!0},c=ke(async(D,at)=>(await rc("/plan",ws(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:ae=null})=>{
 at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:ae,busy:!1,progress:null,summary:l.summary&&ae!==
-null}),ct()},t.signal,350);function h(D){Ju(D)&&(l.progress=D,ct())}function p(D=!1){let at=gl(l.form);if(!D&&
+null}),ct()},t.signal,350);function h(D){Qu(D)&&(l.progress=D,ct())}function p(D=!1){let at=bl(l.form);if(!D&&
 at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:qa(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
-planned,key:gl(l.planned),stopped:!1}),l.kept=rl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
+planned,key:bl(l.planned),stopped:!1}),l.kept=ll(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
 rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:ae}={}){
-let $e=l.form;l.form=D,l.kept=rl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>oo(
-at)),ae&&Z(ae,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+let $e=l.form;l.form=D,l.kept=ll(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>oo(
+at)),ae&&Z(ae,{label:"Put it back",act:()=>m($e)})}function g(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(Ka(D))}async function y(D){let[at]=qa(l.form);if(at){l.summary=!0,ct(),oo(at[0]);
+`/part?from=${e}`:"/part"),g(Ka(D))}async function y(D){let[at]=qa(l.form);if(at){l.summary=!0,ct(),oo(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Gt=await D();if("saved"in Gt)return A(Gt.
 saved);"stale"in Gt?l.clash=Gt.stale:l.taken=Gt.taken}catch(Gt){l.error=Gt,l.summary=!0}l.saving=!1,ct();let ae=l.
-error instanceof T?l.error.errors:{},$e=xl(l.form).find(Gt=>Object.keys(ae).some(Jl=>Jl===Gt||Jl.startsWith(`${Gt}\
-.`)));$e&&oo($e)}function A(D){il(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
-g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ut(`/c/${D.code}`)}let E=()=>ht(
-n)&&y(()=>l.base?pu(l.form,l.base):bl(l.form,l.newCode)),C=()=>(l.newCode=Zr(),y(()=>bl(l.form,l.newCode)));function v(){
-il(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...tm(l.card,s)}),p(!0),Z(e?
+error instanceof T?l.error.errors:{},$e=Tl(l.form).find(Gt=>Object.keys(ae).some(Ql=>Ql===Gt||Ql.startsWith(`${Gt}\
+.`)));$e&&oo($e)}function A(D){cl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ut(`/c/${D.code}`)}let L=()=>ht(
+n)&&y(()=>l.base?fu(l.form,l.base):yl(l.form,l.newCode)),B=()=>(l.newCode=ti(),y(()=>yl(l.form,l.newCode)));function v(){
+cl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...sm(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
-Object.assign(l,{clash:null,base:Tl(D)}),m(po(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
-ut mine back",act:()=>m(at)})}async function X(D){try{await oc(`/blank.${D}`,ws(l.form),`${l.form.title.trim()||
+Object.assign(l,{clash:null,base:Al(D)}),m(po(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+ut mine back",act:()=>m(at)})}async function X(D){try{await ic(`/blank.${D}`,ws(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-T?l.error.errors:{},at=qa(l.form),ae=Xu(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
-          ${e?i`${R(n,"Edit","Plan")} ${l.card?.title||"card"}
-                  <small class="code">${W(e)}</small>`:R(n,"New part","Plan a part")}
+T?l.error.errors:{},at=qa(l.form),ae=tm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+          ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
+                  <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
         ${l.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
@@ -2572,17 +2572,17 @@ T?l.error.errors:{},at=qa(l.form),ae=Xu(l,u),$e=!l.busy&&!l.stopped&&!at.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?_u(l.clash,l.form,{saveMine:()=>{l.base=Tl(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
+        ${l.clash?xu(l.clash,l.form,{saveMine:()=>{l.base=Al(l.clash),L()},takeTheirs:()=>N(l.clash),saveAsNew:B}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
                 <a href="/c/${l.taken}">card ${W(l.taken)}</a>, and you changed the part
                 since.
-                <button type="button" class="button" data-test="save-as-new" @click=${C}>
+                <button type="button" class="button" data-test="save-as-new" @click=${B}>
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?mh(D,Xa,xl(l.form)):d}
+        ${l.summary?$h(D,Xa,Tl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2593,15 +2593,15 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${Ku(l,{open:at,stale:!$e,waiting:ae})}
+            ${Xu(l,{open:at,stale:!$e,waiting:ae})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${Fu}
-              @submit=${Gt=>{Gt.preventDefault(),E()}}>
-              ${Du(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
-              ${R(n,i`<div class="save-bar">
+              @keydown=${Uu}
+              @submit=${Gt=>{Gt.preventDefault(),L()}}>
+              ${Hu(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
+              ${I(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2615,89 +2615,89 @@ d}
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?zu(l.plan,{save:X,order:Gu(f)}):Zu(!!l.form.box)}
+              ${l.plan?Yu(l.plan,{save:X,order:qu(g)}):em(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let yo=t.query.get("order");yo&&b(yo)}function tm(t,e){return t?{form:po(
-t.part,t.note),base:Tl(t)}:{form:fl(e[0]?.code??""),base:null}}async function F_(t,e,n){let s=Dp(t),o=null;try{
+        </div>`),l.busy||t.ready()}p(!0);let yo=t.query.get("order");yo&&b(yo)}function sm(t,e){return t?{form:po(
+t.part,t.note),base:Al(t)}:{form:$l(e[0]?.code??""),base:null}}async function U_(t,e,n){let s=Hp(t),o=null;try{
 t&&(o=await ye(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...tm(o,e),newCode:Zr(),card:o,restored:!1}}var Tl,nm=$(()=>{_();U();kt();dt();_t();Qs();oe();Fp();Xe();fu();
-Et();Bt();dt();rt();vu();Sl();Qa();qu();Yu();Qu();Ct();se();Tl=t=>({code:t.code,etag:t.etag,revision:t.revision,
-revision_id:t.revision_id})});async function sm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Dn(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(j_)}catch(o){throw new Dn(H_[o.name]??"busy")}let s=()=>n.
+{...sm(o,e),newCode:ti(),card:o,restored:!1}}var Al,am=$(()=>{_();U();kt();dt();_t();Qs();oe();Up();Xe();bu();
+Lt();Ct();dt();rt();Su();Ml();Qa();Ju();Zu();nm();Bt();se();Al=t=>({code:t.code,etag:t.etag,revision:t.revision,
+revision_id:t.revision_id})});async function rm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Dn(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(G_)}catch(o){throw new Dn(V_[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",e),n}function om(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function am(t,e){await t.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Dn,j_,H_,rm=$(()=>{Dn=class extends Error{constructor(e){
-super(e),this.fault=e}},j_={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-H_={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function cm(){return tr??=G_(),tr.catch(()=>tr=void 0),tr}async function G_(){let t=await V_(),e=t??await im(),
-n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new ks(String(o));return e=await im(),
-n.read(s)}}};return n}async function V_(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
-catch(()=>[]))?.includes("qr_code")?new t(lm):null}async function im(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>U_},fireImmediately:!0}),new t(lm)}catch(t){throw new ks(String(t))}}
-var ks,U_,lm,tr,dm=$(()=>{ks=class extends Error{},U_="/vendor/zxing-wasm/zxing_reader.wasm",lm={formats:["qr_\
-code"]}});function pm(t){let e=K_(t.trim()),n=e?z_.exec(e.pathname)?.[1]:q_.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:J_(t,e)};let{code:s,whole:o,fault:a}=pt(Y_(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ml(W(s))} is\
- no card’s code. ${r}`}}function K_(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
-e.protocol)?e:null}function Y_(t){try{return decodeURIComponent(t)}catch{return t}}function J_(t,e){return e?`\
-It leads to ${Ml(e.host)}, not to a card.`:t.trim()?`It holds “${Ml(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var z_,q_,hm,Ml,um=$(()=>{dt();z_=/^\/c\/([^/]+)\/?$/i,q_=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-hm=40;Ml=t=>t.length>hm?`${t.slice(0,hm)}…`:t});async function gm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,X_))}}function $m(t,e,n){let o=t.filter(l=>fm(l,e,e)).map(l=>({...pm(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(mm(a))return a[0];let r=a.
-filter(l=>fm(l.mark,e,n));return r.length>0&&mm(r)?r[0]:"several"}function fm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+"ended",e),n}function im(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function lm(t,e){await t.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Dn,G_,V_,cm=$(()=>{Dn=class extends Error{constructor(e){
+super(e),this.fault=e}},G_={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+V_={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function pm(){return tr??=q_(),tr.catch(()=>tr=void 0),tr}async function q_(){let t=await K_(),e=t??await dm(),
+n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new ks(String(o));return e=await dm(),
+n.read(s)}}};return n}async function K_(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
+catch(()=>[]))?.includes("qr_code")?new t(hm):null}async function dm(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
+return await e({overrides:{locateFile:()=>z_},fireImmediately:!0}),new t(hm)}catch(t){throw new ks(String(t))}}
+var ks,z_,hm,tr,um=$(()=>{ks=class extends Error{},z_="/vendor/zxing-wasm/zxing_reader.wasm",hm={formats:["qr_\
+code"]}});function fm(t){let e=X_(t.trim()),n=e?Y_.exec(e.pathname)?.[1]:J_.exec(t.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:Q_(t,e)};let{code:s,whole:o,fault:a}=pt(Z_(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ol(W(s))} is\
+ no card’s code. ${r}`}}function X_(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
+e.protocol)?e:null}function Z_(t){try{return decodeURIComponent(t)}catch{return t}}function Q_(t,e){return e?`\
+It leads to ${Ol(e.host)}, not to a card.`:t.trim()?`It holds “${Ol(t.trim())}”, no card’s code.`:"It ho\
+lds nothing that can be read."}var Y_,J_,mm,Ol,gm=$(()=>{dt();Y_=/^\/c\/([^/]+)\/?$/i,J_=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+mm=40;Ol=t=>t.length>mm?`${t.slice(0,mm)}…`:t});async function wm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,tv))}}function ym(t,e,n){let o=t.filter(l=>bm(l,e,e)).map(l=>({...fm(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if($m(a))return a[0];let r=a.
+filter(l=>bm(l.mark,e,n));return r.length>0&&$m(r)?r[0]:"several"}function bm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var X_,mm,bm=$(()=>{um();X_=60;mm=t=>t.every(e=>e.code===t[0].code)});function wm(t,e){let{title:n,words:s,again:o}=Z_[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+l&&a<=c&&r>=h&&r<=p}var tv,$m,_m=$(()=>{gm();tv=60;$m=t=>t.every(e=>e.code===t[0].code)});function vm(t,e){let{title:n,words:s,again:o}=ev[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
-  </section>`}var Al,Z_,ym=$(()=>{_();Al=i`<p>
+  </section>`}var Ll,ev,km=$(()=>{_();Ll=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,Z_={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,ev={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${Al}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${Ll}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${Al}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${Ll}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${Al}`,again:!0}}});var vm={};et(vm,{show:()=>nv});async function nv(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:_m},n=Zo(),s=await Oe().catch(()=>[]),o=new AbortController,a=()=>t.render(rv(e,{again:h,lamp:p},()=>Qo(n,
+      ${Ll}`,again:!0}}});var Sm={};et(Sm,{show:()=>av});async function av(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
+says:xm},n=Zo(),s=await Oe().catch(()=>[]),o=new AbortController,a=()=>t.render(cv(e,{again:h,lamp:p},()=>Qo(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
 lamp:null})},c=u=>{l(),u instanceof Dn?r({fault:u.fault}):u instanceof ks?r({fault:"no-decoder"}):t.render(De(
-u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:_m});try{let[m,f]=await Promise.
-all([sm(u,()=>c(new Dn("busy"))),cm()]);if(u.aborted)return;r({stream:m,lamp:om(m)?!1:null,says:Q_});let b=document.
-querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let A=sv(
-E=>r({says:E}),u);await gm(b,f,E=>A($m(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
-let u=!e.lamp;await am(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function sv(t,e){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>ev&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(tv):a.kind==="card"?await av(a.code,t,e):t(ov(a)),s=performance.
-now())}}function ov({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
-bel",words:`${e} Still looking.`}}async function av(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await _d(t,n).catch(a=>String(a.
+u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:xm});try{let[m,g]=await Promise.
+all([rm(u,()=>c(new Dn("busy"))),pm()]);if(u.aborted)return;r({stream:m,lamp:im(m)?!1:null,says:nv});let b=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let A=rv(
+L=>r({says:L}),u);await wm(b,g,L=>A(ym(L,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
+let u=!e.lamp;await lm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function rv(t,e){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>ov&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(sv):a.kind==="card"?await lv(a.code,t,e):t(iv(a)),s=performance.
+now())}}function iv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
+bel",words:`${e} Still looking.`}}async function lv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await xd(t,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?ut(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
-g",title:`${s} could not be opened`,words:o}))}function rv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
+g",title:`${s} could not be opened`,words:o}))}function cv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
 s.kind}>
     <h1>Scan a label</h1>
-    ${t?wm(t,o.again):i`<div class="scan-view">
+    ${t?vm(t,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${e} aria-label="What the camera sees"></video>
-            ${iv}
+            ${dv}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${t?"fault":s.kind} role="status" data-test="says">
@@ -2713,34 +2713,34 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var _m,Q_,tv,ev,iv,km=$(()=>{_();rm();kt();dt();dm();bm();Bt();$t();ui();ym();Ct();_m={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},Q_={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},tv={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},ev=2500;iv=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var xm,nv,sv,ov,dv,Tm=$(()=>{_();cm();kt();dt();um();_m();Ct();$t();fi();km();Bt();xm={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},nv={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},sv={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},ov=2500;dv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function xm(t,e,n){Mm(t,e,n),zh(t),mt?.link.move({code:e,step:n},{whatever:!0})}function er(){mt?.end.abort(),
-mt=null,nr(),mo()}function Sm(t,e){!mt||mt.at.code!==t||mt.at.step===e||(mt.at.step=e,nr(),mt.link.move({code:t,
-step:e}),mo())}function Tm(t){mt&&(mt.at.step=t,mt.link.move({code:mt.at.code,step:t},{whatever:!0}))}function sr(t,e){
-document.addEventListener("bench",()=>t(fo()),{signal:e})}function Mm(t,e,n,s=null){mt?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=_a(t,s,{keepMs:lv,heard:l=>{if(l.code!==a.code)return er();
+</div>`});function Mm(t,e,n){Lm(t,e,n),Yh(t),mt?.link.move({code:e,step:n},{whatever:!0})}function er(){mt?.end.abort(),
+mt=null,nr(),mo()}function Am(t,e){!mt||mt.at.code!==t||mt.at.step===e||(mt.at.step=e,nr(),mt.link.move({code:t,
+step:e}),mo())}function Om(t){mt&&(mt.at.step=t,mt.link.move({code:mt.at.code,step:t},{whatever:!0}))}function sr(t,e){
+document.addEventListener("bench",()=>t(fo()),{signal:e})}function Lm(t,e,n,s=null){mt?.end.abort();let o=new AbortController,
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=_a(t,s,{keepMs:hv,heard:l=>{if(l.code!==a.code)return er();
 a.step=l.step,nr(),mo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return er();Object.assign(a,{answers:c,
 late:h,refused:p}),mo()}},o.signal);mt={at:a,link:r,end:o},nr(),mo()}function nr(){try{mt?sessionStorage.setItem(
-Ol,JSON.stringify({name:mt.at.name,code:mt.at.code,step:mt.at.step})):sessionStorage.removeItem(Ol)}catch{}}function or(){
-if(!mt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Ol)??"{}");t&&e&&Mm(t,e,n)}catch{}}var Ol,
-lv,mt,fo,mo,ar=$(()=>{Gi();qe();Ol="flangebook.on-bench",lv=5e3,mt=null,fo=()=>mt?{...mt.at}:null;mo=()=>document.
+El,JSON.stringify({name:mt.at.name,code:mt.at.code,step:mt.at.step})):sessionStorage.removeItem(El)}catch{}}function or(){
+if(!mt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(El)??"{}");t&&e&&Lm(t,e,n)}catch{}}var El,
+hv,mt,fo,mo,ar=$(()=>{zi();qe();El="flangebook.on-bench",hv=5e3,mt=null,fo=()=>mt?{...mt.at}:null;mo=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
-    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${El}
+    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${Nl}
   </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${El}
+      reaches and open it again. ${Nl}
     </div>`;if(e instanceof T&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
-      The code is a right one, but this shop has no card of that number. Look at the label again. ${El}
-    </div>`;throw e}var El,Ae=$(()=>{_();U();dt();El=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Om(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is a right one, but this shop has no card of that number. Look at the label again. ${Nl}
+    </div>`;throw e}var Nl,Ae=$(()=>{_();U();dt();Nl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Nm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2758,8 +2758,8 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
           ${t.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${Am(a,"saved")}</td>
-                <td>${Am(a,"fresh")}</td>
+                <td>${Em(a,"saved")}</td>
+                <td>${Em(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
@@ -2767,17 +2767,17 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
     ${o&&ht("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 d}
     <p class="wrong" role="alert">${n}</p>
-    ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
+    ${I("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:d}function Am(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(fn(t.field??"",n)):t[e]}var Em=$(()=>{_();Et();L();rt()});function go(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+  </details>`:d}function Em(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(t.field)&&typeof n=="number"?f(fn(t.field??"",n)):t[e]}var Bm=$(()=>{_();Lt();E();rt()});function go(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
-be sent"}function Lm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
+be sent"}function Cm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
-            ${R("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
+            ${I("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
                 >Settle ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner settles which holds.</p>`)}
           </div>`:d}
@@ -2789,36 +2789,36 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
           </p>`:d}
   </section>`}function rr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var xs=$(()=>{_();Et();V();rt()});async function ir(t,e){try{Ss=(await En(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function lr(t,e,{draw:n,
-start:s}){let o=fo();if(o?.code===t)return cv(o,e);if(!Ss.length)return d;let a=[Nm,Vh()].find(r=>Ss.includes(
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var xs=$(()=>{_();Lt();V();rt()});async function ir(t,e){try{Ss=(await Ln(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function lr(t,e,{draw:n,
+start:s}){let o=fo();if(o?.code===t)return pv(o,e);if(!Ss.length)return d;let a=[Pm,Kh()].find(r=>Ss.includes(
 r))??Ss[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
-    ${Ss.length>1?q({name:"bench",label:"Bench",value:a,options:Ss.map(r=>[r,r]),change:r=>{Nm=r,n()}}):d}
+    ${Ss.length>1?q({name:"bench",label:"Bench",value:a,options:Ss.map(r=>[r,r]),change:r=>{Pm=r,n()}}):d}
     <button
       type="button"
       class="button"
       data-test="put-on-bench"
-      @click=${()=>{xm(a,t,e),n(),s?.()}}>
-      Show on ${Ln(a)}
+      @click=${()=>{Mm(a,t,e),n(),s?.()}}>
+      Show on ${En(a)}
     </button>
-  </section>`}function cv(t,e){let n=Ln(t.name);return i`<section
+  </section>`}function pv(t,e){let n=En(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${dv(t,n)}</p>
-    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Tm(e)}>
+    <p role="status">${uv(t,n)}</p>
+    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Om(e)}>
             Show step ${e} there
           </button>`:d}
     <button type="button" class="button" data-test="off-bench" @click=${er}>Stop</button>
-  </section>`}function dv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function uv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Ss,Nm,Ll=$(()=>{_();qe();ar();J();Ss=[],Nm=""});function cr(t){let{drawing:e}=t,n=Cn(t),s=Ta(t),o=hv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${Nl("before","before",Cm(e.before),e,o)}
-    ${n?Nl("during",s?Oi(s).join(" "):"half way",n.shown,e,o,s):d}
-    ${Nl("after","after",Cm(e.after),e,o)}
-  </div>`}function hv(t,e,n){let[s,o,a,r]=qt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?xn(n):[0,0];
+i`<b>On ${s}.</b>`}var Ss,Pm,Bl=$(()=>{_();qe();ar();J();Ss=[],Pm=""});function cr(t){let{drawing:e}=t,n=Bn(t),s=Ta(t),o=mv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${Cl("before","before",Im(e.before),e,o)}
+    ${n?Cl("during",s?Ei(s).join(" "):"half way",n.shown,e,o,s):d}
+    ${Cl("after","after",Im(e.after),e,o)}
+  </div>`}function mv(t,e,n){let[s,o,a,r]=qt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?xn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Nl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
+l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Cl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
@@ -2830,11 +2830,11 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Nl(t,e,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?pv(c,a-o):d}
+      ${c?fv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function pv(t,e){if(!pa(t,e))return x`<path class="ring" d=${Ks([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=xn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var Cm,Cl=$(()=>{_();Me();Ei();We();Cm=({
+  </figure>`}function fv(t,e){if(!pa(t,e))return x`<path class="ring" d=${Ks([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=xn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var Im,Pl=$(()=>{_();Me();Ni();We();Im=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ts(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
@@ -2843,57 +2843,57 @@ id}>
       <span class="code">Step ${t.step}</span>
       <span class="more">
         ${e?i`<b class="waits">${go(e)}</b> · `:d}
-        ${[ts(t),t.by,uv(t),mv(t.correction,n)].filter(Boolean).join(" · ")}
+        ${[ts(t),t.by,gv(t),$v(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
-  </li>`}function Qe(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${fv(t.flange_mm)}`:s}var uv,mv,fv,Ms=$(()=>{
-_();mn();L();xs();Ht();uv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",mv=(t,e)=>t?.set_angle_deg&&
-e&&le(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",fv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var Pm={};et(Pm,{show:()=>gv});async function gv(t){let{code:e}=t.params;if(!pt(e).whole)return Bm(t,Mt(e));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(bv(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=B().name?{by:B().name}:{};n=await un(await Vo(n,{replan:!0,reason:"\
+  </li>`}function Qe(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>f(S(o??null))).
+join(" / "):f(S(t.measured_deg));return t.flange_mm?`${s}, flange ${bv(t.flange_mm)}`:s}var gv,$v,bv,Ms=$(()=>{
+_();mn();E();xs();Ht();gv=t=>t.set_angle_deg?`set at ${f(S(t.set_angle_deg))}`:"",$v=(t,e)=>t?.set_angle_deg&&
+e&&le(e,t)?`new setting ${f(S(t.set_angle_deg))}`:"",bv=t=>typeof t=="string"?t:f(w(t,{digits:2}))});var Wm={};et(Wm,{show:()=>wv});async function wv(t){let{code:e}=t.params;if(!pt(e).whole)return Rm(t,Mt(e));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(_v(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await un(await Vo(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await sn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await $v(n.part.metal),
+r=async l=>{n=l,s.waiting=(await sn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await yv(n.part.metal),
 o(),t.ready()};ft(()=>n&&o(),t.signal),sr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await Vs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Bm(t,At(
+await Vs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Rm(t,At(
 e,l));return}or(),ir(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function Bm(t,e){t.title("No such card"),t.render(e),t.ready()}async function $v(t){return(await Zt().
-catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function bv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
+()=>null),o()}function Rm(t,e){t.title("No such card"),t.render(e),t.ready()}async function yv(t){return(await Zt().
+catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function _v(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
 level!=="ok"),r=a.filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));
 return i`<article class="card" data-test="card" data-revision=${t.revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(t.code)}</p>
         <h1 data-test="card-title">${t.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${yv(t,e.metal)}</p>
+        <p class="card-what" data-test="card-what">${kv(t,e.metal)}</p>
         ${t.note?i`<p class="card-note" data-test="card-note">${t.note}</p>`:d}
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
-      ${Lm(t)}
+      ${Cm(t)}
       ${r.length?i`<section class="card-stops" aria-label="Stop">${yt(r)}</section>`:d}
-      ${Om(e.fresh,{...e,take:n,settings:t.settings.length})}
-      ${wv(t,r.length>0)}
+      ${Nm(e.fresh,{...e,take:n,settings:t.settings.length})}
+      ${vv(t,r.length>0)}
       ${o.steps.length?lr(t.code,1,{draw:s,start:()=>ut(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${Yt(o,{tallest:innerHeight*.34})}
       </section>
-      ${Sv(t)}
+      ${Av(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${ms(o.tools,o.steps.length,o.steps)}${Ma(o.blank)}${It(o)?ys(o.blank,{tallest:420}):d}
+        ${ms(o.tools,o.steps.length,o.steps)}${Ma(o.blank)}${Rt(o)?ys(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Wn(o)?d:_v(o.order)}${kv(t)}
+        ${Wn(o)?d:xv(o.order)}${Tv(t)}
       </section>
       ${Wn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${Za(o,Vu(t.code))}
+              ${Za(o,Ku(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -2902,55 +2902,55 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
       ${Ve(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
-        ${xv(t,e.waiting)}
+        ${Mv(t,e.waiting)}
       </section>
     </div>
-  </article>`}function wv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
+  </article>`}function vv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${t}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
-  </div>`:d}function yv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=It(e)?`box ${Nn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function vv(t,e){let{gauge_x_mm:n}=Qt(t,e);return n===null?"no \
-gauge":`gauge at ${g(w(n))}`}function kv(t){return i`<ol class="rows" data-test="step-list">
+  </div>`:d}function kv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
+1?"1 bend":`${t.bends.length} bends`,a=Rt(e)?`box ${Nn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Sv(t,e){let{gauge_x_mm:n}=Qt(t,e);return n===null?"no \
+gauge":`gauge at ${f(w(n))}`}function Tv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
             <span class="lead">${e.number}. ${fe(e)} ${e.direction}</span>
-            <span class="code">${g(S(e.included_angle_deg))}</span>
-            <span class="more">${vv(t,e)}</span>
+            <span class="code">${f(S(e.included_angle_deg))}</span>
+            <span class="more">${Sv(t,e)}</span>
             ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${ds(e)}</span>`:d}
             ${me(e,{short:!0})} ${e.drawing?cr(e):d}
           </a>
         </li>`)}
-  </ol>`}function xv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
-      Nothing measured yet.${R("trials.keep"," After a bend, type what came out.")}
+  </ol>`}function Mv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
+      Nothing measured yet.${I("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
     ${[...e].reverse().map(s=>Ts(s.body,{waiting:s}))}
     ${n.map(s=>Ts(s,{step:t.plan.steps[s.step-1]}))}
-  </ul>`}function Sv({code:t}){return i`<nav class="card-links" aria-label="This card">
+  </ul>`}function Av({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${st(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
-    ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var _v,Rm=$(()=>{_();U();kt();dt();Pe();Nt();ar();Bt();nt();$t();bt();L();Ae();V();no();Em();xs();hs();
-rt();Qa();Ke();Ll();Cl();Me();Ms();cs();Ze();ee();_v=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var Fm={};et(Fm,{show:()=>Tv});async function Tv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Im(t,Mt(
-e));let s=lo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Ov(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(Lv(o,r,()=>Ba(o,r,s,a,t.signal),lr(o.code,r.number,{draw:a})))};ft(()=>o&&a(),t.signal),
-sr(()=>o&&Mv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&Av(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&Ev(r,o,Number(n)),{signal:t.signal}),or();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Sm(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||Im(t,At(e,r));return}ir(t.signal,()=>o&&a())}
-function Mv(t,e,n){let s=fo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ut(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Av(t){let e=await Vs(t.code).catch(()=>{});e&&e.revision!==
-t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ve()})}function Im(t,e){t.
-title("No such card"),t.render(e),t.ready()}function Ev(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(t.target.tagName)||(t.key==="ArrowRight"&&ut(Wm(e,n).href),t.key==="ArrowLeft"&&ut(Dm(e,n).href))}function Wm(t,e){
+    ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
+  </nav>`}var xv,Dm=$(()=>{_();U();kt();dt();Pe();Nt();ar();Ct();nt();$t();bt();E();Ae();V();no();Bm();xs();hs();
+rt();Qa();Ke();Bl();Pl();Me();Ms();cs();Ze();ee();xv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+d});var Um={};et(Um,{show:()=>Ov});async function Ov(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Fm(t,Mt(
+e));let s=lo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Nv(o,n));t.title(`${o.title||e},\
+ step ${r.number}`),t.render(Cv(o,r,()=>Ca(o,r,s,a,t.signal),lr(o.code,r.number,{draw:a})))};ft(()=>o&&a(),t.signal),
+sr(()=>o&&Lv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&Ev(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&Bv(r,o,Number(n)),{signal:t.signal}),or();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Am(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||Fm(t,At(e,r));return}ir(t.signal,()=>o&&a())}
+function Lv(t,e,n){let s=fo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ut(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Ev(t){let e=await Vs(t.code).catch(()=>{});e&&e.revision!==
+t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ve()})}function Fm(t,e){t.
+title("No such card"),t.render(e),t.ready()}function Bv(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+test(t.target.tagName)||(t.key==="ArrowRight"&&ut(jm(e,n).href),t.key==="ArrowLeft"&&ut(Hm(e,n).href))}function jm(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
 p ${e+1}`}:n.set_angle_deg===null||!_e(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function Lv(t,e,n,s){let{stops:o,watch:a}=Ca(
-t,e),r=e.number===t.plan.steps.length,l=Wm(t,e.number);return i`<article class="step" data-test="step">
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function Cv(t,e,n,s){let{stops:o,watch:a}=Ba(
+t,e),r=e.number===t.plan.steps.length,l=jm(t,e.number);return i`<article class="step" data-test="step">
     ${Oa(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
     <div class="step-body">
       <div class="step-way">${xa(e,t.part.flats_mm.length)}${me(e)}</div>
@@ -2961,12 +2961,12 @@ t,e),r=e.number===t.plan.steps.length,l=Wm(t,e.number);return i`<article class="
         ${a.length?yt(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${xp(t.plan,e)} ${ka(t.plan,e)}
+        ${Mp(t.plan,e)} ${ka(t.plan,e)}
         ${ao(e.origin)?i`<p class="hint origins" data-test="origins">${ao(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${Dm(t,e.number).href} data-test="back">Back</a>
+      <a class="button" href=${Hm(t,e.number).href} data-test="back">Back</a>
       ${r||e.set_angle_deg===null?d:st(`/c/${t.code}/trial/${e.number}`,i`<a class="button" href="/c/${t.code}/trial/${e.
 number}" data-test="came-out"
                 >What came out?</a
@@ -2975,36 +2975,37 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Ov,Dm,jm=$(()=>{_();kt();dt();oe();ar();Bt();Zn();nt();Pe();Ae();Vi();V();hs();rt();Ea();$a();
-Ll();Ye();Me();Ra();Ov=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var Nv,Hm,Gm=$(()=>{_();kt();dt();oe();ar();Ct();Zn();nt();Pe();Ae();qi();V();hs();rt();La();$a();
+Bl();Ye();Me();Ia();Nv=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;Dm=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Hm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=u=>Math.abs(u.measured_deg-e),r=[...o.rows].
-sort((u,m)=>a(u)-a(m))[0];if(!r||a(r)>.5)return null;let l=n-r.flange_mm;if(Math.abs(l)>o.most_error_mm)return{
-gauge_x_mm:null,error_mm:l,words:"That flange is further off than a gauge is. No new X before it is checked.",
-to_check:Nv};let c=Math.abs(l)<=.05?s:s-l,h=c>=o.x_low_mm&&c<=o.x_high_mm;return{gauge_x_mm:h?c:null,error_mm:l,
-words:h?"":"The gauge does not reach far enough to mend the flange.",to_check:[]}}var Nv,As,dr=$(()=>{Nv=["Mea\
-sure again, to the face that the card's dimension goes to.","Check which flange was measured.","Read the gauge\
-: did it stand at the X of the card, and the sheet against it?"],As=({correction:t,gauge:e})=>t?.flange??e??null});function $o(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
+  </div>`;Hm=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function dr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
+(c[e]-l[e])*(c[s]-l[s])}var Il=$(()=>{});function Vm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=dr(o.rows,"measured_deg",e,"flange_mm");if(a===
+null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
+ is further off than a gauge is. No new X before it is checked.",to_check:Pv};let l=Math.abs(r)<=Rl?s:s-r,c=l>=
+o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
+gh to mend the flange.",to_check:[]}}var Rl,Pv,As,hr=$(()=>{Il();Rl=.05;Pv=["Measure again, to the face that t\
+he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
+ card, and the sheet against it?"],As=({correction:t,gauge:e})=>t?.flange??e??null});function $o(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
 let n=Number(e);return n>0&&n<180?n:null}function bo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=$o(a);r===null?n[o]=[t.places==="one"?Um:Cv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[Um]),{angles:e,wrong:n}}function Gm(t,e,n){let s=Bl(e),o=[...t.corrections??[]].sort((m,f)=>m.measured_deg-
-f.measured_deg),a=o.findIndex(m=>m.measured_deg>=s);if(a<0||n.set_angle_deg===null)return null;let[r,l]=[o[Math.
-max(a-1,0)],o[a]];if(s<r.measured_deg||Bv(t,s))return null;let c=l.measured_deg-r.measured_deg,h=c>0?(s-r.measured_deg)/
-c:0,p=m=>r[m]+h*(l[m]-r[m]),u={row:s,set_angle_deg:p("set_angle_deg")+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.
-punch_depth_mm===null?null:p("punch_depth_mm")+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,u)?u:null}function Bv({
-first_hit:t,included_angle_deg:e},n){return!!t&&n>Math.max(e+Pv,t.comes_out_deg_high)}function Bl(t){let e=Object.
-values(t);return e.reduce((n,s)=>n+s,0)/e.length}function Os(t){return t?.correction?.set_angle_deg?t.correction:
-t?.table??null}var Um,Cv,Pv,Es=$(()=>{mn();Um="Type the angle between the flats in degrees, such as 90.5. Squa\
-re is 90.",Cv="Degrees, such as 90.5";Pv=5});function zm(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
-change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??Qt(t,e);return i`<form
+let r=$o(a);r===null?n[o]=[t.places==="one"?zm:Iv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[zm]),{angles:e,wrong:n}}function qm(t,e,n){let s=Fv(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+l=>dr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||Rv(t,s))return null;
+let r={row:s,ends:s!==pr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,r)?r:null}function Rv({first_hit:t,included_angle_deg:e},n){
+return!!t&&n>Math.max(e+Wv,t.comes_out_deg_high)}function pr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
+s,0)/e.length}function Fv(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=Dv?e:pr(t)}function Os(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var zm,Iv,Wv,Dv,Ls=$(()=>{mn();Il();zm="Type t\
+he angle between the flats in degrees, such as 90.5. Square is 90.",Iv="Degrees, such as 90.5";Wv=5;Dv=.3});function Ym(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
+change:g=>Object.assign(a,{[h]:g}),...m}),c=n.used??Qt(t,e);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
     @submit=${h=>{h.preventDefault(),s()}}>
     <div class="trial-main">
-      <h2>What came out? <small>Wanted ${g(S(e.included_angle_deg))}</small></h2>
+      <h2>What came out? <small>Wanted ${f(S(e.included_angle_deg))}</small></h2>
       ${n.general?i`<p class="wrong" role="alert" data-test="wrong">${n.general}</p>`:d}
       <div class="trial-angles ${a.places}">
         ${a.places==="one"?l("one","measured_deg","Angle measured",{keys:"decimal",unit:"°"}):[l("left","left\
@@ -3015,8 +3016,8 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
 e, right"]],change:h=>{Object.assign(a,{places:h}),o()}})}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:P(),placeholder:c.punch_depth_mm===null?
-"":w(c.punch_depth_mm,{digits:2}).text,hint:Vm}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Vm})}
+"":w(c.punch_depth_mm,{digits:2}).text,hint:Km}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Km})}
         ${l("flange","flange_mm","Flange measured",{unit:P(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3038,42 +3039,42 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Vm}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var Vm,qm=$(()=>{_();kt();L();J();Vm="Leave it if it was set as shown."});function Km(t){let e=As(t);return e?e.gauge_x_mm===null?Iv(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var Km,Jm=$(()=>{_();kt();E();J();Km="Leave it if it was set as shown."});function Xm(t){let e=As(t);return e?e.gauge_x_mm===null?jv(e):i`<div class="set-figures" data-test="new-gauge">
       ${Ut("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${Ym(e.error_mm)}</p>`:d}function Iv({error_mm:t,words:e,to_check:n}){
+    <p class="basis" data-test="gauge-basis">${Zm(e.error_mm)}</p>`:d}function jv({error_mm:t,words:e,to_check:n}){
 return n.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${Ym(t)} No gauge is that far off.</p>
+    <p>${k("stop")} <b>No new gauge X.</b> ${Zm(t)} No gauge is that far off.</p>
     <ol>
       ${n.map(s=>i`<li>${s}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${e}</p>`}function Ym(t){return t===null?"":Math.abs(t)<=.05?"Flange as wa\
-nted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function Jm(t){let e=t?.
+  </div>`:i`<p data-test="no-gauge">${e}</p>`}function Zm(t){return t===null?"":Math.abs(t)<=Rl?"Flange as wan\
+ted: leave the gauge.":`Flange ${f(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function Qm(t){let e=t?.
 crown;return e?i`<div class="crown" data-test="crown">
-    <p>${Wv(e)}</p>
-    ${e.shim?Dv(e.shim):d}
-  </div>`:d}function Wv({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> Crown the middle by
-    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function Dv({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
+    <p>${Hv(e)}</p>
+    ${e.shim?Uv(e.shim):d}
+  </div>`:d}function Hv({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${f(S(t))} more open than the ends.</b> First crown the middle by
+    ${f(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function Uv({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
 o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="shim">
-    ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
-    under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then measure
-    again: the setting above is for the die without it.
-  </p>`}var Xm,Zm=$(()=>{_();dr();L();V();Ye();Xm=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
- that the sheet measures.`:""});function Qm(t,e,n,{again:s,keep:o}){let a=Os(n),r=e.number===t.plan.steps.length;return i`<div
+    ${e.length===1?"1 strip":`${e.length} strips`} of ${f(w(t,{digits:2}))}
+    under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
+    stands above, which is for the ends; bend again and measure.
+  </p>`}var tf,ef=$(()=>{_();hr();E();V();Ye();tf=({thickness_mm:t})=>t?` Reckoned for the ${f(w(t,{digits:2}))}\
+ that the sheet measures.`:""});function nf(t,e,n,{again:s,keep:o}){let a=Os(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${Qe(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
+      <h2>${Qe(n.trial)} <small>wanted ${f(S(e.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
               itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?jv(a):yp(e,n)}
-      ${a?i`<p class="basis" data-test="basis">${Hv(n)}</p>`:d}
-      ${n.question?Fv(t,n.question):d} ${Km(n)}
-      ${Uv(n.correction)} ${Jm(n.correction)}
-      ${a?R("cards.revise",Gv(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?Vv(a):kp(e,n)}
+      ${a?i`<p class="basis" data-test="basis">${qv(n)}</p>`:d}
+      ${n.question?Gv(t,n.question):d} ${Xm(n)}
+      ${Kv(n.correction)} ${Qm(n.correction)}
+      ${a?I("cards.revise",Yv(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3084,75 +3085,76 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function Hv({correction:t,table:e}){return t?`${t.what}${Xm(t)}`:`Worked out on this device, from th\
-e card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.`}function Uv(t){
-let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
+  </div>`}function qv({correction:t,table:e}){return t?`${t.what}${tf(t)}`:`Worked out on this device, from th\
+e card’s own table at ${f(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.ends?`\
+ ${zv}`:""}`}function Kv(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
     Left and right differ: about ${tt(Math.abs(e),2)} mm in each metre,
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function Gv(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function Yv(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var Fv,jv,tf=$(()=>{_();Zm();Es();L();
-V();nl();rt();Ye();Ms();Fv=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var Gv,Vv,zv,sf=$(()=>{_();ef();Ls();
+E();V();ol();rt();Ye();Ms();Gv=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,jv=t=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,Vv=t=>i`<div class="set-figures" data-test="new-setting">
     ${Ut("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Ut("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`});async function ef(t,e,n,s){let o=Os(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await Be(t,{settings:[...t.settings.filter(r=>r.step!==e.number),zv(e,o,n.trial,qv(t,e,n))]},{reason:`\
+  </div>`,zv="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first."});async function of(t,e,n,s){let o=Os(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await Ce(t,{settings:[...t.settings.filter(r=>r.step!==e.number),Xv(e,o,n.trial,Zv(t,e,n))]},{reason:`\
 Step ${e.number} set from a piece that came out at ${Qe(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:Vv(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function Vv({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+kept:"kept",where:a.where,words:Jv(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function Jv({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var zv,qv,nf=$(()=>{Pe();
-Ms();dr();Es();bt();zv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${Qe(n)}`}),qv=(t,e,n)=>As(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var of={};et(of,{show:()=>Yv});async function Yv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Pl(t,Mt(
-e));let s={typed:{...sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Kv.
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Xv,Zv,af=$(()=>{Pe();
+Ms();hr();Ls();bt();Xv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${Qe(n)}`}),Zv=(t,e,n)=>As(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var lf={};et(lf,{show:()=>tk});async function tk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Wl(t,Mt(
+e));let s={typed:{...rf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Qv.
 includes((await Zt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
 l,o&&!t.signal.aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.
-plan.steps[Number(n)-1];if(!l)return Pl(t,i`<p class="state" data-test="no-step">
+plan.steps[Number(n)-1];if(!l)return Wl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(Jv(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(ek(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
-(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Pl(t,At(e,l))}}function Pl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function Jv(t,e,n,s){let o=()=>Xv(t,e,n,s),a=()=>{let l=Zv(n);Object.assign(n,{typed:{
-...sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>ef(
+(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Wl(t,At(e,l))}}function Wl(t,e){t.title("No such car\
+d"),t.render(e),t.ready()}function ek(t,e,n,s){let o=()=>nk(t,e,n,s),a=()=>{let l=sk(n);Object.assign(n,{typed:{
+...rf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>of(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${Oa(t,e)}
     <div class="trial-body">
-      ${n.result?Qm(t,e,n.result,{again:a,keep:r}):zm(t,e,n,{save:o,draw:s})}
+      ${n.result?nf(t,e,n.result,{again:a,keep:r}):Ym(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
         ${Yt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function Xv(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=bo(n.typed),r=tk(t,e,n);if(r||
+  </article>`}async function nk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=bo(n.typed),r=ak(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),ne(a);let l=ek(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Uo(
+Object.keys(a).length||!r)return s(),ne(a);let l=rk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Uo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:Gm(e,o,r),gauge:c?null:Qv(e,o,r,l.flange_mm),waits:!c,question:c?.question??"",kept:"no",words:""},c&&
+null?null:qm(e,o,r),gauge:c?null:ok(e,o,r,l.flange_mm),waits:!c,question:c?.question??"",kept:"no",words:""},c&&
 j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:String(c)}n.sending=!1,
-await Xn(),s(),ne(n.wrong)}function Zv({result:t,used:e}){let n=Os(t),s=t&&(As(t)?.gauge_x_mm??t.trial.gauge_x_mm??
-null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Qv(t,e,n,s){let o=kd(s);return o===null||typeof n.
-gauge_x_mm!="number"?null:Hm(t,Bl(e),o,n.gauge_x_mm)}function tk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.
+await Xn(),s(),ne(n.wrong)}function sk({result:t,used:e}){let n=Os(t),s=t&&(As(t)?.gauge_x_mm??t.trial.gauge_x_mm??
+null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function ok(t,e,n,s){let o=Td(s);return o===null||typeof n.
+gauge_x_mm!="number"?null:Vm(t,pr(e),o,n.gauge_x_mm)}function ak(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.
 used??Qt(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.byDepth)return{
 set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=$o(n.typed.set);return r===null?null:{set_angle_deg:r,
-punch_depth_mm:null,gauge_x_mm:a}}function ek(t,e,n,s,o){let a={id:Wt(),revision:t.revision,step:e.number,bend:e.
+punch_depth_mm:null,gauge_x_mm:a}}function rk(t,e,n,s,o){let a={id:Wt(),revision:t.revision,step:e.number,bend:e.
 bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.
 punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),
 o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),o.thickness.trim()&&(a.thickness_mm=
-Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),B().name&&(a.by=B().name),
-a}var sf,Kv,af=$(()=>{_();U();kt();dt();dr();Es();Nt();Bt();Gs();nt();$t();bt();L();Ae();J();Ye();qm();tf();Ze();
-nf();sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},
-Kv=["depth","stop"]});function lf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),C().name&&(a.by=C().name),
+a}var rf,Qv,cf=$(()=>{_();U();kt();dt();hr();Ls();Nt();Ct();Gs();nt();$t();bt();E();Ae();J();Ye();Jm();sf();Ze();
+af();rf={one:"",left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},
+Qv=["depth","stop"]});function hf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${wo(o,o.before)}</small></legend>
-        ${rf(o,"shop","In the shop",e,s)} ${rf(o,"yours",n,e,s)}
-      </fieldset>`)}function rf(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
+        ${df(o,"shop","In the shop",e,s)} ${df(o,"yours",n,e,s)}
+      </fieldset>`)}function df(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
       ><input
         type="radio"
@@ -3165,12 +3167,12 @@ Kv=["depth","stop"]});function lf(t,e,n,s){return t.map(o=>i`<fieldset class="se
     <span class="settle-value">${wo(t,t[e])}</span>
   </label>`}function wo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
-pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Rl=$(()=>{_();L()});function cf(t,e){return t.length?i`<section class="panel">
+pth ${f(w(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}${n}`}var Dl=$(()=>{_();E()});function pf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>nk(n,e))}
+      ${t.map(n=>ik(n,e))}
     </ol>
-  </section>`:d}function nk(t,e){let n=Yn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function ik(t,e){let n=Yn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:st(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
@@ -3179,32 +3181,32 @@ pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}$
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${wo(s,s.before)} to ${wo(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var df=$(()=>{_();Jn();rt();Rl();Ht()});function hf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var uf=$(()=>{_();Jn();rt();Dl();Ht()});function mf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
-      <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
-      ${It(s)?Nn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      <b>${t}</b>, ${f(w(n.thickness_mm,{digits:2}))},
+      ${Rt(s)?Nn(s.folded):`${f(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
     ${Yt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${sk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${lk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
     ${Aa(s)} ${yt(s.checks,{quiet:!0})}
-  </div>`}function sk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
-!le(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var pf=$(()=>{_();cs();Ze();mn();L();V();Ke()});var mf={};et(mf,{show:()=>ok});async function ok(t){let{code:e}=t.params;if(!pt(e).whole)return uf(t,Mt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(rk(n,s,{look:r,
+  </div>`}function lk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+!le(t,n))return"had a setting beyond its tools";let s=f(w(n.punch_depth_mm,{digits:2}));return`set at ${f(S(n.
+set_angle_deg))}, depth ${s}`}var ff=$(()=>{_();cs();Ze();mn();E();V();Ke()});var $f={};et($f,{show:()=>ck});async function ck(t){let{code:e}=t.params;if(!pt(e).whole)return gf(t,Mt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(hk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await M("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await ak(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+await dk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 T&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
 h))}s.busy=!1,o()};ft(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await sn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||uf(t,At(e,c))}}function uf(t,e){t.title("No such card"),t.render(e),t.ready()}async function ak(t,e){
-let n=await ye(t.code);return Vo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...B().name?
-{by:B().name}:{}})}function rk(t,e,n){return i`<article class="history" data-test="history-screen">
+t.signal.aborted||gf(t,At(e,c))}}function gf(t,e){t.title("No such card"),t.render(e),t.ready()}async function dk(t,e){
+let n=await ye(t.code);return Vo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...C().name?
+{by:C().name}:{}})}function hk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3212,21 +3214,21 @@ let n=await ye(t.code);return Vo(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${ik(t,e,n)}
+        ${pk(t,e,n)}
       </section>
-      ${cf(e.proposals,t.code)}
+      ${pf(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${ck(t,e)}
+        ${mk(t,e)}
       </section>
     </div>
-  </article>`}function ik(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function pk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>lk(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function lk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>uk(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function uk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
@@ -3245,7 +3247,7 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(t.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?d:R("cards.revise",i`<button
+      ${a?d:I("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3253,23 +3255,23 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?hf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function ck(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+    ${r?n.snapshot?mf(n.snapshot):i`<p>Fetching it…</p>`:d}
+  </li>`}function mk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...e.waiting].reverse().map(n=>Ts(n.body,{waiting:n}))}
       ${[...t.trials].reverse().map(n=>Ts(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
-    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var ff=$(
-()=>{_();U();kt();dt();oe();Nt();nt();bt();Ae();V();rt();df();pf();Ms();Ht()});var $f={};et($f,{show:()=>dk});async function dk(t){let{code:e}=t.params;if(!pt(e).whole)return gf(t,Mt(e));let n,
+    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var bf=$(
+()=>{_();U();kt();dt();oe();Nt();nt();bt();Ae();V();rt();uf();ff();Ms();Ht()});var yf={};et(yf,{show:()=>fk});async function fk(t){let{code:e}=t.params;if(!pt(e).whole)return wf(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(pk(n,s,{draw:o,save:()=>hk(n,s,o)}))};de(()=>s.typed?"Leave without saving what you typed?":null);
+e`),t.render($k(n,s,{draw:o,save:()=>gk(n,s,o)}))};de(()=>s.typed?"Leave without saving what you typed?":null);
 try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),o(),
-t.ready())},t.signal)}catch(a){t.signal.aborted||gf(t,At(e,a))}}function gf(t,e){t.title("No such card"),t.render(
-e),t.ready()}async function hk(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
+t.ready())},t.signal)}catch(a){t.signal.aborted||wf(t,At(e,a))}}function wf(t,e){t.title("No such card"),t.render(
+e),t.ready()}async function gk(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
 `).trim()];if(Object.assign(e,{wrong:s?{}:{title:["A card needs a title."]},general:""}),!s)return n(),ne(e.wrong);
-e.sending=!0,n();try{let{where:a}=await Be(t,{title:s,note:o,archived:e.archived});e.typed=!1,Z(rr(a)),j(),ut(
+e.sending=!0,n();try{let{where:a}=await Ce(t,{title:s,note:o,archived:e.archived});e.typed=!1,Z(rr(a)),j(),ut(
 a==="settle"&&_e(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(a){e.wrong=a instanceof T?
-a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),ne(e.wrong)}}function pk(t,e,{draw:n,
+a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),ne(e.wrong)}}function $k(t,e,{draw:n,
 save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3277,16 +3279,16 @@ save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     @submit=${a=>{a.preventDefault(),s()}}>
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
-      <h1>${R("cards.revise","Note and title","Note")}</h1>
+      <h1>${I("cards.revise","Note and title","Note")}</h1>
     </header>
     ${e.general?i`<p class="wrong" role="alert" data-test="wrong">${e.general}</p>`:d}
     ${Tn({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
-    ${R("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
+    ${I("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
 K({name:"archived",label:"This card",value:e.archived?"away":"use",options:[["use","In use"],["away","Put away"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and goes out by itself.
-      ${R("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${I("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3294,26 +3296,26 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var bf=$(()=>{_();kt();dt();U();Pe();oe();Bt();Zn();bt();Ae();rt();J();xs()});var yf={};et(yf,{show:()=>uk});async function uk(t){let{code:e}=t.params;if(!pt(e).whole)return wf(t,Mt(e));let n,
+  </form>`}var _f=$(()=>{_();kt();dt();U();Pe();oe();Ct();Zn();bt();Ae();rt();J();xs()});var kf={};et(kf,{show:()=>bk});async function bk(t){let{code:e}=t.params;if(!pt(e).whole)return vf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(mk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+t.render(wk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Yn(u,m,n),s.mine=!!(s.proposal&&await To(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await ai(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Be(n,id(s.rows,s.chosen,
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await ii(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ce(n,dd(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(rr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
-await ai(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||wf(t,At(e,h))}}function wf(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function mk(t,e,n){return i`<article class="settle" data-test="settle-screen">
+await ii(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||vf(t,At(e,h))}}function vf(t,e){t.title("No\
+ such card"),t.render(e),t.ready()}function wk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?fk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?yk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function fk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function yk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${ts(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3329,7 +3331,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":e.by?`All by ${e.by}`:"All of the other one"}
               </button>
             </div>
-            ${lf(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${hf(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:d}
     <div class="buttons settle-keep">
       <button
@@ -3341,35 +3343,35 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var _f=$(()=>{_();Jn();kt();dt();Pe();oe();Nt();bt();Ae();xs();Rl();Ht()});function vf(t,e){let{plan:n}=t,s=Tk(n.checks);return i`<article
+    </div>`}var xf=$(()=>{_();Jn();kt();dt();Pe();oe();Nt();bt();Ae();xs();Dl();Ht()});function Sf(t,e){let{plan:n}=t,s=Ek(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${$k(t,e)}
-    <figure class="strip ${It(n)?"of-box":""}">
+    ${vk(t,e)}
+    <figure class="strip ${Rt(n)?"of-box":""}">
       <figcaption>
-        Blank ${hr(n.blank.length_mm)} × ${hr(n.blank.width_mm)},
-        ${g(qs(n.blank.mass_kg))}.
-        ${It(n)?gk(n):"Bend lines from the left end."}
+        Blank ${ur(n.blank.length_mm)} × ${ur(n.blank.width_mm)},
+        ${f(qs(n.blank.mass_kg))}.
+        ${Rt(n)?_k(n):"Bend lines from the left end."}
       </figcaption>
-      ${ys(n.blank,It(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${ys(n.blank,Rt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${bk(n)} ${wk(t,s)} ${Ak(s)}
+    ${kk(n)} ${xk(t,s)} ${Bk(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function gk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function _k({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Qi(t),"Inside up."].filter(
-Boolean).join(" ")}function $k(t,e){let{part:n,plan:s}=t;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,el(t),"Inside up."].filter(
+Boolean).join(" ")}function vk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
       <p>
         <b
           >${e},
-          ${hr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${It(s)?`box ${Nn(s.folded)}`:i`bend length ${hr(n.bend_length_mm)}`}.
+          ${ur(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${Rt(s)?`box ${Nn(s.folded)}`:i`bend length ${ur(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${t.revision}, ${bn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
@@ -3383,7 +3385,7 @@ Boolean).join(" ")}function $k(t,e){let{part:n,plan:s}=t;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function bk(t){let e=n=>{let s=Zi(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function kk(t){let e=n=>{let s=tl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3398,12 +3400,12 @@ return t.tools.length?i`<table class="fetch">
       ${t.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${e(n)}</td>
-            <td>${Ji(n)}</td>
-            <td>${Xi(n)||"–"}</td>
+            <td>${Zi(n)}</td>
+            <td>${Qi(n)||"–"}</td>
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function wk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function xk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3416,24 +3418,24 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>yk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>Sk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function yk(t,e,n,s){let o=Qt(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Sk(t,e,n,s){let o=Qt(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${vk(t.plan,e)}${e.drawing?cr(e):"no drawing"}${kk(e,t.plan.tools)}
+      ${Mk(t.plan,e)}${e.drawing?cr(e):"no drawing"}${Ak(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${xk(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${Ok(e)}
     </td>
     <td class="figures-cell">
-      ${Ek(e,o)}<br />
+      ${Pk(e,o)}<br />
       <span class="small"
-        >${_k(e)}${Lk(o)?i`<br />from a first piece`:d}</span
+        >${Tk(e)}${Ik(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
@@ -3443,60 +3445,60 @@ return t.tools.length?i`<table class="fetch">
         up${e.gauged_end?`, ${ro(e,s)} to the gauge`:""}.</span
       >${me(e,{short:!0})}
     </td>
-    <td>${Sk(n)}</td>
+    <td>${Lk(n)}</td>
     <td class="pen">
       <span
-        >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${hh(o.firstHit)}</span>`:d}</span
+        >${e.included_angle_deg?f(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${mh(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function _k(t){let e=ha(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function vk(t,e){
-let n=La(t,e);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function Tk(t){let e=ha(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Mk(t,e){
+let n=Ea(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function kk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function Ak({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
       ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function xk({hits:t}){return t?i`<br /><span class="small"
+    </div>`}):d}function Ok({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function Sk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function Lk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function Tk(t){let e=new Map;for(let[n]of kf)for(let s of t.filter(o=>jt(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Mk(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Ak(t){
+n)} <b>${s.join(" ")}</b></div>`)}function Ek(t){let e=new Map;for(let[n]of Tf)for(let s of t.filter(o=>jt(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Nk(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Bk(t){
 return i`<div class="remarks" data-test="sheet-remarks">
-    ${kf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
+    ${Tf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${Ok(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${Ck(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function Ok(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>g(fn(o,a[o]))))].join(" / ")).trim()}function Ek(t,{set_angle_deg:e,punch_depth_mm:n}){
-return e===null&&t.die?i`<b>no setting</b>`:i`<b>${g(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var hr,
-kf,Mk,Lk,xf=$(()=>{_();cs();Ze();ee();Cl();kt();L();pe();V();Sn();hs();Ke();Na();Me();Ht();hr=t=>g({text:H(t),
-unit:P()});kf=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];Mk=t=>String.fromCharCode(97+t%26)+
-(t<26?"":String(Math.floor(t/26)+1));Lk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ls(t){return K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Ee({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ns(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+  </div>`}function Ck(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>f(fn(o,a[o]))))].join(" / ")).trim()}function Pk(t,{set_angle_deg:e,punch_depth_mm:n}){
+return e===null&&t.die?i`<b>no setting</b>`:i`<b>${f(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var ur,
+Tf,Nk,Ik,Mf=$(()=>{_();cs();Ze();ee();Pl();kt();E();pe();V();Sn();hs();Ke();Na();Me();Ht();ur=t=>f({text:H(t),
+unit:P()});Tf=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];Nk=t=>String.fromCharCode(97+t%26)+
+(t<26?"":String(Math.floor(t/26)+1));Ik=t=>t.fromTrial&&t.set_angle_deg!==null});function Es(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(e){Le({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ns(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
-  </button>`}function pr(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
-    <div class="paper ${B().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
+  </button>`}function mr(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+    <div class="paper ${C().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var ur=$(()=>{_();nt();J()});var Tf={};et(Tf,{show:()=>Nk});async function Nk(t){let{code:e}=t.params;if(!pt(e).whole)return Sf(t,Mt(e));let n,
+  </div>`}var fr=$(()=>{_();nt();J()});var Of={};et(Of,{show:()=>Rk});async function Rk(t){let{code:e}=t.params;if(!pt(e).whole)return Af(t,Mt(e));let n,
 s=[],o=async()=>{s=(await Zt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
 metal)?.name??n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Ls(a)}${Ns("Print the card")}</div>
-        ${pr(vf(n,r),{about:"The card as it prints"})}`)}ft(()=>n&&a(),t.signal),document.addEventListener("sy\
+        <div class="paper-tools screen-only">${Es(a)}${Ns("Print the card")}</div>
+        ${mr(Sf(n,r),{about:"The card as it prints"})}`)}ft(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-Sf(t,At(e,r))}}function Sf(t,e){t.title("No such card"),t.render(e),t.ready()}var Mf=$(()=>{_();kt();dt();nt();
-$t();Ae();xf();ur()});var Ef={};et(Ef,{show:()=>Ck});async function Ck(t){let{code:e}=t.params;if(!pt(e).whole)return Of(t,Mt(e));let n=B().
-units,s=Af[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+Af(t,At(e,r))}}function Af(t,e){t.title("No such card"),t.render(e),t.ready()}var Lf=$(()=>{_();kt();dt();nt();
+$t();Ae();Mf();fr()});var Bf={};et(Bf,{show:()=>Wk});async function Wk(t){let{code:e}=t.params;if(!pt(e).whole)return Nf(t,Mt(e));let n=C().
+units,s=Ef[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3505,7 +3507,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${Af.map(l=>Bk(o,l,n,()=>a(l)))}
+          ${Ef.map(l=>Dk(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3513,15 +3515,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${mr(e,s.size,n,"svg")}
+          src=${gr(e,s.size,n,"svg")}
           alt=""
-          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Of(t,At(e,l))}}
-function Bk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Nf(t,At(e,l))}}
+function Dk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${mr(t.code,e,o,"svg")}
+        src=${gr(t.code,e,o,"svg")}
         data-test="label-image-${e}"
         alt="Label of card ${t.display_code}: ${t.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3535,29 +3537,29 @@ function Bk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       <a
         class="button"
         download="${r}.svg"
-        href=${mr(t.code,e,o,"svg")}
+        href=${gr(t.code,e,o,"svg")}
         data-test="svg-${e}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${mr(t.code,e,o,"png")}
+        href=${gr(t.code,e,o,"png")}
         data-test="png-${e}"
         >PNG</a
       >
     </div>
-  </section>`}function Of(t,e){t.title("No such card"),t.render(e),t.ready()}var Af,mr,Lf=$(()=>{_();kt();dt();
-nt();Ae();J();rt();Af=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];mr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Nf={};et(Nf,{show:()=>Rk});async function Rk(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await Wk(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",R("c\
+  </section>`}function Nf(t,e){t.title("No such card"),t.render(e),t.ready()}var Ef,gr,Cf=$(()=>{_();kt();dt();
+nt();Ae();J();rt();Ef=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];gr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Pf={};et(Pf,{show:()=>jk});async function jk(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await Uk(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
-get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=B().units,a="0",r="",l={key:"",pages:[],
-wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:B().paper,units:o,skip:a.trim()||"0",page:String(
+get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
+wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),h=(b,y)=>`/api/v1/labels/sheet.${b}?${c(y)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
 wrong:""};else try{let{body:y}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
-from({length:y.pages},(A,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
-y)}}b===String(c(1))&&f()}let u=b=>{b(),f(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function f(){let b=e.
+from({length:y.pages},(A,L)=>L+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
+y)}}b===String(c(1))&&g()}let u=b=>{b(),g(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function g(){let b=e.
 filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
           <div class="screen-only">
@@ -3565,7 +3567,7 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
               <h2>
                 Which cards <span class="soft" data-test="picked">${n.size} of ${e.length}</span>
               </h2>
-              ${e.length>8?O({name:"find",label:"Find",value:r,change:y=>{r=y,f()}}):d}
+              ${e.length>8?O({name:"find",label:"Find",value:r,change:y=>{r=y,g()}}):d}
               <div class="buttons">
                 <button
                   type="button"
@@ -3597,8 +3599,8 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:Pk,change:y=>u(()=>s=y)})}
-              ${Ls(()=>u(()=>{}))}
+              ${K({name:"size",label:"Label size",value:s,options:Fk,change:y=>u(()=>s=y)})}
+              ${Es(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
               ${O({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
@@ -3609,15 +3611,15 @@ y==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Ns(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>Ik(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>Hk(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}ft(f,t.signal),f(),await p(),t.ready()}function Ik(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${B().
+        </div>`)}ft(g,t.signal),g(),await p(),t.ready()}function Hk(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
-      <span>Sheet ${t} of ${e}, ${B().paper}. Print at 100 %, without fitting to the page.</span>
+      <span>Sheet ${t} of ${e}, ${C().paper}. Print at 100 %, without fitting to the page.</span>
       <div class="buttons">
         <a class="button" download="${s}.svg" href=${n("svg",t)} data-test="sheet-svg-${t}"
           >SVG</a
@@ -3627,15 +3629,15 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function Wk(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
+  </figure>`}async function Uk(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
 length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Oe().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Pk,Cf=$(()=>{_();U();nt();$t();J();rt();ur();Ct();
-Pk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Bf(t){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Fk,If=$(()=>{_();U();nt();$t();J();rt();fr();Bt();
+Fk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Rf(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
-        ${t.press?.name??"No press entered"}${t.press?i`, ${g(gt(t.press.force_kn))}`:d}.
-        Held against ratings at a bend length of ${g(w(t.bend_length_mm,{digits:0}))}.
+        ${t.press?.name??"No press entered"}${t.press?i`, ${f(gt(t.press.force_kn))}`:d}.
+        Held against ratings at a bend length of ${f(w(t.bend_length_mm,{digits:0}))}.
       </p>
       <p class="printed">Printed ${bn(new Date().toISOString())}</p>
     </header>
@@ -3646,7 +3648,7 @@ Pk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Bf(t){return i
           ${t.dies.map(e=>i`<th scope="col" data-test="die-${e.code}">
                 V ${H(e.v_opening_mm)}<span class="sub">${e.code}</span>
                 <span class="sub"
-                  >${e.rating_kn_per_m===null?"rating ?":g(Ot(e.rating_kn_per_m))}</span
+                  >${e.rating_kn_per_m===null?"rating ?":f(Ot(e.rating_kn_per_m))}</span
                 >
               </th>`)}
         </tr>
@@ -3654,30 +3656,30 @@ Pk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Bf(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(Dk)}
+              ${e.cells.map(Gk)}
             </tr>`)}
       </tbody>
     </table>
-    ${jk()}
+    ${zk()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function Dk(t){return t.usable?i`<td
+  </article>`}function Gk(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
       ><span class="force">${Kt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ge(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Fk(t))}</span
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Vk(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function Fk({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function jk(){let t=Ot(0).unit;return i`<ul class="chart-legend">
+    </td>`}function Vk({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function zk(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3686,8 +3688,8 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Fk(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var Pf=$(()=>{_();ee();L();pe();V();Ht()});var Rf={};et(Rf,{show:()=>Hk});async function Hk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
-let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${R(
+  </ul>`}var Wf=$(()=>{_();ee();E();pe();V();Ht()});var Df={};et(Df,{show:()=>qk});async function qk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 it.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=ke(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
@@ -3697,17 +3699,17 @@ trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(
           ${q({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:P(),keys:"decimal",placeholder:P()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Ls(h)} ${Ns("Print the chart")}
+          ${Es(h)} ${Ns("Print the chart")}
         </div>
         ${a?De(a):d}
-        ${o?pr(Bf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}ft(h,t.
-signal),r(null,{now:!0})}var If=$(()=>{_();U();_t();nt();L();Pf();J();rt();ur();Ct();Qs()});function Wf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${o?mr(Rf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}ft(h,t.
+signal),r(null,{now:!0})}var Ff=$(()=>{_();U();_t();nt();E();Wf();J();rt();fr();Bt();Qs()});function jf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Te(s.name)}</b> ${Uk(s)}</span>
-                  ${R("benches.remove",i`<button
+                  <span><b>${Te(s.name)}</b> ${Kk(s)}</span>
+                  ${I("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
@@ -3721,84 +3723,84 @@ signal),r(null,{now:!0})}var If=$(()=>{_();U();_t();nt();L();Pf();J();rt();ur();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var Uk,Df=$(()=>{_();qe();dt();rt();Uk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Ff(t){let e=t.map(({ring:o})=>qt([o])),n=Il-2*gr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>Gk(o,a,e[r],s))}function Gk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*gr),c=(Il-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>gr+(a-u)*r;return i`<figure>
+  </section>`}var Kk,Hf=$(()=>{_();qe();dt();rt();Kk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Uf(t){let e=t.map(({ring:o})=>qt([o])),n=Fl-2*br,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>Yk(o,a,e[r],s))}function Yk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*br),c=(Fl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>br+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${Il} ${l}"
+      viewBox="0 0 ${Fl} ${l}"
       role="img"
-      aria-label="${t||"Outline"} to scale, ${fr(o-n)} wide, ${fr(a-s)} high"
+      aria-label="${t||"Outline"} to scale, ${$r(o-n)} wide, ${$r(a-s)} high"
       data-test="outline">
-      ${Vk(n,o,h(0),l)}
+      ${Jk(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
-        transform="translate(${c} ${gr+a*r}) scale(${r})" />
-      ${zk(h(n),h(o),l-16,fr(o-n))}
-      ${qk(p(s),p(a),h(o)+16,fr(a-s))}
+        transform="translate(${c} ${br+a*r}) scale(${r})" />
+      ${Xk(h(n),h(o),l-16,$r(o-n))}
+      ${Zk(p(s),p(a),h(o)+16,$r(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function Vk(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function zk(t,e,n,s){
+  </figure>`}function Jk(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Xk(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function qk(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Zk(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function $r(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Sd(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function wr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Ad(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
-  </svg>`:d}function br(t){let e=t.filter(n=>n?.length);return e.length?qt(e):[0,0,1,1]}var Il,gr,fr,wr=$(()=>{
-_();L();We();ee();Il=360,gr=50;fr=t=>g({text:H(t),unit:P()})});function jf(t,e){let n=br(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function yr(t){let e=t.filter(n=>n?.length);return e.length?qt(e):[0,0,1,1]}var Fl,br,$r,_r=$(()=>{
+_();E();We();ee();Fl=360,br=50;$r=t=>f({text:H(t),unit:P()})});function Gf(t,e){let n=yr(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${$r(s.outline_mm,n)}<span class="under"
+            ${wr(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var Hf=$(()=>{_();wr()});var Uf={};et(Uf,{show:()=>Kk});async function Kk(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([ca(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),En(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Ln(u.name);if(confirm(`Take ${m} ou\
-t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await Gh(
-u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await En(t.signal).catch(()=>c.benches),
+  </ul>`}var Vf=$(()=>{_();_r()});var zf={};et(zf,{show:()=>Qk});async function Qk(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([ca(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),Ln(t.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=En(u.name);if(confirm(`Take ${m} ou\
+t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await qh(
+u.name)}catch(g){c.fault=g instanceof Error?g.message:String(g)}c.benches=await Ln(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${R(it.press,"Changing anything needs the shop's server.")}
+                ${I(it.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${Jk(e)} ${Wl("punches",s.items)} ${Wl("dies",o.items)}
-          ${Wl("holders",a.items)}
+          ${ex(e)} ${jl("punches",s.items)} ${jl("dies",o.items)}
+          ${jl("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(Yk)}
+              ${r.items.map(tx)}
             </ul>
           </section>
-          ${c.benches?Wf(c.benches,{...c,takeOut:h}):d} ${Xk()}
+          ${c.benches?jf(c.benches,{...c,takeOut:h}):d} ${nx()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function Jk(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function ex(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
       <div>
         <dt>Force</dt>
-        <dd>${g(gt(t.force_kn))}</dd>
+        <dd>${f(gt(t.force_kn))}</dd>
       </div>
       <div>
         <dt>Bed</dt>
-        <dd>${g(w(t.bed_length_mm,{digits:0}))}</dd>
+        <dd>${f(w(t.bed_length_mm,{digits:0}))}</dd>
       </div>
       <div>
         <dt>Open height</dt>
-        <dd>${g(w(t.open_height_mm,{digits:0}))}</dd>
+        <dd>${f(w(t.open_height_mm,{digits:0}))}</dd>
       </div>
       <div>
         <dt>Holder in the ram</dt>
@@ -3809,14 +3811,14 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${R(it.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function Wl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
+      ${I(it.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function jl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
     <h2><a href="/shop/${t}">${He[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?jf(t,e):i`<p>None yet. ${R(it[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    ${e.length?Gf(t,e):i`<p>None yet. ${I(it[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function Xk(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function nx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3827,48 +3829,48 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var Yk,Gf=$(()=>{_();qe();_t();L();Df();V();rt();Hf();Yk=({code:t,name:e})=>i`<li>
+    </section>`)}var tx,qf=$(()=>{_();qe();_t();E();Hf();V();rt();Vf();tx=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
       >`)}
-  </li>`});function zf(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...Vf},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Vf},layers:[]}),
+  </li>`});function Yf(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...Kf},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Kf},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Zk)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await _o(
-`/outlines/dxf?${Qk(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>sx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await _o(
+`/outlines/dxf?${ox(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
-let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function Qk(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var Vf,Zk,qf=$(()=>{U();Vf={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},Zk=2e6});async function Cs(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+let{code:m,layers:g}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:g.length?g:o.layers})}}o.busy=!1,
+n()}return{state:o,choose:l,set:c}}function ox(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var Kf,sx,Jf=$(()=>{U();Kf={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},sx=2e6});async function Bs(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
-t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:E})=>[
-E,["This is needed."]])):{},A=Object.keys(y).length===0;if(Object.assign(s,{busy:A,wrong:y,others:[],clash:null}),
-a(),!A)return ne(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),ne(s.wrong)}
+t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:L})=>[
+L,["This is needed."]])):{},A=Object.keys(y).length===0;if(Object.assign(s,{busy:A,wrong:y,others:[],clash:null}),
+a(),!A)return ne(y);try{await t.write(b),de(null),t.done(b);return}catch(L){await h(L)}s.busy=!1,a(),ne(s.wrong)}
 async function h(b){if(b instanceof T&&b.status===412){let y=s.kept;s.kept=await t.read(e);let A=s.kept?t.toDraft(
-s.kept):{},E=nh(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?Ya(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=Qd(
-b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:A})}else s.others=[`Not saved: ${b instanceof
+s.kept):{},L=ah(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:L,differences:L==="t\
+his changed"?Ya(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=nh(
+b.errors,t.boxes.map(({name:L})=>L));Object.assign(s,{wrong:y,others:A})}else s.others=[`Not saved: ${b instanceof
 Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??zf(b,{signal:e,show:a,
-took:E=>f(y,E)});return u.set(y,A),A}function f(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",z(A)),l(b,Jd(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var yr=$(()=>{U();_t();he();qf();Bt();L();vs();J()});function vr(t,e,n){let s=[],{ask:o}=ke(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...nx(t,a)},signal:r})).
-body,({answer:a,error:r})=>{a&&(s=Kf(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:ex(a),wrong:r?sx(r):[],fault:l})},n);return a=>{tx(t,a)&&o(a)}}function tx(t,e){let n={
+clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??Yf(b,{signal:e,show:a,
+took:L=>g(y,L)});return u.set(y,A),A}function g(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
+""&&l("height_mm",z(A)),l(b,Qd(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var vr=$(()=>{U();_t();he();Jf();Ct();E();vs();J()});function xr(t,e,n){let s=[],{ask:o}=ke(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...ix(t,a)},signal:r})).
+body,({answer:a,error:r})=>{a&&(s=Xf(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
+null;e({parts:s,checks:rx(a),wrong:r?lx(r):[],fault:l})},n);return a=>{ax(t,a)&&o(a)}}function ax(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return je(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
-e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Kf({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function nx(t,e){
-return t==="press"?kn(e):{...kn(e),code:e.code||"new"}}function sx(t){if(!(t instanceof T))return["The drawing\
+e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Xf({outline_mm:t,ram:e,bed:n}){
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function ix(t,e){
+return t==="press"?kn(e):{...kn(e),code:e.code||"new"}}function lx(t){if(!(t instanceof T))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var _r,ex,Dl=$(()=>{U();_t();he();Qs();_r=t=>({parts:Kf({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});ex=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function kr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var kr,rx,Hl=$(()=>{U();_t();he();Qs();kr=t=>({parts:Xf({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});rx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Sr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function xr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+ys."})}function Tr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(it[n.kind])?i`<div role="alert">
       ${t.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
@@ -3888,14 +3890,14 @@ up, new plans no longer use this ${s}.`;return ht(it[n.kind])?i`<div role="alert
               @click=${()=>confirm(o)&&e()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Bs,
-Sr=$(()=>{_();_t();Et();J();Bs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${e}</fieldset>`});function Jf(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Cs,
+Mr=$(()=>{_();_t();Lt();J();Cs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+        <fieldset class="only-read" disabled>${e}</fieldset>`});function Qf(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
         >${t.flanges} measured flanges agree: the gauge stands
-        ${g(w(Math.abs(t.zero_mm),{digits:2}))} too far ${n}.</b
+        ${f(w(Math.abs(t.zero_mm),{digits:2}))} too far ${n}.</b
       >
       Set its zero by as much at the press. Nothing here changes until you say that it is set; flanges
       measured before then count no more.
@@ -3903,9 +3905,9 @@ Sr=$(()=>{_();_t();Et();J();Bs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
-  </section>`}var Yf,Xf=$(()=>{_();U();L();Yf=t=>M("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function eg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
-p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${q({...p(m,
-f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
+  </section>`}var Zf,tg=$(()=>{_();U();E();Zf=t=>M("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function og(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>g=>{r[m]=g,delete l[m]},
+p=(m,g)=>({name:m,label:g,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,g,b)=>i`<div class="broad">${q({...p(m,
+g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find it with three strips</summary>
     <p>
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
@@ -3913,23 +3915,23 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),ax(t,o)}}>
+      @submit=${m=>{m.preventDefault(),dx(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${tg.map(([m,f,b])=>O({...p(m,f),unit:P(),keys:"decimal",hint:b}))}
-        ${Qf.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
+        ${sg.map(([m,g,b])=>O({...p(m,g),unit:P(),keys:"decimal",hint:b}))}
+        ${ng.map(([m,g])=>O({...p(m,g),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?ox(c,a):d}
-  </details>`}function ox(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?cx(c,a):d}
+  </details>`}function cx(t,e){let n=s=>f(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
-      ${g(S(t.middle_open_deg))} more open.
+      ${f(S(t.middle_open_deg))} more open.
     </p>
     <div class="buttons">
       <button
@@ -3940,29 +3942,29 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function ax(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await M("POST","/press/strip-test",{body:rx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function rx(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of tg)e[n]=Q(t[n]??"");for(let[n]of Qf)e[n]=$o(t[n]??"");return e}var Zf,Qf,tg,ng=$(()=>{
-_();U();Es();L();J();Zf=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),Qf=[["left_deg","Left"],["midd\
-le_deg","Middle"],["right_deg","Right"]],tg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
+  </div>`}async function dx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await M("POST","/press/strip-test",{body:hx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function hx(t){let e={metal:t.metal,die:t.die,
+punch:t.punch};for(let[n]of sg)e[n]=Q(t[n]??"");for(let[n]of ng)e[n]=$o(t[n]??"");return e}var eg,ng,sg,ag=$(()=>{
+_();U();Ls();E();J();eg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),ng=[["left_deg","Left"],["midd\
+le_deg","Middle"],["right_deg","Right"]],sg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
-end","To the middle of the strip, left and right alike."]]});function Tr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=qt([...e,s]),a=gn(o,Fl-2*sg,jl-2*sg),[r,l]=a([o[2],o[1]]),
-c=[(Fl-r)/2,(jl-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
+end","To the middle of the strip, left and right alike."]]});function Ar({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=qt([...e,s]),a=gn(o,Ul-2*rg,Gl-2*rg),[r,l]=a([o[2],o[1]]),
+c=[(Ul-r)/2,(Gl-l)/2],h=m=>{let[g,b]=a(m);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${Fl} ${jl}"
+    viewBox="0 0 ${Ul} ${Gl}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${e.map(m=>x`<path class="fault-line" d=${Ks((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>ix(e[0],m,h))} ${s.map(m=>lx(h(m)))}
-  </svg>`}function ix(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Ks([
+    ${n.map(m=>px(e[0],m,h))} ${s.map(m=>ux(h(m)))}
+  </svg>`}function px(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Ks([
 s,o])}/>
-    ${og(s,e)}${og(o,e%t.length+1)}`}var Fl,jl,sg,og,lx,Hl=$(()=>{_();We();Fl=360,jl=300,sg=30;og=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,lx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function ag(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
-f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(f,A)});return i`<div class="dxf broad" data-test=${u}>
+    ${ig(s,e)}${ig(o,e%t.length+1)}`}var Ul,Gl,rg,ig,ux,Vl=$(()=>{_();We();Ul=360,Gl=300,rg=30;ig=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,ux=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function lg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
+f-${t}`,m=(g,b,y)=>q({name:`${u}-${g}`,label:b,value:h[g],options:y,change:A=>s(g,A)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -3971,55 +3973,55 @@ f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(
         class="unseen"
         type="file"
         accept=".dxf,.DXF"
-        @change=${({target:f})=>{f.files?.[0]&&n(f.files[0]),f.value=""}} />
+        @change=${({target:g})=>{g.files?.[0]&&n(g.files[0]),g.value=""}} />
     </label>
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${Ul(r.width_mm)} wide,
-                      ${Ul(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Ul(r.within_mm)}. ${r.rule}${ux(r)}
+                      <b>${o}</b>, read in ${r.units}: ${zl(r.width_mm)} wide,
+                      ${zl(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${zl(r.within_mm)}. ${r.rule}${bx(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?Tr(c):d}
+            ${c?.lines_mm.length?Ar(c):d}
             <div class="fields">
-              ${m("units","Drawn in",cx)}
-              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",dx)}
+              ${m("units","Drawn in",mx)}
+              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(g=>[g,g])]):d}
+              ${m("origin","0, 0 is",fx)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
-change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",hx)} ${m("mirror","Mirrored",px)}
+change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):d}
+              ${m("turn_deg","Turned",gx)} ${m("mirror","Mirrored",$x)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function ux({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var cx,dx,hx,px,Ul,rg=$(()=>{_();Hl();L();J();cx=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],dx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-hx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],px=[["no","no"],
-["yes","front to back"]];Ul=t=>g(w(t,{digits:2}))});function ig({draft:t,change:e,wrong:n}){let s=t.openings??"",o=yn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
+  </div>`}function bx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var mx,fx,gx,$x,zl,cg=$(()=>{_();Vl();E();J();mx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],fx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+gx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],$x=[["no","no"],
+["yes","front to back"]];zl=t=>f(w(t,{digits:2}))});function dg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=yn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>mx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",Vd(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>wx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",Kd(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>e("openings",zd(s))}>
+      @click=${()=>e("openings",Yd(s))}>
       Add a V
     </button>
-  </div>`;function r(l){let c=Number(t.up||"1");e("openings",qd(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function mx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
-`V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(Xs).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,A="")=>O({name:`opening-${c}-${Xs[f]}`,
-label:b,unit:y,placeholder:A,value:t[Xs[f]],keys:f==="code"?"text":"decimal",change:E=>a({[Xs[f]]:E}),wrong:p(
-f)});return i`<fieldset class="opening" data-test="opening-${c}">
+  </div>`;function r(l){let c=Number(t.up||"1");e("openings",Jd(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
+max(c-1,1)))}}function wx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(g=>g.startsWith(
+`V ${c}: `)).map(g=>g.slice(`V ${c}: `.length)),p=g=>h.filter(b=>b.startsWith(`${g}: `)).map(b=>b.slice(g.length+
+2)),u=h.filter(g=>!Object.keys(Xs).some(b=>g.startsWith(`${b}: `))),m=(g,b,y,A="")=>O({name:`opening-${c}-${Xs[g]}`,
+label:b,unit:y,placeholder:A,value:t[Xs[g]],keys:g==="code"?"text":"decimal",change:L=>a({[Xs[g]]:L}),wrong:p(
+g)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
       <label class="tick"
@@ -4044,42 +4046,42 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <div class="fields three">
       ${m("v_opening_mm","V opening",P())} ${m("angle_deg","Angle","°")}
       ${m("shoulder_radius_mm","Shoulder radius",P())}
-      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:Gd,change:f=>a({face:f}),wrong:p(
+      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:qd,change:g=>a({face:g}),wrong:p(
 "face")})}
       ${m("centre_mm","Off the middle",P(),"0")}
       ${m("rating_kn_per_m","Rating","kN/m","as the block")} ${m("code","Code","","by itself")}
     </div>
-    ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var lg=$(()=>{_();Ce();gi();L();J()});function Mr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+    ${u.map(g=>i`<p class="wrong">${g}</p>`)}
+  </fieldset>`}var hg=$(()=>{_();Be();bi();E();J()});function Or({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${ea[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?fx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?yx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?ig({draft:e,change:n,
-wrong:s}):gx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?dg({draft:e,change:n,
+wrong:s}):_x(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function fx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?Tr(t.fault):t?.parts.length?i`<div class="outlines">${Ff(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function yx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${t?.fault?Ar(t.fault):t?.parts.length?i`<div class="outlines">${Uf(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?yt(t.checks,{quiet:!0}):d}
-  </div>`}function gx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
-if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return cg(t,q({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?ag(r,a(t.dxf,r)):d;return $x(t,e,i`${b}${bx(t,e,n,
-s)}`)}let p=dg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?wx(e,h):c==="leng\
-ths"?yx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
+  </div>`}function _x(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
+if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return pg(t,q({name:r,label:l,value:e,options:b,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?lg(r,a(t.dxf,r)):d;return vx(t,e,i`${b}${kx(t,e,n,
+s)}`)}let p=ug(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?xx(e,h):c==="leng\
+ths"?Sx(e,h):h,g=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
 "rating"?i`<div class="broad">
-      ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:cg(t,f)}function $x({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+      ${g}${e.trim()?d:k("unknown",`${l} unknown`)}
+    </div>`:pg(t,g)}function vx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function bx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Tn({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:dg(t),lines:l==="points"?7:2})}function wx(t,e){let n=Pt(t);return n===null?`${e}\
- ${Yd}`:B().units!=="inch"?e:`${typeof n=="number"?`That is ${g(Ot(n))}. `:""}May be typed with its unit: 25 s\
-hort tons/ft.`}function yx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
-iece.":`${n} pieces.`}`:e}var cg,dg,Gl=$(()=>{_();Hl();wr();he();nt();vi();L();V();rg();J();lg();cg=({broad:t,
-type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;dg=({type:t,unit:e=""})=>["length","lengths","\
-points"].includes(t)?P():e});function hg(t,e){return i`<section class="panel" id="zero" data-test="zero">
+      </details>`:s}function kx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Tn({name:o,label:a,value:e,
+change:n,wrong:s,hint:r,unit:ug(t),lines:l==="points"?7:2})}function xx(t,e){let n=Pt(t);return n===null?`${e}\
+ ${Zd}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${f(Ot(n))}. `:""}May be typed with its unit: 25 s\
+hort tons/ft.`}function Sx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
+iece.":`${n} pieces.`}`:e}var pg,ug,ql=$(()=>{_();Vl();_r();he();nt();xi();E();V();cg();J();hg();pg=({broad:t,
+type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;ug=({type:t,unit:e=""})=>["length","lengths","\
+points"].includes(t)?P():e});function mg(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is learned again from the next piece
@@ -4093,28 +4095,28 @@ points"].includes(t)?P():e});function hg(t,e){return i`<section class="panel" id
         It is another press
       </button>
     </div>
-  </section>`}var pg=$(()=>{_()});var ug={};et(ug,{show:()=>_x});async function _x(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
-map(({code:A,name:E})=>[A,`${A}, ${E}`]),o=async A=>(await lt(A,t.signal)).items.flatMap(Wi).map(({code:E,name:C})=>[
-E,C?`${E}, ${C}`:E]),a=Zf(),[r,l,c,h]=e?await Promise.all([Yf(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Cs({async read(A){let E=await(e?Mi:ca)(A);return p=
-E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(A){let E=await eh(A,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:je("press"),toDraft:A=>sa("press",A),fromDraft:(A,E)=>({...oa("press",A,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?vr("press",A=>{m=A,f.show()},t.signal):void 0,draw:()=>f&&
+  </section>`}var fg=$(()=>{_()});var gg={};et(gg,{show:()=>Tx});async function Tx(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
+map(({code:A,name:L})=>[A,`${A}, ${L}`]),o=async A=>(await lt(A,t.signal)).items.flatMap(Fi).map(({code:L,name:B})=>[
+L,B?`${L}, ${B}`:L]),a=eg(),[r,l,c,h]=e?await Promise.all([Zf(t.signal),o("metals"),o("dies"),o("punches")]):[
+null,[],[],[]],p=null,u={before:null,after:null},m=null,g=await Bs({async read(A){let L=await(e?Oi:ca)(A);return p=
+L.etag,u.before=L.press?.depth_zeroed_at??null,L.press??void 0},async write(A){let L=await oh(A,p);u.after=L.depth_zeroed_at},
+blank:{},boxes:je("press"),toDraft:A=>sa("press",A),fromDraft:(A,L)=>({...oa("press",A,L),depth_zeroed_at:L?.depth_zeroed_at??
+null,gauge_zeroed_at:L?.gauge_zeroed_at??null}),preview:e?xr("press",A=>{m=A,g.show()},t.signal):void 0,draw:()=>g&&
 y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ut("/s\
-hop")}},t.signal);t.title("The press"),e||(m=_r(f.state.kept));let b=(...A)=>{let E=new Date().toISOString();for(let C of A)
-f.state.kept[C]=E;f.save()};function y(){let{state:A,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+hop")}},t.signal);t.title("The press"),e||(m=kr(g.state.kept));let b=(...A)=>{let L=new Date().toISOString();for(let B of A)
+g.state.kept[B]=L;g.save()};function y(){let{state:A,change:L,save:B}=g;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${A.kept?.name??"The press"}</h1>
         ${e?i`<p>
                 ${A.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${A.clash?_s(A.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
-        ${Jf(r,()=>b("gauge_zeroed_at"))}
+        ${A.clash?_s(A.clash,"press",{saveMine:B,takeTheirs:g.takeTheirs}):d}
+        ${Qf(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
-          @submit=${v=>{v.preventDefault(),C()}}>
-          ${Bs(it.press,Mr({kind:"press",draft:A.draft,change:E,wrong:A.wrong,preview:m,reader:f.reader,options:{
+          @submit=${v=>{v.preventDefault(),B()}}>
+          ${Cs(it.press,Or({kind:"press",draft:A.draft,change:L,wrong:A.wrong,preview:m,reader:g.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${A.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4126,21 +4128,21 @@ holder:s}}))}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${e&&A.kept?eg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
-        ${e&&A.kept?hg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var mg=$(()=>{_();_t();he();yr();oe();Dl();Et();Bt();vs();Sr();Xf();An();ng();Gl();pg()});function gg(t,e,n,s){let{angles:o,wrong:a}=bo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=vn(
+        ${e&&A.kept?og(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>L("deflection_mm",v)}):d}
+        ${e&&A.kept?mg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
+var $g=$(()=>{_();_t();he();vr();oe();Hl();Lt();Ct();vs();Mr();tg();An();ag();ql();fg()});function wg(t,e,n,s){let{angles:o,wrong:a}=bo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=vn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?kx(s.set,a):n.set_angle_deg;for(let[u,m]of vx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),B().name&&(p.by=B().name),{body:p,wrong:a}}function kx(t,e){
-let{angles:n}=bo({...Ar,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Ar,vx,fg,$g=$(()=>{ia();Es();nt();L();Ar={one:"",left:"",middle:"",
+s.set.trim()?Ax(s.set,a):n.set_angle_deg;for(let[u,m]of Mx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Ax(t,e){
+let{angles:n}=bo({...Lr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Lr,Mx,bg,yg=$(()=>{ia();Ls();nt();E();Lr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-vx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
-e_right_mm"],["radius","radius_mm"]],fg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
-"")});function yg(t,e){let n=Math.min((bg-2*wg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[wg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
-p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
+Mx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+e_right_mm"],["radius","radius_mm"]],bg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
+"")});function kg(t,e){let n=Math.min((_g-2*vg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[vg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
+p=f(w(t,{digits:0})),u=f(w(e,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${bg} ${Math.round(c+52)}"
+    viewBox="0 0 ${_g} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${u} wide, bent in its middle"
     data-test="strip">
@@ -4161,71 +4163,71 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${u}
     </text>
-  </svg>`}var bg,wg,_g=$(()=>{_();L();bg=400,wg=30});function xg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ls(r,l,{from:kg,to:vg-kg,size:s,most:5}),{at:h}=c;
+  </svg>`}var _g,vg,xg=$(()=>{_();E();_g=400,vg=30});function Mg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ls(r,l,{from:Tg,to:Sg-Tg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${vg} 112"
+    viewBox="0 0 ${Sg} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${xx}>${p.text}</text>`)}
+            font-size=${Ox}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>Sx(h(p.value),74,p))}
-  </svg>`}function Sx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>Lx(h(p.value),74,p))}
+  </svg>`}function Lx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var vg,kg,xx,Sg=$(()=>{_();Di();vg=340,kg=24,xx=17});function Og({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Sg,Tg,Ox,Ag=$(()=>{_();ji();Sg=340,Tg=24,Ox=17});function Ng({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>f(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
-    ${[Tg(n,"measured flange"),Tg(s,"strip")].filter(Boolean).join(" and ")} of this
+    ${[Og(n,"measured flange"),Og(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function Or(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
+  </p>`}function Er(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(Tx)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Tx(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>Mx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(Ex)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Ex(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>Nx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${Mg(n,r)}</dd>
+        <dd data-test="before">${Lg(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${Mg(s,r)}</dd>
+        <dd data-test="after">${Lg(s,r)}</dd>
       </div>
     </dl>
-    ${xg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?ce:1,words:`${l}: before ${Ag(n,r)}, now ${Ag(
+    ${Mg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?ce:1,words:`${l}: before ${Eg(n,r)}, now ${Eg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function Mx(t,e){return t==="deg"?S(e,2):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Tg,Mg,
-Ag,Vl=$(()=>{_();Sg();L();Tg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Mg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
-    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Ag=({low:t,high:e},n)=>`${n(t).text} to ${g(
-n(e))}`});function Pg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
-{name:m,label:f,value:r[m],wrong:I(c,m),change:y=>Object.assign(r,{[m]:y}),unit:P(),next:!0,...b}),u=(m,f,b)=>q(
-{name:m,label:f,value:r[m],options:b,wrong:I(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${Bg(
+  </section>`}function Nx(t,e){return t==="deg"?S(e,2):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Og,Lg,
+Eg,Kl=$(()=>{_();Ag();E();Og=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Lg=(t,e)=>i`<b>${f(e(t.nominal))}</b>
+    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Eg=({low:t,high:e},n)=>`${n(t).text} to ${f(
+n(e))}`});function Wg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,g,b={})=>O(
+{name:m,label:g,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:P(),next:!0,...b}),u=(m,g,b)=>q(
+{name:m,label:g,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${Rg(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
-    ${Cg(t)}
+    ${Ig(t)}
     <div class="test-fields">
-      ${u("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
+      ${u("metal","Metal",e.map(({code:m,name:g})=>[m,g]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${u("die","Die",Lg(n,r.die))}
-      ${u("punch","Punch",Lg(s,r.punch))}
-      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
+      ${u("die","Die",Cg(n,r.die))}
+      ${u("punch","Punch",Cg(s,r.punch))}
+      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4233,9 +4235,9 @@ As on the sheet’s tag, if you know it."})}
         ${h?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function Lg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
-[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function Rg({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(Ox,{digits:0}));return i`${os(t.checks)}
+  </form>`}function Cg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
+[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function Dg({bend:t},{go:e}){let n=t.
+worst!=="stop"&&t.die&&t.punch,s=f(w(Cx,{digits:0}));return i`${os(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4247,8 +4249,8 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(Ox,{digits:0}));return i`${os(t.checks)}
       <div>
         <ol class="do-list">
           <li>
-            Cut a strip <b>${g(w(t.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${g(w(Eg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            Cut a strip <b>${f(w(t.bend_length_mm,{digits:0}))}</b> wide and about
+            <b>${f(w(Bg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4267,7 +4269,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(Ox,{digits:0}));return i`${os(t.checks)}
         <div class="figures">${to("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
-        ${yg(Eg,t.bend_length_mm)}
+        ${kg(Bg,t.bend_length_mm)}
         ${t.drawing?ue(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
@@ -4280,12 +4282,12 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function Ig(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
-label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...f}),h={keys:"decimal",unit:"\
-°"};return i`<form novalidate data-test="measure-form" @submit=${Bg(n)}>
-    ${Cg(t)}
+    </div>`}function Fg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,g={})=>O({name:u,
+label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...g}),h={keys:"decimal",unit:"\
+°"};return i`<form novalidate data-test="measure-form" @submit=${Rg(n)}>
+    ${Ig(t)}
     <p>
-      <b>Out of the tools, lying free.</b> Wanted: ${g(S(r.included_angle_deg))}. The angle is
+      <b>Out of the tools, lying free.</b> Wanted: ${f(S(r.included_angle_deg))}. The angle is
       needed; the rest teaches more.
     </p>
     <div class="measures">
@@ -4315,7 +4317,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>R(a,p).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4329,7 +4331,7 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>e("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function Wg({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
+  </form>`}function jg({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
       ${t.words.map(h=>i`<p>${h}</p>`)}
@@ -4350,11 +4352,11 @@ name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught
               figures are as before.
             </p>
           </section>`:d}
-    ${Or(t.figures)}
+    ${Er(t.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(Ex)}
+              ${t.cards.map(Px)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4364,19 +4366,19 @@ name??e.metal,{teaches:r,asks:l,words:c}=t.test_bend;return i`<h2>What it taught
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Ax,Eg,Ox,Ng,Cg,Bg,Ex,Dg=$(()=>{_();eo();_g();L();pe();J();no();V();Sn();Vl();Ye();se();Ax=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Eg=300,Ox=102,Ng=t=>i`<ol class="stages" aria-label="Stages">
-    ${Ax.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
-  </ol>`,Cg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Bg=t=>e=>{e.preventDefault(),
-t()};Ex=({code:t,title:e,changes:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+    </div>`}var Bx,Bg,Cx,Pg,Ig,Rg,Px,Hg=$(()=>{_();eo();xg();E();pe();J();no();V();Sn();Kl();Ye();se();Bx=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Bg=300,Cx=102,Pg=t=>i`<ol class="stages" aria-label="Stages">
+    ${Bx.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+  </ol>`,Ig=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Rg=t=>e=>{e.preventDefault(),
+t()};Px=({code:t,title:e,changes:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.join("; ")}</span>
     </a>
-  </li>`});var Fg={};et(Fg,{show:()=>Nx});async function Nx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
+  </li>`});var Ug={};et(Ug,{show:()=>Rx});async function Rx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await lt(b,t.signal)).items)),o=aa(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Ar},bend:null,
-answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&fg(a.typed)?"Leave without keepin\
+o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Lr},bend:null,
+answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&bg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4384,33 +4386,33 @@ g what you measured?":null);let r=()=>t.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${Ng(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?Rg(a,b):a.
-stage==="measure"?Ig(a,b):a.stage==="taught"?Wg(a,e,b):Pg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
+        ${Pg(a.stage)} ${l()}
+      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?Dg(a,b):a.
+stage==="measure"?Fg(a,b):a.stage==="taught"?jg(a,e,b):Wg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=Zs(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,Lx[y]])));history.replaceState(null,"",`/shop/test-bend?${ra(o)}`),await f(async()=>{
-a.bend=(await M("POST","/bend",{body:vn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=gg(
-a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await M("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Ar,lot:a.typed.lot,
+Object.fromEntries(b.map(y=>[y,Ix[y]])));history.replaceState(null,"",`/shop/test-bend?${ra(o)}`),await g(async()=>{
+a.bend=(await M("POST","/bend",{body:vn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=wg(
+a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await g(async()=>{a.answer=(await M("POST","/test-\
+bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Lr,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),ne(
-b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},Cx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
-function Cx(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var Lx,jg=$(()=>{_();U();ia();_t();Nt();Bt();nt();bt();$g();L();J();Ct();
-Dg();Lx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
+signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},Wx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
+function Wx(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var Ix,Gg=$(()=>{_();U();ia();_t();Nt();Ct();nt();bt();yg();E();J();Bt();
+Hg();Ix={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
-ch as 90."]}});function Hg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ch as 90."]}});function Vg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?Bx[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?Dx[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?Px(n,s):d}
+    ${n?Fx(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${t.words.map(a=>i`<p>${a}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${Rx(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${jx(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function Px({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+  </section>`}function Fx({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${f(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4418,15 +4420,15 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var Bx,Rx,Ug=$(()=>{_();L();rt();Bx={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};Rx=
-({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var Gg={};et(Gg,{show:()=>Ix});async function Ix(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var Dx,jx,zg=$(()=>{_();E();rt();Dx={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};jx=
+({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var qg={};et(qg,{show:()=>Hx});async function Hx(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await lt("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([M("GET",`/learned?${n}`,{signal:t.signal}),M("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
-if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:B().
-name?{by:B().name}:{},timeout:2e4});await r(),Z(Dx(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:C().
+name?{by:C().name}:{},timeout:2e4});await r(),Z(Gx(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
 T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
@@ -4438,41 +4440,41 @@ T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${Hg(a.press)} ${Fx(a.groups)}
+                  ${Vg(a.press)} ${Vx(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>jx(h,a.busy,l))}
+                    ${a.evidence.map(h=>zx(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),ft(c,t.signal),c(),t.ready()}function Dx(t,e){let n=Wx[t];return e.
+                cards count too.`)}`);await r(),ft(c,t.signal),c(),t.ready()}function Gx(t,e){let n=Ux[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function Fx(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function Vx(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,words:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
-          ${g(w(e,{digits:2}))} over V
-          ${g(w(n))}${s?i` <small>lot ${s}</small>`:d}
+          ${f(w(e,{digits:2}))} over V
+          ${f(w(n))}${s?i` <small>lot ${s}</small>`:d}
         </h2>
         ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${c}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${tt(o.nominal,2)} times</b> as much as expected
                 (${tt(o.low,2)} to ${tt(o.high,2)}).
               </p>`:d}
-        ${a?Og(a):d} ${Or(r)}
+        ${a?Ng(a):d} ${Er(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function jx(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function zx(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
-t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
-t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),t.by??""];return i`<li
+t.set_angle_deg===null?"":`set at ${f(S(t.set_angle_deg))}`,f(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
+t.v_opening_mm?`V ${f(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),t.by??""];return i`<li
     class="row evidence ${t.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${t.id}
     data-forgotten=${String(t.forgotten)}>
     <div class="evidence-what">
       <p>
-        <span class="lead">${g(S(t.measured_deg))}</span> ${s}
+        <span class="lead">${f(S(t.measured_deg))}</span> ${s}
         ${t.forgotten?k("unknown","Forgotten"):t.asks?k("unknown","Does not count"):t.outlier?k("caution","Odd\
  one out"):d}
       </p>
@@ -4481,7 +4483,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       ${t.words?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${t.words}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${Hx(t).map(([a,r])=>R(`evidence.${a}`,i`<button
+      ${qx(t).map(([a,r])=>I(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4490,53 +4492,53 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function Hx({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Wx,Vg=$(()=>{_();U();_t();oe();nt();bt();
-L();V();Vl();rt();Ug();Ct();Ht();Wx={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var zg={};et(zg,{show:()=>Ux});async function Ux(t){let e=la(t.params.kind);if(!e)return t.title("Not here"),t.
+  </li>`}function qx({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Ux,Kg=$(()=>{_();U();_t();oe();nt();bt();
+E();V();Kl();rt();zg();Bt();Ht();Ux={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var Yg={};et(Yg,{show:()=>Kx});async function Kx(t){let e=la(t.params.kind);if(!e)return t.title("Not here"),t.
 render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=He[e];
-t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=br(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=yr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?d:R(it[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?d:I(it[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${R(it[e],"Changing anything needs the shop's server.")}
+              ${I(it[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?Kx(c):Gx(e,c,l))}
-            </ul>`:xt(`No ${o} yet`,R(it[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function Gx(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+              ${a.map(c=>e==="metals"?Qx(c):Yx(e,c,l))}
+            </ul>`:xt(`No ${o} yet`,I(it[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),t.ready()}function Yx(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
-      <span class="thumb">${$r(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${Vx(e)}</span>
+      <span class="thumb">${wr(e.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${Jx(e)}</span>
       <span class="fact"><span class="what">Place</span>${Ue(e)}</span>
       <span class="fact"
-        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
+        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):f(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(zx(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${f(w(Xx(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${qx(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${Zx(e)}</span>
     </a>
-  </li>`}function Vx({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
-    >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function qx({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  </li>`}function Jx({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+    >${e.map(n=>`${n.code}: V ${f(w(n.v_opening_mm))}`).join(", ")}</span
+  >`}function Zx({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function Kx(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function Qx(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var zx,qg=$(()=>{_();_t();L();V();rt();Ct();wr();zx=t=>Math.max(...t)});function ql(t,e){let n=e.params.tool===zl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
-isNew:n,code:s,async read(a){return o=await(ht(it[t])?Ti:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await th(
+  </li>`}var Xx,Jg=$(()=>{_();_t();E();V();rt();Bt();_r();Xx=t=>Math.max(...t)});function Jl(t,e){let n=e.params.tool===Yl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+isNew:n,code:s,async read(a){return o=await(ht(it[t])?Ai:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
+let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await sh(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ut(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var zl,Kg=$(()=>{_t();oe();Et();Bt();zl="+"});async function Yg(t,e){let n=await Cs({...e,blank:{poisson:.3},boxes:Yx,toDraft:o=>({code:o.code??"",...Xd(o)}),
-fromDraft:o=>({...Zd(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Yl,Xg=$(()=>{_t();oe();Lt();Ct();Yl="+"});async function Zg(t,e){let n=await Bs({...e,blank:{poisson:.3},boxes:t0,toDraft:o=>({code:o.code??"",...th(o)}),
+fromDraft:o=>({...eh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -4559,42 +4561,42 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${Bs(it.metals,i`<section class="panel">
+          ${Cs(it.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${e.isNew?kr(n,e):d} ${r("name","Name")}
-                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:jd,change:l=>a(
+                  ${e.isNew?Sr(n,e):d} ${r("name","Name")}
+                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Gd,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${es.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${Tn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${wn.map(l=>Jx(l,n))}</div>`)}
-          ${xr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function Jx({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
-.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!Kl.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+              <div class="figure-cards">${wn.map(l=>e0(l,n))}</div>`)}
+          ${Tr(n,e,"metal")}
+        </form>`)}s(),t.ready()}function e0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!Xl.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Kl.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${Xl.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
       ${Tn({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Fd.map(p=>[p,p]),change:c("standi\
+      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Ud.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Kl,Yx,Jg=$(()=>{_();he();_t();yr();fi();Sr();vs();V();J();rt();Ct();Kl=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],Yx=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...es,...wn.flatMap(({name:t,label:e})=>[...Kl,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...wn]});var Xg={};et(Xg,{show:()=>Zx});async function Zx(t){let e=la(t.params.kind);return e?t.params.tool===zl&&!ht(it[e])?
-(t.title(`New ${He[e].one}`),t.render(zo(it[e])),t.ready()):e==="metals"?Yg(t,ql(e,t)):Qx(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function Qx(t,e){let n=He[e],s=ql(
-e,t),o=ht(it[e]),a=null,r=await Cs({...s,blank:Xx[e],boxes:[{name:"code",label:"Code"},...je(e)],toDraft:c=>({
-code:c.code??"",...sa(e,c)}),fromDraft:(c,h)=>({...oa(e,c,h),code:c.code.trim()}),preview:o?vr(n.one,c=>{a=c,r.
+  </fieldset>`}var Xl,t0,Qg=$(()=>{_();he();_t();vr();$i();Mr();vs();V();J();rt();Bt();Xl=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],t0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...es,...wn.flatMap(({name:t,label:e})=>[...Xl,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...wn]});var t$={};et(t$,{show:()=>s0});async function s0(t){let e=la(t.params.kind);return e?t.params.tool===Yl&&!ht(it[e])?
+(t.title(`New ${He[e].one}`),t.render(zo(it[e])),t.ready()):e==="metals"?Zg(t,Jl(e,t)):o0(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function o0(t,e){let n=He[e],s=Jl(
+e,t),o=ht(it[e]),a=null,r=await Bs({...s,blank:n0[e],boxes:[{name:"code",label:"Code"},...je(e)],toDraft:c=>({
+code:c.code??"",...sa(e,c)}),fromDraft:(c,h)=>({...oa(e,c,h),code:c.code.trim()}),preview:o?xr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=_r(r.state.kept));function l(){let{state:c,
+t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=kr(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
@@ -4603,17 +4605,17 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Bs(it[e],Mr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?kr(
+          ${Cs(it[e],Or({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Sr(
 r,s):d}))}
-          ${xr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var Xx,Zg=$(()=>{_();_t();he();yr();Kg();Dl();Et();vs();Sr();rt();Ct();Gl();Jg();
-Xx={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var e$={};et(e$,{show:()=>e0});async function e0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(s0(n,o)),o=n0(n,s,
+          ${Tr(r,s,n.one)}
+        </form>`)}l(),t.ready()}var n0,e$=$(()=>{_();_t();he();vr();Xg();Hl();Lt();vs();Mr();rt();Bt();ql();Qg();
+n0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var o$={};et(o$,{show:()=>r0});async function r0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(l0(n,o)),o=i0(n,s,
 e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),on(e).then(({
 network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,t0);e.addEventListener("abort",()=>clearInterval(
-c))}function n0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=No(r)}e()};
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,a0);e.addEventListener("abort",()=>clearInterval(
+c))}function i0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=No(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4622,25 +4624,25 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function s0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function l0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${a0(t,e)}${r0(t.joining)}</div>`:o0()}
+    ${t.joining?i`<div class="crew-grid">${d0(t,e)}${h0(t.joining)}</div>`:c0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${i0(t,e)}
+      ${p0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function a0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function d0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${zt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${ot(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${t$(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${s$(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -4657,20 +4659,20 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${k("ok","Paired")} <b>${s.name}</b> is in, as ${zt[s.role].word.toLowerCase()}.
           </p>`:d}
-    ${K({name:"role",label:"As",value:t.role,options:Qg,change:o=>{t.role=o,e.draw()}})}
+    ${K({name:"role",label:"As",value:t.role,options:n$,change:o=>{t.role=o,e.draw()}})}
     <p class="hint" data-test="role-does">${zt[t.role].word}: ${zt[t.role].does}.</p>
     ${O({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function r0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function h0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${t$(t.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${s$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${l0(t.fingerprint)}</p>`:d}
-  </section>`}function i0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${u0(t.fingerprint)}</p>`:d}
+  </section>`}function p0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4681,13 +4683,13 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
             >
           </div>
           ${n.revoked_at?i`<p>${k("stop","Out")}</p>`:i`${q({name:`role-${n.id}`,label:`Role of ${n.name}`,value:n.
-role,options:Qg,change:s=>e.setRole(n,s)})}
+role,options:n$,change:s=>e.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>e.revoke(n)}>
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var t0,Qg,o0,t$,l0,n$=$(()=>{_();U();an();
-V();J();Ht();t0=2e3,Qg=Object.entries(zt).map(([t,{word:e}])=>[t,e]);o0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var a0,n$,c0,s$,u0,a$=$(()=>{_();U();an();
+V();J();Ht();a0=2e3,n$=Object.entries(zt).map(([t,{word:e}])=>[t,e]);c0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4695,18 +4697,18 @@ V();J();Ht();t0=2e3,Qg=Object.entries(zt).map(([t,{word:e}])=>[t,e]);o0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;t$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,l0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Er,Yl=$(()=>{_();Er=i`<p class="hint" data-test="kept-how-long">
+  </section>`;s$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,u0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Nr,Zl=$(()=>{_();Nr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var o$={};et(o$,{show:()=>c0});async function c0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:d0(),name:B().name,fault:"",asking:!1,waits:0},n=()=>t.render(h0(e,n));e.me=await on(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function d0(){if(location.pathname!=="\
+</p>`});var i$={};et(i$,{show:()=>m0});async function m0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:f0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(g0(e,n));e.me=await on(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function f0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function h0(t,e){let{me:n}=t;return n?n.role?p0(n):i`<div class="door">
+null,"",location.pathname),t}function g0(t,e){let{me:n}=t;return n?n.role?$0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${s$[Le()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${s$[Le()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${r$[Ee()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${r$[Ee()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4719,7 +4721,7 @@ null,"",location.pathname),t}function h0(t,e){let{me:n}=t;return n?n.role?p0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),m0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),w0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4739,7 +4741,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function p0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function $0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4747,23 +4749,23 @@ s,hint:"The owner sees this name in the list."})}
     <h1>This device is paired</h1>
     <p data-test="paired">${k("ok",zt[e].word)} <b>${t.name}</b>: ${zt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${Er}
+    ${Nr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${u0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${b0}>Unpair this device…</button>
     </p>
-  </div>`}async function u0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Fc()}async function m0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Dc(t.
+  </div>`}async function b0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Uc()}async function w0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Hc(t.
 code,t.name.trim()),j(),ut(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:No(n)}),e()}}var s$,a$=$(()=>{_();an();Nt();Bt();nt();bt();V();J();Yl();Ct();s$={revoked:"T\
+t,{asking:!1,fault:No(n)}),e()}}var r$,l$=$(()=>{_();an();Nt();Ct();nt();bt();V();J();Zl();Bt();r$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
-or half a year, so its pairing has ended."}});function r$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+or half a year, so its pairing has ended."}});function c$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>g0)throw new Error(
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>_0)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await _o(`/import?${h}`,
-o,"application/json",n,f0)).body}catch(p){if(n.aborted)return;s.wrong=$0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function $0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var f0,
-g0,i$=$(()=>{U();f0=3e5,g0=6e7});function d$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,y0)).body}catch(p){if(n.aborted)return;s.wrong=v0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function v0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var y0,
+_0,d$=$(()=>{U();y0=3e5,_0=6e7});function u$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4782,10 +4784,10 @@ g0,i$=$(()=>{U();f0=3e5,g0=6e7});function d$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?w0(s,r):d}
-      ${a?a.imported?v0(a):y0(s,a,n):d}
+      ${r.length?x0(s,r):d}
+      ${a?a.imported?M0(a):S0(s,a,n):d}
     </div>
-  </section>`}function y0(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function S0(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4796,10 +4798,10 @@ g0,i$=$(()=>{U();f0=3e5,g0=6e7});function d$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${b0.map(([s,o])=>i`<tr>
+        ${k0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${c$(e.holds[s])}</td>
-              <td>${c$(e.here[s])}</td>
+              <td>${p$(e.holds[s])}</td>
+              <td>${p$(e.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
@@ -4814,33 +4816,33 @@ g0,i$=$(()=>{U();f0=3e5,g0=6e7});function d$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>_0(e)&&n()}>
+              @click=${()=>T0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var b0,l$,w0,c$,_0,v0,h$=$(()=>{_();V();Ht();b0=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],l$=8;w0=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var k0,h$,x0,p$,T0,M0,m$=$(()=>{_();V();Ht();k0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],h$=8;x0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
-      ${e.slice(0,l$).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${e.slice(0,h$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${e.length>l$?i`<p>There are more.</p>`:d}
+    ${e.length>h$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;c$=t=>t===""?"none":t,_0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),v0=({holds:t,
+  </div>`;p$=t=>t===""?"none":t,T0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),M0=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var p$={};et(p$,{show:()=>x0});async function x0(t){t.title("Copies and export");let e=r$({show:a,done:s,signal:t.
+  </div>`});var f$={};et(f$,{show:()=>O0});async function O0(t){t.title("Copies and export");let e=c$({show:a,done:s,signal:t.
 signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await M("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${S0(n)}
-          <div class="stack">${A0()}${d$(e)}</div>
-        </div>`)}a(),t.ready()}function S0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${L0(n)}
+          <div class="stack">${B0()}${u$(e)}</div>
+        </div>`)}a(),t.ready()}function L0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${T0(t)}</p>
+    <p data-test="standing">${E0(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4858,8 +4860,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${k0[a.kind]}</td>
-                    <td>${M0(a.size_bytes)}</td>
+                    <td>${A0[a.kind]}</td>
+                    <td>${N0(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4867,9 +4869,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function T0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function E0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function A0(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function B0(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4879,15 +4881,15 @@ copy yet")}function A0(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var k0,M0,u$=$(()=>{_();U();i$();bt();V();h$();Ht();k0={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};M0=t=>`${(t/1e6).toFixed(1)} MB`});async function m$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await Be(h,Ho(
-Kn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Lc(t),await Eo(e)}var f$=$(()=>{U();
-Jn();Pe();$t()});function g$(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var A0,N0,g$=$(()=>{_();U();d$();bt();V();m$();Ht();A0={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};N0=t=>`${(t/1e6).toFixed(1)} MB`});async function $$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await Ce(h,Ho(
+Kn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Cc(t),await Lo(e)}var b$=$(()=>{U();
+Jn();Pe();$t()});function w$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
-      them.${R("cards.create",d,i` <span data-test="owners"
+      them.${I("cards.create",d,i` <span data-test="owners"
           >The owner can put them back from here, once this is an owner's device.</span
         >`)}
     </p>
@@ -4895,59 +4897,59 @@ Jn();Pe();$t()});function g$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>O0(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>C0(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>E0(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>P0(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function O0(t){try{await m$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function E0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await Eo(t.code),await Xn())}var $$=$(()=>{_();dt();oe();f$();$t();bt();rt()});var y$={};et(y$,{show:()=>L0});async function L0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+  </section>`:d}async function C0(t){try{await $$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function P0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await Lo(t.code),await Xn())}var y$=$(()=>{_();dt();oe();b$();$t();bt();rt()});var k$={};et(k$,{show:()=>I0});async function I0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Oe().catch(()=>[]),Dt().catch(()=>[]),Oo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${C0(o)}
+            ${W0(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${B0(o)}
+            ${D0(o)}
           </section>
-          ${N0()}
+          ${R0()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${P0(e.entries)}
+            ${F0(e.entries)}
           </section>
-          ${g$(e.lost)}
+          ${w$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${W0(e)} ${Er}
+            ${U0(e)} ${Nr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function N0(){
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function R0(){
 let t=jn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${zt[t].word}</b>: ${zt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function C0(t){let{units:e,inches:n}=B(),s=o=>{Ee(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function W0(t){let{units:e,inches:n}=C(),s=o=>{Le(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
-  ${K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function B0(t){let{theme:e,name:n}=B();
-return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ee({
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function D0(t){let{theme:e,name:n}=C();
+return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Le({
 theme:s==="shop"?"shop":"day"}),t()}})}
-  ${O({name:"name",label:"Your name",value:n,change:s=>Ee({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function P0(t){return t.length?i`<ul class="waiting-list">
+  ${O({name:"name",label:"Your name",value:n,change:s=>Le({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function F0(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
-              <b>${w$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
+              <b>${v$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
               ${ot(e.queued_at)} by this device’s clock
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
@@ -4956,14 +4958,14 @@ hat the history says who."})}`}function P0(t){return t.length?i`<ul class="waiti
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>R0(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>j0(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>I0(e)}>
+                        @click=${()=>H0(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -4975,10 +4977,10 @@ hat the history says who."})}`}function P0(t){return t.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>j()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
-    </p>`}function w$({kind:t,body:e}){if(t==="trial")return`${Qe(e)}, step ${e.step}`;if(t==="note")return"No\
-te";let n=Object.keys(e).filter(s=>s in b$).map(s=>b$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function R0(t){await vc(t.id),await j()}async function I0(t){confirm(`Throw away ${w$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await Mo(t.id),await Xn())}function W0({cards:t,total:e}){let{reached:n,
+    </p>`}function v$({kind:t,body:e}){if(t==="trial")return`${Qe(e)}, step ${e.step}`;if(t==="note")return"No\
+te";let n=Object.keys(e).filter(s=>s in _$).map(s=>_$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
+was settled"}async function j0(t){await Sc(t.id),await j()}async function H0(t){confirm(`Throw away ${v$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Mo(t.id),await Xn())}function U0({cards:t,total:e}){let{reached:n,
 at:s}=we(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -4999,39 +5001,39 @@ at:s}=we(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="t
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
-    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var b$,_$=$(
-()=>{_();U();an();dt();Nt();Et();nt();$t();bt();V();J();Yl();xs();$$();Ms();Ht();b$={title:"title",note:"note",
+    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var _$,x$=$(
+()=>{_();U();an();dt();Nt();Lt();nt();$t();bt();V();J();Zl();xs();y$();Ms();Ht();_$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function _e(t){let e=Xo(t.split("?")[0])?.route.needs;return!e||ht(e)}function Xo(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of v$){let s=D0(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function D0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of S$){let s=G0(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function G0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=Us(n.code)),n}var v$,Rd,Zn=$(()=>{dt();Et();v$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Dd(),Wd))},
-{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(Wh(),Ih))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(Ip(),Rp))},{name:"part",path:"/part",needs:"parts.plan",
-load:()=>Promise.resolve().then(()=>(nm(),em))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(km(),vm))},
-{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(Rm(),Pm))},{name:"step",path:"/c/:c\
-ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(jm(),Fm))},{name:"trial",path:"/c/:code/trial/:s\
-tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(af(),of))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(ff(),mf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
-cards.change",load:()=>Promise.resolve().then(()=>(bf(),$f))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
-cards.revise",load:()=>Promise.resolve().then(()=>(_f(),yf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Mf(),Tf))},
-{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Lf(),Ef))},{name:"labels",path:"/labe\
-ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(Cf(),Nf))},{name:"chart",path:"/chart",needs:"\
-bends.chart",load:()=>Promise.resolve().then(()=>(If(),Rf))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(Gf(),Uf))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(mg(),ug))},{name:"test-bend",path:"/shop\
-/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(jg(),Fg))},{name:"learned",path:"\
-/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(Vg(),Gg))},{name:"tools",path:"\
-/shop/:kind",load:()=>Promise.resolve().then(()=>(qg(),zg))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(Zg(),Xg))},
-{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(n$(),e$))},{name:"pair",path:"\
-/pair",load:()=>Promise.resolve().then(()=>(a$(),o$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(u$(),p$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(_$(),y$))}],Rd=t=>v$.find(e=>e.name===t)});function Fe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ne(
+code&&(n.code=Us(n.code)),n}var S$,Dd,Zn=$(()=>{dt();Lt();S$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Hd(),jd))},
+{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(jh(),Fh))},{name:"bench",path:"\
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(Fp(),Dp))},{name:"part",path:"/part",needs:"parts.plan",
+load:()=>Promise.resolve().then(()=>(am(),om))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Tm(),Sm))},
+{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(Dm(),Wm))},{name:"step",path:"/c/:c\
+ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(Gm(),Um))},{name:"trial",path:"/c/:code/trial/:s\
+tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(cf(),lf))},{name:"history",path:"/c/:co\
+de/history",load:()=>Promise.resolve().then(()=>(bf(),$f))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+cards.change",load:()=>Promise.resolve().then(()=>(_f(),yf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
+cards.revise",load:()=>Promise.resolve().then(()=>(xf(),kf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Lf(),Of))},
+{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Cf(),Bf))},{name:"labels",path:"/labe\
+ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(If(),Pf))},{name:"chart",path:"/chart",needs:"\
+bends.chart",load:()=>Promise.resolve().then(()=>(Ff(),Df))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(qf(),zf))},
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>($g(),gg))},{name:"test-bend",path:"/shop\
+/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(Gg(),Ug))},{name:"learned",path:"\
+/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(Kg(),qg))},{name:"tools",path:"\
+/shop/:kind",load:()=>Promise.resolve().then(()=>(Jg(),Yg))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(e$(),t$))},
+{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(a$(),o$))},{name:"pair",path:"\
+/pair",load:()=>Promise.resolve().then(()=>(l$(),i$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(g$(),f$))},
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(x$(),k$))}],Dd=t=>S$.find(e=>e.name===t)});function Fe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ne(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${j0}<span>Flangebook</span></a>
-        ${Le()===null?i`<nav aria-label="Main">
-                ${F0.filter(([n])=>_e(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${z0}<span>Flangebook</span></a>
+        ${Ee()===null?i`<nav aria-label="Main">
+                ${V0.filter(([n])=>_e(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${H0()}${U0()}${Le()===null?G0():d}`,document.getElementById("masthead"))}function G0(){let{reached:t,waiting:e,
+      ${q0()}${K0()}${Ee()===null?Y0():d}`,document.getElementById("masthead"))}function Y0(){let{reached:t,waiting:e,
 words:n,refused:s,settle:o,lost:a}=we(),r=o.filter(h=>_e(`/c/${h}/settle`)),l=e?`${n} ${e===1?"waits":"wait"} \
 to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on this device still open.":"";return!c&&!l&&!r.length&&
 !a?d:i`<p class="standing" data-test="standing">
@@ -5040,32 +5042,32 @@ to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on this device still 
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var F0,j0,H0,U0,pi=$(()=>{_();an();Zn();Gs();nn();bt();F0=[["/","Cards"],["/bend","Bend"],["/part","Pa\
-rt"],["/shop","Shop"],["/settings","Settings"]];j0=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var V0,z0,q0,K0,mi=$(()=>{_();an();Zn();Gs();nn();bt();V0=[["/","Cards"],["/bend","Bend"],["/part","Pa\
+rt"],["/shop","Shop"],["/settings","Settings"]];z0=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,H0=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,q0=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`,U0=()=>So()?i`<p class="standing" data-test="silent-storage">
+      </p>`,K0=()=>So()?i`<p class="standing" data-test="silent-storage">
         This device’s storage does not answer.
-        ${dd()?i`<b data-test="held"
+        ${ud()?i`<b data-test="held"
                 >What you typed is held in this window only, until the storage or the shop answers: leave it
                 open.</b
               >`:"Cards come from the shop."}
         <button type="button" class="button" data-test="try-storage" @click=${()=>location.reload()}>
           Try again
         </button>
-      </p>`:d});an();pi();Bt();nt();bt();oe();async function x$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
-js");t.waiting&&k$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
-atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&k$(e)})}),await navigator.serviceWorker.
+      </p>`:d});an();mi();Ct();nt();bt();oe();async function M$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+js");t.waiting&&T$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
+atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&T$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
-warn("The app could not be kept on this device:",t)}}function k$(t){Z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",t)}}function T$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}Lo();ft(()=>Lo());document.addEventListener("sync",()=>Fe());document.addEventListener("held",()=>Fe());document.
+reload(),{once:!0}),t.postMessage("take over")}})}Eo();ft(()=>Eo());document.addEventListener("sync",()=>Fe());document.addEventListener("held",()=>Fe());document.
 addEventListener("storage",t=>{Fe(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ve(),
 j())});document.addEventListener("turned-away",()=>{Fe(),document.documentElement.dataset.screen!=="pair"&&ve()});
-document.addEventListener("rights",()=>{Le()===null&&document.documentElement.dataset.screen!=="pair"&&Bd()});
-jc();Pd().finally(()=>{wd(),x$()});
+document.addEventListener("rights",()=>{Ee()===null&&document.documentElement.dataset.screen!=="pair"&&Rd()});
+Gc();Wd().finally(()=>{vd(),M$()});
 /**
  * @license
  * Copyright 2017 Google LLC

@@ -11,6 +11,31 @@ from flangebook.planning.answer import JsonDict, number
 PLACES = ("left_deg", "middle_deg", "right_deg")
 
 
+def open_middle_deg(trial: Mapping[str, Any]) -> float | None:
+    """How much more open the middle is than the ends [deg], where that is no mere reading; None
+    where it is not, or where not all three were measured.
+
+    >>> open_middle_deg({"left_deg": 90.0, "middle_deg": 91.5, "right_deg": 90.0})
+    1.5
+    """
+    left, middle, right = (trial.get(name) for name in PLACES)
+    if left is None or middle is None or right is None:
+        return None
+    opens = middle_open_deg(left, middle, right)
+    return opens if opens >= LEAST_CROWN_DEG else None
+
+
+def deg_to_set_by(trial: Mapping[str, Any], mean_deg: float) -> float:
+    """The angle that the next setting is reckoned from [deg].
+
+    The ends', where the middle is more open: a shim or crowning brings the middle to them, and a
+    setting for the mean would over-bend the ends. mean_deg: of all that was measured.
+    """
+    if open_middle_deg(trial) is None:
+        return mean_deg
+    return 0.5 * (float(trial["left_deg"]) + float(trial["right_deg"]))
+
+
 def crown_json(
     trial: Mapping[str, Any], bend_length_mm: float, depth_per_degree_mm: float
 ) -> JsonDict | None:
@@ -24,11 +49,13 @@ def crown_json(
         return None
     opens = middle_open_deg(left, middle, right)
     lack = opens * depth_per_degree_mm
-    shim = shim_for(lack, bend_length_mm) if opens >= LEAST_CROWN_DEG else None
+    by_ends = open_middle_deg(trial) is not None
+    shim = shim_for(lack, bend_length_mm) if by_ends else None
     return {
         "middle_open_deg": number(opens, 2),
         "lack_mm": number(lack, 3),
         "shim": shim_json(shim),
+        "setting_for": "ends" if by_ends else "mean",
         "words": _words(opens, shim),
     }
 
@@ -54,8 +81,12 @@ def _words(opens_deg: float, shim: Shim | None) -> str:
         )
     how = f"The middle is {opens_deg:.1f}° more open than the ends."
     if shim is None:
-        return f"{how} No shim is reckoned for that: check that the tools sit, and the die's wear."
+        return (
+            f"{how} No shim is reckoned for that: check that the tools sit, and the die's wear. "
+            "The setting is for the ends, the middle stays open."
+        )
     return (
         f"{how} Crowning of {shim.middle_mm:.2f} mm in the middle takes it out, or as much shim "
-        "under the middle of the die."
+        "under the middle of the die: first that, then the setting, which is for the ends; bend "
+        "again and measure."
     )

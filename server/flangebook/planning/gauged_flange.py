@@ -6,7 +6,6 @@ It is saved with the step, so that the shop and a phone without network read the
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from itertools import pairwise
 from typing import Any
 
 from flangebook.bending.errors import InputError
@@ -19,6 +18,7 @@ from flangebook.bending.tooling import Press
 from flangebook.planning.answer import JsonDict, number
 from flangebook.planning.dimensions import gauged_flat
 from flangebook.planning.fit import Equipment, Fit
+from flangebook.planning.saved_table import Line
 from flangebook.planning.steps import PlannedStep
 from flangebook.planning.touching import UPPER
 
@@ -187,11 +187,8 @@ def _x_set(step: Given, trial: Given, setting: Given | None) -> float:
 
 def _expected_mm(flange: Given, measured_deg: float) -> float | None:
     """The flange to expect at an angle, between two rows; None beyond them."""
-    rows = sorted((r["measured_deg"], r["flange_mm"]) for r in flange["rows"])
-    for (before, low), (after, high) in pairwise(rows):
-        if before <= measured_deg <= after:
-            return float(low + (high - low) * (measured_deg - before) / (after - before))
-    return None
+    line = Line.of((row["measured_deg"], row["flange_mm"]) for row in flange["rows"])
+    return line.at(measured_deg) if len(line.rows) > 1 else None
 
 
 def _why_no_flange(step: Given) -> str:

@@ -6,7 +6,7 @@ since then does not change what an old card says.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from statistics import fmean
 from typing import Any
@@ -16,13 +16,12 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.learning.at_the_press import NextSetting, Piece
 from flangebook.bending.learning.at_the_press import next_setting as at_the_press
 from flangebook.planning.answer import JsonDict, maybe, number
-from flangebook.planning.crown_answer import PLACES, crown_json
+from flangebook.planning.crown_answer import PLACES, crown_json, deg_to_set_by
 from flangebook.planning.gauged_flange import next_gauge
 from flangebook.planning.no_setting import error_words, no_setting
+from flangebook.planning.saved_table import SAME, Line
 from flangebook.planning.setting_json import limits_of
 
-SAME = 0.002
-"""Saved tables are rounded to a thousandth: so far beyond an end is the end."""
 _NOTHING_TO_SET = "There is no angle to set at this step: the measurement is kept."
 
 Step = Mapping[str, Any]
@@ -30,51 +29,13 @@ Trial = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
-class _Line:
-    """A figure by another one, from the saved table: straight between its rows, nothing beyond
-    its ends."""
-
-    rows: tuple[tuple[float, float], ...]
-
-    @classmethod
-    def of(cls, pairs: Iterable[tuple[float, float]]) -> _Line:
-        """The line through pairs, of which each abscissa counts once."""
-        return cls(tuple(sorted(dict(pairs).items())))
-
-    def at(self, x: float) -> float | None:
-        """The figure there; None beyond the ends."""
-        if not self.rows[0][0] - SAME <= x <= self.rows[-1][0] + SAME:
-            return None
-        low, high = self._around(x)
-        share = (x - low[0]) / (high[0] - low[0])
-        return low[1] + share * (high[1] - low[1])
-
-    def between(self, start: float, end: float) -> float | None:
-        """How much the figure grows from one place to another; None beyond the ends."""
-        if start == end:
-            return 0.0
-        before, after = self.at(start), self.at(end)
-        return None if before is None or after is None else after - before
-
-    def slope(self, x: float) -> float:
-        """How much the figure grows for one more there; beyond an end as at the end."""
-        low, high = self._around(x)
-        return (high[1] - low[1]) / (high[0] - low[0])
-
-    def _around(self, x: float) -> tuple[tuple[float, float], tuple[float, float]]:
-        after = next((i for i, row in enumerate(self.rows) if row[0] > x), len(self.rows))
-        high = min(max(after, 1), len(self.rows) - 1)
-        return self.rows[high - 1], self.rows[high]
-
-
-@dataclass(frozen=True, slots=True)
 class _Table:
     """The step's own table of corrections: angle to set [deg] by measured angle [deg], punch
     depth [mm] by angle to set, and that the other way round."""
 
-    angle: _Line
-    depth: _Line
-    angle_by_depth: _Line
+    angle: Line
+    depth: Line
+    angle_by_depth: Line
 
     @classmethod
     def of(cls, step: Step) -> _Table | None:
@@ -86,9 +47,9 @@ class _Table:
         if len({depth for _, depth in by_angle}) < 2:
             return None
         return cls(
-            _Line.of((row["measured_deg"], row["set_angle_deg"]) for row in rows),
-            _Line.of(by_angle),
-            _Line.of((depth, angle) for angle, depth in by_angle),
+            Line.of((row["measured_deg"], row["set_angle_deg"]) for row in rows),
+            Line.of(by_angle),
+            Line.of((depth, angle) for angle, depth in by_angle),
         )
 
     def closes_mm(self, set_angle_deg: float) -> float:
@@ -132,16 +93,17 @@ def next_setting(
     earlier: pieces of this step made before this one, in order; from two of which the setting
     was changed in between follows how the press answers.
     """
-    wanted, measured = float(step["included_angle_deg"]), measured_angle_deg(trial)
+    wanted, mean = float(step["included_angle_deg"]), measured_angle_deg(trial)
+    measured = deg_to_set_by(trial, mean)
     answer: JsonDict = {
         "wanted_deg": number(wanted),
-        "measured_deg": number(measured, 2),
-        "error_deg": number(measured - wanted, 2),
+        "measured_deg": number(mean, 2),
+        "error_deg": number(mean - wanted, 2),
         "set_angle_deg": None,
         "punch_depth_mm": None,
         "tilt_mm_per_m": None,
         "crown": None,
-        "flange": next_gauge(step, trial, measured, setting),
+        "flange": next_gauge(step, trial, mean, setting),
         "limited_by": [],
         "to_check": [],
         "basis": "",
@@ -160,6 +122,8 @@ def next_setting(
     if by or not moved.by_table:
         return {**answer, **no_setting(wanted, measured, limits, by)}
     what = error_words(wanted, measured)
+    if measured != mean:
+        what = f"At the ends {what[0].lower()}{what[1:]}"
     per_degree = _per_released_mm(table, base, measured)
     return {
         **answer,
@@ -169,7 +133,7 @@ def next_setting(
         "crown": crown_json(trial, bend_length_mm, per_degree),
         "basis": moved.basis,
         "what": what,
-        "words": _words(what, moved),
+        "words": _words(what, moved, even=error_words(wanted, measured) == error_words(0.0, 0.0)),
     }
 
 
@@ -193,7 +157,8 @@ def _moved(
     table: _Table,
     base_deg: float,
 ) -> _Moved:
-    wanted, measured = float(step["included_angle_deg"]), measured_angle_deg(trial)
+    wanted = float(step["included_angle_deg"])
+    measured = deg_to_set_by(trial, measured_angle_deg(trial))
     # Both are readings of one curve, so an offset of the press or of the plan stays out.
     change = table.angle.between(wanted, measured)
     if change is None or _too_open(step, measured):
@@ -273,7 +238,8 @@ def _piece(step: Step, made: Made, table: _Table) -> Piece | None:
         return Piece(
             angle,
             _depth_at(angle, made.trial, made.setting, step, table.depth),
-            middle_deg=measured_angle_deg(made.trial),
+            # By the ends throughout: a shim laid between two pieces moves the middle alone.
+            middle_deg=deg_to_set_by(made.trial, measured_angle_deg(made.trial)),
         )
     except InputError:
         return None
@@ -287,7 +253,7 @@ def _in_force(name: str, setting: Mapping[str, Any] | None, step: Step) -> float
 
 
 def _depth_at(
-    base_deg: float, trial: Trial, setting: Mapping[str, Any] | None, step: Step, line: _Line
+    base_deg: float, trial: Trial, setting: Mapping[str, Any] | None, step: Step, line: Line
 ) -> float | None:
     """The depth [mm] the piece was made with: as the trial says, else the one in force, moved
     along the table when another angle had been set than the one it belongs to."""
@@ -313,9 +279,9 @@ def _tilt(trial: Trial, bend_length_mm: float, depth_per_degree_mm: float) -> fl
     return number(tilt_mm_per_m(left, right, bend_length_mm, depth_per_degree_mm), 3)
 
 
-def _words(what: str, moved: _Moved) -> str:
-    if what == error_words(0.0, 0.0):
-        return "As wanted: leave the setting as it is."
+def _words(what: str, moved: _Moved, *, even: bool) -> str:
+    if even:
+        return f"{what[:-1]}: leave the setting as it is."
     depth = moved.punch_depth_mm
     to_depth = f", punch depth {depth:.2f} mm" if depth is not None else ""
     return f"{what} Set {moved.set_angle_deg:.1f}°{to_depth}."

@@ -47,7 +47,7 @@ export function crown(correction) {
 /** @param {any} found */
 function crownWords({ middle_open_deg: open, shim, words: said }) {
   if (!shim) return said;
-  return html`<b>The middle is ${words(angle(open))} more open than the ends.</b> Crown the middle by
+  return html`<b>The middle is ${words(angle(open))} more open than the ends.</b> First crown the middle by
     ${words(length(shim.middle_mm, { digits: 2 }))}, or shim the die:`;
 }
 
@@ -57,8 +57,8 @@ function shimList({ strip_mm: thick, lengths_mm: strips }) {
   const unit = length(strips[0], { digits: 0 }).unit;
   return html`<p data-test="shim">
     ${strips.length === 1 ? "1 strip" : `${strips.length} strips`} of ${words(length(thick, { digits: 2 }))}
-    under the middle of the die, one on the other, ${long} ${unit} long. Nothing at the ends. Then measure
-    again: the setting above is for the die without it.
+    under the middle of the die, one on the other, ${long} ${unit} long. Nothing at the ends. Then set what
+    stands above, which is for the ends; bend again and measure.
   </p>`;
 }
 

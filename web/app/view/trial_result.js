@@ -83,13 +83,16 @@ const newNumbers = (setting) =>
     }
   </div>`;
 
+const MIDDLE_FIRST =
+  "The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it first.";
+
 /** @param {Result} result */
 function basis({ correction, table }) {
   // What to set stands above, huge, in this device's units.
   if (correction) return `${correction.what}${thicknessWords(correction)}`;
   return (
     `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. ` +
-    "The shop works it out again when the result arrives."
+    `The shop works it out again when the result arrives.${table?.ends ? ` ${MIDDLE_FIRST}` : ""}`
   );
 }
 

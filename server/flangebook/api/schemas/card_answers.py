@@ -25,6 +25,7 @@ from flangebook.api.schemas.answers import (
     maybe_whole,
     number,
     one,
+    one_of,
     sometimes,
     text,
     whole,
@@ -36,6 +37,7 @@ from flangebook.shop.trials import LATER
 Shim = answer("Shim", middle_mm=number(), strip_mm=number(), lengths_mm=ma.fields.List(number()))
 Crown = answer(
     "Crown",
+    setting_for=sometimes(one_of("ends", "mean")),
     middle_open_deg=number(),
     lack_mm=number(),
     shim=one(Shim, allow_none=True),
