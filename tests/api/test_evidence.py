@@ -360,7 +360,8 @@ def test_cards_that_would_plan_otherwise_are_named_and_stay_as_they_are(
     saved = next(d for d in fresh["differences"] if d.get("field") == "set_angle_deg")
     assert f"{saved['saved_value']:.1f}° to {saved['fresh_value']:.1f}°" in changes
     length = next(d for d in fresh["differences"] if d.get("field") == "length_mm")
-    assert f"{length['saved_value']:.2f} mm to {length['fresh_value']:.2f} mm" in changes
+    longer = length["fresh_value"] - length["saved_value"]
+    assert f"longer by {longer:.2f}" in changes
     back = client.post(f"/api/v1/evidence/{body['test_bend']['id']}/forget", json={}).get_json()
     assert card["code"] in {c["code"] for c in back["cards"]}
     assert client.get(f"{path}/fresh").get_json()["differs"] is False

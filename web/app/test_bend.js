@@ -16,9 +16,10 @@ import { typedLength } from "./units.js";
  *   points?: import("../drawing/band.js").Point[]}} Taught
  */
 /**
- * @typedef {{test_bend: {id: string, teaches: boolean, asks: boolean, words: string}, figures: Taught[],
- *   words: string[], outliers: {id: string, words: string}[], cards: {code: string, title: string,
- *   changes: string[]}[]}} Answer
+ * @typedef {import("./view/checks.js").Said} Said
+ * @typedef {{test_bend: {id: string, teaches: boolean, asks: boolean, said: Said[]}, figures: Taught[],
+ *   said: Said[], outliers: {id: string, said: Said[]}[], cards: {code: string, title: string,
+ *   said: Said[]}[]}} Answer
  */
 
 /** @type {Measured} */

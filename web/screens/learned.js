@@ -7,7 +7,7 @@ import { notice } from "../app/notices.js";
 import { onSettings, settings } from "../app/settings.js";
 import { sync } from "../app/sync.js";
 import { angle, fixed, length, words } from "../app/units.js";
-import { flag } from "../app/view/checks.js";
+import { flag, sentence, sentences } from "../app/view/checks.js";
 import { blankWords, taughtFigures } from "../app/view/learned_figures.js";
 import { offer, way } from "../app/view/offer.js";
 import { pressLearned } from "../app/view/press_learned.js";
@@ -18,10 +18,11 @@ import { moment } from "../app/view/when.js";
  * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number,
  *   v_opening_mm: number|null, die: string|null, measured_deg: number, set_angle_deg: number|null,
  *   made_at: string, by: string|null, note: string|null, forgotten: boolean, outlier: boolean,
- *   asks: boolean, confirmed: boolean, words: string}} Evidence
+ *   asks: boolean, confirmed: boolean, said: import("../app/view/checks.js").Said[]}} Evidence
  * @typedef {import("../app/test_bend.js").Band} Band
- * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null, words: string[],
- *   factor: Band|null, deduction: import("../app/view/learned_figures.js").Deduction|null,
+ * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null,
+ *   said: import("../app/view/checks.js").Said[], factor: Band|null,
+ *   deduction: import("../app/view/learned_figures.js").Deduction|null,
  *   figures: import("../app/test_bend.js").Taught[]}} Group
  * @typedef {"forget"|"remember"|"confirm"} Mark
  */
@@ -140,14 +141,14 @@ function groups(all) {
       <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
   }
   return all.map(
-    ({ thickness_mm, v_opening_mm, lot, factor, deduction, figures, words: together }) =>
+    ({ thickness_mm, v_opening_mm, lot, factor, deduction, figures, said: together }) =>
       html`<section data-test="group" data-thickness=${thickness_mm} data-v=${v_opening_mm}>
         <h2>
           ${words(length(thickness_mm, { digits: 2 }))} over V
           ${words(length(v_opening_mm))}${lot ? html` <small>lot ${lot}</small>` : nothing}
         </h2>
         ${together.map(
-          (said) => html`<p class="together" data-test="together">${flag("caution")} ${said}</p>`,
+          (said) => html`<p class="together" data-test="together">${flag("caution")} ${sentence(said)}</p>`,
         )}
         ${
           factor
@@ -201,8 +202,8 @@ function evidenceRow(one, busy, turn) {
       <p class="more">${facts.filter(Boolean).join(" · ")}</p>
       ${one.note ? html`<p>${one.note}</p>` : nothing}
       ${
-        one.words
-          ? html`<p class=${one.asks ? "" : "more"} data-test="evidence-words">${one.words}</p>`
+        one.said.length
+          ? html`<p class=${one.asks ? "" : "more"} data-test="evidence-words">${sentences(one.said)}</p>`
           : nothing
       }
     </div>

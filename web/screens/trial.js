@@ -13,6 +13,7 @@ import { keptShop } from "../app/store.js";
 import { recount, sync } from "../app/sync.js";
 import { typedLength, typedMm } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
+import { sentence } from "../app/view/checks.js";
 import { focusFirstWrong } from "../app/view/field.js";
 import { stepTop } from "../app/view/setting.js";
 import { trialForm } from "../app/view/trial_form.js";
@@ -186,7 +187,7 @@ async function saveTrial(card, step, state, draw) {
       table: answer || used.set_angle_deg === null ? null : fromTable(step, angles, used),
       gauge: answer ? null : gaugeHere(step, angles, used, trial.flange_mm),
       waits: !answer,
-      question: answer?.question ?? "",
+      question: answer?.question_said ? sentence(answer.question_said) : "",
       kept: "no",
       words: "",
     };

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping
 from functools import lru_cache
 from typing import Any
 
-from flangebook.bending.checks import fill
+from flangebook.bending.checks import Sentence
 from flangebook.bending.learning.joint import GAUGE, Solved, solve
 from flangebook.bending.learning.lessons import Lesson
 from flangebook.bending.learning.trial import Trial
@@ -19,7 +19,9 @@ from flangebook.bending.metals import Metal
 from flangebook.bending.tooling import SetBy
 from flangebook.labels.codes import display
 from flangebook.planning import affected, learned_json
+from flangebook.planning.answer import as_one_json, said_json
 from flangebook.planning.evidence import Evidence, Lessons, odd_ids, trial_from
+from flangebook.planning.learned_json import odd_sentences
 from flangebook.planning.plan import find_metal
 from flangebook.planning.press_learned import press_json
 from flangebook.shop import evidence as kept
@@ -33,6 +35,10 @@ MOST_METALS = 32
 MOST_CARDS = 50
 MOST_OF_OTHERS = 30
 """So many of the newest results of each other metal tell of the press."""
+WRONG = Sentence("Marked wrong: it does not count.")
+NO_METAL = Sentence("Its metal is not in the shop.")
+NOT_LEARNED = Sentence("This bend cannot be predicted, so nothing can be learned from it.")
+ONLY_CARDS = "Only the {} cards changed last were looked through."
 MOST_THICKNESS_APART = 1.8
 """Evidence does not reach sheet that is so many times as thick; ``nearness`` says why."""
 
@@ -149,13 +155,12 @@ def rows(store: Store, metal: Metal, records: list[kept.Record]) -> list[JsonDic
         if here not in learned and not record.forgotten:
             learned[here] = learned_json.learning_at(evidence.of_lot(here.lot), here)
         learning = None if record.forgotten else learned[here]
-        odd = [] if record.forgotten else learned_json.odd_words(evidence, trial, learning)
+        odd = [WRONG] if record.forgotten else odd_sentences(evidence, trial, learning)
         outlier = learning is not None and trial.id in odd_ids(learning)
         asked = not record.forgotten and trial.id in evidence.together.asked
         teaches = not (record.forgotten or asked) and bool(evidence.said_by(trial)[0])
-        words = "Marked wrong: it does not count." if record.forgotten else " ".join(odd)
-        said = {"outlier": outlier, "teaches": teaches, "asks": asked, "words": words}
-        found.append({**_row(record), **said})
+        said = {"outlier": outlier, "teaches": teaches, "asks": asked}
+        found.append({**_row(record), **said, **as_one_json(odd)})
     return found
 
 
@@ -163,21 +168,20 @@ def row_of(store: Store, record: kept.Record) -> JsonDict:
     """One piece of evidence as the API gives it, of a metal that may be gone from the shop."""
     metal = tooling(store).metals.get(record.metal)
     if metal is None:
-        words = "Its metal is not in the shop."
-        said = {"outlier": False, "teaches": False, "asks": False, "words": words}
-        return {**_row(record), **said}
+        said = {"outlier": False, "teaches": False, "asks": False}
+        return {**_row(record), **said, **as_one_json([NO_METAL])}
     return rows(store, metal, [record])[0]
 
 
-def question_about(store: Store, evidence_id: str) -> str:
-    """What to ask about a result that does not count until it is confirmed; empty for any other."""
+def question_about(store: Store, evidence_id: str) -> Sentence | None:
+    """What to ask about a result that does not count until it is confirmed; None for any other."""
     record = kept.of_id(store, str(evidence_id))
     metal = None if record is None else tooling(store).metals.get(record.metal)
     evidence = None if metal is None else evidence_of(store, metal)
     if record is None or evidence is None or record.forgotten:
-        return ""
+        return None
     check = evidence.question_about(trial_of(record))
-    return "" if check is None else f"{check.words} {fill(check.do, check.numbers)}"
+    return None if check is None else check.whole
 
 
 _MEASURED = (
@@ -252,8 +256,8 @@ def what_changed(store: Store, record: kept.Record) -> JsonDict:
     shop = tooling(store)
     metal = shop.metals.get(record.metal)
     if metal is None:
-        words = [f"The metal {record.metal} is not in the shop: no figure follows from it."]
-        return {"figures": [], "words": words, "outliers": [], "cards": []}
+        gone = Sentence(f"The metal {record.metal} is not in the shop: no figure follows from it.")
+        return {"figures": [], **said_json([gone]), "outliers": [], "cards": []}
     now = evidence_of(store, metal) or Evidence(metal, ())
     trial = trial_of(record)
     calculated = bool(record.body.get("depth_calculated"))
@@ -273,9 +277,8 @@ def _compared(
     old = learned_json.learning_at(before.of_lot(here.lot), here)
     new = learned_json.learning_at(after.of_lot(here.lot), here)
     if old is None or new is None:
-        words = ["This bend cannot be predicted, so nothing can be learned from it."]
-        return {"figures": [], "words": words, "outliers": [], "cards": []}
-    alone = [] if record.forgotten else learned_json.odd_words(after, trial, new)
+        return {"figures": [], **said_json([NOT_LEARNED]), "outliers": [], "cards": []}
+    alone = [] if record.forgotten else odd_sentences(after, trial, new)
     figures = learned_json.figures_json(old.bend, new, here)
     if trial.id not in before.together.counting | after.together.counting:
         figures = []
@@ -283,14 +286,18 @@ def _compared(
         gone = learned_json.figures_json(new.bend, old, here)
         figures = [_turned(one, figures) for one in gone]
     cards, cut = cards_that_change(store, shop, here.thickness_mm, before, after)
-    words = [
+    said = [
         *alone,
-        *learned_json.figure_words(figures),
-        *learned_json.together_words(new),
-        *([f"Only the {MOST_CARDS} cards changed last were looked through."] if cut else []),
+        *learned_json.figure_sentences(figures),
+        *learned_json.together_sentences(new),
+        *(
+            [Sentence(f"Only the {MOST_CARDS} cards changed last were looked through.")]
+            if cut
+            else []
+        ),
     ]
     outliers = learned_json.outliers_json(after, new)
-    return {"figures": figures, "words": words, "outliers": outliers, "cards": cards}
+    return {"figures": figures, **said_json(said), "outliers": outliers, "cards": cards}
 
 
 def _turned(one: JsonDict, left: list[JsonDict]) -> JsonDict:
@@ -317,5 +324,8 @@ def cards_that_change(
     for code, title, plan in plans:
         changes = affected.changes(json.loads(plan), shop.crib, before, after)
         if changes:
-            found.append({"code": code, "title": title, "changes": changes})
+            told = said_json(changes)
+            found.append(
+                {"code": code, "title": title, "changes": told["words"], "said": told["said"]}
+            )
     return found, cut

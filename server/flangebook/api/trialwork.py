@@ -10,6 +10,8 @@ from typing import Any
 import marshmallow as ma
 
 from flangebook.api.testbends import bend_length_mm, first_piece, tools_of
+from flangebook.bending.checks import Sentence
+from flangebook.planning.answer import sentence_json
 from flangebook.planning.measured_thickness import (
     AS_ORDERED,
     another_sheet,
@@ -101,11 +103,16 @@ def _made(by_device: str | None, received: str) -> datetime:
     return min(came, datetime.fromisoformat(by_device)) if by_device else came
 
 
-def answer(kept: trials.Kept, question: str) -> str:
+def answer(kept: trials.Kept, question: Sentence | None) -> str:
     """What the device is told: the trial as kept, its correction, the card's new ETag, and what to
     ask about it."""
     correction = json.loads(kept.body)["correction"]
-    told = {"correction": correction, "card_etag": kept.card_etag, "question": question}
+    told = {
+        "correction": correction,
+        "card_etag": kept.card_etag,
+        "question": "" if question is None else question.words,
+        "question_said": None if question is None else sentence_json(question),
+    }
     rest = json_text(told)
     return f'{{"trial":{kept.body},{rest[1:]}'
 

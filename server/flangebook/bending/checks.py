@@ -14,6 +14,20 @@ _UNITS = {"_kn_per_m": " kN/m", "_mm_s": " mm/s", "_mm": " mm", "_kn": " kN", "_
 
 
 @dataclass(frozen=True, slots=True)
+class Sentence:
+    """Words with numbers in them, each by its name, so that a screen may show them in the
+    reader's own units; as :class:`Check` has them."""
+
+    template: str
+    numbers: Mapping[str, float] = field(default_factory=dict)
+
+    @property
+    def words(self) -> str:
+        """The words with the numbers filled in, metric."""
+        return fill(self.template, self.numbers)
+
+
+@dataclass(frozen=True, slots=True)
 class Check:
     """One finding.
 
@@ -39,6 +53,11 @@ class Check:
         """The words with the numbers filled in, metric."""
         return fill(self.template, self.numbers)
 
+    @property
+    def whole(self) -> Sentence:
+        """What it says and what to do about it."""
+        return Sentence(f"{self.template} {self.do}".strip(), self.numbers)
+
     def at(self, *, step: int | None = None, bend: int | None = None) -> Check:
         """The same finding, tied to a step or a bend."""
         return replace(self, step=step if step is not None else self.step,
@@ -50,8 +69,18 @@ def fill(template: str, numbers: Mapping[str, float]) -> str:
     words = template
     for name, value in numbers.items():
         unit = next((u for end, u in _UNITS.items() if name.endswith(end)), "")
-        words = words.replace("{" + name + "}", f"{tidy(value)}{unit}")
+        written = degrees(value) if unit == "°" else tidy(value)
+        words = words.replace("{" + name + "}", f"{written}{unit}")
     return words
+
+
+def degrees(value: float) -> str:
+    """An angle as it can be set and read: to a tenth, no trailing zero.
+
+    >>> degrees(2.56), degrees(134.6), degrees(90.0)
+    ('2.6', '134.6', '90')
+    """
+    return f"{round(value, 1) + 0.0:.1f}".removesuffix(".0")
 
 
 def tidy(value: float) -> str:

@@ -12,6 +12,7 @@ from math import fsum
 from typing import Any
 
 from flangebook.bending.air_bend import AirBend
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.first_hit import FirstHit, first_hit
 from flangebook.bending.learning.learned import expected_from
@@ -23,12 +24,11 @@ from flangebook.planning.setting_json import within
 BLANK_DRIFT_MM = 0.02
 MOST_CHANGES = 12
 _SETTINGS = ("set_angle_deg", "punch_depth_mm")
-# Figure, words, unit, how far it may drift, decimals shown: as a fresh plan is held against a
-# saved one.
+# Figure, words, unit, how far it may drift: as a fresh plan is held against a saved one.
 _WATCHED = (
-    ("set_angle_deg", "angle to set", "°", 0.05, 1),
-    ("punch_depth_mm", "punch depth", " mm", 0.01, 2),
-    ("inside_radius_mm", "inside radius", " mm", 0.05, 2),
+    ("set_angle_deg", "angle to set", "deg", 0.05),
+    ("punch_depth_mm", "punch depth", "mm", 0.01),
+    ("inside_radius_mm", "inside radius", "mm", 0.05),
 )
 
 
@@ -54,8 +54,10 @@ def _shown(bend: AirBend, first: FirstHit | None, name: str) -> float:
     return float(getattr(bend, name).nominal)
 
 
-def changes(plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence) -> list[str]:
-    """What differs between a plan made with one evidence and with the other, in words.
+def changes(
+    plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence
+) -> list[Sentence]:
+    """What differs between a plan made with one evidence and with the other.
 
     plan: as saved. before, after: of the part's metal.
     """
@@ -110,22 +112,23 @@ def _tools(step: Mapping[str, Any], crib: Crib) -> tuple[Die, Punch] | None:
     return die, punch
 
 
-def _step(step: Mapping[str, Any], two: _Two | None) -> Iterator[str]:
+def _step(step: Mapping[str, Any], two: _Two | None) -> Iterator[Sentence]:
     if two is None:
         return
     if two.old_reached and not two.new_reached:
-        yield f"step {step['number']}: its tools no longer reach the setting"
-    for name, words, unit, drift, digits in _WATCHED:
+        yield Sentence(f"step {step['number']}: its tools no longer reach the setting")
+    for name, words, unit, drift in _WATCHED:
         if name in _SETTINGS and not (two.old_reached and two.new_reached):
             continue
         old, new = two.figures(name)
         if abs(new - old) > drift:
-            yield (
-                f"step {step['number']}: {words} {old:.{digits}f}{unit} to {new:.{digits}f}{unit}"
+            yield Sentence(
+                f"step {step['number']}: {words} {{old_{unit}}} to {{new_{unit}}}",
+                {f"old_{unit}": old, f"new_{unit}": new},
             )
 
 
-def _blank(plan: Mapping[str, Any], two: Mapping[int, _Two | None]) -> Sequence[str]:
+def _blank(plan: Mapping[str, Any], two: Mapping[int, _Two | None]) -> Sequence[Sentence]:
     """The blank's length, which loses what every plain bend deducts."""
     plain = {s["number"] for s in plan["steps"] if s["operation"] == "bend"}
     longer = fsum(
@@ -135,5 +138,5 @@ def _blank(plan: Mapping[str, Any], two: Mapping[int, _Two | None]) -> Sequence[
     )
     if abs(longer) <= BLANK_DRIFT_MM:
         return ()
-    length = float(plan["blank_length_mm"])
-    return (f"blank length {length:.2f} mm to {length + longer:.2f} mm",)
+    said = f"blank length {'longer' if longer > 0.0 else 'shorter'} by {{off_mm}}"
+    return (Sentence(said, {"off_mm": abs(longer)}),)

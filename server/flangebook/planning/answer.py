@@ -8,7 +8,7 @@ from functools import cache
 from typing import Any
 
 from flangebook.bending.bend_checks import air_bending_only
-from flangebook.bending.checks import Check, fill
+from flangebook.bending.checks import Check, Sentence, fill
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.handling import general_cautions
 from flangebook.bending.metals import Metal
@@ -81,6 +81,26 @@ def check_json(check: Check) -> JsonDict:
         "step": check.step,
         "bend": check.bend,
     }
+
+
+def sentence_json(said: Sentence) -> JsonDict:
+    """Words with their numbers apart."""
+    return {
+        "template": said.template,
+        "numbers": {name: number(value) for name, value in said.numbers.items()},
+    }
+
+
+def said_json(said: Iterable[Sentence]) -> JsonDict:
+    """Sentences in words, and with their numbers apart."""
+    every = list(said)
+    return {"words": [one.words for one in every], "said": [sentence_json(one) for one in every]}
+
+
+def as_one_json(said: Iterable[Sentence]) -> JsonDict:
+    """The same with the words as one text."""
+    found = said_json(said)
+    return {**found, "words": " ".join(found["words"])}
 
 
 def checks_json(checks: Iterable[Check]) -> list[JsonDict]:

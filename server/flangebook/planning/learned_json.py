@@ -5,16 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from math import exp
+from typing import Any
 
 from flangebook.bending.air_bend import AirBend
-from flangebook.bending.checks import fill, tidy
+from flangebook.bending.checks import Sentence, fill
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.belief import Belief, Counted
 from flangebook.bending.learning.learned import Learning, expected_from
 from flangebook.bending.learning.lessons import FigureName, spread_of
 from flangebook.bending.learning.trial import SetUp, Trial
-from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.answer import JsonDict, as_one_json, number, said_json
 from flangebook.planning.evidence import Evidence, odd_ids
 from flangebook.planning.press_learned import factor_json
 
@@ -24,9 +25,9 @@ FIGURES: tuple[tuple[str, FigureName, str, str], ...] = (
     ("inside radius", "inside radius", "inside_radius_mm", "mm"),
     ("K-factor", "deduction", "k_factor", ""),
 )
-_SIGN = {"deg": "°", "mm": " mm", "": ""}
 MOST_POINTS = 60
 TEACHES_NOTHING = "It is kept and teaches nothing"
+NOT_PREDICTED = Sentence("This bend cannot be predicted, so nothing can be held against it.")
 Place = tuple[float, float, str]
 """Thickness as ordered, V opening [mm], lot."""
 
@@ -109,70 +110,73 @@ def _carried(counted: Counted, nominal: float, spread: float) -> float:
     return nominal + carried  # [deg], or of the deduction in K-factors
 
 
-def figure_words(figures: Iterable[Mapping[str, object]]) -> list[str]:
+def figure_sentences(figures: Iterable[Mapping[str, Any]]) -> list[Sentence]:
     """A sentence for each figure.
 
     >>> band = {"low": 1.0, "nominal": 2.0, "high": 3.0}
     >>> now = {"low": 2.0, "nominal": 2.5, "high": 2.8}
-    >>> figure_words([{"what": "springback", "before": band, "after": now, "unit": "deg",
-    ...                "trials": 2}])
-    ['The springback was 2° (1 to 3°) and is now 2.5° (2 to 2.8°), by 2 trials.']
+    >>> said = figure_sentences([{"what": "springback", "before": band, "after": now,
+    ...                           "unit": "deg", "trials": 2}])
+    >>> said[0].words
+    'The springback was 2° (1° to 3°) and is now 2.5° (2° to 2.8°), by 2 trials.'
     """
     return [_sentence(one) for one in figures]
 
 
-def _sentence(one: Mapping[str, object]) -> str:
-    sign = _SIGN[str(one["unit"])]
-    trials = one["trials"]
-    by = "1 trial" if trials == 1 else f"{trials} trials"
-    before, after = _said(one["before"], sign), _said(one["after"], sign)
-    if before == after:
-        return f"The {one['what']} stays {after}, by {by}."
-    return f"The {one['what']} was {before} and is now {after}, by {by}."
+def _sentence(one: Mapping[str, Any]) -> Sentence:
+    end = f"_{one['unit']}" if one["unit"] else ""
+    by = "1 trial" if one["trials"] == 1 else f"{one['trials']} trials"
+    numbers = {
+        f"{which}_{name}{end}": one[which][name]
+        for which in ("before", "after")
+        for name in ("nominal", "low", "high")
+    }
+    before, after = (
+        f"{{{which}_nominal{end}}} ({{{which}_low{end}}} to {{{which}_high{end}}})"
+        for which in ("before", "after")
+    )
+    same = all(
+        fill(f"{{x{end}}}", {f"x{end}": one["before"][name]})
+        == fill(f"{{x{end}}}", {f"x{end}": one["after"][name]})
+        for name in ("nominal", "low", "high")
+    )
+    if same:
+        return Sentence(f"The {one['what']} stays {after}, by {by}.", numbers)
+    return Sentence(f"The {one['what']} was {before} and is now {after}, by {by}.", numbers)
 
 
-def _said(band: object, sign: str) -> str:
-    assert isinstance(band, Mapping)
-    nominal, low, high = (tidy(round(band[name], 3)) for name in ("nominal", "low", "high"))
-    return f"{nominal}{sign} ({low} to {high}{sign})"
-
-
-def odd_words(evidence: Evidence, trial: Trial, learning: Learning | None) -> list[str]:
+def odd_sentences(evidence: Evidence, trial: Trial, learning: Learning | None) -> list[Sentence]:
     """What is odd about a trial: by itself, and beside the others."""
     said, alone = evidence.said_by(trial)
     question = evidence.question_about(trial)
     if question is not None:
         alone = (*alone, question)
-    words = [_words(check.words, fill(check.do, check.numbers)) for check in alone]
+    found = [check.whole for check in alone]
     if learning is not None:
-        words += [
-            _words(one.odd.words, fill(one.odd.do, one.odd.numbers))
+        found += [
+            one.odd.whole
             for belief in learning.beliefs
             for one in belief.counted
             if one.odd is not None and one.lesson.trial_id == trial.id
         ]
     if not said:
         why = "" if alone else ": no figure can be got from what was measured"
-        words.append(f"{TEACHES_NOTHING}{why}.")
-    return words
+        found.append(Sentence(f"{TEACHES_NOTHING}{why}."))
+    return found
 
 
-def _words(what: str, right: str) -> str:
-    return f"{what} {right}".strip()
-
-
-def together_words(learning: Learning) -> list[str]:
+def together_sentences(learning: Learning) -> list[Sentence]:
     """What the trials say as a whole: that they contradict each other, or what is published."""
     found = [b.together for b in learning.beliefs if b.together is not None]
     found += [check for check in learning.checks if check.code == "trials-not-used"]
-    return [_words(check.words, fill(check.do, check.numbers)) for check in found]
+    return [check.whole for check in found]
 
 
 def outliers_json(evidence: Evidence, learning: Learning | None) -> list[JsonDict]:
     """The trials that stand out here, each with why."""
     odd = odd_ids(learning) if learning is not None else ()
     return [
-        {"id": trial.id, "words": " ".join(odd_words(evidence, trial, learning))}
+        {"id": trial.id, **as_one_json(odd_sentences(evidence, trial, learning))}
         for trial in evidence.trials
         if trial.id in odd
     ]
@@ -208,9 +212,7 @@ def learned_json(evidence: Evidence) -> list[JsonDict]:
                 "factor": factor_json(evidence, set_up),
                 "deduction": deduction_json(learning),
                 "figures": figures_json(learning.expected, learning, set_up) if learning else [],
-                "words": together_words(learning)
-                if learning
-                else ["This bend cannot be predicted, so nothing can be held against it."],
+                **said_json(together_sentences(learning) if learning else [NOT_PREDICTED]),
                 "outliers": outliers_json(evidence, learning),
             }
         )

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending.checks import tidy
+from flangebook.bending.checks import degrees
 from flangebook.bending.setting_limits import LimitedBy, SettingLimits
 from flangebook.planning.answer import JsonDict
 
@@ -39,7 +39,7 @@ def error_words(wanted_deg: float, measured_deg: float) -> str:
     error = measured_deg - wanted_deg
     if abs(error) < AS_WANTED_DEG:
         return "As wanted."
-    return f"{tidy(abs(error))}° too {'open' if error > 0 else 'closed'}."
+    return f"{degrees(abs(error))}° too {'open' if error > 0 else 'closed'}."
 
 
 def no_setting(
@@ -65,7 +65,9 @@ def _why(limits: SettingLimits, by: Sequence[LimitedBy]) -> str:
     if ends:
         verb = "ends" if len(ends) == 1 else "end"
         names = " and ".join(ends)
-        return f"No setting mends that: {names} {verb} at {tidy(limits.sharpest_deg)}° under load."
+        return (
+            f"No setting mends that: {names} {verb} at {degrees(limits.sharpest_deg)}° under load."
+        )
     if "open height" in by:
         return "No setting mends that: the tools do not go into the press."
     if "flat" in by:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from flangebook.bending.checks import fill
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import NINE_IN_TEN
 from flangebook.bending.learning.joint import PRESS_SD_MM, Solved
@@ -14,7 +14,7 @@ from flangebook.bending.learning.lessons import degrees_per_mm, spread_of
 from flangebook.bending.learning.readings import SPRINGBACK_DEG
 from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.tooling import Crib, Die
-from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.answer import JsonDict, number, said_json
 from flangebook.planning.chart import usual_thicknesses_mm
 from flangebook.planning.evidence import Evidence
 
@@ -39,9 +39,11 @@ def press_json(evidence: Evidence, crib: Crib) -> JsonDict:
     solved = evidence.together.by_figure["springback"]
     press = evidence.together.press_error(evidence.press)
     if solved is None or press is None:
-        words = ["No result tells of the press yet: none has a set angle or a depth that counts."]
+        said = Sentence(
+            "No result tells of the press yet: none has a set angle or a depth that counts."
+        )
         return {"set_by": evidence.set_by, "offset_mm": None, "results": 0, "apart": False,
-                "strip": None, "words": words}  # fmt: skip
+                "strip": None, **said_json([said])}  # fmt: skip
     apart = press[1] <= APART_SHARE * PRESS_SD_MM
     strip = None if apart else _best_strip(solved, evidence, crib)
     return {
@@ -50,7 +52,7 @@ def press_json(evidence: Evidence, crib: Crib) -> JsonDict:
         "results": len({lesson.trial_id for lesson in solved.telling(evidence.press)}),
         "apart": apart,
         "strip": _strip_json(strip, evidence),
-        "words": list(_words(evidence, apart, strip)),
+        **said_json(_said(evidence, apart, strip)),
     }
 
 
@@ -128,18 +130,18 @@ def _strip_json(strip: Strip | None, evidence: Evidence) -> JsonDict | None:
     }
 
 
-def _words(evidence: Evidence, apart: bool, strip: Strip | None) -> Iterable[str]:
-    yield "Set angle and punch depth of every metal allow for it."
+def _said(evidence: Evidence, apart: bool, strip: Strip | None) -> Iterable[Sentence]:
+    yield Sentence("Set angle and punch depth of every metal allow for it.")
     if apart:
         return
-    yield (
+    yield Sentence(
         "Press and metal cannot be told apart yet: both bands stay wide. Their sum is known better."
     )
     if strip is not None:
-        yield fill(
+        yield Sentence(
             f"To tell them apart bend a strip of {evidence.metal.name} {{thickness_mm}} in "
             f"die {strip.die.code} as planned, and measure it. The press is then known to "
             "{after_mm} either way.",
             {"thickness_mm": strip.thickness_mm, "after_mm": NINE_IN_TEN * strip.sd_mm},
         )
-    yield "Or measure one bend under load, in the press, before it springs open."
+    yield Sentence("Or measure one bend under load, in the press, before it springs open.")

@@ -64,6 +64,17 @@ export function fill(template, numbers) {
 }
 
 /**
+ * Sentences of the shop, their numbers in this device's units.
+ * @typedef {{template: string, numbers: Record<string, number>}} Said
+ */
+
+/** @param {Said} said */
+export const sentence = ({ template, numbers }) => fill(template, numbers);
+
+/** @param {Said[]} said */
+export const sentences = (said) => said.map(sentence).join(" ");
+
+/**
  * At which steps a finding was made.
  * @param {Check} check
  */

@@ -1,13 +1,14 @@
 // What results say of the press, apart from the metals: its error with its band, and what to bend next.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { length, words } from "../units.js";
+import { sentence } from "./checks.js";
 import { way } from "./offer.js";
 
 /**
  * @typedef {import("../test_bend.js").Band} Band
  * @typedef {{set_by: "angle"|"depth"|"stop"|null, offset_mm: Band|null, results: number, apart: boolean,
  *   strip: {metal: string, thickness_mm: number, die: string, v_opening_mm: number}|null,
- *   words: string[]}} PressLearned
+ *   said: import("./checks.js").Said[]}} PressLearned
  */
 
 const SET_BY = { angle: "set by angle", depth: "set by depth", stop: "set by a stop" };
@@ -29,7 +30,7 @@ export function pressLearned(press) {
           )
         : nothing
     }
-    ${press.words.map((said) => html`<p>${said}</p>`)}
+    ${press.said.map((said) => html`<p>${sentence(said)}</p>`)}
     ${
       strip
         ? way(

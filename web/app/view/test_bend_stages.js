@@ -6,7 +6,7 @@ import { angle, length, lengthUnit, words } from "../units.js";
 import { forceFigure } from "./allow_for.js";
 import { choice, field, pick } from "./field.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "./findings.js";
-import { flag } from "./checks.js";
+import { flag, sentence, sentences } from "./checks.js";
 import { firstHitLine } from "./first_hit.js";
 import { taughtFigures } from "./learned_figures.js";
 import { setFigure } from "./setting.js";
@@ -303,16 +303,16 @@ export function measureStage(state, { go, send, draw }) {
 export function taughtStage({ answer, form, busy }, metals, { again }) {
   if (!answer) return nothing;
   const metal = metals.find(({ code }) => code === form.metal)?.name ?? form.metal;
-  const { teaches, asks, words: why } = answer.test_bend;
+  const { teaches, asks, said: why } = answer.test_bend;
   return html`<h2>What it taught <small>${metal}</small></h2>
     <div class=${answer.figures.length ? "unseen" : "panel"} role="status" data-test="taught-words">
-      ${answer.words.map((said) => html`<p>${said}</p>`)}
+      ${answer.said.map((said) => html`<p>${sentence(said)}</p>`)}
     </div>
     ${
       teaches
         ? nothing
         : html`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${flag("caution")} <b>Kept, but it does not count.</b> ${why}</p>
+            <p>${flag("caution")} <b>Kept, but it does not count.</b> ${sentences(why)}</p>
             ${
               asks
                 ? html`<p>
@@ -328,7 +328,7 @@ export function taughtStage({ answer, form, busy }, metals, { again }) {
       answer.outliers.length
         ? html`<section class="panel urgent" data-test="outliers">
             <h2>${flag("caution", "Odd one out")}</h2>
-            ${answer.outliers.map(({ words: said }) => html`<p>${said}</p>`)}
+            ${answer.outliers.map(({ said }) => html`<p>${sentences(said)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(form.metal)}">Forget it</a>, and the
               figures are as before.
@@ -357,11 +357,11 @@ export function taughtStage({ answer, form, busy }, metals, { again }) {
     </div>`;
 }
 
-/** @param {{code: string, title: string, changes: string[]}} card */
-const changedCard = ({ code, title, changes }) =>
+/** @param {{code: string, title: string, said: import("./checks.js").Said[]}} card */
+const changedCard = ({ code, title, said }) =>
   html`<li class="row" data-test="changed-card" data-code=${code}>
     <a href="/c/${code}">
       <span class="lead">${title || code}</span> <span class="code">${code}</span>
-      <span class="more">${changes.join("; ")}</span>
+      <span class="more">${said.map(sentence).join("; ")}</span>
     </a>
   </li>`;

@@ -175,6 +175,10 @@ Check = answer(
     bend=maybe_whole(),
 )
 
+Said = answer(
+    "Said", template=text(), numbers=ma.fields.Dict(keys=text(), values=number())
+)  # fmt: skip
+
 Punch = given(shop.PunchSchema, "Punch", outline_mm=ring())
 Die = given(shop.DieSchema, "Die", outline_mm=ring())
 Holder = given(shop.HolderSchema, "Holder", outline_mm=ring())

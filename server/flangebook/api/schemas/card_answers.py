@@ -14,6 +14,7 @@ from flangebook.api.schemas.answers import (
     Part,
     Press,
     Punch,
+    Said,
     Setting,
     answer,
     described,
@@ -93,6 +94,7 @@ TrialAnswer = answer(
         "What to ask about a result that does not count, because no metal does that, until it is "
         "confirmed; empty where there is nothing to ask.",
     ),
+    question_said=one(Said, allow_none=True),
 )
 Trials = answer("Trials", trials=many(Trial), total=whole())
 Proposal = given(cards.ProposalSchema, "Proposal", received_at=text())

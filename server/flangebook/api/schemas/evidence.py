@@ -8,6 +8,7 @@ import marshmallow as ma
 
 from flangebook.api.quantities import ANGLE, LENGTH
 from flangebook.api.schemas.answers import (
+    Said,
     answer,
     described,
     many,
@@ -126,8 +127,10 @@ LearnedFigure = answer(
     trials=whole(),
     points=many(TrialPoint),
 )
-OddTrial = answer("OddTrial", id=text(), words=text())
-CardThatChanges = answer("CardThatChanges", code=text(), title=text(), changes=many(text()))
+OddTrial = answer("OddTrial", id=text(), words=text(), said=many(Said))
+CardThatChanges = answer(
+    "CardThatChanges", code=text(), title=text(), changes=many(text()), said=many(Said)
+)
 EvidenceRow = answer(
     "EvidenceRow",
     id=text(),
@@ -164,6 +167,7 @@ EvidenceRow = answer(
     teaches=yes_no(),
     asks=yes_no(),
     words=text(),
+    said=many(Said),
 )
 EvidenceList = answer("EvidenceList", evidence=many(EvidenceRow), total=whole())
 TestBendAnswer = answer(
@@ -171,6 +175,7 @@ TestBendAnswer = answer(
     test_bend=one(EvidenceRow),
     figures=many(LearnedFigure),
     words=many(text()),
+    said=many(Said),
     outliers=many(OddTrial),
     cards=many(CardThatChanges),
 )
@@ -179,6 +184,7 @@ MarkAnswer = answer(
     evidence=one(EvidenceRow),
     figures=many(LearnedFigure),
     words=many(text()),
+    said=many(Said),
     outliers=many(OddTrial),
     cards=many(CardThatChanges),
 )
@@ -200,6 +206,7 @@ LearnedGroup = answer(
     ),
     figures=many(LearnedFigure),
     words=many(text()),
+    said=many(Said),
     outliers=many(OddTrial),
 )
 StripToBend = answer(
@@ -217,6 +224,7 @@ LearnedPress = answer(
     apart=yes_no(),
     strip=one(StripToBend, allow_none=True),
     words=many(text()),
+    said=many(Said),
 )
 Learned = answer(
     "Learned",
