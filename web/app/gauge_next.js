@@ -3,7 +3,8 @@
 import { readBetween } from "./saved_table.js";
 
 /**
- * @typedef {{gauge_x_mm: number|null, error_mm: number|null, words: string, to_check: string[]}} GaugeNext
+ * @typedef {{gauge_x_mm: number|null, error_mm: number|null, words: string, to_check: string[],
+ *   said?: import("./view/checks.js").Said}} GaugeNext
  */
 
 /** A flange within this of what was expected is as wanted. */

@@ -66,32 +66,32 @@ ta").delete("cursor")}function Z$(t){return(t instanceof DOMException?t.name:"")
 aved: this device is full. Free some room on it, then save again.":"Not saved: this browser lets nothing be ke\
 pt here, and the shop does not answer. Private windows do that."}var K$,Un,Gn,So=$(()=>{bc();K$=2;Gn=class extends Error{constructor(e,n=!1){
 super(`${Z$(e)} What you typed is still on this screen and nowhere else: leave it open, or write it on paper.`),
-this.mayCome=n}}});function Jt(t,e){return vc(yc,n=>_c(t,"readonly",{},e,n))}function Et(t,e,{patience:n=yc,...s}={}){return vc(n,
+this.mayCome=n}}});function Xt(t,e){return vc(yc,n=>_c(t,"readonly",{},e,n))}function Et(t,e,{patience:n=yc,...s}={}){return vc(n,
 o=>_c(t,"readwrite",s,e,o))}async function _c(t,e,n,s,o){let a=await eb(t,e,n);!o.now&&e==="readwrite"&&(a.abort(),
 await a.done),o.transaction=a,To.add(a),a.done.catch(()=>{}).finally(()=>To.delete(a));try{let r=await s(tb(a));
 return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw qr(a),a.error??r}}async function eb(t,e,n){
 try{return(await Ur()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&s.name==="InvalidStateError"))
 throw s;return Gr(),(await Ur()).transaction(t,e,n)}}function qr(t){try{t.abort()}catch{}}async function vc(t,e){
-let n={now:!0},s=e(n);s.then(()=>kc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(()=>l(new Vt),sn?Q$:t)});
-try{return await Promise.race([s,a])}catch(r){throw r instanceof Vt&&nb(n),r}finally{clearTimeout(o)}}function nb(t){
+let n={now:!0},s=e(n);s.then(()=>kc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(()=>l(new qt),sn?Q$:t)});
+try{return await Promise.race([s,a])}catch(r){throw r instanceof qt&&nb(n),r}finally{clearTimeout(o)}}function nb(t){
 t.now=!1,t.transaction?.mode==="readwrite"&&qr(t.transaction),kc(!0)}function kc(t){t!==sn&&(sn=t,document.documentElement.
 dataset.storage=sn?"silent":"answers",document.dispatchEvent(new CustomEvent("storage",{detail:{silent:sn}})))}
-var yc,Q$,Vt,To,sn,Vr,Mo,tb,wc,on=$(()=>{So();yc=1e3,Q$=100,Vt=class extends Error{constructor(){super("This d\
+var yc,Q$,qt,To,sn,Vr,Mo,tb,wc,on=$(()=>{So();yc=1e3,Q$=100,qt=class extends Error{constructor(){super("This d\
 evice's storage does not answer.")}},To=new Set,sn=!1,Vr=!1,Mo=()=>sn;tb=t=>({store:wc(t.objectStore(t.objectStoreNames[0])),
 objectStore:e=>wc(t.objectStore(e))}),wc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="function"?(...s)=>{let o=t[n](
 ...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Vr||=To.size>0;for(let t of To)qr(t)});
 addEventListener("pageshow",t=>{t.persisted&&Vr&&document.dispatchEvent(new CustomEvent("storage",{detail:{silent:sn}})),
-Vr=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+Vr=!1})});function Dt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
 "$1-$2-$3-$4-$5")}async function Sc(t){try{return await Et(["outbox","meta"],e=>ab(e,t),xc)}catch(e){throw new Gn(
-e,e instanceof Vt)}}async function ab(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.
+e,e instanceof qt)}}async function ab(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.
 getAll()).sort(zr).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().
 toISOString()};return s.put(a,"number"),n.put(r),r}async function Tc(){return Et("meta",async({store:t})=>{let e=(await t.
-get("number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await Jt("outbox",({store:t})=>t.getAll())).
-sort(zr)}async function an(t){return(await Dt()).filter(e=>e.code===t)}async function Is(t){return Jt("outbox",
-({store:e})=>e.get(t))}async function Ao(t){return Jt("sent",({store:e})=>e.get(t))}async function Vn(t,e){await Et(
+get("number")??0)+1;return t.put(e,"number"),e})}async function Ft(){return(await Xt("outbox",({store:t})=>t.getAll())).
+sort(zr)}async function an(t){return(await Ft()).filter(e=>e.code===t)}async function Is(t){return Xt("outbox",
+({store:e})=>e.get(t))}async function Ao(t){return Xt("sent",({store:e})=>e.get(t))}async function Vn(t,e){await Et(
 "outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},xc)}async function Oo(t){let e=await Is(
-t);await Et("outbox",({store:n})=>n.delete(t)),e?.after&&await Lo(t,e.after)}async function Lo(t,e,n=()=>!0){for(let s of await Dt())
+t);await Et("outbox",({store:n})=>n.delete(t)),e?.after&&await Lo(t,e.after)}async function Lo(t,e,n=()=>!0){for(let s of await Ft())
 s.after===t&&n(s)&&await Vn(s.id,{after:e})}async function Rs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
 ...l}=t;try{await Et(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
 objectStore("outbox").delete(t.id)})}catch{await Et("outbox",({store:c})=>c.delete(t.id))}}async function Ac(t){
@@ -99,16 +99,16 @@ let e=Date.parse(t)-sb*ob;await Et("sent",async({store:n})=>{for(let s of await 
 e&&n.delete(s.id)})}async function Oc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
 sort(zr),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
 put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var sb,ob,xc,zr,Mc,Nt=$(()=>{So();on();sb=90,ob=864e5,
-xc={durability:"strict"};zr=(t,e)=>t.number-e.number;Mc=t=>Vn(t,{refused:void 0})});async function Xt(t){return Jt("cards",({store:e})=>e.get(t))}async function Le(){return(await Jt("list",({store:e})=>e.
-getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Et(["cards","list"],async e=>{
+xc={durability:"strict"};zr=(t,e)=>t.number-e.number;Mc=t=>Vn(t,{refused:void 0})});async function Zt(t){return Xt("cards",({store:e})=>e.get(t))}async function Le(){return(await Xt("list",({store:e})=>e.
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Et(["cards","list"],async e=>{
 let n=await e.objectStore("cards").get(t.code);return n&&ib(t,n)?n:(Lc(e,t),t)})}function Lc(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(lb(e))}function lb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:g}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:g,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Ec(){return Jt("list",({store:t})=>t.index("settle").getAll(
+worst:l,trials:p,archived:c,settle:b}}async function Ec(){return Xt("list",({store:t})=>t.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Nc(){let t=["cards","list","meta","sent","lost"];await Et(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Zt(){return Jt("meta",({store:t})=>t.get("shop"))}async function Bc(){
-return Jt("meta",({store:t})=>t.get("cursor"))}async function Cc(t){await Et(["cards","list","meta","outbox","\
+e.objectStore(n).clear()})}async function Qt(){return Xt("meta",({store:t})=>t.get("shop"))}async function Bc(){
+return Xt("meta",({store:t})=>t.get("cursor"))}async function Cc(t){await Et(["cards","list","meta","outbox","\
 sent","lost"],async e=>{t.reset&&(await cb(e),await Oc(e));let n=new Set(await e.objectStore("lost").getAllKeys());
 for(let o of t.cards)Lc(e,o),n.has(o.code)&&await db(e,o);let s=e.objectStore("meta");t.shop&&s.put(t.shop,"sh\
 op"),s.put(t.cursor,"cursor"),s.put(!!t.more,"more")},{patience:rb})}async function cb(t){let[e,n]=[t.objectStore(
@@ -118,7 +118,7 @@ e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbox").getAllKeys()),a=n
 !o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(Pc(e.code,r,l-a.length)))}function Pc(t,{number:e,received_at:n,
 correction:s,...o},a){return{id:o.id,kind:"trial",code:t,body:o,number:a,queued_at:n,again:!0}}async function Ic(t){
 await Et("outbox",({store:e})=>{t.trials.forEach((n,s)=>{e.put({...Pc(t.code,n,s-t.trials.length),missing:!0})})})}
-async function Eo(){return Jt(["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore(
+async function Eo(){return Xt(["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore(
 "lost").getAll())}async function No(t){await Et("lost",({store:e})=>e.delete(t))}var rb,ib,$t=$(()=>{Nt();on();
 rb=2e4;ib=(t,e)=>t.revision<e.revision||t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<
 e.proposals_total)});function hb(){try{return{...Rc,...JSON.parse(localStorage.getItem(Wc)??"{}")}}catch{return{...Rc}}}function C(){
@@ -132,15 +132,15 @@ let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return Fc=e,ac(e)&&docum
 "POST","/pair",{body:{code:t,name:e}});return C().name||Ee({name:n.name}),Ws=null,jc=performance.now(),await rn(),
 n}async function Vc(){await M("POST","/leave",{}),await Uc("unknown")}function qc(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>jc&&Uc(e)}),document.addEventListener("other-role",Dc),Hn()!=="\
-owner"&&Dc()}function Dc(){Yr||rn().catch(()=>null)}var qt,pb,Fc,Ws,jc,Yr,Ne,Co,ln=$(()=>{U();Lt();$t();nt();qt=
+owner"&&Dc()}function Dc(){Yr||rn().catch(()=>null)}var zt,pb,Fc,Ws,jc,Yr,Ne,Co,ln=$(()=>{U();Lt();$t();nt();zt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},pb=["\
 card","step"],Fc=null,Ws=null,jc=-1/0,Yr=0,Ne=()=>Ws;Co=t=>t instanceof T||t instanceof Error?t.message:String(
 t)});function nd(t,e){if(!ti(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return Kc!==
-void 0?Kc.createHTML(e):e}function pn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=js(e)?
+void 0?Kc.createHTML(e):e}function pn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=js(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
 s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=pn(t,o._$AS(t,e.values),o,s)),e}var Xr,zc,Po,Kc,Zr,
-we,Qr,ub,hn,Fs,js,ti,td,Jr,Ds,Yc,Jc,cn,Xc,Zc,ed,ei,i,x,wS,ie,d,Qc,dn,sd,Hs,Io,zn,un,Ro,Wo,Do,Fo,od,mb,Be,_=$(()=>{
+we,Qr,ub,hn,Fs,js,ti,td,Jr,Ds,Yc,Jc,cn,Xc,Zc,ed,ei,i,x,wS,le,d,Qc,dn,sd,Hs,Io,zn,un,Ro,Wo,Do,Fo,od,mb,Be,_=$(()=>{
 Xr=globalThis,zc=t=>t,Po=Xr.trustedTypes,Kc=Po?Po.createPolicy("lit-html",{createHTML:t=>t}):void 0,Zr="$lit$",
 we=`lit$${Math.random().toFixed(9).slice(2)}$`,Qr="?"+we,ub=`<${Qr}>`,hn=document,Fs=()=>hn.createComment(""),
 js=t=>t===null||typeof t!="object"&&typeof t!="function",ti=Array.isArray,td=t=>ti(t)||typeof t?.[Symbol.iterator]==
@@ -148,7 +148,7 @@ js=t=>t===null||typeof t!="object"&&typeof t!="function",ti=Array.isArray,td=t=>
 \f\r]`,Ds=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Yc=/-->/g,Jc=/>/g,cn=RegExp(`>|${Jr}(?:([^\\s"'\
 >=/]+)(${Jr}*=${Jr}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),Xc=/'/g,Zc=/"/g,ed=/^(?:script|style|textarea|title)$/i,ei=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=ei(1),x=ei(2),wS=ei(3),ie=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Qc=new WeakMap,
+strings:e,values:n}),i=ei(1),x=ei(2),wS=ei(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Qc=new WeakMap,
 dn=hn.createTreeWalker(hn,129);sd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Ds;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Ds?p[1]===
 "!--"?r=Yc:p[1]!==void 0?r=Jc:p[2]!==void 0?(ed.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=cn):p[3]!==void 0&&(r=
@@ -175,7 +175,7 @@ s._$AI(e[n])),n++}},zn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}cons
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=pn(this,e,n),js(e)?e===d||e==null||e===""?(this.
-_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==ie&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
+_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
 void 0?this.T(e):td(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&js(this._$AH)?this._$AA.nextSibling.data=e:this.
 T(hn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
@@ -188,13 +188,13 @@ let s=zc(e).nextSibling;zc(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&
 un=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)e=pn(this,e,n,0),r=!js(e)||e!==this._$AH&&e!==ie,r&&(this._$AH=e);else{let l=e,c,h;
-for(e=a[0],c=0;c<a.length-1;c++)h=pn(this,l[s+c],n,c),h===ie&&(h=this._$AH[c]),r||=!js(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)e=pn(this,e,n,0),r=!js(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
+for(e=a[0],c=0;c<a.length-1;c++)h=pn(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!js(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
 name):this.element.setAttribute(this.name,e??"")}},Ro=class extends un{constructor(){super(...arguments),this.
 type=3}j(e){this.element[this.name]=e===d?void 0:e}},Wo=class extends un{constructor(){super(...arguments),this.
 type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Do=class extends un{constructor(e,n,s,o,a){super(
-e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=pn(this,e,n,0)??d)===ie)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
+e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=pn(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Fo=class{constructor(e,n,s){
@@ -216,9 +216,9 @@ _$litDirective$:t,values:e}),Kn=class{constructor(e){}get _$AU(){return this._$A
 this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var xS,id,fb,Ho,oi=$(()=>{_();({I:xS}=od),id=t=>t.strings===void 0,fb={},Ho=(t,e=fb)=>t._$AH=e});var vt,Ce=$(()=>{_();si();oi();vt=jo(class extends Kn{constructor(t){if(super(t),t.type!==mn.PROPERTY&&t.type!==
 mn.ATTRIBUTE&&t.type!==mn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!id(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
-e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===mn.PROPERTY){if(e===n[s])return ie}else if(t.
-type===mn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return ie}else if(t.type===mn.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return ie;return Ho(t),e}})});function Yn(t,e=dd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function ld(t){return Array.
+e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===mn.PROPERTY){if(e===n[s])return le}else if(t.
+type===mn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===mn.ATTRIBUTE&&n.getAttribute(
+s)===e+"")return le;return Ho(t),e}})});function Yn(t,e=dd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function ld(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
 t??null}function Jn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
 h,p]=[t[l],e[l]];h!==void 0&&!Uo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
@@ -237,45 +237,45 @@ here",answer:null};throw await Oo(e.id),n}}async function $b(){ii+=1,document.di
 eld")),await new Promise(t=>{setTimeout(t,gb),document.addEventListener("storage",t,{once:!0})}),ii-=1,document.
 dispatchEvent(new CustomEvent("held"))}async function bb(t,e){try{return{where:"shop",answer:(await wd({...t,number:0,
 queued_at:""},8e3)).body}}catch(n){throw n instanceof T&&li(n)?n:e}}async function gd(){return navigator.locks?
-navigator.locks.request("flangebook.outbox",ud):ud()}async function ud(){let t=0;for(let{id:e}of await Dt()){if(ri.
+navigator.locks.request("flangebook.outbox",ud):ud()}async function ud(){let t=0;for(let{id:e}of await Ft()){if(ri.
 has(e))continue;let n=await Is(e);if(!(!n||!await wb(n)))try{await $d(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)
-break;li(s)&&await Vn(n.id,{refused:s.message,missing:s.status===404})}}return{sent:t,left:(await Dt()).length}}
+break;li(s)&&await Vn(n.id,{refused:s.message,missing:s.status===404})}}return{sent:t,left:(await Ft()).length}}
 async function $d(t,e){if(!await yb(t))return null;let n=await Is(t.id)??t;try{let s=await(n.parked?yd(n,e):wd(
 n,e));return await bd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===
 412)||n.parked)throw s;return _b(n,e)}}async function yb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;
-if(await Is(n))return!1;if(!(await Ao(n))?.proposed)return!0;let a=await Xt(e);return!a||a.proposals?.some(r=>r.
+if(await Is(n))return!1;if(!(await Ao(n))?.proposed)return!0;let a=await Zt(e);return!a||a.proposals?.some(r=>r.
 id===n)?!1:(await Vn(t,ai({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function _b(t,e){if(t.body.
-part)throw new T(vb);let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await re(n);let o=(t.body.
+part)throw new T(vb);let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.
 settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Jn(t.body,t.before??{},n).length)return await Rs(t,
 s),await Lo(t.id,n.revision_id,l=>ai(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await Vn(
 t.id,{parked:!0});let r=await yd(a,e);return await bd(a,r),{where:"settle",answer:r.body}}async function bd(t,{
-body:e,at:n}){t.kind!=="trial"&&(await re(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Lo(
+body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Lo(
 t.id,t.after)),await Rs(t,n,!!t.parked),await Ac(n)}function wd({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){
 return t==="trial"?M("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{
 body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function yd({id:t,code:e,body:n,before:s,revision:o,
 queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/ca\
 rds/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}function li(t){if(!(t instanceof
 T))throw t;return t.status<500&&![401,408,429].includes(t.status)}var gb,ri,ii,fd,wb,vb,Vs=$(()=>{U();Xn();Nt();
-$t();So();gb=3e3;ri=new Set;ii=0,fd=()=>ii;wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Xt(
+$t();So();gb=3e3;ri=new Set;ii=0,fd=()=>ii;wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Zt(
 s));vb={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put back to an ea\
 rlier day, and the card was changed again since. Open the card and make the change anew."}});function _d(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Yn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
 has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function fn(t){return _d(t,
-await an(t.code).catch(()=>[]))}async function ci(t){let e=await Xt(t);return e&&_d(e,(await an(t)).filter(n=>n.
-body.settles))}async function qs(t){let e=await Xt(t);return e&&fn(e)}async function Pe(t,e,{reason:n="",settles:s=[]}={}){
+await an(t.code).catch(()=>[]))}async function ci(t){let e=await Zt(t);return e&&_d(e,(await an(t)).filter(n=>n.
+body.settles))}async function qs(t){let e=await Zt(t);return e&&fn(e)}async function Pe(t,e,{reason:n="",settles:s=[]}={}){
 let o=Go(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=C(),l=await Vo(
-{id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
+{id:Dt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Yn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await qs(t.
 code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ie=$(()=>{Xn();Nt();Vs();nt();$t()});function di(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(xb);if(!e.length)return null;
 let n=Sb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function le(t,e){let n=di(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=di(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function Sb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
 o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*kb:0}var vd,kb,xb,gn=$(()=>{vd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],kb=180/Math.PI;xb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function ye(){return Re}async function qo(t,e=!1){let n=await Dt().catch(()=>[]),s=await Eo().catch(()=>[]);Re=
+t."],kb=180/Math.PI;xb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function ye(){return Re}async function qo(t,e=!1){let n=await Ft().catch(()=>[]),s=await Eo().catch(()=>[]);Re=
 {...Re,...t,waiting:n.length,words:pi(n),settle:await Tb(n).catch(()=>[]),lost:s.length,refused:n.filter(o=>o.
 refused).length},document.documentElement.dataset.reached=String(Re.reached),document.documentElement.dataset.
 settle=String(Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),document.dispatchEvent(
@@ -288,23 +288,23 @@ reached:n})}function Zn(){return qo({})}function j(){return zs?(hi=!0,zs):(zs=Mb
 async function Mb(){do hi=!1,await Ab();while(hi)}async function Ab(){let t=!1;try{t=await kd(),(await gd()).sent>
 0&&(await kd(),t=!0),await qo({reached:!0,at:new Date().toISOString(),unkept:!1},t)}catch(e){await qo(e instanceof
 F?{reached:!1}:e instanceof T?{reached:!0}:{unkept:!0},t),!(e instanceof F||e instanceof T&&e.status===401)&&!(e instanceof
-Vt)&&console.warn("changes feed:",e)}}async function kd(){for(let t=!1;;){let e=await Bc()??"",{body:n}=await M(
+qt)&&console.warn("changes feed:",e)}}async function kd(){for(let t=!1;;){let e=await Bc()??"",{body:n}=await M(
 "GET",`/changes?since=${encodeURIComponent(e)}`,{timeout:15e3});if(t||=n.cards.length>0||!!n.shop||!!n.reset,await Cc(
 n),!n.more)return t}}function xd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),
 document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.
 visibilityState==="visible"&&j(),1e4)}var Re,zs,hi,bt=$(()=>{U();Nt();Vs();on();$t();Re={reached:null,waiting:0,
-words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},hi=!1});async function wt(t,e,n){let s=null,o=await Xt(t).catch(a=>{s=a});if(!o){await e(await fn(await Ob(t,n,s)),{where:"\
+words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},hi=!1});async function wt(t,e,n){let s=null,o=await Zt(t).catch(a=>{s=a});if(!o){await e(await fn(await Ob(t,n,s)),{where:"\
 shop"});return}await e(await fn(o),{where:"device"}),Lb(o,e,n)}async function Ob(t,e,n){try{return await _e(t,
-e)}catch(s){throw s instanceof F&&n instanceof Vt?n:s}}async function Sd(){try{let t=await Le();if(t.length||!ye().
+e)}catch(s){throw s instanceof F&&n instanceof qt?n:s}}async function Sd(){try{let t=await Le();if(t.length||!ye().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return We(!0),{list:t.cards,where:"shop"}}catch(t){return We(!1,t),{list:[],where:"shop"}}}async function Lb(t,e,n){
 try{let s=await _e(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await fn(s),{where:"shop"})}catch{}}async function Td(t,e){
-if(await Xt(t).catch(()=>{}))return"device";try{return await _e(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
+if(await Zt(t).catch(()=>{}))return"device";try{return await _e(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
 404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function _e(t,e){try{let{body:n}=await M("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return We(!0),await re(n).catch(()=>n)}catch(n){throw e?.aborted||We(
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return We(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||We(
 !1,n),n}}async function zo(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
-6e4:8e3});return re(n).catch(()=>n)}function Qt(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
-set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=le(e,s);return{...o?s:{set_angle_deg:null,
+6e4:8e3});return ie(n).catch(()=>n)}function te(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
+set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
 reason:n?.reason??""}}var kt=$(()=>{U();Ie();gn();on();$t();bt()});function Ko(t){let e=Hn()==="bench"?"This device is a bench screen":"This device is an operator's",n=oc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
@@ -316,25 +316,25 @@ er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
   </div>`}var I,st,rt=$(()=>{_();Lt();Qn();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ve(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:te()?C().inches==="fraction"?{text:Bb(t/ce),unit:"in"}:{text:tt(t/ce,(e.digits??
+return t==null?{text:"–",unit:""}:ee()?C().inches==="fraction"?{text:Bb(t/de),unit:"in"}:{text:tt(t/de,(e.digits??
 1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Bb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=te()?t/ui:t,s=Math.abs(
-n)<10?1:0;return{text:tt(e?Md(n,s):n,s),unit:te()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=te()?t/ui*Nb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Md(n,s):n,s),unit:te()?"tons/ft":"kN/\
+ `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=ee()?t/ui:t,s=Math.abs(
+n)<10?1:0;return{text:tt(e?Md(n,s):n,s),unit:ee()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=ee()?t/ui*Nb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Md(n,s):n,s),unit:ee()?"tons/ft":"kN/\
 m"}}function Md(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:tt(t,e),unit:"°"}}function Ks(t){if(t==null)return{text:"–",unit:""};let e=te()?t/Eb:t;return{text:tt(
-e,e<10?2:1),unit:te()?"lb":"kg"}}function $n(t,e){if(/_(low|high)$/.test(t))return $n(t.replace(/_(low|high)$/,
+{text:tt(t,e),unit:"°"}}function Ks(t){if(t==null)return{text:"–",unit:""};let e=ee()?t/Eb:t;return{text:tt(
+e,e<10?2:1),unit:ee()?"lb":"kg"}}function $n(t,e){if(/_(low|high)$/.test(t))return $n(t.replace(/_(low|high)$/,
 ""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let n=w(e,{digits:0});return{text:n.text,
 unit:`${n.unit}/s`}}return t.endsWith("_mm")?w(e,{digits:Math.abs(e)<10?2:1}):t.endsWith("_kn")?gt(e):t.endsWith(
 "_deg")?S(e):t.endsWith("_kg")?Ks(e):t.endsWith("_percent")?{text:tt(e,0),unit:"%"}:{text:String(Math.round(e*
 100)/100),unit:""}}function f(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function mi(){
-return te()?{unit:"tons",size:ui}:{unit:"kN",size:1}}function P(){return te()?"in":"mm"}function Q(t,e=P()){let n=t.
+return ee()?{unit:"tons",size:ui}:{unit:"kN",size:1}}function P(){return ee()?"in":"mm"}function Q(t,e=P()){let n=t.
 trim().replace(/^(\d+),(\d+)$/,"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.
 test(n)?`${n} ${e}`:n}function Ad(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
-Number(e)*(n==="in"?ce:1):null}function q(t){if(t==null)return"";let e=te()?t/ce:t;return String(Number(e.toFixed(
-te()?4:3)))}var ce,ui,Eb,Nb,te,E=$(()=>{nt();ce=25.4,ui=8.896443230521,Eb=.45359237,Nb=.3048,te=()=>C().units===
-"inch"});function Ft(t,e){return t.length*e*.6+e*.3}function Cb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+Number(e)*(n==="in"?de:1):null}function q(t){if(t==null)return"";let e=ee()?t/de:t;return String(Number(e.toFixed(
+ee()?4:3)))}var de,ui,Eb,Nb,ee,E=$(()=>{nt();de=25.4,ui=8.896443230521,Eb=.45359237,Nb=.3048,ee=()=>C().units===
+"inch"});function jt(t,e){return t.length*e*.6+e*.3}function Cb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
 t.y-e.y)*2<t.height+e.height}function Od(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
 Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Pb([t,e],[n,s]){return Yo(t,e,n)!==Yo(t,e,s)&&
@@ -344,12 +344,12 @@ cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.
 lines:n=[]}){let s=this.taken.filter(l=>Cb(e,l)).length,o=this.edges.filter(l=>Od(e,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>Pb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Od(h,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Ys(t){return t.length?
-`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function zt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
+`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Kt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Ld([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function bn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
 e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var De=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return C().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function Nd({section:t,part:e},{pixels:n=ts(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=bn(zt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Jo(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=Wb(t).map(
+c=bn(Kt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Jo(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=Wb(t).map(
 (v,N)=>Fb(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>Db(c(v),N+1,e.bends[N],p,18)),[g,b,y,A]=Ub(
 [...h,...m.flatMap(v=>Ed(v.box)),...u.flatMap(v=>[...Ed(v.box),...v.lines.flat()])]),[L,B]=[y-g+12,A-b+12];return i`<svg
     class="drawing section"
@@ -372,10 +372,10 @@ c=bn(zt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new Jo(h.map((v,N)=>[v,h[
 map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Bd(o)} ${o.direction}`:"";return`flat ${s+1}: ${f(w(n))}${a}`}).
 join("; ")}.`}function Bd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":f(S(t.included_angle_deg)).
 replace(".0°","°")}function Wb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Db(t,e,n,s,o){let a=Bd(n),r=Ft(a,o)+1.6*o,l=[1.4,1.9,
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Db(t,e,n,s,o){let a=Bd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
 2.6].flatMap(p=>Ib.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),g=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:g,width:r,
 height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Fb([
-t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[Ft(n,o),o*1.3],h=(m,g)=>[
+t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[jt(n,o),o*1.3],h=(m,g)=>[
 m[0]+r[0]*g,m[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(g=>[.5,.3,.7].map(b=>{let[y,A]=[h(t,g*o),h(
 e,g*o)],L={x:y[0]+(A[0]-y[0])*b,y:y[1]+(A[1]-y[1])*b,width:l,height:c},B=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
 g*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(g)*o*.5),h(y,Math.sign(g)*4)],[h(e,Math.sign(g)*o*.5),h(A,Math.sign(g)*
@@ -383,33 +383,33 @@ g*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(g)*o*.5),h(y,Math.sign(g)*4)],[h(e,Math.s
 lines,text:n}}function jb(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
 4}"/>`)}function Hb({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
     <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Ed({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function Ub(t){return zt([t])}var Ib,ee=$(()=>{
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function Ub(t){return Kt([t])}var Ib,ne=$(()=>{
 _();nt();E();Xo();De();Ib=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=Gb[t]){return i`<span class="flag ${t}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${Vb[t]}</svg>${e}</span
   >`}function Fe(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?f($n(s,e[s])):n)}function qb({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function yt(t,{quiet:e=!1}={}){let n=t.
-filter(s=>!e||s.level!=="ok").sort((s,o)=>Cd[jt(s)]-Cd[jt(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
+filter(s=>!e||s.level!=="ok").sort((s,o)=>Cd[Ht(s)]-Cd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
-          ${k(jt(s))}
+          ${k(Ht(s))}
           <div class="say">
             ${qb(s)}${Fe(s.template,s.numbers)}
             ${s.do?i`<div class="do">${Fe(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var Gb,Cd,Vb,jt,de,Js,G=$(()=>{_();E();Gb={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+  </ul>`}var Gb,Cd,Vb,Ht,Bt,Js,G=$(()=>{_();E();Gb={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
 ok:"OK"},Cd={stop:0,caution:1,unknown:2,note:3,ok:4},Vb={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
-ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};jt=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);de=({template:t,numbers:e})=>Fe(t,e),Js=t=>t.map(
-de).join(" ")});function wn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
+ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);Bt=({template:t,numbers:e})=>Fe(t,e),Js=t=>t.map(
+Bt).join(" ")});function wn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${wn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function es({made_at:t,received_at:e}){return e?
 !t||Math.abs(Date.parse(t)-Date.parse(e))<zb?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}var zb,Ht=$(()=>{zb=5*6e4});function Pd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+ot(t??"")}var zb,Ut=$(()=>{zb=5*6e4});function Pd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -424,8 +424,8 @@ ot(t??"")}var zb,Ht=$(()=>{zb=5*6e4});function Pd(t,{metalName:e,waiting:n}){ret
             </span>
           </a>
         </li>`)}
-  </ul>`}var Kb,Id=$(()=>{_();dt();ee();E();G();Ht();Kb=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function je(t){if(t instanceof Vt)return i`<div class="state" data-test="storage-silent">
+  </ul>`}var Kb,Id=$(()=>{_();dt();ne();E();G();Ut();Kb=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+d});function je(t){if(t instanceof qt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${Wd}
@@ -435,7 +435,7 @@ d});function je(t){if(t instanceof Vt)return i`<div class="state" data-test="sto
     </div>`;let e=t instanceof T?t.message:String(t);return t instanceof T||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,Rd,Wd,Bt=$(()=>{_();U();on();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,Rd,Wd,Ct=$(()=>{_();U();on();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
   </div>`,Rd=()=>i`<div class="state" data-test="still-opening">
@@ -462,7 +462,7 @@ params:{}}:t}function Fd(){return addEventListener("popstate",()=>ke()),addEvent
 t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !Qo(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ut(e.pathname+e.search+e.hash))}),
-Zo().replaceChildren(),ke()}var Yb,fi,Xs,Zo,Ct=$(()=>{_();gi();ln();Lt();Qn();rt();Bt();Yb=1e3,fi=new AbortController,
+Zo().replaceChildren(),ke()}var Yb,fi,Xs,Zo,Pt=$(()=>{_();gi();ln();Lt();Qn();rt();Ct();Yb=1e3,fi=new AbortController,
 Xs=null,Zo=()=>document.getElementById("main")});function ea(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?Qb(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -489,7 +489,7 @@ l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var ta,Qb,$i=$(()=>{_();Ce();dt();Ct();ta=()=>({code:"",asked:!1});Qb=t=>t?`A card code has seven cha\
+      >`}var ta,Qb,$i=$(()=>{_();Ce();dt();Pt();ta=()=>({code:"",asked:!1});Qb=t=>t?`A card code has seven cha\
 racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var Ud={};et(Ud,{show:()=>ew});async function ew(t){t.title("Find a card");let e={typed:ta(),search:"",shown:bi},
 n=await Hd(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
@@ -508,7 +508,7 @@ n=await Hd(),s=!1,o=()=>{t.render(i`<div class="home">
         ${nw(e,n,s,o)}
       </div>`)};o();let a=async()=>{s||=ye().reached!==null,n=await Hd(),o(),(s||n.list.length)&&t.ready()};document.
 addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function Hd(){let[
-{list:t,where:e},n,s]=await Promise.all([Sd(),Zt().catch(()=>{}),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)
+{list:t,where:e},n,s]=await Promise.all([Sd(),Qt().catch(()=>{}),Ft().catch(()=>[])]),o=new Map;for(let{code:r}of s)
 o.set(r,pi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,
 waiting:o,metalName:r=>a.get(r)??r}}function nw(t,e,n,s){if(e.list.length===0)return n?aw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=sw(e,t.search);return i`<section class="home-list" aria-label="Cards">
@@ -630,20 +630,20 @@ label:"Finger height",type:"length"},{name:"finger_depth_mm",label:"Finger depth
 repeatability_mm",label:"Comes back to a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in i\
 ts papers. Empty: 0.1 mm is counted with (common practice)."}]},{title:"Holder in the ram, and notes",part:"re\
 st",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",broad:!0},{name:"note",label:"No\
-te",type:"note"}]}]}});function Pt(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:rw.test(e)?Number(e):
+te",type:"note"}]}]}});function It(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:rw.test(e)?Number(e):
 e}function lw(t){let{show:e}=vn.number;return{v:q(t.v_opening_mm),angle:e(t.angle_deg),radius:q(t.shoulder_radius_mm),
 face:t.face,centre:q(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function cw({v:t,angle:e,radius:n,
-face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:oa(t),angle_deg:Pt(e),shoulder_radius_mm:oa(n),centre_mm:oa(
-o)};return{...Object.fromEntries(Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:Pt(
+face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:oa(t),angle_deg:It(e),shoulder_radius_mm:oa(n),centre_mm:oa(
+o)};return{...Object.fromEntries(Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:It(
 r)}}function aa(t,e){return Object.fromEntries(Ue(t).map(({name:n,type:s})=>[n,vn[s].show(e[n])]))}function ra(t,e,n={}){
 let s=({name:r,type:l})=>r in n&&vn[l].show(n[r])===e[r]?n[r]:vn[l].take(e[r]),a=Ue(t).filter(({when:r})=>!r||
 r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||dw(r)).map(
 ({spec:r,value:l})=>[r.name,l]))}function nh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
 ""};for(let{name:n}of ns)e[n]=vn.number.show(t[n]);for(let{name:n}of yn){for(let s of hw)e[`${n}.${s}`]=vn.number.
 show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function sh(t){let e={name:t.name.trim(),note:t.note.trim(),
-gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of ns)(t[n]?.trim()||!s)&&(e[n]=Pt(t[n]));for(let{name:n,
+gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of ns)(t[n]?.trim()||!s)&&(e[n]=It(t[n]));for(let{name:n,
 needed:s}of yn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?pw(t,n):null}
-return e}function pw(t,e){let n=["low","nominal","high"].map(s=>[s,Pt(t[`${e}.${s}`])]);return{...Object.fromEntries(
+return e}function pw(t,e){let n=["low","nominal","high"].map(s=>[s,It(t[`${e}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function oh(t,e){
 let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
 enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
@@ -653,8 +653,8 @@ let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Nu
 var rw,oa,iw,vn,eh,Ue,dw,hw,pe=$(()=>{wi();yi();Ti();E();rw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;oa=(t="")=>t.
 trim()===""?null:Q(t),iw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),vn={text:{show:t=>t??"",take:(t="")=>t.
 trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{show:t=>t?"yes":"\
-no",take:t=>t==="yes"},length:{show:q,take:oa},number:{show:t=>t==null?"":String(t),take:Pt},rating:{show:t=>t==
-null?"":String(t),take:Pt},lengths:{show:t=>(t??[]).map(q).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
+no",take:t=>t==="yes"},length:{show:q,take:oa},number:{show:t=>t==null?"":String(t),take:It},rating:{show:t=>t==
+null?"":String(t),take:It},lengths:{show:t=>(t??[]).map(q).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
 trim()).map(e=>Q(e))},points:{show:t=>(t??[]).map(([e,n])=>`${q(e)}, ${q(n)}`).join(`
 `),take:t=>iw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>Zs((t??[]).map(lw)),
 take:t=>_n(t).map(cw)},figure:{show:String,take:String}};eh=t=>vn.points.show(t),Ue=t=>sa[t].flatMap(e=>e.fields);
@@ -662,14 +662,14 @@ dw=({type:t,blank:e})=>t==="rating"||e!==void 0,hw=["low","nominal","high","sour
 e[n]=Oi(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function la(t){let e=new URLSearchParams;for(let n of Ai){
 let s=t[n].trim();s!==""&&e.set(Mi[n],Oi(n)?Q(s):s)}return e.toString()}function to(t){return fw.filter(e=>t[e].
 trim()==="")}function kn(t){let e={};for(let n of Ai){let s=t[n].trim();s!==""&&(e[n]=Oi(n)?Q(s):n==="included\
-_angle_deg"?Pt(s):s)}return e}var mw,Mi,Ai,fw,Oi,ca=$(()=>{pe();E();mw={metal:"",thickness_mm:"",bend_length_mm:"",
+_angle_deg"?It(s):s)}return e}var mw,Mi,Ai,fw,Oi,ca=$(()=>{pe();E();mw={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Mi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Ai=Object.keys(Mi),fw=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],Oi=t=>t.endsWith("_mm")});function da(t){return Object.hasOwn(Ge,t)?t:void 0}async function lt(t,e){try{return await Li(t,e)}catch(n){let s=n instanceof
-F?await Zt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Li(t,e){let{body:n,
+F?await Qt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Li(t,e){let{body:n,
 etag:s}=await M("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function ah(t,e,n){await M("\
 PUT",`/${t}`,{body:{[t]:e.map(xn),by:C().name},etag:n})}async function ha(t){try{return await Ei(t)}catch(e){let n=e instanceof
-F?await Zt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function Ei(t){let{body:e,
+F?await Qt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function Ei(t){let{body:e,
 etag:n}=await M("GET","/press",{signal:t});return{press:e.press,etag:n,kept:!1}}async function rh(t,e){let n={
 press:xn(t),by:C().name};return(await M("PUT","/press",{body:n,etag:e})).body.press}function xn({outline_mm:t,
 outlines_mm:e,...n}){return n}function ih(t,e){return JSON.stringify(t&&xn(t))===JSON.stringify(e&&xn(e))}function Ve({
@@ -691,10 +691,10 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var pa=$(()=>{_()});function ua(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${f(Kt(t))}</b>
+  </div>`}var pa=$(()=>{_()});function ua(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${f(Yt(t))}</b>
     <small class="expected">expected ${f(qe(t))}</small>`}function no(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Se(t,Kt(e,n),{note:i`expected ${f(qe(e,n))}${s}`,origin:o,test:n})}var Kt,qe,lh,ue=$(()=>{_();E();pa();
-Kt=(t,e="force_kn")=>lh(e)(t[`${e}_high`],{up:!0}),qe=(t,e="force_kn")=>lh(e)(t[e]),lh=t=>t==="force_kn"?gt:Ot});var Ni,ch=$(()=>{Ni=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+return Se(t,Yt(e,n),{note:i`expected ${f(qe(e,n))}${s}`,origin:o,test:n})}var Yt,qe,lh,ue=$(()=>{_();E();pa();
+Yt=(t,e="force_kn")=>lh(e)(t[`${e}_high`],{up:!0}),qe=(t,e="force_kn")=>lh(e)(t[e]),lh=t=>t==="force_kn"?gt:Ot});var Ni,ch=$(()=>{Ni=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
@@ -734,7 +734,7 @@ top:L}=g,B=l??$w(t,e==="after"?"after":"before");return i`<drawing-frame class="
     </svg>
   </drawing-frame>`}function $w(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
 s,o,a].map(St),down:0,gauge:St(r),back:0}}function bw(t,e){let[n,s]=e?Sn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function ww(t,e,n){let[s,o,a,r]=zt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+t,right:n+1.5*t,top:s+t}}function ww(t,e,n){let[s,o,a,r]=Kt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
 max(r+.3*e,1.6*e),8*e)},m=n?Pi(u,Sn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function yw(t,{
@@ -768,7 +768,7 @@ max(s,a+r)});ph=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
             <span class="more">${s.reason} ${Ve(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var kw,xw,fh=$(()=>{_();_t();E();ue();G();kw=t=>[["allow for",f(Kt(t,"force_kn_per_m")),`expected ${qe(
+  </ol>`}var kw,xw,fh=$(()=>{_();_t();E();ue();G();kw=t=>[["allow for",f(Yt(t,"force_kn_per_m")),`expected ${qe(
 t,"force_kn_per_m").text}`],["radius",f(w(t.inside_radius_mm))],["flange from",f(w(t.min_flange_mm))],["set",f(
 S(t.set_angle_deg))]],xw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small> ${e}${n?i` <small class="beside">${n}</small>`:d}</span
@@ -782,7 +782,7 @@ some(s=>s.level==="stop");return i`<section
     aria-label="Findings"
     data-test="urgent">
     ${yt(e)}
-  </section>`}function rs(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>jt(o)==="note"),s=t.filter(o=>jt(
+  </section>`}function rs(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>Ht(o)==="note"),s=t.filter(o=>Ht(
 o)==="ok");return i`${e.length?i`<section>
           <h2>Not known</h2>
           ${yt(e)}
@@ -868,7 +868,7 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function ne(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
+  </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
 valid="true"]')?.focus())}var J=$(()=>{_();Ce()});function $a(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ri(t){
 let e=$a(t);return Object.keys(e).length?{tools:e}:{}}function An(t){let{die:e,punch:n}=$a(t);return[e&&`die ${e}`,
 n&&`punch ${n}`].filter(Boolean).join(", ")}var ao,is=$(()=>{ao=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Wi(n,e)).flatMap(([,n])=>n)}function bh(t,e){return Object.
@@ -883,7 +883,7 @@ return i`<li>
     </ul>
   </div>`}function Di(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function ro(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Wi,se=$(()=>{_();Wi=(t,e)=>t===e||t.startsWith(`${e}.`)});function ji(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+{block:"center"})}var Wi,oe=$(()=>{_();Wi=(t,e)=>t===e||t.startsWith(`${e}.`)});function ji(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function _h(t,{dies:e,punches:n},s,o){
 let a=e.flatMap(Hi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
@@ -894,7 +894,7 @@ let a=e.flatMap(Hi).map(({code:r})=>r);return i`<details class="wishes" data-tes
       ${ji("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
     ${yh("codes-of-dies",a)}
-    ${yh("codes-of-punches",n.map(({code:r})=>r))}`}var Fi,Hi,yh,ls,On=$(()=>{_();is();J();se();Fi=["tools.die",
+    ${yh("codes-of-punches",n.map(({code:r})=>r))}`}var Fi,Hi,yh,ls,On=$(()=>{_();is();J();oe();Fi=["tools.die",
 "tools.punch"];Hi=t=>t.shape==="multi_v"?t.openings:[t];yh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
 ls=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function ba(t){let e=(t??"").split(":")[0].trim();return Sw.includes(e)?e:""}function io(t){if(!t)return"";let e=new Map;
 for(let[n,s]of Tw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
@@ -923,7 +923,7 @@ floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,A)=>h+A*c).map(y=>({at
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function ya(t){return t.length?`M${t.
 map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Nw,Ui=$(()=>{Nw=t=>Math.round(t*100)/100});function Sh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
 null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
-g)<=(g===r?Cw:Bw)*o),c=Ah(t),h=cs(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:It.bottom,to:It.top+28,size:mi().
+g)<=(g===r?Cw:Bw)*o),c=Ah(t),h=cs(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:mi().
 size}),p=(g,b)=>[c.at(g.punch_depth_mm),h.at(g[b])],u=[...t.map(g=>p(g,"force_kn_high")),...t.map(g=>p(g,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${f(gt(n.force_kn))}, at a depth o\
 f ${f(Mh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
@@ -939,8 +939,8 @@ f ${f(Mh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     <path class="curve" d=${ya(t.map(g=>p(g,"force_kn")))} data-test="force-curve" />
     ${n?Dw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
   </svg>`}function Th({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Ah(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=cs(Math.min(...a),180,{from:It.
-bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>ya(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=cs(Math.min(...a),180,{from:Rt.
+bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>ya(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${f(S(e.set_angle_deg))}\
  under load at a depth of ${f(Mh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
@@ -953,8 +953,8 @@ null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle ov
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
     ${s.map(u=>Ww(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function Ah(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return cs(0,n,{from:It.left,to:It.
-right,size:P()==="in"?ce:1,most:6})}function Oh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
+  </svg>`}function Ah(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return cs(0,n,{from:Rt.left,to:Rt.
+right,size:P()==="in"?de:1,most:6})}function Oh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
         font-size=${Ke}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
@@ -967,20 +967,20 @@ map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
     <text class="quiet" x=${o} y=${_a-8} text-anchor="end"
       font-size=${Ke}>punch depth, ${P()}</text>
     ${l?d:p}`}function Pw(t,e){let n=-1/0;return Iw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+Ke+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
+max(a-6,n+Ke+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
         data-kn=${s}/>
-      <text class="limit-word" x=${It.left+6} y=${n}
+      <text class="limit-word" x=${Rt.left+6} y=${n}
         font-size=${Ke}>${o.join(", ")} ${f(gt(s))}</text>`})}function Iw(t){let e=new Map;for(let n of t)e.set(
 Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],va(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function Rw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
+function Rw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
 right} y="18" text-anchor="end" font-size=${Ke}
       data-test="limit-far">↑ ${Vi(t[t.length-1])}${e}</text>`}function va({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
 function Ww(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var Gi,_a,It,Ke,Bw,Cw,Mh,Lh,Vi,Dw,Eh=$(()=>{_();E();Ui();Gi=400,_a=320,It={left:58,right:Gi-14,top:20,bottom:_a-
-54},Ke=18,Bw=3,Cw=5;Mh=t=>w(t,{digits:2});Lh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
-  <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${Ke}>set</text>`;Vi=({what:t,name:e,
+var Gi,_a,Rt,Ke,Bw,Cw,Mh,Lh,Vi,Dw,Eh=$(()=>{_();E();Ui();Gi=400,_a=320,Rt={left:58,right:Gi-14,top:20,bottom:_a-
+54},Ke=18,Bw=3,Cw=5;Mh=t=>w(t,{digits:2});Lh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
+  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Ke}>set</text>`;Vi=({what:t,name:e,
 limit_kn:n})=>`${va({what:t,name:e})} ${f(gt(n))}`;Dw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Ch({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
@@ -1014,7 +1014,7 @@ limit_kn:n})=>`${va({what:t,name:e})} ${f(gt(n))}`;Dw=(t,e)=>x`<circle class="pe
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
 function jw({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${f(
-Kt(t))}.</b> The peak is expected at
+Yt(t))}.</b> The peak is expected at
     ${f(gt(t.force_kn))}, ${Bh(t.punch_depth_mm)} deep, ${f(S(t.loaded_angle_deg))}
     under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function Hw({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
@@ -1162,7 +1162,7 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
           <div class="desk-answer" data-test="answer">${A(B)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:B}=l;if(!B||l.busy)return"";let v=B.worst==="ok"?"":
 `${B.worst}. `,N=B.set_angle_deg===null?"nothing to set":`set ${f(S(B.set_angle_deg))}`;return`${v}Die ${B.die??
-"none"}, allow for ${f(Kt(B))}, ${N}.`}function A(B){let v=to(a);return v.length?xt("One bend, all its figures",
+"none"}, allow for ${f(Yt(B))}, ${N}.`}function A(B){let v=to(a);return v.length?xt("One bend, all its figures",
 i`Still to type: ${v.map(N=>oy[N]).join(", ")}.`):l.error?L(B):l.answer?Wh(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>g({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
 Tt("Working it out…")}function L(B){if(!(l.error instanceof T)||l.error.status>=500)return i`${je(l.error)}
@@ -1197,7 +1197,7 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
           </button>`:d}`}function iy({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":f(w(
 t,{digits:2})),e??""].filter(Boolean).join(", ")}function jh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var sy,oy,ly,Uh=$(()=>{_();U();ca();_t();
-eo();E();ue();Fh();J();Bt();se();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+eo();E();ue();Fh();J();Ct();oe();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],oy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};ly=t=>t.map(({code:e,name:n})=>[e,n])});function Gh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
@@ -1245,12 +1245,12 @@ join(" ")).join("L")}Z"/>`)}
     ${t.dimensions.map(({name:m,from:g,to:b,mm:y})=>gy(r(g),r(b),m,H(y)))}
     ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:g})=>$y(m,g.map(r),m===o))}
   </svg>`}function gy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
-map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ft(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
+map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
     <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function $y(t,e,n){
-let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=Ft(t,V);return x`<rect class="ground ${n?
+let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=jt(t,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
@@ -1258,7 +1258,7 @@ let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Bn({length_mm:t,width_mm:e,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Bn({length_mm:t,width_mm:e,height_mm:n}){
 return f({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function sp(t,{pixels:e=ts(),tallest:n=e*.9,test:s="\
-blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=Ft(a,V)+V*1.8,l=bn([0,0,t.length_mm,t.width_mm],e-r-12,n-
+blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=bn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
@@ -1279,7 +1279,7 @@ V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     <text x=${c+V*1.6} y=${h/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function wy(t,e,n){let s=Ft(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
+  </svg>`}function wy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
 1.4}/>
     <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function yy({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
@@ -1288,7 +1288,7 @@ Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${t}</text>`}function _y(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-Rt,ds=$(()=>{_();E();Xo();De();ee();V=18;Rt=t=>!!t?.folded});function Sa(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+Wt,ds=$(()=>{_();E();Xo();De();ne();V=18;Wt=t=>!!t?.folded});function Sa(t,e){return!Wt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${xa(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${f(w(e.bend_length_mm))}</b> long.</li>
@@ -1305,7 +1305,7 @@ return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=f(S(e.included
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var Yi=$(()=>{_();ds();ee();E()});function ip(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+  </li>`}var Yi=$(()=>{_();ds();ne();E()});function ip(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
 turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function hs(t){let e=ip(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${cp}${dp[e]}</svg
     ><b>${lp[e]}.</b>`}function Ta(t,e){let n=ip(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${cp}${dp[n]}</svg>
@@ -1459,7 +1459,7 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${Cy(lo(t,e))} to the gauge${s}, `:"";
   >`}function ge(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
 `Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function Iy(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
 null||s===o?d:i`<small class="band">${n(s).text} to ${f(n(o))}</small>`;return i`${f(n(t[e]))}${a}`}function _p(t,e,n){
-return le(t,t)?t.first_hit?Ry(t,e,n):t.limits?Iy(t,e,n):f(n(t[e])):f(n(null))}function Ry(t,e,n){let s=e==="se\
+return ce(t,t)?t.first_hit?Ry(t,e,n):t.limits?Iy(t,e,n):f(n(t[e])):f(n(null))}function Ry(t,e,n){let s=e==="se\
 t_angle_deg"?`first hit, ${Ii(t.first_hit)}; then about `:"then about ";return i`${f(n(t[e]))}<small class="band"
       >${s}${f(n(t[`expected_${e}`]))}</small
     >`}function La(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
@@ -1482,7 +1482,7 @@ t_angle_deg"?`first hit, ${Ii(t.first_hit)}; then about `:"then about ";return i
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${_p(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${f(Kt(o))}<small class="band">expected ${f(qe(o))}</small>
+                ${f(Yt(o))}<small class="band">expected ${f(qe(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
@@ -1492,13 +1492,13 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var tl,Cy,Je=$(()=>{_();_t();gn();E();ue();ee();pa();Tn();ps();Ae();tl=Ve;Cy=t=>t[0].toUpperCase()+t.
+  </div>`}var tl,Cy,Je=$(()=>{_();_t();gn();E();ue();ne();pa();Tn();ps();Ae();tl=Ve;Cy=t=>t[0].toUpperCase()+t.
 slice(1)});function Ea(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
     ${al(t,e)}
-  </header>`}function Ut(t,e,n){return i`<div class="set-figure" data-test=${n}>
+  </header>`}function Gt(t,e,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
@@ -1557,7 +1557,8 @@ let a=()=>{n.playing=!n.playing,n.playing&&Hy(e>=1?0:e,n,s,o),s()};return i`<div
 max(0,r-o)/Wy),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
 requestAnimationFrame(a)}var Wy,ho,Na=$(()=>{_();Zi();so();E();Je();Ae();Wy=7e3,ho=()=>({at:"before",share:0,close:!1,
 playing:!1})});function Sp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.what??`${Uy(t)} Something else is wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
+"No new setting comes from this one."}</p>`;let s=n?.said?Bt(n.said):n?.what??`${Uy(t)} Something else is wron\
+g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
@@ -1578,18 +1579,18 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
           </li>`)}
     </ul>`}function Ba({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
 `Station ${n.number}, ${Ap(n.centre_mm)}`:""}function Ap(t){return Math.abs(t)<.5?"in the middle":`its middle ${f(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Ca=$(()=>{_();E();G()});function Pa(t,e){let n=e.checks.filter(l=>jt(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
-plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:jt(
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Ca=$(()=>{_();E();G()});function Pa(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ia(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=Qt(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return xp(r,ga(e,a),n,s,o)}function Ra(t,e){let n=Qt(
+    </p>`;let a=te(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return xp(r,ga(e,a),n,s,o)}function Ra(t,e){let n=te(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
-      ${Ut("Gauge X",w(n.gauge_x_mm),"gauge-x")}
-      ${Ut("Gauge R",w(e.gauge_r_mm),"gauge-r")}
-      ${Ut("Angle to set",S(n.set_angle_deg),"set-angle")}
-      ${Ut("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
+      ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
+      ${Gt("Gauge R",w(e.gauge_r_mm),"gauge-r")}
+      ${Gt("Angle to set",S(n.set_angle_deg),"set-angle")}
+      ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${os(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
     ${n.set_angle_deg===null?Tp(e,n.fromTrial):d} ${Gy(e)}
@@ -1632,7 +1633,7 @@ d}
         <dd><b>${f(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${ls(e)}`}var Wa=$(()=>{_();kt();E();ue();G();Tn();Na();On();rl();Xe();Ca()});function Lp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Pa(t,e),c=l.filter(m=>jt(m)!=="note"),h=l.length>
+    ${ls(e)}`}var Wa=$(()=>{_();kt();E();ue();G();Tn();Na();On();rl();Xe();Ca()});function Lp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Pa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
 qy,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1756,19 +1757,19 @@ v)}catch(N){if(v.aborted||o.aborted)return;c=N,L()}}let A={next:()=>{if(!l)retur
 h,A.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(B({name:n,lines:v,acts:A})),(l||c||!r.code)&&t.ready()}
 function B(v){if(!r.code)return Cp(v);if(!l)return c?Pp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
 steps,X=N[r.step-1];return X?Lp(l,X,v,Ia(l,X,p,L,a.signal)):r.step===N.length+1?Ep(l,v):Ip(l,r.step,v)}ep(A,o),
-ft(L,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Xt(
+ft(L,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Zt(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,L())},{signal:o}),
 o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var Ky,Hp=$(()=>{U();Vh();Ye();Ki();kt();
-dt();np();nt();$t();Wp();il();Na();Bt();Wa();Ky=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Be(i``,n);Be(i`<div class="notice" data-test="notice">
+dt();np();nt();$t();Wp();il();Na();Ct();Wa();Ky=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Be(i``,n);Be(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Up),e||(Up=setTimeout(s,8e3))}var Up,oe=$(()=>{_()});function Gp(t){try{let e=JSON.parse(localStorage.getItem(cl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+    </div>`,n),clearTimeout(Up),e||(Up=setTimeout(s,8e3))}var Up,ae=$(()=>{_()});function Gp(t){try{let e=JSON.parse(localStorage.getItem(cl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function dl(t,e){try{return localStorage.setItem(cl(t),
 JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function hl(t){try{localStorage.removeItem(
 cl(t))}catch{}}var cl,Vp=$(()=>{cl=t=>`flangebook.part.${t||"new"}`});var Fa,$e,ja,Ha,po=$(()=>{pe();is();E();Fa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 $e=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ja=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...ao(t)}),
-Ha=(t,e)=>({included_angle_deg:t.kind==="bend"?Pt(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
+Ha=(t,e)=>({included_angle_deg:t.kind==="bend"?It(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
 t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...$a(t)})});function Ua(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[$e(),$e()]}:t==="lips-out"?{flats:["",""],
 bends:[$e(),{...$e(),direction:"down"}]}:{flats:[""],bends:[$e()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...Pn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
@@ -1831,7 +1832,7 @@ flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function ys(t){let
 order?{order:t.order}:{},...gl(t.wishes,t.unit),...Ri(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
 t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Ha(n,t.unit)),dimension:t.
 dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...gl(t.wishes,t.unit),...Ri(t.tools),...t.
-holes.length?{holes:t.holes.map(n=>({flat:Pt(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
+holes.length?{holes:t.holes.map(n=>({flat:It(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
 function Ya(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...gs(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
 bends.flatMap((s,o)=>Xy(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
@@ -1853,13 +1854,13 @@ n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw bu(n)}}asyn
 t),reason:t.reason??""},s=Zy(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
 ...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:fu});return await Tc().then(c=>Rs({...s,number:c},l)).catch(
 ()=>{}),{saved:await wu(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await _e(e.code)};throw bu(
-o)}}function Zy(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
+o)}}function Zy(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Dt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function bu(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function wu(t){return re(t).catch(()=>t)}var fu,gu,
-yu=$(()=>{U();kt();Nt();Qe();nt();$t();fu=6e4,gu=t=>({part:ys(t),note:t.note,...C().name?{by:C().name}:{}})});function ku(t,{pixels:e=ts(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-Ft(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=_u(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+Ft(kl(b),Y)]),a),p=_u(
-t.bend_lines.map(b=>[b.at_mm*r,Ft(H(b.at_mm),Y)]),a),u=vu(h)*fo+Y*.4,m=vu(p)*fo+Y*.4,g=u+c;return i`<svg
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function wu(t){return ie(t).catch(()=>t)}var fu,gu,
+yu=$(()=>{U();kt();Nt();Qe();nt();$t();fu=6e4,gu=t=>({part:ys(t),note:t.note,...C().name?{by:C().name}:{}})});function ku(t,{pixels:e=ts(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=_u(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(kl(b),Y)]),a),p=_u(
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=vu(h)*fo+Y*.4,m=vu(p)*fo+Y*.4,g=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
@@ -1889,17 +1890,17 @@ let r=o-Y*.4-fo*(n.row+.5),l=a+Y*.4+fo*(s.row+.5),c=n.at-n.width/2;return x`<pat
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function n_(t,e,n){let s=Ft(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function n_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
       dominant-baseline="central">${n}</text>`}function s_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,fo,vu,xu=$(()=>{_();E();Xo();ee();Y=18,fo=Y*1.5;vu=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Yt(t,{mark:e=0,...n}={}){if(!Rt(t))return Nd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+      dominant-baseline="central">${s}</text>`}var Y,fo,vu,xu=$(()=>{_();E();Xo();ne();Y=18,fo=Y*1.5;vu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Jt(t,{mark:e=0,...n}={}){if(!Wt(t))return Nd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
 side??"";return xa(t.folded,{...n,mark:s})}function _s(t,e={}){return t.outline?sp(t,e):ku(t,e)}var tn=$(()=>{
-ds();xu();ee()});function vs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+ds();xu();ne()});function vs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1966,7 +1967,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=Xa(Su(e),Su(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${Yt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${Jt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -2108,7 +2109,7 @@ thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${f_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var o_,a_,r_,Au,i_,Lu,f_,Eu=$(()=>{_();po();Rn();Qe();J();se();o_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var o_,a_,r_,Au,i_,Lu,f_,Eu=$(()=>{_();po();Rn();Qe();J();oe();o_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],a_=[["round","Round"],["square","Square"],["none","None"]],r_=[["c\
 losed","Closed"],["open","Open"]],Au=[["left-right","Left and right"],["front-back","Front and back"]],i_=[["u\
@@ -2207,7 +2208,7 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:Ja(l)})})}
           </button>`:d}
   </details>`}function Cu(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
 grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Nu,Pu=$(()=>{_();Ce();Rn();Qe();J();se();Nu={din6935:{title:"\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Nu,Pu=$(()=>{_();Ce();Rn();Qe();J();oe();Nu={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
@@ -2271,7 +2272,7 @@ e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(pu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var b_,Du=$(()=>{_();Ru();po();Qe();J();is();On();se();b_=[["up","↑ up"],["down","↓ down"]]});function ju(t,e,n){let s=t.wishes??uo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?In(t.box).map((c,h)=>[String(
+  </details>`}var b_,Du=$(()=>{_();Ru();po();Qe();J();is();On();oe();b_=[["up","↑ up"],["down","↓ down"]]});function ju(t,e,n){let s=t.wishes??uo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?In(t.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?Zp(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=qa(s);return i`<details class="wishes" data-test="wishes">
     <summary>
@@ -2306,7 +2307,7 @@ ty: the usual.",placeholder:q(ml),value:s.margin,wrong:R(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Ml,Fu,k_,Hu=$(()=>{_();Ce();Rn();E();za();J();se();Ml=["wishes.first","wishes.last","wishes.critical_\
+  >`}var Ml,Fu,k_,Hu=$(()=>{_();Ce();Rn();E();za();J();oe();Ml=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],Fu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};k_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Gu(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
@@ -2351,7 +2352,7 @@ return nu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":
 void 0?Uu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Uu[s]??s}`:""}`}function Vu(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var Uu,Ol=$(()=>{_();Ce();E();Qe();Rn();Eu();J();Pu();On();Du();Hu();se();
+s instanceof HTMLElement&&s.focus()}var Uu,Ol=$(()=>{_();Ce();E();Qe();Rn();Eu();J();Pu();On();Du();Hu();oe();
 Uu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
 place",diameter_mm:"size",die:"die",punch:"punch"}});function qu({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
@@ -2364,7 +2365,7 @@ error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${f(w(n))}
     <b>± ${f(S_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var S_,zu=$(()=>{_();E();S_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function tr(t,e){if(!Dn(t))return d;let{order:n}=t,[s,o]=M_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var S_,zu=$(()=>{_();E();S_=t=>P()==="in"?{text:tt(t/de,3),unit:"in"}:w(t,{digits:2})});function tr(t,e){if(!Dn(t))return d;let{order:n}=t,[s,o]=M_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2478,7 +2479,7 @@ Step ${t.number}. ${ms(t)}`}):d}var Zu=$(()=>{_();tn();so();E();Tn();oo();er();O
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${t?.section?Yt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${t?.section?Jt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
             ${I_(t,e,n,s)}
@@ -2488,7 +2489,7 @@ if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.l
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
 T)return`Not right yet. ${P_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${f(w(t.blank.width_mm,{digits:2}))}`:`Blank ${f(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var tm=$(()=>{_();tn();U();E();G();Ol();se()});function W_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var tm=$(()=>{_();tn();U();E();G();Ol();oe()});function W_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2537,21 +2538,21 @@ vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetchin
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([lt("metals",t.signal),lt("dies",t.signal),
 lt("punches",t.signal)]),r=await V_(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=Ka(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=xe(async(D,at)=>(await lc("/plan",ys(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:ae=null})=>{
-at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:ae,busy:!1,progress:null,summary:l.summary&&ae!==
+kept:!0},c=xe(async(D,at)=>(await lc("/plan",ys(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
+at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
 null}),ct()},t.signal,350);function h(D){em(D)&&(l.progress=D,ct())}function p(D=!1){let at=yl(l.form);if(!D&&
 at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:Ya(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:yl(l.planned),stopped:!1}),l.kept=dl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
-rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:ae}={}){
+rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
 let be=l.form;l.form=D,l.kept=dl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>ro(
-at)),ae&&Z(ae,{label:"Put it back",act:()=>m(be)})}function g(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+at)),re&&Z(re,{label:"Put it back",act:()=>m(be)})}function g(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
 `/part?from=${e}`:"/part"),g(Ja(D))}async function y(D){let[at]=Ya(l.form);if(at){l.summary=!0,ct(),ro(at[0]);
-return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Gt=await D();if("saved"in Gt)return A(Gt.
-saved);"stale"in Gt?l.clash=Gt.stale:l.taken=Gt.taken}catch(Gt){l.error=Gt,l.summary=!0}l.saving=!1,ct();let ae=l.
-error instanceof T?l.error.errors:{},be=Al(l.form).find(Gt=>Object.keys(ae).some(ec=>ec===Gt||ec.startsWith(`${Gt}\
+return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return A(Vt.
+saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
+error instanceof T?l.error.errors:{},be=Al(l.form).find(Vt=>Object.keys(re).some(ec=>ec===Vt||ec.startsWith(`${Vt}\
 .`)));be&&ro(be)}function A(D){hl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ut(`/c/${D.code}`)}let L=()=>ht(
 n)&&y(()=>l.base?$u(l.form,l.base):vl(l.form,l.newCode)),B=()=>(l.newCode=ni(),y(()=>vl(l.form,l.newCode)));function v(){
@@ -2560,7 +2561,7 @@ hl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:nul
 Object.assign(l,{clash:null,base:Ll(D)}),m(mo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
 ut mine back",act:()=>m(at)})}async function X(D){try{await cc(`/blank.${D}`,ys(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-T?l.error.errors:{},at=Ya(l.form),ae=nm(l,u),be=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+T?l.error.errors:{},at=Ya(l.form),re=nm(l,u),be=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
           ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
@@ -2594,13 +2595,13 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${Qu(l,{open:at,stale:!be,waiting:ae})}
+            ${Qu(l,{open:at,stale:!be,waiting:re})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
               @keydown=${Vu}
-              @submit=${Gt=>{Gt.preventDefault(),L()}}>
+              @submit=${Vt=>{Vt.preventDefault(),L()}}>
               ${Gu(l.form,{metals:s,crib:{dies:o,punches:a},plan:be?l.plan:null,editing:!!e,errors:D,change:m})}
               ${I(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
@@ -2610,7 +2611,7 @@ d}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?d:ae}
+            ${innerWidth<1e3?d:re}
             <div class="part-plan ${be||!l.plan?"":"stale"}" data-test="plan">
               ${l.plan&&!be&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
@@ -2622,8 +2623,8 @@ was whole:"}
         </div>`),l.busy||t.ready()}p(!0);let vo=t.query.get("order");vo&&b(vo)}function am(t,e){return t?{form:mo(
 t.part,t.note),base:Ll(t)}:{form:wl(e[0]?.code??""),base:null}}async function V_(t,e,n){let s=Gp(t),o=null;try{
 t&&(o=await _e(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...am(o,e),newCode:ni(),card:o,restored:!1}}var Ll,im=$(()=>{_();U();kt();dt();_t();eo();oe();Vp();Qe();yu();
-Lt();Ct();dt();rt();Mu();Ol();er();Zu();tm();om();Bt();se();Ll=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{...am(o,e),newCode:ni(),card:o,restored:!1}}var Ll,im=$(()=>{_();U();kt();dt();_t();eo();ae();Vp();Qe();yu();
+Lt();Pt();dt();rt();Mu();Ol();er();Zu();tm();om();Ct();oe();Ll=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function lm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Fn(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(q_)}catch(o){throw new Fn(z_[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
@@ -2714,7 +2715,7 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Tm,ov,av,rv,pv,Am=$(()=>{_();hm();kt();dt();fm();km();Ct();$t();$i();Sm();Bt();Tm={kind:"wait",title:"\
+  </div>`}var Tm,ov,av,rv,pv,Am=$(()=>{_();hm();kt();dt();fm();km();Pt();$t();$i();Sm();Ct();Tm={kind:"wait",title:"\
 Starting the camera…",words:"If the browser asks, allow it."},ov={kind:"look",title:"Hold the label’s square\
  in the frame",words:"It opens by itself."},av={kind:"wrong",title:"More than one label",words:"Hold only one \
 in the frame."},rv=2500;pv=i`<div class="scan-frame" aria-hidden="true">
@@ -2817,7 +2818,7 @@ i`<b>On ${s}.</b>`}var Ts,Rm,Pl=$(()=>{_();Ye();ir();J();Ts=[],Rm=""});function 
     ${Il("before","before",Wm(e.before),e,o)}
     ${n?Il("during",s?Bi(s).join(" "):"half way",n.shown,e,o,s):d}
     ${Il("after","after",Wm(e.after),e,o)}
-  </div>`}function gv(t,e,n){let[s,o,a,r]=zt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?Sn(n):[0,0];
+  </div>`}function gv(t,e,n){let[s,o,a,r]=Kt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?Sn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Il(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
@@ -2851,17 +2852,17 @@ id}>
     </div>
   </li>`}function en(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>f(S(o??null))).
 join(" / "):f(S(t.measured_deg));return t.flange_mm?`${s}, flange ${yv(t.flange_mm)}`:s}var bv,wv,yv,As=$(()=>{
-_();gn();E();Ss();Ht();bv=t=>t.set_angle_deg?`set at ${f(S(t.set_angle_deg))}`:"",wv=(t,e)=>t?.set_angle_deg&&
-e&&le(e,t)?`new setting ${f(S(t.set_angle_deg))}`:"",yv=t=>typeof t=="string"?t:f(w(t,{digits:2}))});var Fm={};et(Fm,{show:()=>_v});async function _v(t){let{code:e}=t.params;if(!pt(e).whole)return Dm(t,Mt(e));let n,
+_();gn();E();Ss();Ut();bv=t=>t.set_angle_deg?`set at ${f(S(t.set_angle_deg))}`:"",wv=(t,e)=>t?.set_angle_deg&&
+e&&ce(e,t)?`new setting ${f(S(t.set_angle_deg))}`:"",yv=t=>typeof t=="string"?t:f(w(t,{digits:2}))});var Fm={};et(Fm,{show:()=>_v});async function _v(t){let{code:e}=t.params;if(!pt(e).whole)return Dm(t,Mt(e));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(kv(n,s,a,o))},a=async()=>{
 Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await fn(await zo(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
+Planned afresh with today’s tools",id:Dt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await an(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await vv(n.part.metal),
 o(),t.ready()};ft(()=>n&&o(),t.signal),ar(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
 await qs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Dm(t,At(
 e,l));return}rr(),cr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function Dm(t,e){t.title("No such card"),t.render(e),t.ready()}async function vv(t){return(await Zt().
+()=>null),o()}function Dm(t,e){t.title("No such card"),t.render(e),t.ready()}async function vv(t){return(await Qt().
 catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function kv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
 level!=="ok"),r=a.filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));
 return i`<article class="card" data-test="card" data-revision=${t.revision}>
@@ -2879,14 +2880,14 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
       ${xv(t,r.length>0)}
       ${o.steps.length?dr(t.code,1,{draw:s,start:()=>ut(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${Yt(o,{tallest:innerHeight*.34})}
+        ${Jt(o,{tallest:innerHeight*.34})}
       </section>
       ${Lv(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${fs(o.tools,o.steps.length,o.steps)}${Oa(o.blank)}${Rt(o)?_s(o.blank,{tallest:420}):d}
+        ${fs(o.tools,o.steps.length,o.steps)}${Oa(o.blank)}${Wt(o)?_s(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
@@ -2912,8 +2913,8 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
   </div>`:d}function Sv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=Rt(e)?`box ${Bn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Mv(t,e){let{gauge_x_mm:n}=Qt(t,e);return n===null?"no \
+1?"1 bend":`${t.bends.length} bends`,a=Wt(e)?`box ${Bn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Mv(t,e){let{gauge_x_mm:n}=te(t,e);return n===null?"no \
 gauge":`gauge at ${f(w(n))}`}function Av(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
@@ -2935,8 +2936,8 @@ gauge":`gauge at ${f(w(n))}`}function Av(t){return i`<ol class="rows" data-test=
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var Tv,jm=$(()=>{_();U();kt();dt();Ie();Nt();ir();Ct();nt();$t();bt();E();Oe();G();oo();Pm();Ss();ps();
-rt();er();Je();Pl();Rl();Ae();As();ds();tn();ee();Tv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+  </nav>`}var Tv,jm=$(()=>{_();U();kt();dt();Ie();Nt();ir();Pt();nt();$t();bt();E();Oe();G();oo();Pm();Ss();ps();
+rt();er();Je();Pl();Rl();Ae();As();ds();tn();ne();Tv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
 d});var Vm={};et(Vm,{show:()=>Ev});async function Ev(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Hm(t,Mt(
 e));let s=ho(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Cv(o,n));t.title(`${o.title||e},\
  step ${r.number}`),t.render(Iv(o,r,()=>Ia(o,r,s,a,t.signal),dr(o.code,r.number,{draw:a})))};ft(()=>o&&a(),t.signal),
@@ -2976,7 +2977,7 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Cv,Gm,qm=$(()=>{_();kt();dt();oe();ir();Ct();Qn();nt();Ie();Oe();Yi();G();ps();rt();Na();wa();
+  </article>`}var Cv,Gm,qm=$(()=>{_();kt();dt();ae();ir();Pt();Qn();nt();Ie();Oe();Yi();G();ps();rt();Na();wa();
 Pl();Xe();Ae();Wa();Cv=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
@@ -2995,12 +2996,12 @@ let r=wo(a);r===null?n[o]=[t.places==="one"?Km:Wv]:e[o]=r}return!Object.keys(e).
 (n[s[0][0]]=[Km]),{angles:e,wrong:n}}function Ym(t,e,n){let s=Hv(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
 l=>pr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||Dv(t,s))return null;
 let r={row:s,ends:s!==mr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,r)?r:null}function Dv({first_hit:t,included_angle_deg:e},n){
+null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function Dv({first_hit:t,included_angle_deg:e},n){
 return!!t&&n>Math.max(e+Fv,t.comes_out_deg_high)}function mr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
 s,0)/e.length}function Hv(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=jv?e:mr(t)}function Ls(t){
 return t?.correction?.set_angle_deg?t.correction:t?.table??null}var Km,Wv,Fv,jv,Es=$(()=>{gn();Wl();Km="Type t\
 he angle between the flats in degrees, such as 90.5. Square is 90.",Wv="Degrees, such as 90.5";Fv=5;jv=.3});function Xm(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
-change:g=>Object.assign(a,{[h]:g}),...m}),c=n.used??Qt(t,e);return i`<form
+change:g=>Object.assign(a,{[h]:g}),...m}),c=n.used??te(t,e);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
@@ -3041,17 +3042,17 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Jm}
       </button>
     </div>
   </form>`}var Jm,Zm=$(()=>{_();kt();E();J();Jm="Leave it if it was set as shown."});function Qm(t){let e=Os(t);return e?e.gauge_x_mm===null?Uv(e):i`<div class="set-figures" data-test="new-gauge">
-      ${Ut("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
+      ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${tf(e.error_mm)}</p>`:d}function Uv({error_mm:t,words:e,to_check:n}){
-return n.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
+    <p class="basis" data-test="gauge-basis">${tf(e.error_mm)}</p>`:d}function Uv({error_mm:t,words:e,said:n,to_check:s}){
+return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${tf(t)} No gauge is that far off.</p>
     <ol>
-      ${n.map(s=>i`<li>${s}</li>`)}
+      ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${e}</p>`}function tf(t){return t===null?"":Math.abs(t)<=Dl?"Flange as wan\
-ted: leave the gauge.":`Flange ${f(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function ef(t){let e=t?.
-crown;return e?i`<div class="crown" data-test="crown">
+  </div>`:i`<p data-test="no-gauge">${n?Bt(n):e}</p>`}function tf(t){return t===null?"":Math.abs(t)<=Dl?"Flang\
+e as wanted: leave the gauge.":`Flange ${f(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function ef(t){
+let e=t?.crown;return e?i`<div class="crown" data-test="crown">
     <p>${Gv(e)}</p>
     ${e.shim?Vv(e.shim):d}
   </div>`:d}function Gv({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${f(S(t))} more open than the ends.</b> First crown the middle by
@@ -3103,8 +3104,8 @@ E();G();rl();rt();Xe();As();qv=(t,e)=>i`<section class="panel urgent" data-test=
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
   </section>`,zv=t=>i`<div class="set-figures" data-test="new-setting">
-    ${Ut("Angle now",S(t.set_angle_deg),"new-angle")}
-    ${t.punch_depth_mm===null?d:Ut("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
+    ${Gt("Angle now",S(t.set_angle_deg),"new-angle")}
+    ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
   </div>`,Kv="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
  first."});async function rf(t,e,n,s){let o=Ls(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
 s();try{let a=await Pe(t,{settings:[...t.settings.filter(r=>r.step!==e.number),Qv(e,o,n.trial,tk(t,e,n))]},{reason:`\
@@ -3117,7 +3118,7 @@ As();ur();Es();bt();Qv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${en(n)}`}),tk=(t,e,n)=>Os(n)?.gauge_x_mm??
 t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var df={};et(df,{show:()=>nk});async function nk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Fl(t,Mt(
 e));let s={typed:{...cf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=ek.
-includes((await Zt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
+includes((await Qt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
 l,o&&!t.signal.aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.
 plan.steps[Number(n)-1];if(!l)return Fl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
@@ -3131,26 +3132,26 @@ t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-scr
     <div class="trial-body">
       ${n.result?of(t,e,n.result,{again:a,keep:r}):Xm(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${Yt(t.plan,{mark:e.bend})}
+        ${Jt(t.plan,{mark:e.bend})}
       </aside>
     </div>
   </article>`}async function ok(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=yo(n.typed),r=ik(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),ne(a);let l=lk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Vo(
+Object.keys(a).length||!r)return s(),se(a);let l=lk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Vo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:Ym(e,o,r),gauge:c?null:rk(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?de(c.question_said):
+null?null:Ym(e,o,r),gauge:c?null:rk(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Bt(c.question_said):
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await Zn(),s(),ne(n.wrong)}function ak({result:t,used:e}){let n=Ls(t),s=t&&(Os(t)?.gauge_x_mm??
+String(c)}n.sending=!1,await Zn(),s(),se(n.wrong)}function ak({result:t,used:e}){let n=Ls(t),s=t&&(Os(t)?.gauge_x_mm??
 t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function rk(t,e,n,s){let o=Ad(s);return o===
 null||typeof n.gauge_x_mm!="number"?null:zm(t,mr(e),o,n.gauge_x_mm)}function ik(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
-gauge_x_mm:a}=n.used??Qt(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
+gauge_x_mm:a}=n.used??te(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=wo(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function lk(t,e,n,s,o){let a={id:Wt(),revision:t.
+null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function lk(t,e,n,s,o){let a={id:Dt(),revision:t.
 revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),C().name&&(a.by=C().name),a}var cf,ek,hf=$(()=>{_();U();kt();dt();ur();Es();Nt();Ct();Vs();nt();
+o.note.trim()),C().name&&(a.by=C().name),a}var cf,ek,hf=$(()=>{_();U();kt();dt();ur();Es();Nt();Pt();Vs();nt();
 $t();bt();E();Oe();G();J();Xe();Zm();af();tn();lf();cf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
 note:"",set:"",lot:"",radius:"",thickness:""},ek=["depth","stop"]});function uf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${_o(o,o.before)}</small></legend>
@@ -3182,18 +3183,18 @@ pth ${f(w(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}$
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${_o(s,s.before)} to ${_o(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var ff=$(()=>{_();Xn();rt();jl();Ht()});function gf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var ff=$(()=>{_();Xn();rt();jl();Ut()});function gf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${f(w(n.thickness_mm,{digits:2}))},
-      ${Rt(s)?Bn(s.folded):`${f(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      ${Wt(s)?Bn(s.folded):`${f(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
-    ${Yt(s)}
+    ${Jt(s)}
     ${o.length?i`<ul class="changes">
             ${o.map(a=>i`<li>Step ${a.step} ${dk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
     ${La(s)} ${yt(s.checks,{quiet:!0})}
   </div>`}function dk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
-!le(t,n))return"had a setting beyond its tools";let s=f(w(n.punch_depth_mm,{digits:2}));return`set at ${f(S(n.
+!ce(t,n))return"had a setting beyond its tools";let s=f(w(n.punch_depth_mm,{digits:2}));return`set at ${f(S(n.
 set_angle_deg))}, depth ${s}`}var $f=$(()=>{_();ds();tn();gn();E();G();Je()});var wf={};et(wf,{show:()=>hk});async function hk(t){let{code:e}=t.params;if(!pt(e).whole)return bf(t,Mt(e));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(uk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
@@ -3206,7 +3207,7 @@ T&&h.status===412?"The card was changed meanwhile. Look at the history again.":S
 h))}s.busy=!1,o()};ft(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await an(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
 t.signal.aborted||bf(t,At(e,c))}}function bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function pk(t,e){
-let n=await _e(t.code);return zo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...C().name?
+let n=await _e(t.code);return zo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Dt(),...C().name?
 {by:C().name}:{}})}function uk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
@@ -3263,16 +3264,16 @@ i`<ol class="rows trials" data-test="trials">
       ${[...t.trials].reverse().map(n=>Ms(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var yf=$(
-()=>{_();U();kt();dt();oe();Nt();nt();bt();Oe();G();rt();ff();$f();As();Ht()});var vf={};et(vf,{show:()=>$k});async function $k(t){let{code:e}=t.params;if(!pt(e).whole)return _f(t,Mt(e));let n,
+()=>{_();U();kt();dt();ae();Nt();nt();bt();Oe();G();rt();ff();$f();As();Ut()});var vf={};et(vf,{show:()=>$k});async function $k(t){let{code:e}=t.params;if(!pt(e).whole)return _f(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
 e`),t.render(wk(n,s,{draw:o,save:()=>bk(n,s,o)}))};he(()=>s.typed?"Leave without saving what you typed?":null);
 try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),o(),
 t.ready())},t.signal)}catch(a){t.signal.aborted||_f(t,At(e,a))}}function _f(t,e){t.title("No such card"),t.render(
 e),t.ready()}async function bk(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
-`).trim()];if(Object.assign(e,{wrong:s?{}:{title:["A card needs a title."]},general:""}),!s)return n(),ne(e.wrong);
+`).trim()];if(Object.assign(e,{wrong:s?{}:{title:["A card needs a title."]},general:""}),!s)return n(),se(e.wrong);
 e.sending=!0,n();try{let{where:a}=await Pe(t,{title:s,note:o,archived:e.archived});e.typed=!1,Z(lr(a)),j(),ut(
 a==="settle"&&ve(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(a){e.wrong=a instanceof T?
-a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),ne(e.wrong)}}function wk(t,e,{draw:n,
+a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),se(e.wrong)}}function wk(t,e,{draw:n,
 save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3297,7 +3298,7 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var kf=$(()=>{_();kt();dt();U();Ie();oe();Ct();Qn();bt();Oe();rt();J();Ss()});var Sf={};et(Sf,{show:()=>yk});async function yk(t){let{code:e}=t.params;if(!pt(e).whole)return xf(t,Mt(e));let n,
+  </form>`}var kf=$(()=>{_();kt();dt();U();Ie();ae();Pt();Qn();bt();Oe();rt();J();Ss()});var Sf={};et(Sf,{show:()=>yk});async function yk(t){let{code:e}=t.params;if(!pt(e).whole)return xf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
 t.render(_k(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Jn(u,m,n),s.mine=!!(s.proposal&&await Ao(s.proposal.
@@ -3344,17 +3345,17 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Tf=$(()=>{_();Xn();kt();dt();Ie();oe();Nt();bt();Oe();Ss();jl();Ht()});function Mf(t,e){let{plan:n}=t,s=Bk(n.checks);return i`<article
+    </div>`}var Tf=$(()=>{_();Xn();kt();dt();Ie();ae();Nt();bt();Oe();Ss();jl();Ut()});function Mf(t,e){let{plan:n}=t,s=Bk(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
     ${xk(t,e)}
-    <figure class="strip ${Rt(n)?"of-box":""}">
+    <figure class="strip ${Wt(n)?"of-box":""}">
       <figcaption>
         Blank ${fr(n.blank.length_mm)} × ${fr(n.blank.width_mm)},
         ${f(Ks(n.blank.mass_kg))}.
-        ${Rt(n)?kk(n):"Bend lines from the left end."}
+        ${Wt(n)?kk(n):"Bend lines from the left end."}
       </figcaption>
-      ${_s(n.blank,Rt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${_s(n.blank,Wt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
     ${Sk(n)} ${Tk(t,s)} ${Pk(s)}
     <p class="last-line">
@@ -3372,14 +3373,14 @@ Boolean).join(" ")}function xk(t,e){let{part:n,plan:s}=t;return i`<header>
         <b
           >${e},
           ${fr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${Rt(s)?`box ${Bn(s.folded)}`:i`bend length ${fr(n.bend_length_mm)}`}.
+        >, ${Wt(s)?`box ${Bn(s.folded)}`:i`bend length ${fr(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${t.revision}, ${wn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
       </p>
       ${t.note?i`<p class="note">${t.note}</p>`:d}
     </div>
-    ${s.section?Yt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
+    ${s.section?Jt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
     <img
       class="qr"
       src="/api/v1/cards/${t.code}/qr.svg"
@@ -3421,7 +3422,7 @@ return t.tools.length?i`<table class="fetch">
     <tbody>
       ${t.plan.steps.map(s=>Mk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Mk(t,e,n,s){let o=Qt(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Mk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
@@ -3463,7 +3464,7 @@ find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.l
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
         >`:d}function Nk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function Bk(t){let e=new Map;for(let[n]of Af)for(let s of t.filter(o=>jt(o)===
+n)} <b>${s.join(" ")}</b></div>`)}function Bk(t){let e=new Map;for(let[n]of Af)for(let s of t.filter(o=>Ht(o)===
 n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Ck(e.size),level:n,checks:[],steps:[]};
 a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Pk(t){
 return i`<div class="remarks" data-test="sheet-remarks">
@@ -3479,7 +3480,7 @@ return i`<div class="remarks" data-test="sheet-remarks">
   </div>`}function Ik(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
 ...new Set(t.map(({numbers:a})=>f($n(o,a[o]))))].join(" / ")).trim()}function Rk(t,{set_angle_deg:e,punch_depth_mm:n}){
 return e===null&&t.die?i`<b>no setting</b>`:i`<b>${f(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var fr,
-Af,Ck,Wk,Of=$(()=>{_();ds();tn();ee();Rl();kt();E();ue();G();Tn();ps();Je();Ca();Ae();Ht();fr=t=>f({text:H(t),
+Af,Ck,Wk,Of=$(()=>{_();ds();tn();ne();Rl();kt();E();ue();G();Tn();ps();Je();Ca();Ae();Ut();fr=t=>f({text:H(t),
 unit:P()});Af=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];Ck=t=>String.fromCharCode(97+t%26)+
 (t<26?"":String(Math.floor(t/26)+1));Wk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Ee({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Bs(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
@@ -3490,7 +3491,7 @@ print()}>
       ${t}
     </div>
   </div>`}var $r=$(()=>{_();nt();J()});var Ef={};et(Ef,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return Lf(t,Mt(e));let n,
-s=[],o=async()=>{s=(await Zt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
+s=[],o=async()=>{s=(await Qt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
 metal)?.name??n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
@@ -3632,7 +3633,7 @@ paper.toLowerCase()}">
     </figcaption>
   </figure>`}async function Vk(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
 length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Le().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Hk,Wf=$(()=>{_();U();nt();$t();J();rt();$r();Bt();
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Hk,Wf=$(()=>{_();U();nt();$t();J();rt();$r();Ct();
 Hk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Df(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
@@ -3671,7 +3672,7 @@ Hk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Df(t){return i
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
-      ><span class="force">${Kt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${qe(
+      ><span class="force">${Yt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${qe(
 t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,zk(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
@@ -3689,7 +3690,7 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,zk(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var Ff=$(()=>{_();ee();E();ue();G();Ht()});var jf={};et(jf,{show:()=>Yk});async function Yk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+  </ul>`}var Ff=$(()=>{_();ne();E();ue();G();Ut()});var jf={};et(jf,{show:()=>Yk});async function Yk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
 let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 it.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
@@ -3704,7 +3705,7 @@ trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(
         </div>
         ${a?je(a):d}
         ${o?gr(Df(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}ft(h,t.
-signal),r(null,{now:!0})}var Hf=$(()=>{_();U();_t();nt();E();Ff();J();rt();$r();Bt();eo()});function Uf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var Hf=$(()=>{_();U();_t();nt();E();Ff();J();rt();$r();Ct();eo()});function Uf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
@@ -3724,7 +3725,7 @@ signal),r(null,{now:!0})}var Hf=$(()=>{_();U();_t();nt();E();Ff();J();rt();$r();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var Jk,Gf=$(()=>{_();Ye();dt();rt();Jk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Vf(t){let e=t.map(({ring:o})=>zt([o])),n=Hl-2*yr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+  </section>`}var Jk,Gf=$(()=>{_();Ye();dt();rt();Jk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Vf(t){let e=t.map(({ring:o})=>Kt([o])),n=Hl-2*yr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return t.map(({name:o,ring:a},r)=>Xk(o,a,e[r],s))}function Xk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*yr),c=(Hl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>yr+(a-u)*r;return i`<figure>
     <svg
@@ -3750,8 +3751,8 @@ let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function _r(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Ld(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
-  </svg>`:d}function vr(t){let e=t.filter(n=>n?.length);return e.length?zt(e):[0,0,1,1]}var Hl,yr,wr,kr=$(()=>{
-_();E();De();ee();Hl=360,yr=50;wr=t=>f({text:H(t),unit:P()})});function qf(t,e){let n=vr(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function vr(t){let e=t.filter(n=>n?.length);return e.length?Kt(e):[0,0,1,1]}var Hl,yr,wr,kr=$(()=>{
+_();E();De();ne();Hl=360,yr=50;wr=t=>f({text:H(t),unit:P()})});function qf(t,e){let n=vr(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
@@ -3850,7 +3851,7 @@ busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.fil
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],he(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:L})=>[
 L,["This is needed."]])):{},A=Object.keys(y).length===0;if(Object.assign(s,{busy:A,wrong:y,others:[],clash:null}),
-a(),!A)return ne(y);try{await t.write(b),he(null),t.done(b);return}catch(L){await h(L)}s.busy=!1,a(),ne(s.wrong)}
+a(),!A)return se(y);try{await t.write(b),he(null),t.done(b);return}catch(L){await h(L)}s.busy=!1,a(),se(s.wrong)}
 async function h(b){if(b instanceof T&&b.status===412){let y=s.kept;s.kept=await t.read(e);let A=s.kept?t.toDraft(
 s.kept):{},L=ih(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:L,differences:L==="t\
 his changed"?Xa(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=oh(
@@ -3859,7 +3860,7 @@ Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,
 clash:null}),he(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??Xf(b,{signal:e,show:a,
 took:L=>g(y,L)});return u.set(y,A),A}function g(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
 ""&&l("height_mm",q(A)),l(b,eh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var xr=$(()=>{U();_t();pe();Zf();Ct();E();ks();J()});function Tr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...cx(t,a)},signal:r})).
+o()),takeOut:()=>c(null)}}var xr=$(()=>{U();_t();pe();Zf();Pt();E();ks();J()});function Tr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...cx(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=Qf(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
 null;e({parts:s,checks:lx(a),wrong:r?dx(r):[],fault:l})},n);return a=>{ix(t,a)&&o(a)}}function ix(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ue(n).filter(({type:s,blank:o,when:a})=>[
@@ -3950,7 +3951,7 @@ punch:t.punch};for(let[n]of ag)e[n]=Q(t[n]??"");for(let[n]of og)e[n]=wo(t[n]??""
 _();U();Es();E();J();sg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),og=[["left_deg","Left"],["midd\
 le_deg","Middle"],["right_deg","Right"]],ag=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
-end","To the middle of the strip, left and right alike."]]});function Lr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=zt([...e,s]),a=bn(o,Vl-2*lg,ql-2*lg),[r,l]=a([o[2],o[1]]),
+end","To the middle of the strip, left and right alike."]]});function Lr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Kt([...e,s]),a=bn(o,Vl-2*lg,ql-2*lg),[r,l]=a([o[2],o[1]]),
 c=[(Vl-r)/2,(ql-l)/2],h=m=>{let[g,b]=a(m);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -4077,7 +4078,7 @@ ths"?Mx(e,h):h,g=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m
         <summary>${e}</summary>
         ${s}
       </details>`:s}function Sx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Mn({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:fg(t),lines:l==="points"?7:2})}function Tx(t,e){let n=Pt(t);return n===null?`${e}\
+change:n,wrong:s,hint:r,unit:fg(t),lines:l==="points"?7:2})}function Tx(t,e){let n=It(t);return n===null?`${e}\
  ${th}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${f(Ot(n))}. `:""}May be typed with its unit: 25 s\
 hort tons/ft.`}function Mx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
 iece.":`${n} pieces.`}`:e}var mg,fg,Yl=$(()=>{_();zl();kr();pe();nt();Ti();E();G();hg();J();ug();mg=({broad:t,
@@ -4131,7 +4132,7 @@ holder:s}}))}
         </form>
         ${e&&A.kept?rg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>L("deflection_mm",v)}):d}
         ${e&&A.kept?gg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var wg=$(()=>{_();_t();pe();xr();oe();Gl();Lt();Ct();ks();Or();ng();On();ig();Yl();$g()});function _g(t,e,n,s){let{angles:o,wrong:a}=yo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=kn(
+var wg=$(()=>{_();_t();pe();xr();ae();Gl();Lt();Pt();ks();Or();ng();On();ig();Yl();$g()});function _g(t,e,n,s){let{angles:o,wrong:a}=yo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=kn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?Lx(s.set,a):n.set_angle_deg;for(let[u,m]of Ox)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Lx(t,e){
@@ -4210,9 +4211,9 @@ points:a=[]}=t,r=c=>Cx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i
         <dd data-test="after">${Ng(s,r)}</dd>
       </div>
     </dl>
-    ${Og({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?ce:1,words:`${l}: before ${Bg(n,r)}, now ${Bg(
+    ${Og({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?de:1,words:`${l}: before ${Bg(n,r)}, now ${Bg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function Cx(t,e){return t==="deg"?S(e,2):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Eg,Ng,
+  </section>`}function Cx(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Eg,Ng,
 Bg,Jl=$(()=>{_();Lg();E();Eg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Ng=(t,e)=>i`<b>${f(e(t.nominal))}</b>
     <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Bg=({low:t,high:e},n)=>`${n(t).text} to ${f(
 n(e))}`});function Fg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,g,b={})=>O(
@@ -4263,8 +4264,8 @@ worst!=="stop"&&t.die&&t.punch,s=f(w(Ix,{digits:0}));return i`${as(t.checks)}
           Die <b>${t.die??"none"}</b>, punch <b>${t.punch??"none"}</b>
         </div>
         <div class="set-figures">
-          ${Ut("Angle to set",S(t.set_angle_deg),"set-angle")}
-          ${Ut("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
+          ${Gt("Angle to set",S(t.set_angle_deg),"set-angle")}
+          ${Gt("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${os(t.first_hit)}
         <div class="figures">${no("Allow for",t)}</div>
@@ -4335,7 +4336,7 @@ t if it was set as shown."})}
   </form>`}function Ug({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${t.said.map(h=>i`<p>${de(h)}</p>`)}
+      ${t.said.map(h=>i`<p>${Bt(h)}</p>`)}
     </div>
     ${r?d:i`<section class="panel urgent" data-test="teaches-nothing">
             <p>${k("caution")} <b>Kept, but it does not count.</b> ${Js(c)}</p>
@@ -4367,19 +4368,19 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Px,Pg,Ix,Rg,Wg,Dg,Rx,Gg=$(()=>{_();so();Tg();E();ue();J();oo();G();Tn();Jl();Xe();se();Px=[["c\
+    </div>`}var Px,Pg,Ix,Rg,Wg,Dg,Rx,Gg=$(()=>{_();so();Tg();E();ue();J();oo();G();Tn();Jl();Xe();oe();Px=[["c\
 hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Pg=300,Ix=102,Rg=t=>i`<ol class="stages" aria-label="Stages">
     ${Px.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,Wg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Dg=t=>e=>{e.preventDefault(),
 t()};Rx=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
-      <span class="more">${n.map(de).join("; ")}</span>
+      <span class="more">${n.map(Bt).join("; ")}</span>
     </a>
   </li>`});var Vg={};et(Vg,{show:()=>Dx});async function Dx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await lt(b,t.signal)).items)),o=ia(t.query);
 o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Nr},bend:null,
-answer:null,id:Wt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&yg(a.typed)?"Leave without keepin\
+answer:null,id:Dt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&yg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4395,11 +4396,11 @@ Object.fromEntries(b.map(y=>[y,Wx[y]])));history.replaceState(null,"",`/shop/tes
 a.bend=(await M("POST","/bend",{body:kn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=_g(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await g(async()=>{a.answer=(await M("POST","/test-\
 bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Nr,lot:a.typed.lot,
-places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),ne(
+places:a.typed.places},answer:null,id:Dt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
 signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},Fx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
 function Fx(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var Wx,qg=$(()=>{_();U();ca();_t();Nt();Ct();nt();bt();vg();E();J();Bt();
+ed stays here: try again.":String(t)}var Wx,qg=$(()=>{_();U();ca();_t();Nt();Pt();nt();bt();vg();E();J();Ct();
 Gg();Wx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
 ch as 90."]}});function zg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
@@ -4409,7 +4410,7 @@ t.apart)}>
     </h2>
     ${n?Hx(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
-    ${t.said.map(a=>i`<p>${de(a)}</p>`)}
+    ${t.said.map(a=>i`<p>${Bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
               <a class="button" data-test="to-strip" href=${Ux(o)}>Bend this strip</a>
             </p>`):d}
@@ -4458,7 +4459,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
           ${f(w(e,{digits:2}))} over V
           ${f(w(n))}${s?i` <small>lot ${s}</small>`:d}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${de(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Bt(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${tt(o.nominal,2)} times</b> as much as expected
                 (${tt(o.low,2)} to ${tt(o.high,2)}).
@@ -4494,8 +4495,8 @@ t.v_opening_mm?`V ${f(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
           </button>`))}
     </div>
   </li>`}function Yx({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Vx,Jg=$(()=>{_();U();_t();oe();nt();bt();
-E();G();Jl();rt();Kg();Bt();Ht();Vx={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var Xg={};et(Xg,{show:()=>Jx});async function Jx(t){let e=da(t.params.kind);if(!e)return t.title("Not here"),t.
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Vx,Jg=$(()=>{_();U();_t();ae();nt();bt();
+E();G();Jl();rt();Kg();Ct();Ut();Vx={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var Xg={};et(Xg,{show:()=>Jx});async function Jx(t){let e=da(t.params.kind);if(!e)return t.title("Not here"),t.
 render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=Ge[e];
 t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=vr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4534,11 +4535,11 @@ d}`}function e0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var Qx,Zg=$(()=>{_();_t();E();G();rt();Bt();kr();Qx=t=>Math.max(...t)});function Zl(t,e){let n=e.params.tool===Xl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var Qx,Zg=$(()=>{_();_t();E();G();rt();Ct();kr();Qx=t=>Math.max(...t)});function Zl(t,e){let n=e.params.tool===Xl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(it[t])?Li:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await ah(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ut(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Xl,Qg=$(()=>{_t();oe();Lt();Ct();Xl="+"});async function t$(t,e){let n=await Cs({...e,blank:{poisson:.3},boxes:n0,toDraft:o=>({code:o.code??"",...nh(o)}),
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Xl,Qg=$(()=>{_t();ae();Lt();Pt();Xl="+"});async function t$(t,e){let n=await Cs({...e,blank:{poisson:.3},boxes:n0,toDraft:o=>({code:o.code??"",...nh(o)}),
 fromDraft:o=>({...sh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
@@ -4587,7 +4588,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
       ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Vd.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Ql,n0,e$=$(()=>{_();pe();_t();xr();wi();Or();ks();G();J();rt();Bt();Ql=[["low","Low"],["nom\
+  </fieldset>`}var Ql,n0,e$=$(()=>{_();pe();_t();xr();wi();Or();ks();G();J();rt();Ct();Ql=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],n0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...ns,...yn.flatMap(({name:t,label:e})=>[...Ql,["source","s\
 ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...yn]});var n$={};et(n$,{show:()=>a0});async function a0(t){let e=da(t.params.kind);return e?t.params.tool===Xl&&!ht(it[e])?
@@ -4609,7 +4610,7 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
           ${Ps(it[e],Er({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Mr(
 r,s):d}))}
           ${Ar(r,s,n.one)}
-        </form>`)}l(),t.ready()}var o0,s$=$(()=>{_();_t();pe();xr();Qg();Gl();Lt();ks();Or();rt();Bt();Yl();e$();
+        </form>`)}l(),t.ready()}var o0,s$=$(()=>{_();_t();pe();xr();Qg();Gl();Lt();ks();Or();rt();Ct();Yl();e$();
 o0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var r$={};et(r$,{show:()=>l0});async function l0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(d0(n,o)),o=c0(n,s,
@@ -4640,7 +4641,7 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`}function p0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${qt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
+        ${zt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${ot(n.expires_at).slice(-5)}.
       </p>
       <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${a$(n.qr)} />
@@ -4658,10 +4659,10 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${qt[s.role].word.toLowerCase()}.
+            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${zt[s.role].word.toLowerCase()}.
           </p>`:d}
     ${K({name:"role",label:"As",value:t.role,options:o$,change:o=>{t.role=o,e.draw()}})}
-    <p class="hint" data-test="role-does">${qt[t.role].word}: ${qt[t.role].does}.</p>
+    <p class="hint" data-test="role-does">${zt[t.role].word}: ${zt[t.role].does}.</p>
     ${O({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
@@ -4690,7 +4691,7 @@ role,options:o$,change:s=>e.setRole(n,s)})}
                   </button>`}
         </li>`)}
   </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var i0,o$,h0,a$,f0,i$=$(()=>{_();U();ln();
-G();J();Ht();i0=2e3,o$=Object.entries(qt).map(([t,{word:e}])=>[t,e]);h0=()=>i`<section class="panel" data-test="no-network">
+G();J();Ut();i0=2e3,o$=Object.entries(zt).map(([t,{word:e}])=>[t,e]);h0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4705,7 +4706,7 @@ G();J();Ht();i0=2e3,o$=Object.entries(qt).map(([t,{word:e}])=>[t,e]);h0=()=>i`<s
   Some phones ask each time before the camera may be used.
 </p>`});var c$={};et(c$,{show:()=>g0});async function g0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
 let e={me:null,code:$0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(b0(e,n));e.me=await rn(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function $0(){if(location.pathname!=="\
+catch(()=>null),e.waits=(await Ft().catch(()=>[])).length,n(),t.ready()}function $0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
 null,"",location.pathname),t}function b0(t,e){let{me:n}=t;return n?n.role?w0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
@@ -4748,7 +4749,7 @@ s,hint:"The owner sees this name in the list."})}
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",qt[e].word)} <b>${t.name}</b>: ${qt[e].does}.</p>
+    <p data-test="paired">${k("ok",zt[e].word)} <b>${t.name}</b>: ${zt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${Cr}
     <p>
@@ -4757,7 +4758,7 @@ s,hint:"The owner sees this name in the list."})}
   </div>`}async function y0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await Vc()}async function _0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Gc(t.
 code,t.name.trim()),j(),ut(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Co(n)}),e()}}var l$,d$=$(()=>{_();ln();Nt();Ct();nt();bt();G();J();tc();Bt();l$={revoked:"T\
+t,{asking:!1,fault:Co(n)}),e()}}var l$,d$=$(()=>{_();ln();Nt();Pt();nt();bt();G();J();tc();Ct();l$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function h$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
@@ -4820,7 +4821,7 @@ k0,p$=$(()=>{U();v0=3e5,k0=6e7});function f$({state:t,choose:e,take:n}){let{name
               @click=${()=>A0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var S0,u$,T0,m$,A0,O0,g$=$(()=>{_();G();Ht();S0=[["press","Press"],["tools","Tools"],["metals","Meta\
+  </div>`}var S0,u$,T0,m$,A0,O0,g$=$(()=>{_();G();Ut();S0=[["press","Press"],["tools","Tools"],["metals","Meta\
 ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],u$=8;T0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
@@ -4882,9 +4883,9 @@ copy yet")}function P0(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var L0,C0,b$=$(()=>{_();U();p$();bt();G();g$();Ht();L0={night:"by itself","by-hand":"by hand",replaced:"\
+  </section>`}var L0,C0,b$=$(()=>{_();U();p$();bt();G();g$();Ut();L0={night:"by itself","by-hand":"by hand",replaced:"\
 before it was replaced"};C0=t=>`${(t/1e6).toFixed(1)} MB`});async function w$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await Pe(h,Go(
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Pe(h,Go(
 Yn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Ic(t),await No(e)}var y$=$(()=>{U();
 Xn();Ie();$t()});function _$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
@@ -4909,8 +4910,8 @@ Xn();Ie();$t()});function _$(t){return t.length?i`<section class="panel" data-te
     </ul>
   </section>`:d}async function I0(t){try{await w$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
 e))}}async function R0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await No(t.code),await Zn())}var v$=$(()=>{_();dt();oe();y$();$t();bt();rt()});var S$={};et(S$,{show:()=>W0});async function W0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Le().catch(()=>[]),Dt().catch(()=>[]),Eo().catch(()=>[])]);e=
+ copy.`)&&(await No(t.code),await Zn())}var v$=$(()=>{_();dt();ae();y$();$t();bt();rt()});var S$={};et(S$,{show:()=>W0});async function W0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Le().catch(()=>[]),Ft().catch(()=>[]),Eo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
@@ -4935,7 +4936,7 @@ timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(
         </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function D0(){
 let t=Hn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${qt[t].word}</b>: ${qt[t].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${zt[t].word}</b>: ${zt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
   </section>`}function F0(t){let{units:e,inches:n}=C(),s=o=>{Ee(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
@@ -5003,7 +5004,7 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var k$,T$=$(
-()=>{_();U();ln();dt();Nt();Lt();nt();$t();bt();G();J();tc();Ss();v$();As();Ht();k$={title:"title",note:"note",
+()=>{_();U();ln();dt();Nt();Lt();nt();$t();bt();G();J();tc();Ss();v$();As();Ut();k$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function ve(t){let e=Qo(t.split("?")[0])?.route.needs;return!e||ht(e)}function Qo(t){let e=t.split("/").filter(
 Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of M$){let s=q0(n.path.split("/").filter(Boolean),e);
 if(s)return{route:n,params:s}}}function q0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
@@ -5058,7 +5059,7 @@ rt"],["/shop","Shop"],["/settings","Settings"]];K0=i`<svg viewBox="0 0 64 64" ar
         <button type="button" class="button" data-test="try-storage" @click=${()=>location.reload()}>
           Try again
         </button>
-      </p>`:d});ln();gi();Ct();nt();bt();oe();async function O$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+      </p>`:d});ln();gi();Pt();nt();bt();ae();async function O$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
 js");t.waiting&&A$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
 atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&A$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from flangebook.bending.checks import degrees
 from flangebook.planning.answer import JsonDict
 
 MOST_DIFFERENCES = 400
@@ -92,6 +93,8 @@ def _said(value: Any, unit: str) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, (int, float)):
+        if unit == "°":
+            return degrees(value) + unit
         return f"{value:.2f}".rstrip("0").rstrip(".") + unit
     return str(value)
 

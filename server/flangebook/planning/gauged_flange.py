@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.gauging import Gauge
 from flangebook.bending.measured_flange import flange_at_angle_mm, most_error_mm
@@ -15,7 +16,7 @@ from flangebook.bending.outline import tool_stack
 from flangebook.bending.part import Part
 from flangebook.bending.ring import bounds, furthest_x
 from flangebook.bending.tooling import Press
-from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.answer import JsonDict, number, sentence_json
 from flangebook.planning.dimensions import gauged_flat
 from flangebook.planning.fit import Equipment, Fit
 from flangebook.planning.saved_table import Line
@@ -155,20 +156,29 @@ def _from_error(
         "v_opening_mm": step.get("v_opening_mm"),
         "to_check": [],
     }
-    how = f"Flange {abs(error):.2f} mm too {'long' if error > 0 else 'short'}."
+    how = f"Flange {{off_mm}} too {'long' if error > 0 else 'short'}."
+    numbers = {"off_mm": abs(error)}
     if abs(error) > flange["most_error_mm"]:
         said["to_check"] = list(TO_CHECK)
-        return said | {"words": f"{how} No gauge is that far off: no new X before it is checked."}
+        far = "No gauge is that far off: no new X before it is checked."
+        return said | _said(f"{how} {far}", numbers)
     x = _x_set(step, trial, setting)
     said["off_plan_mm"] = number(error - (x - float(step["gauge_x_mm"])))
     even = abs(error) <= EVEN_MM
     x = x if even else x - error
     if not gauge_reaches(step, x):
-        end = f"ends at {flange['x_low_mm' if x < flange['x_low_mm'] else 'x_high_mm']:g} mm"
-        return said | {"words": f"{how} The gauge {end} here and cannot mend it."}
+        numbers["end_mm"] = flange["x_low_mm" if x < flange["x_low_mm"] else "x_high_mm"]
+        return said | _said(f"{how} The gauge ends at {{end_mm}} here and cannot mend it.", numbers)
     if even:
-        return said | {"gauge_x_mm": number(x), "words": "Flange as wanted: leave the gauge."}
-    return said | {"gauge_x_mm": number(x), "words": f"{how} Set the gauge to X {x:.2f} mm."}
+        return said | {"gauge_x_mm": number(x)} | _said("Flange as wanted: leave the gauge.", {})
+    # X with the digits that a gauge is set to, whatever its size.
+    words = f"{Sentence(how, numbers).words} Set the gauge to X {x:.2f} mm."
+    return said | {"gauge_x_mm": number(x), "words": words}
+
+
+def _said(template: str, numbers: Mapping[str, float]) -> JsonDict:
+    said = Sentence(template, numbers)
+    return {"words": said.words, "said": sentence_json(said)}
 
 
 def gauge_reaches(step: Given, x_mm: float) -> bool:
@@ -207,5 +217,5 @@ def _none_from(measured_mm: float, why: str) -> JsonDict:
         "off_plan_mm": None,
         "v_opening_mm": None,
         "to_check": [],
-        "words": why,
+        **_said(why, {}),
     }

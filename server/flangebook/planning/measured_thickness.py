@@ -11,11 +11,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.correction import correction_table
 from flangebook.bending.metals import Metal
 from flangebook.bending.setting_limits import SettingLimits
 from flangebook.bending.tooling import Crib, Die, Press, Punch
-from flangebook.planning.answer import JsonDict
+from flangebook.planning.answer import JsonDict, sentence_json
 from flangebook.planning.fit import Equipment, Wanted, fit
 from flangebook.planning.setting_json import limits_json, limits_of, rows_json, within
 
@@ -80,7 +81,11 @@ def _nearer(one: SettingLimits, other: SettingLimits) -> SettingLimits:
 
 def another_sheet(answer: JsonDict, ordered_mm: float, measured_mm: float) -> JsonDict:
     """The answer to a result on a sheet that is not the card's: no setting, and what to check."""
-    what = f"The sheet measures {measured_mm:g} mm, the card is planned for {ordered_mm:g} mm."
+    said = Sentence(
+        "The sheet measures {measured_mm}, the card is planned for {ordered_mm}.",
+        {"measured_mm": measured_mm, "ordered_mm": ordered_mm},
+    )
+    what, apart = said.words, sentence_json(said)
     in_order = " ".join(f"{at}. {one}" for at, one in enumerate(TO_CHECK, 1))
     flange = answer["flange"]
     return {
@@ -89,9 +94,10 @@ def another_sheet(answer: JsonDict, ordered_mm: float, measured_mm: float) -> Js
         "punch_depth_mm": None,
         "tilt_mm_per_m": None,
         "crown": None,
-        "flange": flange and {**flange, "gauge_x_mm": None, "words": what},
+        "flange": flange and {**flange, "gauge_x_mm": None, "words": what, "said": apart},
         "limited_by": [],
         "to_check": list(TO_CHECK),
         "what": what,
+        "said": apart,
         "words": f"{what} No setting before that is clear. Check in this order: {in_order}",
     }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from flangebook.bending.checks import tidy
+from flangebook.bending.checks import degrees, tidy
 from flangebook.shop.cards import Content
 
 MOST_CHANGES = 60
@@ -171,4 +171,4 @@ def _said(value: Any, unit: str) -> str:
         return "none"
     if isinstance(value, bool) or not isinstance(value, int | float):
         return str(value)
-    return f"{tidy(value)}{unit}"
+    return f"{degrees(value) if unit == '°' else tidy(value)}{unit}"

@@ -97,7 +97,7 @@ const range = ({ low, high }, show) => `${show(low).text} to ${words(show(high))
  * @returns {import("../units.js").Shown}
  */
 function shownAs(unit, value) {
-  if (unit === "deg") return angle(value, 2);
+  if (unit === "deg") return angle(value);
   if (unit === "mm") return length(value, { digits: 2 });
   return { text: fixed(value, 3), unit };
 }

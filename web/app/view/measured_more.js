@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { EVEN_MM, gaugeAfter } from "../gauge_next.js";
 import { angle, length, words } from "../units.js";
-import { flag } from "./checks.js";
+import { flag, sentence } from "./checks.js";
 import { setFigure } from "./setting.js";
 
 /** @param {import("../../screens/trial.js").Result} result */
@@ -17,8 +17,8 @@ export function gaugeNext(result) {
 }
 
 /** @param {import("../gauge_next.js").GaugeNext} gauge */
-function noGauge({ error_mm: error, words: why, to_check: checks }) {
-  if (!checks.length) return html`<p data-test="no-gauge">${why}</p>`;
+function noGauge({ error_mm: error, words: why, said, to_check: checks }) {
+  if (!checks.length) return html`<p data-test="no-gauge">${said ? sentence(said) : why}</p>`;
   return html`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${flag("stop")} <b>No new gauge X.</b> ${flangeWords(error)} No gauge is that far off.</p>
     <ol>

@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { limitsOf, TO_CHECK } from "../limits.js";
 import { angle, words } from "../units.js";
-import { flag } from "./checks.js";
+import { flag, sentence } from "./checks.js";
 
 /**
  * @param {any} step
@@ -13,7 +13,9 @@ export function noSetting(step, { waits, correction }) {
   if (!waits && !correction?.to_check?.length) {
     return html`<p data-test="no-setting">${correction?.words || "No new setting comes from this one."}</p>`;
   }
-  const what = correction?.what ?? `${endsWords(step)} Something else is wrong.`;
+  const what = correction?.said
+    ? sentence(correction.said)
+    : (correction?.what ?? `${endsWords(step)} Something else is wrong.`);
   return html`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${flag("stop")} <b>No new setting.</b> ${what}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>

@@ -55,6 +55,7 @@ FlangeResult = answer(
     v_opening_mm=maybe(),
     to_check=many(text()),
     words=text(),
+    said=sometimes(one(Said)),
 )
 Correction = answer(
     "Correction",
@@ -67,6 +68,7 @@ Correction = answer(
     crown=sometimes(one(Crown, allow_none=True)),
     flange=sometimes(one(FlangeResult, allow_none=True)),
     thickness_mm=sometimes(number()),
+    said=sometimes(one(Said)),
     limited_by=sometimes(many(text())),
     to_check=sometimes(many(text())),
     what=sometimes(text()),
