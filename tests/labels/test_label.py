@@ -17,7 +17,7 @@ from flangebook.labels.draw_png import label_png
 from flangebook.labels.draw_svg import label_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import SIZES, label
-from flangebook.labels.layout import LEAST_SIZE, Frame, Label, QrMark, Text
+from flangebook.labels.layout import LEAST_SIZE, Frame, Label, QrMark, Sign, Text
 from flangebook.labels.typeface import face, printable
 
 from .cards import card, step, with_plan
@@ -43,6 +43,8 @@ def boxes(one: Label) -> list[tuple[float, float, float, float]]:
                 found.append(mark.box)
             case QrMark():
                 found.append((mark.x, mark.y, mark.x + mark.side, mark.y + mark.side))
+            case Sign():
+                found.append((mark.x, mark.y, mark.x + mark.side, mark.y + mark.side))
             case Frame():
                 pass  # frames hold text on purpose
     return found
@@ -67,6 +69,44 @@ def test_the_essentials_stand_in_clear_type(size: str) -> None:
     for essential in ("SHE-7FA1", "Shelf bracket,", "3 mm", "Mild steel", "V 25", "S85-1",
                       "141.6 × 220 mm", "Allow for 58 kN", "3"):  # fmt: skip
         assert essential in text
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize(
+    ("worst", "word", "lines"), [("stop", "STOP", 1), ("caution", "Caution", 3),
+                                 ("unknown", "Unknown", 3)]
+)  # fmt: skip
+def test_a_finding_has_a_sign_of_its_own_beside_its_word(size, worst, word, lines) -> None:
+    """Told apart by shape on black and white paper: octagon, open triangle, circle."""
+    one = made(with_plan(card(), worst=worst), size)
+    sign = next(m for m in one.marks if isinstance(m, Sign) and m.level == worst)
+    (text,) = [m for m in one.marks if isinstance(m, Text) and word in m.words]
+    assert text.words.endswith("read the card"), "not cut"
+    assert 0.0 < text.x - (sign.x + sign.side) < 1.0
+    assert sign.y < text.y < sign.y + 1.5 * sign.side
+    assert len(sign.lines()) == lines
+    root = ElementTree.fromstring(label_svg(one))
+    assert root.find(f".//{SVG}path[@class='{worst}']") is not None
+    corners = {"stop": 8, "caution": 3, "unknown": 40}
+    outline = sign.lines()[0]
+    assert outline[0] == pytest.approx(outline[-1]), "closed"
+    assert len(outline) - 1 == corners[worst]
+
+
+def test_the_warning_triangle_has_equal_sides() -> None:
+    """ISO 3864-1: the warning sign is an equilateral triangle."""
+    a, b, c, _ = Sign(0, 0, 24, "caution").lines()[0]
+    sides = [((p[0] - q[0]) ** 2 + (p[1] - q[1]) ** 2) ** 0.5 for p, q in ((a, b), (b, c), (c, a))]
+    assert max(sides) - min(sides) < 0.05
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_without_a_finding_there_is_no_sign_but_for_an_order_not_checked(size) -> None:
+    plain = with_plan(card(), worst="ok", order={"proven": True})
+    assert not [m for m in made(plain, size).marks if isinstance(m, Sign)]
+    unproven = with_plan(card(), worst="ok", order={"proven": False})
+    (sign,) = [m for m in made(unproven, size).marks if isinstance(m, Sign)]
+    assert sign.level == "unknown"
 
 
 @pytest.mark.parametrize("size", SIZES)
@@ -147,7 +187,7 @@ def test_tools_stand_once_when_they_are_the_same_and_per_step_when_not() -> None
 
 @pytest.mark.parametrize(
     ("worst", "says"),
-    [("stop", "STOP"), ("caution", "Caution"), ("unknown", "Unknown rating")],
+    [("stop", "STOP"), ("caution", "Caution"), ("unknown", "Unknown: read the card")],
 )
 @pytest.mark.parametrize("size", SIZES)
 def test_a_finding_is_on_the_label_as_a_word(size: str, worst: str, says: str) -> None:

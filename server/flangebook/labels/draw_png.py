@@ -12,7 +12,7 @@ from functools import lru_cache
 from PIL import Image, ImageDraw, ImageFont
 
 from flangebook.bending.errors import InputError
-from flangebook.labels.layout import Frame, Label, QrMark, Text
+from flangebook.labels.layout import Frame, Label, QrMark, Sign, Text
 from flangebook.labels.qr import QUIET_MODULES
 from flangebook.labels.sheet import Page
 from flangebook.labels.typeface import face
@@ -68,6 +68,8 @@ def _label_image(label: Label, dpi: int) -> Image.Image:
             _draw_text(pen, mark, dpi * _FINER)
         elif isinstance(mark, Frame):
             _draw_frame(pen, mark, dpi * _FINER)
+        elif isinstance(mark, Sign):
+            _draw_sign(pen, mark, dpi * _FINER)
     image = fine.resize(size, Image.Resampling.BOX)
     pen = ImageDraw.Draw(image)
     for mark in label.marks:
@@ -96,6 +98,13 @@ def _draw_frame(pen: ImageDraw.ImageDraw, frame: Frame, dpi: float) -> None:
     right, bottom = _pixels(frame.x + frame.width, dpi), _pixels(frame.y + frame.height, dpi)
     line = max(1, _pixels(frame.line, dpi))
     pen.rectangle((left, top, right - 1, bottom - 1), outline=_BLACK, width=line)
+
+
+def _draw_sign(pen: ImageDraw.ImageDraw, sign: Sign, dpi: float) -> None:
+    scale = dpi / MM_PER_INCH
+    for line in sign.lines():
+        points = [(x * scale, y * scale) for x, y in line]
+        pen.line(points, fill=_BLACK, width=max(1, round(sign.stroke * scale)), joint="curve")
 
 
 def _draw_qr(pen: ImageDraw.ImageDraw, mark: QrMark, dpi: float) -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from html import escape
 
-from flangebook.labels.layout import Frame, Label, Mark, QrMark, Text
+from flangebook.labels.layout import Frame, Label, Mark, QrMark, Sign, Text
 from flangebook.labels.qr import QUIET_MODULES, Level, qr_code
 from flangebook.labels.sheet import Page
 from flangebook.labels.typeface import face
@@ -29,6 +29,8 @@ class _Drawing:
                 return _qr(mark)
             case Frame():
                 return _frame(mark)
+            case Sign():
+                return _sign(mark)
 
     def label(self, label: Label) -> str:
         """All marks of a label."""
@@ -129,4 +131,14 @@ def _frame(frame: Frame) -> str:
         f'<rect x="{frame.x + half:g}" y="{frame.y + half:g}" '
         f'width="{frame.width - frame.line:g}" height="{frame.height - frame.line:g}" '
         f'fill="none" stroke="#000" stroke-width="{frame.line:g}"/>'
+    )
+
+
+def _sign(sign: Sign) -> str:
+    paths = "".join(
+        f"M{' '.join(f'{x:.4g} {y:.4g}' for x, y in line)}" for line in sign.lines()
+    )  # fmt: skip
+    return (
+        f'<path class="{sign.level}" d="{paths}" fill="none" stroke="#000" '
+        f'stroke-width="{sign.stroke:.3g}" stroke-linejoin="round"/>'
     )

@@ -13,7 +13,7 @@ Units = Literal["mm", "inch"]
 _MM_PER_INCH = 25.4
 _KN_PER_SHORT_TON = 8.896443
 _WORST = {"stop": "STOP: read the card", "caution": "Caution: read the card",
-          "unknown": "Unknown rating: read the card", "ok": ""}  # fmt: skip
+          "unknown": "Unknown: read the card", "ok": ""}  # fmt: skip
 
 _MOVES = (
     ("turn_quarter", "quarter turn"),
@@ -37,7 +37,7 @@ class StepFact:
 @dataclass(frozen=True, slots=True)
 class LabelFacts:
     """The essentials of a card as words. allow_for, expected: the greatest force of its steps, to
-    allow for and expected; empty where no step has one."""
+    allow for and expected; empty where no step has one. worst: level of the worst finding."""
 
     code: str
     shown_code: str
@@ -50,6 +50,7 @@ class LabelFacts:
     allow_for: str
     expected: str
     bends: str
+    worst: str
     warning: str
     order_warning: str
     steps: tuple[StepFact, ...]
@@ -81,6 +82,7 @@ def facts_of_card(
         allow_for=_greatest(steps, "force_kn_high", units),
         expected=_greatest(steps, "force_kn", units),
         bends=_bends(part["bends"]),
+        worst=plan.get("worst", "ok"),
         warning=_WORST.get(plan.get("worst", "ok"), ""),
         order_warning=_order_warning(plan.get("order")),
         steps=tuple(

@@ -21,6 +21,7 @@ from flangebook.labels.layout import (
     QrMark,
     Text,
     line_height,
+    signed_line,
 )
 from flangebook.labels.qr import qr_code
 from flangebook.labels.typeface import face, printable, wrapped
@@ -53,7 +54,10 @@ def _small(facts: LabelFacts, address: str) -> Label:
     marks += column.line(facts.blank, 2.1)
     press = f"Allow for {facts.allow_for}" if facts.allow_for else facts.bends
     marks += column.line(f"{press} · rev {facts.revision}", 2.1)
-    marks += column.line(facts.warning or facts.order_warning, 2.1, bold=True)
+    if facts.warning:
+        marks += signed_line(column, facts.worst, facts.warning, 2.1)
+    else:
+        marks += signed_line(column, "unknown", facts.order_warning, 2.1)
     return Label(50.0, 25.0, _name(facts), tuple(marks))
 
 
@@ -71,7 +75,7 @@ def _large(facts: LabelFacts, address: str) -> Label:
     marks += right.line(facts.blank, 3.0)
     marks += right.line(facts.tools, 3.0)
     marks += _force(right, facts)
-    marks += _warning(right, facts.warning)
+    marks += _warning(right, facts)
     right.width = 43.0
     marks += _steps(right, facts)
     return Label(100.0, 50.0, _name(facts), tuple(marks))
@@ -106,15 +110,15 @@ def _force(column: Column, facts: LabelFacts) -> list[Mark]:
     return marks
 
 
-def _warning(column: Column, words: str) -> list[Mark]:
+def _warning(column: Column, facts: LabelFacts) -> list[Mark]:
     """The worst finding in a box of its own."""
     size, pad = 2.8, 0.7
-    if not words:
+    if not facts.warning:
         return []
     top = column.y + 0.5
     height = line_height(size) + 2 * pad
     inner = Column(column.x + 1.2, top + pad, column.width - 2.4, column.bottom)
-    text = inner.line(words, size, bold=True)
+    text = signed_line(inner, facts.worst, facts.warning, size)
     column.y = top + height + 0.5
     return [Frame(column.x, top, column.width, height), *text]
 
@@ -130,8 +134,7 @@ def _steps(column: Column, facts: LabelFacts) -> list[Mark]:
     left_out = len(facts.steps) - len(shown)
     if left_out:
         marks += column.line(f"and {left_out} more: open the card", size, bold=True)
-    marks += column.line(facts.order_warning, size, bold=True)
-    return marks
+    return marks + signed_line(column, "unknown", facts.order_warning, size)
 
 
 def _table(column: Column, steps: tuple[StepFact, ...], size: float) -> list[Mark]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from flangebook.labels.qr import QrCode
+from flangebook.labels.signs import LINES, SQUARE, STROKE, Line
 from flangebook.labels.typeface import face, printable, shortened, size_that_fits
 
 LEAST_SIZE = 1.7  # [mm] of the em: below this, print is not read at a bin
@@ -57,7 +58,30 @@ class Frame:
     line: float = 0.3
 
 
-Mark = Text | QrMark | Frame
+@dataclass(frozen=True, slots=True)
+class Sign:
+    """The sign of a finding's level; x, y, side: of its square. [mm]. level: of ``signs.LINES``."""
+
+    x: float
+    y: float
+    side: float
+    level: str
+
+    def lines(self) -> tuple[Line, ...]:
+        """Its lines on the label. [mm]."""
+        scale = self.side / SQUARE
+        return tuple(
+            tuple((self.x + a * scale, self.y + b * scale) for a, b in line)
+            for line in LINES[self.level]
+        )
+
+    @property
+    def stroke(self) -> float:
+        """How wide its lines are. [mm]."""
+        return self.side / SQUARE * STROKE
+
+
+Mark = Text | QrMark | Frame | Sign
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,6 +123,19 @@ class Column:
         baseline = self.y + face(bold).ascent * size
         self.y += line_height(size) + gap
         return [Text(self.x, baseline, fitted, shown, bold)]
+
+
+def signed_line(column: Column, level: str, words: str, size: float) -> list[Mark]:
+    """A line with the sign of its level before it; without words nothing."""
+    side, top = 1.05 * size, column.y
+    beside = Column(
+        column.x + side + 0.25 * size, top, column.width - side - 0.25 * size, column.bottom
+    )
+    text = beside.line(words, size, bold=True)
+    if not text:
+        return []
+    column.y = beside.y
+    return [Sign(column.x, top + 0.5 * (line_height(size) - side), side, level), *text]
 
 
 def line_height(size: float) -> float:
