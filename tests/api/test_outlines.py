@@ -225,7 +225,7 @@ def test_blocks_that_cannot_be(reader: FlaskClient, change: dict[str, Any], fiel
 NEW = {
     "press": ("floor_below_die_mm", "die_holder_height_mm", "die_holder_width_mm",
               "die_holder_points_mm", "die_holder_rating_kn_per_m", "gauge_repeatability_mm",
-              "set_by"),
+              "set_by", "angle_accuracy_deg"),
     "punches": ("turned", "neck_width_mm", "throat_top_mm"),
     "dies": ("turned", "openings", "up"),
     "holders": ("shape", "clamp_height_mm", "body_front_mm", "body_back_mm"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from math import hypot
 
 import pytest
@@ -92,6 +93,26 @@ def test_nine_in_ten_first_hits_come_out_exact_or_open(code):
         assert sum(y >= 90.0 - 1e-9 for y in came) >= 0.9 * len(came)
         if one_of is normal:
             assert sum(least <= y <= most for y in came) >= 0.88 * len(came)
+
+
+@pytest.mark.parametrize("set_by", ["angle", "depth", "stop", None])
+def test_a_press_that_measures_the_angle_leaves_the_springback_s_doubt(set_by):
+    """Mild steel, t 2: 90 to 94.3 where the depth's doubt is in it; the springback's own band where
+    the press goes on until the set angle stands. A depth or a stop measures nothing."""
+    press = replace(DEMO_PRESS, set_by=set_by, angle_accuracy_deg=0.3)
+    asked = (STARTER_METALS["mild-steel-cr"], 2.0, 400.0, 90.0)
+    usual = check_bend(*asked, press=DEMO_PRESS, crib=DEMO_CRIB)
+    answer = check_bend(*asked, press=press, crib=DEMO_CRIB)
+    most = answer["first_hit"]["comes_out_deg_high"]
+    if set_by != "angle":
+        assert answer["first_hit"] == usual["first_hit"]
+        return
+    assert most < 92.0
+    assert usual["first_hit"]["comes_out_deg_high"] > 94.0
+    assert answer["first_hit"]["comes_out_deg_low"] == 90.0
+    assert answer["set_angle_deg"] < usual["set_angle_deg"]
+    band = answer["springback_deg_high"] - answer["springback_deg_low"]
+    assert most - 90.0 >= band - 0.01, "not narrower than the springback alone"
 
 
 @given(wanted_angles, st.floats(0.8, 3.0), st.floats(0.5, 2.0))

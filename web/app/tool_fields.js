@@ -396,6 +396,15 @@ export const GROUPS = {
             ["stop", "by a stop"],
           ],
         },
+        {
+          name: "angle_accuracy_deg",
+          label: "It measures the angle in the sheet, within ±",
+          type: "number",
+          unit: "°",
+          broad: true,
+          blank: "unknown",
+          hint: "Only where its papers say how near. Empty: 2° is counted with (common practice).",
+        },
       ],
     },
     {

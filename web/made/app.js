@@ -623,7 +623,9 @@ Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflecti
  over the whole bed: from its papers, or from three strips below."},{name:"bending_speed_mm_s",label:"Bending \
 speed",type:"number",unit:"mm/s",blank:"unknown"}]},{title:"How it is set",part:"rest",fields:[{name:"set_by",
 label:"For a bend the press is set",type:"pick",broad:!0,blank:"not known: read as by angle",options:[["angle",
-"by angle"],["depth","by depth"],["stop","by a stop"]]}]},{title:"Back gauge",part:"rest",fields:[{name:"gauge\
+"by angle"],["depth","by depth"],["stop","by a stop"]]},{name:"angle_accuracy_deg",label:"It measures the angl\
+e in the sheet, within ±",type:"number",unit:"°",broad:!0,blank:"unknown",hint:"Only where its papers say ho\
+w near. Empty: 2° is counted with (common practice)."}]},{title:"Back gauge",part:"rest",fields:[{name:"gauge\
 _x_min_mm",label:"X from",type:"length"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min\
 _mm",label:"R from",type:"length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height_mm",
 label:"Finger height",type:"length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_\
@@ -3462,7 +3464,7 @@ find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.l
       ${o} ${l.map(H).join(" + ")} only
     </div>`}):d}function Ek({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function Nk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function Nk(t){return["stop","caution","unknown","note"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
 n)} <b>${s.join(" ")}</b></div>`)}function Bk(t){let e=new Map;for(let[n]of Af)for(let s of t.filter(o=>Ht(o)===
 n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Ck(e.size),level:n,checks:[],steps:[]};
@@ -3481,8 +3483,8 @@ return i`<div class="remarks" data-test="sheet-remarks">
 ...new Set(t.map(({numbers:a})=>f($n(o,a[o]))))].join(" / ")).trim()}function Rk(t,{set_angle_deg:e,punch_depth_mm:n}){
 return e===null&&t.die?i`<b>no setting</b>`:i`<b>${f(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var fr,
 Af,Ck,Wk,Of=$(()=>{_();ds();tn();ne();Rl();kt();E();ue();G();Tn();ps();Je();Ca();Ae();Ut();fr=t=>f({text:H(t),
-unit:P()});Af=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"]];Ck=t=>String.fromCharCode(97+t%26)+
-(t<26?"":String(Math.floor(t/26)+1));Wk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
+unit:P()});Af=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"],["note","Note"]];Ck=t=>String.fromCharCode(
+97+t%26)+(t<26?"":String(Math.floor(t/26)+1));Wk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Ee({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Bs(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}

@@ -21,6 +21,7 @@ from flangebook.labels.codes import display
 from flangebook.planning import affected, learned_json
 from flangebook.planning.answer import as_one_json, said_json
 from flangebook.planning.evidence import Evidence, Lessons, odd_ids, trial_from
+from flangebook.planning.fit import Equipment
 from flangebook.planning.learned_json import odd_sentences
 from flangebook.planning.plan import find_metal
 from flangebook.planning.press_learned import press_json
@@ -318,11 +319,11 @@ def cards_that_change(
     store: Store, shop: Tooling, thickness_mm: float, before: Evidence, after: Evidence
 ) -> tuple[list[JsonDict], bool]:
     """Cards of the metal that would be planned otherwise, and whether not all were looked at."""
-    found = []
+    found, equipment = [], Equipment(shop.press, shop.crib)
     near = (thickness_mm / MOST_THICKNESS_APART, thickness_mm * MOST_THICKNESS_APART)
     plans, cut = listing.plans_of(store, after.metal.code, near, MOST_CARDS)
     for code, title, plan in plans:
-        changes = affected.changes(json.loads(plan), shop.crib, before, after)
+        changes = affected.changes(json.loads(plan), equipment, before, after)
         if changes:
             told = said_json(changes)
             found.append(

@@ -11,6 +11,10 @@ With s and d known as bands only, a = wanted - s_low + d_high gives
 
     wanted  <=  y  <=  wanted + (s_high - s_low) + (d_high - d_low)
 
+The depth's doubt is 2 degrees: thickness, hardening and tool radii, and a zero that is a tenth off
+(``predicted_bend``). A press that measures the angle in the sheet while it bends goes on until the
+set angle stands, whatever the depth: d is then no more than that measuring's own accuracy.
+
 Springback and depth have nothing to do with each other, so it would be rare for both to be at
 their ends at once. Their bands hold nine in ten each; :func:`together` takes of each the share with
 which nine in ten of both together lie inside, as a root of squares.
@@ -97,7 +101,12 @@ def together(springback: Estimate, depth_doubt_deg: float) -> tuple[Ends, Ends]:
 
 
 def first_hit(
-    bend: AirBend, wanted_deg: float, thickness_mm: float, die: Die, limits: SettingLimits
+    bend: AirBend,
+    wanted_deg: float,
+    thickness_mm: float,
+    die: Die,
+    limits: SettingLimits,
+    angle_doubt_deg: float | None = None,
 ) -> FirstHit | None:
     """The first hit of a predicted bend; None where tools and press do not reach the expected
     setting, or where the sheet would not be bent at all.
@@ -108,12 +117,14 @@ def first_hit(
         thickness_mm: sheet thickness [mm].
         die: the die of the prediction.
         limits: how far tools and press may be set.
+        angle_doubt_deg: how near the press comes to a set angle [deg]; None as is usual.
     """
+    doubt = FIRST_BEND_DOUBT_DEG if angle_doubt_deg is None else angle_doubt_deg
     if limits.beyond(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal):
         return None
     # A learned set angle may stand off from the springback: count from what would be set.
     spring = bend.set_angle_deg.mapped(lambda angle: wanted_deg - angle)
-    angle, comes_out = first_hit_angle(wanted_deg, *together(spring, FIRST_BEND_DOUBT_DEG))
+    angle, comes_out = first_hit_angle(wanted_deg, *together(spring, doubt))
     if angle >= 180.0:
         return None
     if bend.model is None:

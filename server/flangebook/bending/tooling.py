@@ -125,6 +125,8 @@ class Press:
     of 20 stops (two standard deviations), None is unknown and counted with as is usual.
     set_by: what is set on it for a bend: an angle, a punch depth, or a stop that the ram runs
     against; None is not known.
+    angle_accuracy_deg: how near a press that measures the angle in the sheet comes to the angle
+    that is set, either way in nine of ten bends; None is unknown, or it does not measure.
     deflection_mm: how far bed and ram together give way in the middle, against the ends, at full
     force over the whole bed, None is unknown.
     """
@@ -161,6 +163,13 @@ class Press:
     gauge_repeatability_mm: float | None = None
     set_by: SetBy | None = None
     deflection_mm: float | None = None
+    angle_accuracy_deg: float | None = None
+
+    @property
+    def angle_doubt_deg(self) -> float | None:
+        """How near the loaded angle of a first piece comes to the set one; None as is usual. A
+        depth or a stop that is set measures no angle."""
+        return self.angle_accuracy_deg if self.set_by == "angle" else None
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,7 @@ from flangebook.bending.learning.learned import expected_from
 from flangebook.bending.setting_limits import setting_limits
 from flangebook.bending.tooling import Crib, Die, Punch
 from flangebook.planning.evidence import SAME_V_MM, Evidence
+from flangebook.planning.fit import Equipment
 from flangebook.planning.setting_json import within
 
 BLANK_DRIFT_MM = 0.02
@@ -55,13 +56,13 @@ def _shown(bend: AirBend, first: FirstHit | None, name: str) -> float:
 
 
 def changes(
-    plan: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence
+    plan: Mapping[str, Any], shop: Equipment, before: Evidence, after: Evidence
 ) -> list[Sentence]:
     """What differs between a plan made with one evidence and with the other.
 
-    plan: as saved. before, after: of the part's metal.
+    plan: as saved. shop: its press and tools. before, after: of the part's metal.
     """
-    two = {step["number"]: _two(plan["part"], step, crib, before, after) for step in plan["steps"]}
+    two = {step["number"]: _two(plan["part"], step, shop, before, after) for step in plan["steps"]}
     found = [
         words
         for step in plan["steps"]
@@ -72,10 +73,14 @@ def changes(
 
 
 def _two(
-    part: Mapping[str, Any], step: Mapping[str, Any], crib: Crib, before: Evidence, after: Evidence
+    part: Mapping[str, Any],
+    step: Mapping[str, Any],
+    shop: Equipment,
+    before: Evidence,
+    after: Evidence,
 ) -> _Two | None:
     """The step's bend with either evidence; None where it is none or has other tools now."""
-    tools = _tools(step, crib)
+    tools = _tools(step, shop.crib)
     if tools is None or step["hits"] is not None:
         return None
     die, punch = tools
@@ -93,8 +98,9 @@ def _two(
         ends = setting_limits(die, punch, set_up.thickness_mm, taught[1].inside_radius_mm.nominal)
         reach = [ends.less_press_error(one.press_short_deg, one.press_short_mm) for one in taught]
         led = step["operation"] == "bend"
+        doubt = shop.press.angle_doubt_deg if shop.press else None
         old, new = (
-            first_hit(one, set_up.included_angle_deg, set_up.thickness_mm, die, limits)
+            first_hit(one, set_up.included_angle_deg, set_up.thickness_mm, die, limits, doubt)
             if led and not evidence.tried(set_up)
             else None
             for one, evidence, limits in zip(taught, (before, after), reach, strict=True)

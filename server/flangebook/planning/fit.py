@@ -92,7 +92,8 @@ class Fit:
     why). expected: the same without test bends. limits: how far these tools may be set, None
     without a prediction. ratings: every load;
     checks has those that are not plain "ok". refused_where: what it was that cannot be.
-    tried: whether the shop has measured a piece of this metal in this V.
+    tried: whether the shop has measured a piece of this metal in this V. angle_doubt_deg: how near
+    the press comes to a set angle, None as is usual.
     """
 
     wanted: Wanted
@@ -105,6 +106,7 @@ class Fit:
     expected: AirBend | None = None
     limits: SettingLimits | None = None
     tried: bool = False
+    angle_doubt_deg: float | None = None
 
     @property
     def first_hit(self) -> FirstHit | None:
@@ -114,8 +116,9 @@ class Fit:
             return None
         wanted = self.wanted
         return first_hit(
-            self.bend, wanted.included_angle_deg, wanted.thickness_mm, self.die, self.limits
-        )
+            self.bend, wanted.included_angle_deg, wanted.thickness_mm, self.die, self.limits,
+            self.angle_doubt_deg,
+        )  # fmt: skip
 
     @property
     def level(self) -> Level:
@@ -198,8 +201,9 @@ def fit(
     )
     tried = bend.set_angle_deg.origin == "your test bends" and _tried(wanted, die, punch, equipment)
     made = Fit(
-        wanted, die, punch, bend, rows, checks, expected=expected, limits=limits, tried=tried
-    )
+        wanted, die, punch, bend, rows, checks, expected=expected, limits=limits, tried=tried,
+        angle_doubt_deg=equipment.press.angle_doubt_deg if equipment.press else None,
+    )  # fmt: skip
     return made.with_flange(wanted.flange_mm)
 
 

@@ -295,7 +295,7 @@ function hits({ hits: many }) {
  */
 function byLevel(remarks) {
   /** @type {Sign[]} */
-  const levels = ["stop", "caution", "unknown"];
+  const levels = ["stop", "caution", "unknown", "note"];
   return levels
     .map((level) => ({
       level,
@@ -310,6 +310,7 @@ const GROUPS = [
   ["stop", "Stop"],
   ["caution", "Caution"],
   ["unknown", "Unknown"],
+  ["note", "Note"],
 ];
 
 /**

@@ -35,6 +35,7 @@ MOST_POINTS = 400
 MOST_OPENINGS = 24
 _SIZE = 5_000.0
 _MOST_REPEATABILITY_MM = 10.0
+_MOST_ANGLE_ACCURACY_DEG = 5.0
 _MOST_DEFLECTION_MM = 20.0
 
 
@@ -259,6 +260,19 @@ class PressSchema(_Document):
         metadata={
             "description": "What is set on it for a bend: an angle, a punch depth, or a stop that "
             "the ram runs against; null: not known, results are read as by angle."
+        },
+    )
+    angle_accuracy_deg = Quantity(
+        ANGLE,
+        0.0,
+        _MOST_ANGLE_ACCURACY_DEG,
+        above=True,
+        load_default=None,
+        allow_none=True,
+        metadata={
+            "description": "How near a press that measures the angle in the sheet comes to the "
+            "angle that is set, either way in nine of ten bends; counts where it is set by angle. "
+            "null: not known, or it does not measure: 2 degrees (common practice)."
         },
     )
     depth_zeroed_at = Moment(
