@@ -140,7 +140,7 @@ t)});function nd(t,e){if(!ti(t)||!t.hasOwnProperty("raw"))throw Error("invalid t
 void 0?Kc.createHTML(e):e}function pn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=js(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
 s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=pn(t,o._$AS(t,e.values),o,s)),e}var Xr,zc,Po,Kc,Zr,
-we,Qr,ub,hn,Fs,js,ti,td,Jr,Ds,Yc,Jc,cn,Xc,Zc,ed,ei,i,x,wS,le,d,Qc,dn,sd,Hs,Io,zn,un,Ro,Wo,Do,Fo,od,mb,Be,_=$(()=>{
+we,Qr,ub,hn,Fs,js,ti,td,Jr,Ds,Yc,Jc,cn,Xc,Zc,ed,ei,i,x,yS,le,d,Qc,dn,sd,Hs,Io,zn,un,Ro,Wo,Do,Fo,od,mb,Be,_=$(()=>{
 Xr=globalThis,zc=t=>t,Po=Xr.trustedTypes,Kc=Po?Po.createPolicy("lit-html",{createHTML:t=>t}):void 0,Zr="$lit$",
 we=`lit$${Math.random().toFixed(9).slice(2)}$`,Qr="?"+we,ub=`<${Qr}>`,hn=document,Fs=()=>hn.createComment(""),
 js=t=>t===null||typeof t!="object"&&typeof t!="function",ti=Array.isArray,td=t=>ti(t)||typeof t?.[Symbol.iterator]==
@@ -148,7 +148,7 @@ js=t=>t===null||typeof t!="object"&&typeof t!="function",ti=Array.isArray,td=t=>
 \f\r]`,Ds=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Yc=/-->/g,Jc=/>/g,cn=RegExp(`>|${Jr}(?:([^\\s"'\
 >=/]+)(${Jr}*=${Jr}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),Xc=/'/g,Zc=/"/g,ed=/^(?:script|style|textarea|title)$/i,ei=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=ei(1),x=ei(2),wS=ei(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Qc=new WeakMap,
+strings:e,values:n}),i=ei(1),x=ei(2),yS=ei(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Qc=new WeakMap,
 dn=hn.createTreeWalker(hn,129);sd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Ds;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Ds?p[1]===
 "!--"?r=Yc:p[1]!==void 0?r=Jc:p[2]!==void 0?(ed.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=cn):p[3]!==void 0&&(r=
@@ -213,7 +213,7 @@ new Uint8Array(6)),e=Array.from(t,n=>Us[n%Us.length]).join("");return e+rd(e)}fu
 e^=ad(n,Us.indexOf(s)),n=ad(n,2);return Us[e]}function ad(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
 1,o&32&&(o^=37);return n}var Us,dt=$(()=>{Us="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var mn,jo,Kn,si=$(()=>{mn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},jo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Kn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var xS,id,fb,Ho,oi=$(()=>{_();({I:xS}=od),id=t=>t.strings===void 0,fb={},Ho=(t,e=fb)=>t._$AH=e});var vt,Ce=$(()=>{_();si();oi();vt=jo(class extends Kn{constructor(t){if(super(t),t.type!==mn.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var SS,id,fb,Ho,oi=$(()=>{_();({I:SS}=od),id=t=>t.strings===void 0,fb={},Ho=(t,e=fb)=>t._$AH=e});var vt,Ce=$(()=>{_();si();oi();vt=jo(class extends Kn{constructor(t){if(super(t),t.type!==mn.PROPERTY&&t.type!==
 mn.ATTRIBUTE&&t.type!==mn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!id(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===mn.PROPERTY){if(e===n[s])return le}else if(t.
@@ -3077,8 +3077,8 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
       ${a?zv(a):Sp(e,n)}
       ${a?i`<p class="basis" data-test="basis">${Yv(n)}</p>`:d}
       ${n.question?qv(t,n.question):d} ${Qm(n)}
-      ${Jv(n.correction)} ${ef(n.correction)}
-      ${a?I("cards.revise",Xv(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${Xv(n.correction)} ${ef(n.correction)}
+      ${a?I("cards.revise",Zv(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3089,19 +3089,19 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function Yv({correction:t,table:e}){return t?`${t.what}${nf(t)}`:`Worked out on this device, from th\
-e card’s own table at ${f(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.ends?`\
- ${Kv}`:""}`}function Jv(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
+  </div>`}function Yv({correction:t,table:e}){return t?`${t.what}${Jv(t)}${nf(t)}`:`Worked out on this device,\
+ from the card’s own table at ${f(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.
+ends?` ${Kv}`:""}`}function Xv(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
     Left and right differ: about ${tt(Math.abs(e),2)} mm in each metre,
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function Xv(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function Zv(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var qv,zv,Kv,af=$(()=>{_();sf();Es();
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var qv,zv,Kv,Jv,af=$(()=>{_();sf();Es();
 E();G();rl();rt();Xe();As();qv=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
@@ -3109,25 +3109,26 @@ E();G();rl();rt();Xe();As();qv=(t,e)=>i`<section class="panel urgent" data-test=
     ${Gt("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
   </div>`,Kv="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first."});async function rf(t,e,n,s){let o=Ls(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await Pe(t,{settings:[...t.settings.filter(r=>r.step!==e.number),Qv(e,o,n.trial,tk(t,e,n))]},{reason:`\
+ first.";Jv=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
+.":""});async function rf(t,e,n,s){let o=Ls(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await Pe(t,{settings:[...t.settings.filter(r=>r.step!==e.number),tk(e,o,n.trial,ek(t,e,n))]},{reason:`\
 Step ${e.number} set from a piece that came out at ${en(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:Zv(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function Zv({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+kept:"kept",where:a.where,words:Qv(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function Qv({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Qv,tk,lf=$(()=>{Ie();
-As();ur();Es();bt();Qv=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${en(n)}`}),tk=(t,e,n)=>Os(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var df={};et(df,{show:()=>nk});async function nk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Fl(t,Mt(
-e));let s={typed:{...cf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=ek.
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var tk,ek,lf=$(()=>{Ie();
+As();ur();Es();bt();tk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${en(n)}`}),ek=(t,e,n)=>Os(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var df={};et(df,{show:()=>sk});async function sk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Fl(t,Mt(
+e));let s={typed:{...cf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=nk.
 includes((await Qt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
 l,o&&!t.signal.aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.
 plan.steps[Number(n)-1];if(!l)return Fl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(sk(o,l,s,r))};he(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(ok(o,l,s,r))};he(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
 (o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Fl(t,At(e,l))}}function Fl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function sk(t,e,n,s){let o=()=>ok(t,e,n,s),a=()=>{let l=ak(n);Object.assign(n,{typed:{
+d"),t.render(e),t.ready()}function ok(t,e,n,s){let o=()=>ak(t,e,n,s),a=()=>{let l=rk(n);Object.assign(n,{typed:{
 ...cf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>rf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${Ea(t,e)}
@@ -3137,25 +3138,25 @@ t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-scr
         ${Jt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function ok(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=yo(n.typed),r=ik(t,e,n);if(r||
+  </article>`}async function ak(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=yo(n.typed),r=lk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),se(a);let l=lk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Vo(
+Object.keys(a).length||!r)return s(),se(a);let l=ck(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Vo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:Ym(e,o,r),gauge:c?null:rk(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Bt(c.question_said):
+null?null:Ym(e,o,r),gauge:c?null:ik(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Bt(c.question_said):
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await Zn(),s(),se(n.wrong)}function ak({result:t,used:e}){let n=Ls(t),s=t&&(Os(t)?.gauge_x_mm??
-t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function rk(t,e,n,s){let o=Ad(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:zm(t,mr(e),o,n.gauge_x_mm)}function ik(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
+String(c)}n.sending=!1,await Zn(),s(),se(n.wrong)}function rk({result:t,used:e}){let n=Ls(t),s=t&&(Os(t)?.gauge_x_mm??
+t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function ik(t,e,n,s){let o=Ad(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:zm(t,mr(e),o,n.gauge_x_mm)}function lk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??te(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=wo(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function lk(t,e,n,s,o){let a={id:Dt(),revision:t.
+null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function ck(t,e,n,s,o){let a={id:Dt(),revision:t.
 revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),C().name&&(a.by=C().name),a}var cf,ek,hf=$(()=>{_();U();kt();dt();ur();Es();Nt();Pt();Vs();nt();
+o.note.trim()),C().name&&(a.by=C().name),a}var cf,nk,hf=$(()=>{_();U();kt();dt();ur();Es();Nt();Pt();Vs();nt();
 $t();bt();E();Oe();G();J();Xe();Zm();af();tn();lf();cf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
-note:"",set:"",lot:"",radius:"",thickness:""},ek=["depth","stop"]});function uf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+note:"",set:"",lot:"",radius:"",thickness:""},nk=["depth","stop"]});function uf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${_o(o,o.before)}</small></legend>
         ${pf(o,"shop","In the shop",e,s)} ${pf(o,"yours",n,e,s)}
       </fieldset>`)}function pf(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
@@ -3174,9 +3175,9 @@ return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.pu
 pth ${f(w(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}${n}`}var jl=$(()=>{_();E()});function mf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>ck(n,e))}
+      ${t.map(n=>dk(n,e))}
     </ol>
-  </section>`:d}function ck(t,e){let n=Jn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function dk(t,e){let n=Jn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:st(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
@@ -3192,25 +3193,25 @@ pth ${f(w(e.punch_depth_mm,{digits:2}))}`;return`${f(S(e.set_angle_deg??null))}$
     </p>
     ${Jt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${dk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${hk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
     ${La(s)} ${yt(s.checks,{quiet:!0})}
-  </div>`}function dk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+  </div>`}function hk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !ce(t,n))return"had a setting beyond its tools";let s=f(w(n.punch_depth_mm,{digits:2}));return`set at ${f(S(n.
-set_angle_deg))}, depth ${s}`}var $f=$(()=>{_();ds();tn();gn();E();G();Je()});var wf={};et(wf,{show:()=>hk});async function hk(t){let{code:e}=t.params;if(!pt(e).whole)return bf(t,Mt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(uk(n,s,{look:r,
+set_angle_deg))}, depth ${s}`}var $f=$(()=>{_();ds();tn();gn();E();G();Je()});var wf={};et(wf,{show:()=>pk});async function pk(t){let{code:e}=t.params;if(!pt(e).whole)return bf(t,Mt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(mk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await M("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await pk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+await uk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 T&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
 h))}s.busy=!1,o()};ft(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await an(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||bf(t,At(e,c))}}function bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function pk(t,e){
+t.signal.aborted||bf(t,At(e,c))}}function bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function uk(t,e){
 let n=await _e(t.code);return zo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Dt(),...C().name?
-{by:C().name}:{}})}function uk(t,e,n){return i`<article class="history" data-test="history-screen">
+{by:C().name}:{}})}function mk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3218,21 +3219,21 @@ let n=await _e(t.code);return zo(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${mk(t,e,n)}
+        ${fk(t,e,n)}
       </section>
       ${mf(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${gk(t,e)}
+        ${$k(t,e)}
       </section>
     </div>
-  </article>`}function mk(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function fk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>fk(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function fk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>gk(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function gk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
@@ -3260,22 +3261,22 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?gf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function gk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function $k(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...e.waiting].reverse().map(n=>Ms(n.body,{waiting:n}))}
       ${[...t.trials].reverse().map(n=>Ms(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var yf=$(
-()=>{_();U();kt();dt();ae();Nt();nt();bt();Oe();G();rt();ff();$f();As();Ut()});var vf={};et(vf,{show:()=>$k});async function $k(t){let{code:e}=t.params;if(!pt(e).whole)return _f(t,Mt(e));let n,
+()=>{_();U();kt();dt();ae();Nt();nt();bt();Oe();G();rt();ff();$f();As();Ut()});var vf={};et(vf,{show:()=>bk});async function bk(t){let{code:e}=t.params;if(!pt(e).whole)return _f(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(wk(n,s,{draw:o,save:()=>bk(n,s,o)}))};he(()=>s.typed?"Leave without saving what you typed?":null);
+e`),t.render(yk(n,s,{draw:o,save:()=>wk(n,s,o)}))};he(()=>s.typed?"Leave without saving what you typed?":null);
 try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),o(),
 t.ready())},t.signal)}catch(a){t.signal.aborted||_f(t,At(e,a))}}function _f(t,e){t.title("No such card"),t.render(
-e),t.ready()}async function bk(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
+e),t.ready()}async function wk(t,e,n){if(e.sending)return;let[s,o]=[e.title.trim(),e.note.replace(/\r\n/g,`
 `).trim()];if(Object.assign(e,{wrong:s?{}:{title:["A card needs a title."]},general:""}),!s)return n(),se(e.wrong);
 e.sending=!0,n();try{let{where:a}=await Pe(t,{title:s,note:o,archived:e.archived});e.typed=!1,Z(lr(a)),j(),ut(
 a==="settle"&&ve(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(a){e.wrong=a instanceof T?
-a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),se(e.wrong)}}function wk(t,e,{draw:n,
+a.errors:{},e.general=a instanceof Error?a.message:String(a),e.sending=!1,n(),se(e.wrong)}}function yk(t,e,{draw:n,
 save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3300,9 +3301,9 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var kf=$(()=>{_();kt();dt();U();Ie();ae();Pt();Qn();bt();Oe();rt();J();Ss()});var Sf={};et(Sf,{show:()=>yk});async function yk(t){let{code:e}=t.params;if(!pt(e).whole)return xf(t,Mt(e));let n,
+  </form>`}var kf=$(()=>{_();kt();dt();U();Ie();ae();Pt();Qn();bt();Oe();rt();J();Ss()});var Sf={};et(Sf,{show:()=>_k});async function _k(t){let{code:e}=t.params;if(!pt(e).whole)return xf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(_k(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+t.render(vk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Jn(u,m,n),s.mine=!!(s.proposal&&await Ao(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await ci(e).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Pe(n,pd(s.rows,s.chosen,
@@ -3310,16 +3311,16 @@ n),{settles:[s.proposal.id],reason:"Settled"});Z(lr(h.where)),s.sending=!1,await
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
 await ci(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||xf(t,At(e,h))}}function xf(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function _k(t,e,n){return i`<article class="settle" data-test="settle-screen">
+ such card"),t.render(e),t.ready()}function vk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?vk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?kk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function vk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function kk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${es(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3347,27 +3348,27 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Tf=$(()=>{_();Xn();kt();dt();Ie();ae();Nt();bt();Oe();Ss();jl();Ut()});function Mf(t,e){let{plan:n}=t,s=Bk(n.checks);return i`<article
+    </div>`}var Tf=$(()=>{_();Xn();kt();dt();Ie();ae();Nt();bt();Oe();Ss();jl();Ut()});function Mf(t,e){let{plan:n}=t,s=Ck(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${xk(t,e)}
+    ${Sk(t,e)}
     <figure class="strip ${Wt(n)?"of-box":""}">
       <figcaption>
         Blank ${fr(n.blank.length_mm)} × ${fr(n.blank.width_mm)},
         ${f(Ks(n.blank.mass_kg))}.
-        ${Wt(n)?kk(n):"Bend lines from the left end."}
+        ${Wt(n)?xk(n):"Bend lines from the left end."}
       </figcaption>
       ${_s(n.blank,Wt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Sk(n)} ${Tk(t,s)} ${Pk(s)}
+    ${Tk(n)} ${Mk(t,s)} ${Ik(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function kk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function xk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,sl(t),"Inside up."].filter(
-Boolean).join(" ")}function xk(t,e){let{part:n,plan:s}=t;return i`<header>
+Boolean).join(" ")}function Sk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
@@ -3389,7 +3390,7 @@ Boolean).join(" ")}function xk(t,e){let{part:n,plan:s}=t;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Sk(t){let e=n=>{let s=nl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function Tk(t){let e=n=>{let s=nl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3409,7 +3410,7 @@ return t.tools.length?i`<table class="fetch">
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Tk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Mk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3422,24 +3423,24 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>Mk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>Ak(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Mk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Ak(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Ok(t.plan,e)}${e.drawing?hr(e):"no drawing"}${Lk(e,t.plan.tools)}
+      ${Lk(t.plan,e)}${e.drawing?hr(e):"no drawing"}${Ek(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${Ek(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${Nk(e)}
     </td>
     <td class="figures-cell">
-      ${Rk(e,o)}<br />
+      ${Wk(e,o)}<br />
       <span class="small"
-        >${Ak(e)}${Wk(o)?i`<br />from a first piece`:d}</span
+        >${Ok(e)}${Dk(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
@@ -3449,42 +3450,42 @@ return t.tools.length?i`<table class="fetch">
         up${e.gauged_end?`, ${lo(e,s)} to the gauge`:""}.</span
       >${fe(e,{short:!0})}
     </td>
-    <td>${Nk(n)}</td>
+    <td>${Bk(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?f(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${gh(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function Ak(t){let e=ua(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Ok(t,e){
+  </tr>`}function Ok(t){let e=ua(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Lk(t,e){
 let n=Ba(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function Lk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function Ek({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
       ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function Ek({hits:t}){return t?i`<br /><span class="small"
+    </div>`}):d}function Nk({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function Nk(t){return["stop","caution","unknown","note"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function Bk(t){return["stop","caution","unknown","note"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function Bk(t){let e=new Map;for(let[n]of Af)for(let s of t.filter(o=>Ht(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Ck(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Pk(t){
+n)} <b>${s.join(" ")}</b></div>`)}function Ck(t){let e=new Map;for(let[n]of Af)for(let s of t.filter(o=>Ht(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Pk(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Ik(t){
 return i`<div class="remarks" data-test="sheet-remarks">
     ${Af.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${Ik(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${Rk(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function Ik(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>f($n(o,a[o]))))].join(" / ")).trim()}function Rk(t,{set_angle_deg:e,punch_depth_mm:n}){
+  </div>`}function Rk(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>f($n(o,a[o]))))].join(" / ")).trim()}function Wk(t,{set_angle_deg:e,punch_depth_mm:n}){
 return e===null&&t.die?i`<b>no setting</b>`:i`<b>${f(S(e))}</b><br />depth <b>${w(n,{digits:2}).text}</b>`}var fr,
-Af,Ck,Wk,Of=$(()=>{_();ds();tn();ne();Rl();kt();E();ue();G();Tn();ps();Je();Ca();Ae();Ut();fr=t=>f({text:H(t),
-unit:P()});Af=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"],["note","Note"]];Ck=t=>String.fromCharCode(
-97+t%26)+(t<26?"":String(Math.floor(t/26)+1));Wk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
+Af,Pk,Dk,Of=$(()=>{_();ds();tn();ne();Rl();kt();E();ue();G();Tn();ps();Je();Ca();Ae();Ut();fr=t=>f({text:H(t),
+unit:P()});Af=[["stop","Stop"],["caution","Caution"],["unknown","Unknown"],["note","Note"]];Pk=t=>String.fromCharCode(
+97+t%26)+(t<26?"":String(Math.floor(t/26)+1));Dk=t=>t.fromTrial&&t.set_angle_deg!==null});function Ns(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Ee({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Bs(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
@@ -3492,7 +3493,7 @@ print()}>
     <div class="paper ${C().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var $r=$(()=>{_();nt();J()});var Ef={};et(Ef,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return Lf(t,Mt(e));let n,
+  </div>`}var $r=$(()=>{_();nt();J()});var Ef={};et(Ef,{show:()=>Fk});async function Fk(t){let{code:e}=t.params;if(!pt(e).whole)return Lf(t,Mt(e));let n,
 s=[],o=async()=>{s=(await Qt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
 metal)?.name??n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.
 title}</a></p>
@@ -3501,7 +3502,7 @@ title}</a></p>
         ${gr(Mf(n,r),{about:"The card as it prints"})}`)}ft(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
 Lf(t,At(e,r))}}function Lf(t,e){t.title("No such card"),t.render(e),t.ready()}var Nf=$(()=>{_();kt();dt();nt();
-$t();Oe();Of();$r()});var Pf={};et(Pf,{show:()=>Fk});async function Fk(t){let{code:e}=t.params;if(!pt(e).whole)return Cf(t,Mt(e));let n=C().
+$t();Oe();Of();$r()});var Pf={};et(Pf,{show:()=>jk});async function jk(t){let{code:e}=t.params;if(!pt(e).whole)return Cf(t,Mt(e));let n=C().
 units,s=Bf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3511,7 +3512,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${Bf.map(l=>jk(o,l,n,()=>a(l)))}
+          ${Bf.map(l=>Hk(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3522,7 +3523,7 @@ title}</a></p>
           src=${br(e,s.size,n,"svg")}
           alt=""
           hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Cf(t,At(e,l))}}
-function jk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+function Hk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
@@ -3555,8 +3556,8 @@ function jk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
     </div>
   </section>`}function Cf(t,e){t.title("No such card"),t.render(e),t.ready()}var Bf,br,If=$(()=>{_();kt();dt();
 nt();Oe();J();rt();Bf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];br=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Rf={};et(Rf,{show:()=>Uk});async function Uk(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await Vk(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
+ 50 mm, for a shelf or a door",print:"large"}];br=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Rf={};et(Rf,{show:()=>Gk});async function Gk(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await qk(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
@@ -3603,7 +3604,7 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:Hk,change:y=>u(()=>s=y)})}
+              ${K({name:"size",label:"Label size",value:s,options:Uk,change:y=>u(()=>s=y)})}
               ${Ns(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
@@ -3615,11 +3616,11 @@ y==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Bs(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>Gk(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>Vk(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}ft(g,t.signal),g(),await p(),t.ready()}function Gk(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
+        </div>`)}ft(g,t.signal),g(),await p(),t.ready()}function Vk(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
@@ -3633,10 +3634,10 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function Vk(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
+  </figure>`}async function qk(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
 length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Le().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Hk,Wf=$(()=>{_();U();nt();$t();J();rt();$r();Ct();
-Hk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Df(t){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Uk,Wf=$(()=>{_();U();nt();$t();J();rt();$r();Ct();
+Uk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Df(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
@@ -3660,30 +3661,30 @@ Hk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Df(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(qk)}
+              ${e.cells.map(zk)}
             </tr>`)}
       </tbody>
     </table>
-    ${Kk()}
+    ${Yk()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function qk(t){return t.usable?i`<td
+  </article>`}function zk(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
       ><span class="force">${Yt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${qe(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,zk(t))}</span
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,Kk(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function zk({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function Kk(){let t=Ot(0).unit;return i`<ul class="chart-legend">
+    </td>`}function Kk({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function Yk(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3692,7 +3693,7 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,zk(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var Ff=$(()=>{_();ne();E();ue();G();Ut()});var jf={};et(jf,{show:()=>Yk});async function Yk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+  </ul>`}var Ff=$(()=>{_();ne();E();ue();G();Ut()});var jf={};et(jf,{show:()=>Jk});async function Jk(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
 let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 it.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
@@ -3712,7 +3713,7 @@ signal),r(null,{now:!0})}var Hf=$(()=>{_();U();_t();nt();E();Ff();J();rt();$r();
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Me(s.name)}</b> ${Jk(s)}</span>
+                  <span><b>${Me(s.name)}</b> ${Xk(s)}</span>
                   ${I("benches.remove",i`<button
                       type="button"
                       class="button"
@@ -3727,8 +3728,8 @@ signal),r(null,{now:!0})}var Hf=$(()=>{_();U();_t();nt();E();Ff();J();rt();$r();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var Jk,Gf=$(()=>{_();Ye();dt();rt();Jk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Vf(t){let e=t.map(({ring:o})=>Kt([o])),n=Hl-2*yr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>Xk(o,a,e[r],s))}function Xk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+  </section>`}var Xk,Gf=$(()=>{_();Ye();dt();rt();Xk=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Vf(t){let e=t.map(({ring:o})=>Kt([o])),n=Hl-2*yr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>Zk(o,a,e[r],s))}function Zk(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*yr),c=(Hl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>yr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
@@ -3736,18 +3737,18 @@ r+2*yr),c=(Hl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>yr+(a-u)*r;return i`<figure>
       role="img"
       aria-label="${t||"Outline"} to scale, ${wr(o-n)} wide, ${wr(a-s)} high"
       data-test="outline">
-      ${Zk(n,o,h(0),l)}
+      ${Qk(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
         transform="translate(${c} ${yr+a*r}) scale(${r})" />
-      ${Qk(h(n),h(o),l-16,wr(o-n))}
-      ${tx(p(s),p(a),h(o)+16,wr(a-s))}
+      ${tx(h(n),h(o),l-16,wr(o-n))}
+      ${ex(p(s),p(a),h(o)+16,wr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function Zk(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Qk(t,e,n,s){
+  </figure>`}function Qk(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function tx(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function tx(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function ex(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function _r(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Ld(
@@ -3764,7 +3765,7 @@ _();E();De();ne();Hl=360,yr=50;wr=t=>f({text:H(t),unit:P()})});function qf(t,e){
             >
           </a>
         </li>`)}
-  </ul>`}var zf=$(()=>{_();kr()});var Kf={};et(Kf,{show:()=>ex});async function ex(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+  </ul>`}var zf=$(()=>{_();kr()});var Kf={};et(Kf,{show:()=>nx});async function nx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
 all([ha(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),En(t.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Nn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await Yh(
@@ -3775,22 +3776,22 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
                 ${I(it.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${sx(e)} ${Ul("punches",s.items)} ${Ul("dies",o.items)}
+          ${ox(e)} ${Ul("punches",s.items)} ${Ul("dies",o.items)}
           ${Ul("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(nx)}
+              ${r.items.map(sx)}
             </ul>
           </section>
-          ${c.benches?Uf(c.benches,{...c,takeOut:h}):d} ${ox()}
+          ${c.benches?Uf(c.benches,{...c,takeOut:h}):d} ${ax()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function sx(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function ox(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
@@ -3822,7 +3823,7 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
     ${e.length?qf(t,e):i`<p>None yet. ${I(it[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function ox(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function ax(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3833,7 +3834,7 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var nx,Yf=$(()=>{_();Ye();_t();E();Gf();G();rt();zf();nx=({code:t,name:e})=>i`<li>
+    </section>`)}var sx,Yf=$(()=>{_();Ye();_t();E();Gf();G();rt();zf();sx=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
@@ -3842,13 +3843,13 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Jf},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>ax)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await ko(
-`/outlines/dxf?${rx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>rx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await ko(
+`/outlines/dxf?${ix(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
 let{code:m,layers:g}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:g.length?g:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function rx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var Jf,ax,Zf=$(()=>{U();Jf={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},ax=2e6});async function Cs(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+n()}return{state:o,choose:l,set:c}}function ix(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var Jf,rx,Zf=$(()=>{U();Jf={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},rx=2e6});async function Cs(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],he(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:L})=>[
@@ -3862,17 +3863,17 @@ Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,
 clash:null}),he(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??Xf(b,{signal:e,show:a,
 took:L=>g(y,L)});return u.set(y,A),A}function g(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
 ""&&l("height_mm",q(A)),l(b,eh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var xr=$(()=>{U();_t();pe();Zf();Pt();E();ks();J()});function Tr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...cx(t,a)},signal:r})).
+o()),takeOut:()=>c(null)}}var xr=$(()=>{U();_t();pe();Zf();Pt();E();ks();J()});function Tr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...dx(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=Qf(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:lx(a),wrong:r?dx(r):[],fault:l})},n);return a=>{ix(t,a)&&o(a)}}function ix(t,e){let n={
+null;e({parts:s,checks:cx(a),wrong:r?hx(r):[],fault:l})},n);return a=>{lx(t,a)&&o(a)}}function lx(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ue(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
 e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Qf({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function cx(t,e){
-return t==="press"?xn(e):{...xn(e),code:e.code||"new"}}function dx(t){if(!(t instanceof T))return["The drawing\
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function dx(t,e){
+return t==="press"?xn(e):{...xn(e),code:e.code||"new"}}function hx(t){if(!(t instanceof T))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Sr,lx,Gl=$(()=>{U();_t();pe();eo();Sr=t=>({parts:Qf({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});lx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Mr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Sr,cx,Gl=$(()=>{U();_t();pe();eo();Sr=t=>({parts:Qf({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});cx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Mr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Ar({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(it[n.kind])?i`<div role="alert">
@@ -3912,14 +3913,14 @@ Or=$(()=>{_();_t();Lt();J();Ps=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
   </section>`}var tg,ng=$(()=>{_();U();E();tg=t=>M("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function rg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>g=>{r[m]=g,delete l[m]},
 p=(m,g)=>({name:m,label:g,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,g,b)=>i`<div class="broad">${z({...p(m,
 g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
-    <summary>Find it with three strips</summary>
+    <summary>Find how far it gives way, with three strips</summary>
     <p>
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
       middle, one at the right. The more open the middle one comes out, the more bed and ram give way.
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),px(t,o)}}>
+      @submit=${m=>{m.preventDefault(),ux(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
         ${ag.map(([m,g,b])=>O({...p(m,g),unit:P(),keys:"decimal",hint:b}))}
@@ -3930,8 +3931,8 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?hx(c,a):d}
-  </details>`}function hx(t,e){let n=s=>f(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?px(c,a):d}
+  </details>`}function px(t,e){let n=s=>f(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3946,9 +3947,9 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function px(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await M("POST","/press/strip-test",{body:ux(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function ux(t){let e={metal:t.metal,die:t.die,
+  </div>`}async function ux(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await M("POST","/press/strip-test",{body:mx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function mx(t){let e={metal:t.metal,die:t.die,
 punch:t.punch};for(let[n]of ag)e[n]=Q(t[n]??"");for(let[n]of og)e[n]=wo(t[n]??"");return e}var sg,og,ag,ig=$(()=>{
 _();U();Es();E();J();sg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),og=[["left_deg","Left"],["midd\
 le_deg","Middle"],["right_deg","Right"]],ag=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
@@ -3962,11 +3963,11 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${e.map(m=>x`<path class="fault-line" d=${Ys((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>mx(e[0],m,h))} ${s.map(m=>fx(h(m)))}
-  </svg>`}function mx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Ys([
+    ${n.map(m=>fx(e[0],m,h))} ${s.map(m=>gx(h(m)))}
+  </svg>`}function fx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Ys([
 s,o])}/>
-    ${cg(s,e)}${cg(o,e%t.length+1)}`}var Vl,ql,lg,cg,fx,zl=$(()=>{_();De();Vl=360,ql=300,lg=30;cg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,fx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    ${cg(s,e)}${cg(o,e%t.length+1)}`}var Vl,ql,lg,cg,gx,zl=$(()=>{_();De();Vl=360,ql=300,lg=30;cg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,gx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
     <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function dg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
 f-${t}`,m=(g,b,y)=>z({name:`${u}-${g}`,label:b,value:h[g],options:y,change:A=>s(g,A)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
@@ -3984,25 +3985,25 @@ f-${t}`,m=(g,b,y)=>z({name:`${u}-${g}`,label:b,value:h[g],options:y,change:A=>s(
               ${r?i`<p data-test="${u}-read">
                       <b>${o}</b>, read in ${r.units}: ${Kl(r.width_mm)} wide,
                       ${Kl(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Kl(r.within_mm)}. ${r.rule}${yx(r)}
+                      ${Kl(r.within_mm)}. ${r.rule}${_x(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
             ${c?.lines_mm.length?Lr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",gx)}
+              ${m("units","Drawn in",$x)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(g=>[g,g])]):d}
-              ${m("origin","0, 0 is",$x)}
+              ${m("origin","0, 0 is",bx)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):d}
-              ${m("turn_deg","Turned",bx)} ${m("mirror","Mirrored",wx)}
+              ${m("turn_deg","Turned",wx)} ${m("mirror","Mirrored",yx)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function yx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var gx,$x,bx,wx,Kl,hg=$(()=>{_();zl();E();J();gx=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],$x=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-bx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],wx=[["no","no"],
+  </div>`}function _x({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var $x,bx,wx,yx,Kl,hg=$(()=>{_();zl();E();J();$x=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],bx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+wx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],yx=[["no","no"],
 ["yes","front to back"]];Kl=t=>f(w(t,{digits:2}))});function pg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=_n(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
@@ -4010,7 +4011,7 @@ bx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>_x(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",Jd(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>vx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",Jd(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
@@ -4021,7 +4022,7 @@ bx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
       Add a V
     </button>
   </div>`;function r(l){let c=Number(t.up||"1");e("openings",Zd(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function _x(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(g=>g.startsWith(
+max(c-1,1)))}}function vx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(g=>g.startsWith(
 `V ${c}: `)).map(g=>g.slice(`V ${c}: `.length)),p=g=>h.filter(b=>b.startsWith(`${g}: `)).map(b=>b.slice(g.length+
 2)),u=h.filter(g=>!Object.keys(Qs).some(b=>g.startsWith(`${b}: `))),m=(g,b,y,A="")=>O({name:`opening-${c}-${Qs[g]}`,
 label:b,unit:y,placeholder:A,value:t[Qs[g]],keys:g==="code"?"text":"decimal",change:L=>a({[Qs[g]]:L}),wrong:p(
@@ -4059,30 +4060,30 @@ g)});return i`<fieldset class="opening" data-test="opening-${c}">
   </fieldset>`}var ug=$(()=>{_();Ce();yi();E();J()});function Er({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${sa[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?vx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?kx(o):d}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?pg({draft:e,change:n,
-wrong:s}):kx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):xx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function vx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+  </div>`}function kx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
     ${t?.fault?Lr(t.fault):t?.parts.length?i`<div class="outlines">${Vf(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?yt(t.checks,{quiet:!0}):d}
-  </div>`}function kx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
+  </div>`}function xx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
 if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return mg(t,z({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?dg(r,a(t.dxf,r)):d;return xx(t,e,i`${b}${Sx(t,e,n,
-s)}`)}let p=fg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?Tx(e,h):c==="leng\
-ths"?Mx(e,h):h,g=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?dg(r,a(t.dxf,r)):d;return Sx(t,e,i`${b}${Tx(t,e,n,
+s)}`)}let p=fg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?Mx(e,h):c==="leng\
+ths"?Ax(e,h):h,g=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
 "rating"?i`<div class="broad">
       ${g}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:mg(t,g)}function xx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+    </div>`:mg(t,g)}function Sx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Sx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Mn({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:fg(t),lines:l==="points"?7:2})}function Tx(t,e){let n=It(t);return n===null?`${e}\
+      </details>`:s}function Tx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Mn({name:o,label:a,value:e,
+change:n,wrong:s,hint:r,unit:fg(t),lines:l==="points"?7:2})}function Mx(t,e){let n=It(t);return n===null?`${e}\
  ${th}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${f(Ot(n))}. `:""}May be typed with its unit: 25 s\
-hort tons/ft.`}function Mx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
+hort tons/ft.`}function Ax(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
 iece.":`${n} pieces.`}`:e}var mg,fg,Yl=$(()=>{_();zl();kr();pe();nt();Ti();E();G();hg();J();ug();mg=({broad:t,
 type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;fg=({type:t,unit:e=""})=>["length","lengths","\
 points"].includes(t)?P():e});function gg(t,e){return i`<section class="panel" id="zero" data-test="zero">
@@ -4099,7 +4100,7 @@ points"].includes(t)?P():e});function gg(t,e){return i`<section class="panel" id
         It is another press
       </button>
     </div>
-  </section>`}var $g=$(()=>{_()});var bg={};et(bg,{show:()=>Ax});async function Ax(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
+  </section>`}var $g=$(()=>{_()});var bg={};et(bg,{show:()=>Ox});async function Ox(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
 map(({code:A,name:L})=>[A,`${A}, ${L}`]),o=async A=>(await lt(A,t.signal)).items.flatMap(Hi).map(({code:L,name:B})=>[
 L,B?`${L}, ${B}`:L]),a=sg(),[r,l,c,h]=e?await Promise.all([tg(t.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,u={before:null,after:null},m=null,g=await Cs({async read(A){let L=await(e?Ei:ha)(A);return p=
@@ -4136,12 +4137,12 @@ holder:s}}))}
         ${e&&A.kept?gg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
 var wg=$(()=>{_();_t();pe();xr();ae();Gl();Lt();Pt();ks();Or();ng();On();ig();Yl();$g()});function _g(t,e,n,s){let{angles:o,wrong:a}=yo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=kn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?Lx(s.set,a):n.set_angle_deg;for(let[u,m]of Ox)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Lx(t,e){
+s.set.trim()?Ex(s.set,a):n.set_angle_deg;for(let[u,m]of Lx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Ex(t,e){
 let{angles:n}=yo({...Nr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Nr,Ox,yg,vg=$(()=>{ca();Es();nt();E();Nr={one:"",left:"",middle:"",
+ in degrees, such as 88.5."]),n.measured_deg}var Nr,Lx,yg,vg=$(()=>{ca();Es();nt();E();Nr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-Ox=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+Lx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
 e_right_mm"],["radius","radius_mm"]],yg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
 "")});function Sg(t,e){let n=Math.min((kg-2*xg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[xg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=f(w(t,{digits:0})),u=f(w(e,{digits:0}));return i`<svg
@@ -4177,18 +4178,18 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${Ex}>${p.text}</text>`)}
+            font-size=${Nx}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>Nx(h(p.value),74,p))}
-  </svg>`}function Nx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>Bx(h(p.value),74,p))}
+  </svg>`}function Bx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Mg,Ag,Ex,Lg=$(()=>{_();Ui();Mg=340,Ag=24,Ex=17});function Cg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>f(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Mg,Ag,Nx,Lg=$(()=>{_();Ui();Mg=340,Ag=24,Nx=17});function Cg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>f(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
@@ -4197,9 +4198,9 @@ tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-te
   </p>`}function Br(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(Bx)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Bx(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>Cx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(Cx)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Cx(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>Px(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
@@ -4215,7 +4216,7 @@ points:a=[]}=t,r=c=>Cx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i
     </dl>
     ${Og({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?de:1,words:`${l}: before ${Bg(n,r)}, now ${Bg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function Cx(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Eg,Ng,
+  </section>`}function Px(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Eg,Ng,
 Bg,Jl=$(()=>{_();Lg();E();Eg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Ng=(t,e)=>i`<b>${f(e(t.nominal))}</b>
     <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Bg=({low:t,high:e},n)=>`${n(t).text} to ${f(
 n(e))}`});function Fg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,g,b={})=>O(
@@ -4241,7 +4242,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function Ig(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
 [[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function jg({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=f(w(Ix,{digits:0}));return i`${as(t.checks)}
+worst!=="stop"&&t.die&&t.punch,s=f(w(Rx,{digits:0}));return i`${as(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4360,7 +4361,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(Rx)}
+              ${t.cards.map(Wx)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4370,16 +4371,16 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Px,Pg,Ix,Rg,Wg,Dg,Rx,Gg=$(()=>{_();so();Tg();E();ue();J();oo();G();Tn();Jl();Xe();oe();Px=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Pg=300,Ix=102,Rg=t=>i`<ol class="stages" aria-label="Stages">
-    ${Px.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+    </div>`}var Ix,Pg,Rx,Rg,Wg,Dg,Wx,Gg=$(()=>{_();so();Tg();E();ue();J();oo();G();Tn();Jl();Xe();oe();Ix=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Pg=300,Rx=102,Rg=t=>i`<ol class="stages" aria-label="Stages">
+    ${Ix.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,Wg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Dg=t=>e=>{e.preventDefault(),
-t()};Rx=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+t()};Wx=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.map(Bt).join("; ")}</span>
     </a>
-  </li>`});var Vg={};et(Vg,{show:()=>Dx});async function Dx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
+  </li>`});var Vg={};et(Vg,{show:()=>Fx});async function Fx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await lt(b,t.signal)).items)),o=ia(t.query);
 o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Nr},bend:null,
 answer:null,id:Dt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&yg(a.typed)?"Leave without keepin\
@@ -4394,29 +4395,29 @@ g what you measured?":null);let r=()=>t.render(i`<article
       </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?jg(a,b):a.
 stage==="measure"?Hg(a,b):a.stage==="taught"?Ug(a,e,b):Fg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=to(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,Wx[y]])));history.replaceState(null,"",`/shop/test-bend?${la(o)}`),await g(async()=>{
+Object.fromEntries(b.map(y=>[y,Dx[y]])));history.replaceState(null,"",`/shop/test-bend?${la(o)}`),await g(async()=>{
 a.bend=(await M("POST","/bend",{body:kn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=_g(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await g(async()=>{a.answer=(await M("POST","/test-\
 bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Nr,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Dt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},Fx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
-function Fx(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var Wx,qg=$(()=>{_();U();ca();_t();Nt();Pt();nt();bt();vg();E();J();Ct();
-Gg();Wx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},jx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
+function jx(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var Dx,qg=$(()=>{_();U();ca();_t();Nt();Pt();nt();bt();vg();E();J();Ct();
+Gg();Dx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
 ch as 90."]}});function zg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?jx[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?Hx[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?Hx(n,s):d}
+    ${n?Ux(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${t.said.map(a=>i`<p>${Bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${Ux(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${Gx(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function Hx({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${f(o(l))} ${l<
+  </section>`}function Ux({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${f(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4424,15 +4425,15 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var jx,Ux,Kg=$(()=>{_();E();G();rt();jx={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-Ux=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var Yg={};et(Yg,{show:()=>Gx});async function Gx(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var Hx,Gx,Kg=$(()=>{_();E();G();rt();Hx={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+Gx=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var Yg={};et(Yg,{show:()=>Vx});async function Vx(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await lt("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([M("GET",`/learned?${n}`,{signal:t.signal}),M("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
 if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:C().
-name?{by:C().name}:{},timeout:2e4});await r(),Z(qx(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+name?{by:C().name}:{},timeout:2e4});await r(),Z(zx(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
 T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
@@ -4444,18 +4445,18 @@ T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${zg(a.press)} ${zx(a.groups)}
+                  ${zg(a.press)} ${Kx(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>Kx(h,a.busy,l))}
+                    ${a.evidence.map(h=>Yx(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),ft(c,t.signal),c(),t.ready()}function qx(t,e){let n=Vx[t];return e.
+                cards count too.`)}`);await r(),ft(c,t.signal),c(),t.ready()}function zx(t,e){let n=qx[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function zx(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function Kx(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${f(w(e,{digits:2}))} over V
@@ -4468,7 +4469,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
               </p>`:d}
         ${a?Cg(a):d} ${Br(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function Kx(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function Yx(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${f(S(t.set_angle_deg))}`,f(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
 t.v_opening_mm?`V ${f(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),t.by??""];return i`<li
@@ -4487,7 +4488,7 @@ t.v_opening_mm?`V ${f(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${Js(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${Yx(t).map(([a,r])=>I(`evidence.${a}`,i`<button
+      ${Jx(t).map(([a,r])=>I(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4496,9 +4497,9 @@ t.v_opening_mm?`V ${f(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function Yx({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Vx,Jg=$(()=>{_();U();_t();ae();nt();bt();
-E();G();Jl();rt();Kg();Ct();Ut();Vx={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var Xg={};et(Xg,{show:()=>Jx});async function Jx(t){let e=da(t.params.kind);if(!e)return t.title("Not here"),t.
+  </li>`}function Jx({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var qx,Jg=$(()=>{_();U();_t();ae();nt();bt();
+E();G();Jl();rt();Kg();Ct();Ut();qx={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var Xg={};et(Xg,{show:()=>Xx});async function Xx(t){let e=da(t.params.kind);if(!e)return t.title("Not here"),t.
 render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=Ge[e];
 t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=vr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4510,38 +4511,38 @@ t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=vr(a.map(c=>c.outline_mm))
               ${I(it[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?e0(c):Xx(e,c,l))}
+              ${a.map(c=>e==="metals"?n0(c):Zx(e,c,l))}
             </ul>`:xt(`No ${o} yet`,I(it[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function Xx(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+ what lies in the rack."))}`),t.ready()}function Zx(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
       <span class="thumb">${_r(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${Zx(e)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${Qx(e)}</span>
       <span class="fact"><span class="what">Place</span>${Ve(e)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):f(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${f(w(Qx(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${f(w(t0(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${t0(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${e0(e)}</span>
     </a>
-  </li>`}function Zx({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function Qx({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${f(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function t0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function e0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function e0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function n0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var Qx,Zg=$(()=>{_();_t();E();G();rt();Ct();kr();Qx=t=>Math.max(...t)});function Zl(t,e){let n=e.params.tool===Xl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var t0,Zg=$(()=>{_();_t();E();G();rt();Ct();kr();t0=t=>Math.max(...t)});function Zl(t,e){let n=e.params.tool===Xl,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(it[t])?Li:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await ah(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ut(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Xl,Qg=$(()=>{_t();ae();Lt();Pt();Xl="+"});async function t$(t,e){let n=await Cs({...e,blank:{poisson:.3},boxes:n0,toDraft:o=>({code:o.code??"",...nh(o)}),
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Xl,Qg=$(()=>{_t();ae();Lt();Pt();Xl="+"});async function t$(t,e){let n=await Cs({...e,blank:{poisson:.3},boxes:s0,toDraft:o=>({code:o.code??"",...nh(o)}),
 fromDraft:o=>({...sh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
@@ -4575,9 +4576,9 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                 </div>
                 ${Mn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${yn.map(l=>s0(l,n))}</div>`)}
+              <div class="figure-cards">${yn.map(l=>o0(l,n))}</div>`)}
           ${Ar(n,e,"metal")}
-        </form>`)}s(),t.ready()}function s0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+        </form>`)}s(),t.ready()}function o0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
 .${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!Ql.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
@@ -4590,13 +4591,13 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
       ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Vd.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Ql,n0,e$=$(()=>{_();pe();_t();xr();wi();Or();ks();G();J();rt();Ct();Ql=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],n0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+  </fieldset>`}var Ql,s0,e$=$(()=>{_();pe();_t();xr();wi();Or();ks();G();J();rt();Ct();Ql=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],s0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...ns,...yn.flatMap(({name:t,label:e})=>[...Ql,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...yn]});var n$={};et(n$,{show:()=>a0});async function a0(t){let e=da(t.params.kind);return e?t.params.tool===Xl&&!ht(it[e])?
-(t.title(`New ${Ge[e].one}`),t.render(Ko(it[e])),t.ready()):e==="metals"?t$(t,Zl(e,t)):r0(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function r0(t,e){let n=Ge[e],s=Zl(
-e,t),o=ht(it[e]),a=null,r=await Cs({...s,blank:o0[e],boxes:[{name:"code",label:"Code"},...Ue(e)],toDraft:c=>({
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...yn]});var n$={};et(n$,{show:()=>r0});async function r0(t){let e=da(t.params.kind);return e?t.params.tool===Xl&&!ht(it[e])?
+(t.title(`New ${Ge[e].one}`),t.render(Ko(it[e])),t.ready()):e==="metals"?t$(t,Zl(e,t)):i0(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function i0(t,e){let n=Ge[e],s=Zl(
+e,t),o=ht(it[e]),a=null,r=await Cs({...s,blank:a0[e],boxes:[{name:"code",label:"Code"},...Ue(e)],toDraft:c=>({
 code:c.code??"",...aa(e,c)}),fromDraft:(c,h)=>({...ra(e,c,h),code:c.code.trim()}),preview:o?Tr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
@@ -4612,14 +4613,14 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
           ${Ps(it[e],Er({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Mr(
 r,s):d}))}
           ${Ar(r,s,n.one)}
-        </form>`)}l(),t.ready()}var o0,s$=$(()=>{_();_t();pe();xr();Qg();Gl();Lt();ks();Or();rt();Ct();Yl();e$();
-o0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var r$={};et(r$,{show:()=>l0});async function l0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(d0(n,o)),o=c0(n,s,
+        </form>`)}l(),t.ready()}var a0,s$=$(()=>{_();_t();pe();xr();Qg();Gl();Lt();ks();Or();rt();Ct();Yl();e$();
+a0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var r$={};et(r$,{show:()=>c0});async function c0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(h0(n,o)),o=d0(n,s,
 e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),rn(e).then(({
 network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,i0);e.addEventListener("abort",()=>clearInterval(
-c))}function c0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Co(r)}e()};
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,l0);e.addEventListener("abort",()=>clearInterval(
+c))}function d0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Co(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4628,19 +4629,19 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function d0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function h0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${p0(t,e)}${u0(t.joining)}</div>`:h0()}
+    ${t.joining?i`<div class="crew-grid">${u0(t,e)}${m0(t.joining)}</div>`:p0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${m0(t,e)}
+      ${f0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function p0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function u0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${zt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
@@ -4669,14 +4670,14 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function u0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function m0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${a$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${f0(t.fingerprint)}</p>`:d}
-  </section>`}function m0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${g0(t.fingerprint)}</p>`:d}
+  </section>`}function f0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4692,8 +4693,8 @@ role,options:o$,change:s=>e.setRole(n,s)})}
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var i0,o$,h0,a$,f0,i$=$(()=>{_();U();ln();
-G();J();Ut();i0=2e3,o$=Object.entries(zt).map(([t,{word:e}])=>[t,e]);h0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var l0,o$,p0,a$,g0,i$=$(()=>{_();U();ln();
+G();J();Ut();l0=2e3,o$=Object.entries(zt).map(([t,{word:e}])=>[t,e]);p0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4701,16 +4702,16 @@ G();J();Ut();i0=2e3,o$=Object.entries(zt).map(([t,{word:e}])=>[t,e]);h0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;a$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,f0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Cr,tc=$(()=>{_();Cr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;a$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,g0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Cr,tc=$(()=>{_();Cr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var c$={};et(c$,{show:()=>g0});async function g0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:$0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(b0(e,n));e.me=await rn(t.signal).
-catch(()=>null),e.waits=(await Ft().catch(()=>[])).length,n(),t.ready()}function $0(){if(location.pathname!=="\
+</p>`});var c$={};et(c$,{show:()=>$0});async function $0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:b0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(w0(e,n));e.me=await rn(t.signal).
+catch(()=>null),e.waits=(await Ft().catch(()=>[])).length,n(),t.ready()}function b0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function b0(t,e){let{me:n}=t;return n?n.role?w0(n):i`<div class="door">
+null,"",location.pathname),t}function w0(t,e){let{me:n}=t;return n?n.role?y0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
     ${l$[Ne()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${l$[Ne()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
@@ -4725,7 +4726,7 @@ null,"",location.pathname),t}function b0(t,e){let{me:n}=t;return n?n.role?w0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),_0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),v0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4745,7 +4746,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function w0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function y0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4755,21 +4756,21 @@ s,hint:"The owner sees this name in the list."})}
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${Cr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${y0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${_0}>Unpair this device…</button>
     </p>
-  </div>`}async function y0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Vc()}async function _0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Gc(t.
+  </div>`}async function _0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Vc()}async function v0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Gc(t.
 code,t.name.trim()),j(),ut(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
 t,{asking:!1,fault:Co(n)}),e()}}var l$,d$=$(()=>{_();ln();Nt();Pt();nt();bt();G();J();tc();Ct();l$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function h$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>k0)throw new Error(
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>x0)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await ko(`/import?${h}`,
-o,"application/json",n,v0)).body}catch(p){if(n.aborted)return;s.wrong=x0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function x0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var v0,
-k0,p$=$(()=>{U();v0=3e5,k0=6e7});function f$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,k0)).body}catch(p){if(n.aborted)return;s.wrong=S0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function S0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var k0,
+x0,p$=$(()=>{U();k0=3e5,x0=6e7});function f$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4788,10 +4789,10 @@ k0,p$=$(()=>{U();v0=3e5,k0=6e7});function f$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?T0(s,r):d}
-      ${a?a.imported?O0(a):M0(s,a,n):d}
+      ${r.length?M0(s,r):d}
+      ${a?a.imported?L0(a):A0(s,a,n):d}
     </div>
-  </section>`}function M0(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function A0(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4802,7 +4803,7 @@ k0,p$=$(()=>{U();v0=3e5,k0=6e7});function f$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${S0.map(([s,o])=>i`<tr>
+        ${T0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${m$(e.holds[s])}</td>
               <td>${m$(e.here[s])}</td>
@@ -4820,33 +4821,33 @@ k0,p$=$(()=>{U();v0=3e5,k0=6e7});function f$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>A0(e)&&n()}>
+              @click=${()=>O0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var S0,u$,T0,m$,A0,O0,g$=$(()=>{_();G();Ut();S0=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],u$=8;T0=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var T0,u$,M0,m$,O0,L0,g$=$(()=>{_();G();Ut();T0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],u$=8;M0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
       ${e.slice(0,u$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${e.length>u$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;m$=t=>t===""?"none":t,A0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),O0=({holds:t,
+  </div>`;m$=t=>t===""?"none":t,O0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),L0=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var $$={};et($$,{show:()=>E0});async function E0(t){t.title("Copies and export");let e=h$({show:a,done:s,signal:t.
+  </div>`});var $$={};et($$,{show:()=>N0});async function N0(t){t.title("Copies and export");let e=h$({show:a,done:s,signal:t.
 signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await M("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${N0(n)}
-          <div class="stack">${P0()}${f$(e)}</div>
-        </div>`)}a(),t.ready()}function N0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${B0(n)}
+          <div class="stack">${I0()}${f$(e)}</div>
+        </div>`)}a(),t.ready()}function B0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${B0(t)}</p>
+    <p data-test="standing">${C0(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4864,8 +4865,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${L0[a.kind]}</td>
-                    <td>${C0(a.size_bytes)}</td>
+                    <td>${E0[a.kind]}</td>
+                    <td>${P0(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4873,9 +4874,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function B0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function C0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function P0(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function I0(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4885,8 +4886,8 @@ copy yet")}function P0(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var L0,C0,b$=$(()=>{_();U();p$();bt();G();g$();Ut();L0={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};C0=t=>`${(t/1e6).toFixed(1)} MB`});async function w$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+  </section>`}var E0,P0,b$=$(()=>{_();U();p$();bt();G();g$();Ut();E0={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};P0=t=>`${(t/1e6).toFixed(1)} MB`});async function w$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
 {body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Pe(h,Go(
 Yn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Ic(t),await No(e)}var y$=$(()=>{U();
 Xn();Ie();$t()});function _$(t){return t.length?i`<section class="panel" data-test="lost">
@@ -4901,56 +4902,56 @@ Xn();Ie();$t()});function _$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>I0(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>R0(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>R0(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>W0(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function I0(t){try{await w$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function R0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await No(t.code),await Zn())}var v$=$(()=>{_();dt();ae();y$();$t();bt();rt()});var S$={};et(S$,{show:()=>W0});async function W0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+  </section>`:d}async function R0(t){try{await w$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function W0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await No(t.code),await Zn())}var v$=$(()=>{_();dt();ae();y$();$t();bt();rt()});var S$={};et(S$,{show:()=>D0});async function D0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Le().catch(()=>[]),Ft().catch(()=>[]),Eo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${F0(o)}
+            ${j0(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${j0(o)}
+            ${H0(o)}
           </section>
-          ${D0()}
+          ${F0()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${H0(e.entries)}
+            ${U0(e.entries)}
           </section>
           ${_$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${V0(e)} ${Cr}
+            ${q0(e)} ${Cr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function D0(){
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function F0(){
 let t=Hn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${zt[t].word}</b>: ${zt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function F0(t){let{units:e,inches:n}=C(),s=o=>{Ee(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function j0(t){let{units:e,inches:n}=C(),s=o=>{Ee(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
   ${K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function j0(t){let{theme:e,name:n}=C();
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function H0(t){let{theme:e,name:n}=C();
 return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ee({
 theme:s==="shop"?"shop":"day"}),t()}})}
   ${O({name:"name",label:"Your name",value:n,change:s=>Ee({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function H0(t){return t.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function U0(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
               <b>${x$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
@@ -4962,14 +4963,14 @@ hat the history says who."})}`}function H0(t){return t.length?i`<ul class="waiti
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>U0(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>G0(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>G0(e)}>
+                        @click=${()=>V0(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -4983,8 +4984,8 @@ hat the history says who."})}`}function H0(t){return t.length?i`<ul class="waiti
       Nothing. Every trial, note and edit typed here is saved in the shop.
     </p>`}function x$({kind:t,body:e}){if(t==="trial")return`${en(e)}, step ${e.step}`;if(t==="note")return"No\
 te";let n=Object.keys(e).filter(s=>s in k$).map(s=>k$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function U0(t){await Mc(t.id),await j()}async function G0(t){confirm(`Throw away ${x$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await Oo(t.id),await Zn())}function V0({cards:t,total:e}){let{reached:n,
+was settled"}async function G0(t){await Mc(t.id),await j()}async function V0(t){confirm(`Throw away ${x$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Oo(t.id),await Zn())}function q0({cards:t,total:e}){let{reached:n,
 at:s}=ye(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5008,8 +5009,8 @@ r on the shop's own computer."}`}
     <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var k$,T$=$(
 ()=>{_();U();ln();dt();Nt();Lt();nt();$t();bt();G();J();tc();Ss();v$();As();Ut();k$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function ve(t){let e=Qo(t.split("?")[0])?.route.needs;return!e||ht(e)}function Qo(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of M$){let s=q0(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function q0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of M$){let s=z0(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function z0(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
 code&&(n.code=Gs(n.code)),n}var M$,jd,Qn=$(()=>{dt();Lt();M$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Gd(),Ud))},
 {name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(Uh(),Hh))},{name:"bench",path:"\
@@ -5032,12 +5033,12 @@ bends.chart",load:()=>Promise.resolve().then(()=>(Hf(),jf))},{name:"shop",path:"
 /pair",load:()=>Promise.resolve().then(()=>(d$(),c$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(b$(),$$))},
 {name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(T$(),S$))}],jd=t=>M$.find(e=>e.name===t)});function He(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Be(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${K0}<span>Flangebook</span></a>
+        <a class="name" href="/" aria-label="Flangebook, find a card">${Y0}<span>Flangebook</span></a>
         ${Ne()===null?i`<nav aria-label="Main">
-                ${z0.filter(([n])=>ve(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+                ${K0.filter(([n])=>ve(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${Y0()}${J0()}${Ne()===null?X0():d}`,document.getElementById("masthead"))}function X0(){let{reached:t,waiting:e,
+      ${J0()}${X0()}${Ne()===null?Z0():d}`,document.getElementById("masthead"))}function Z0(){let{reached:t,waiting:e,
 words:n,refused:s,settle:o,lost:a}=ye(),r=o.filter(h=>ve(`/c/${h}/settle`)),l=e?`${n} ${e===1?"waits":"wait"} \
 to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on this device still open.":"";return!c&&!l&&!r.length&&
 !a?d:i`<p class="standing" data-test="standing">
@@ -5046,13 +5047,13 @@ to be sent.`:"",c=t===!1?"Not connected to the shop. Cards on this device still 
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var z0,K0,Y0,J0,gi=$(()=>{_();ln();Qn();Vs();on();bt();z0=[["/","Cards"],["/bend","Bend"],["/part","Pa\
-rt"],["/shop","Shop"],["/settings","Settings"]];K0=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var K0,Y0,J0,X0,gi=$(()=>{_();ln();Qn();Vs();on();bt();K0=[["/","Cards"],["/bend","Bend"],["/part","Pa\
+rt"],["/shop","Shop"],["/settings","Settings"]];Y0=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,Y0=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,J0=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`,J0=()=>Mo()?i`<p class="standing" data-test="silent-storage">
+      </p>`,X0=()=>Mo()?i`<p class="standing" data-test="silent-storage">
         This device’s storage does not answer.
         ${fd()?i`<b data-test="held"
                 >What you typed is held in this window only, until the storage or the shop answers: leave it

@@ -47,7 +47,7 @@ export function stripPanel(strips, { metals, dies, punches }, { draw, take }) {
   const choose = (/** @type {string} */ name, /** @type {string} */ label, /** @type {any} */ list) =>
     html`<div class="broad">${pick({ ...of(name, label), options: [["", "Choose"], ...list] })}</div>`;
   return html`<details class="panel strips" data-test="strips">
-    <summary>Find it with three strips</summary>
+    <summary>Find how far it gives way, with three strips</summary>
     <p>
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
       middle, one at the right. The more open the middle one comes out, the more bed and ram give way.

@@ -89,12 +89,16 @@ const MIDDLE_FIRST =
 /** @param {Result} result */
 function basis({ correction, table }) {
   // What to set stands above, huge, in this device's units.
-  if (correction) return `${correction.what}${thicknessWords(correction)}`;
+  if (correction) return `${correction.what}${endsFirst(correction)}${thicknessWords(correction)}`;
   return (
     `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. ` +
     `The shop works it out again when the result arrives.${table?.ends ? ` ${MIDDLE_FIRST}` : ""}`
   );
 }
+
+/** @param {any} correction */
+const endsFirst = ({ crown: found }) =>
+  found?.setting_for === "ends" ? " This is for the ends; first mend the open middle, see below." : "";
 
 /** @param {any} correction */
 function tilt(correction) {
