@@ -137,6 +137,15 @@ export function words(shown) {
   return shown.unit === "°" ? `${shown.text}°` : `${shown.text} ${shown.unit}`.trim();
 }
 
+/**
+ * As a sentence says it: 46 mm, not 46.0 mm; thousandths of an inch stay.
+ * @param {Shown} shown
+ * @returns {string}
+ */
+export function inSentence({ text, unit }) {
+  return words({ text: unit === "in" ? text : text.replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, ""), unit });
+}
+
 /** The unit forces are shown in, and how many kN one of it is. */
 export function forceUnit() {
   return inch() ? { unit: "tons", size: KN_PER_SHORT_TON } : { unit: "kN", size: 1 };

@@ -5,7 +5,7 @@ import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
 import { tidyLength } from "../../drawing/section.js";
 import { smallPoses } from "./small_poses.js";
 import { settingOf } from "../cards.js";
-import { angle, byName, length, lengthUnit, mass, words } from "../units.js";
+import { angle, byName, inSentence, length, lengthUnit, mass, words } from "../units.js";
 import { forceWords } from "./allow_for.js";
 import { flag, signOf } from "./checks.js";
 import { comesOutShort } from "./first_hit.js";
@@ -295,7 +295,7 @@ function hits({ hits: many }) {
  */
 function byLevel(remarks) {
   /** @type {Sign[]} */
-  const levels = ["stop", "caution", "unknown", "note"];
+  const levels = ["stop", "caution", "unknown"]; // a note names its steps below
   return levels
     .map((level) => ({
       level,
@@ -376,7 +376,7 @@ function together(checks) {
   const { template, do_template: remedy = "" } = checks[0];
   return `${template} ${remedy}`
     .replace(/\{(\w+)\}/g, (_, name) =>
-      [...new Set(checks.map(({ numbers }) => words(byName(name, numbers[name]))))].join(" / "),
+      [...new Set(checks.map(({ numbers }) => inSentence(byName(name, numbers[name]))))].join(" / "),
     )
     .trim();
 }
@@ -384,11 +384,12 @@ function together(checks) {
 /**
  * Angle and depth to set.
  * @param {any} step
- * @param {{set_angle_deg: number|null, punch_depth_mm: number|null}} setting
+ * @param {{set_angle_deg: number|null, punch_depth_mm: number|null, firstHit: unknown}} setting
  */
-function setWords(step, { set_angle_deg: set, punch_depth_mm: depth }) {
+function setWords(step, { set_angle_deg: set, punch_depth_mm: depth, firstHit }) {
   if (set === null && step.die) return html`<b>no setting</b>`;
-  return html`<b>${words(angle(set))}</b><br />depth <b>${length(depth, { digits: 2 }).text}</b>`;
+  const first = firstHit ? html` <span class="small" data-test="sheet-first">first hit</span>` : nothing;
+  return html`<b>${words(angle(set))}</b>${first}<br />depth <b>${length(depth, { digits: 2 }).text}</b>`;
 }
 
 /** @param {{set_angle_deg: number|null, fromTrial: boolean}} setting */

@@ -1,6 +1,6 @@
 // Findings: a word in a shape, what it says, what to do.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { byName, words } from "../units.js";
+import { byName, inSentence } from "../units.js";
 
 /**
  * @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string,
@@ -59,7 +59,7 @@ export const signOf = ({ level, sign, do: help, step, steps = [] }) =>
  */
 export function fill(template, numbers) {
   return template.replace(/\{(\w+)\}/g, (whole, name) =>
-    name in numbers ? words(byName(name, numbers[name])) : whole,
+    name in numbers ? inSentence(byName(name, numbers[name])) : whole,
   );
 }
 
