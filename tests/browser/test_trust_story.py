@@ -97,7 +97,7 @@ def what_no_metal_does_is_asked_about(phone: Page, url: str, code: str) -> None:
 
 def nothing_beyond_the_limits_in_a_dead_spot(phone: Page, url: str, code: str, step: Any) -> None:
     show(phone, f"{url}/c/{code}/step/1", "step")
-    within(step, shown(phone, "set-angle-value"), shown(phone, "depth-value"))
+    within(step, shown(phone, "set-angle-value"), shown(phone, "punch-depth-value"))
     measure(phone, url, code, measured_deg="97")
     expect(by_test(phone, "no-setting")).to_contain_text("Something else is wrong")
     expect(by_test(phone, "new-angle")).to_have_count(0)
