@@ -101,7 +101,7 @@ def test_a_strip_is_bent_measured_and_changes_the_figures(page: Page, own_server
     assert after["sources"]["springback_deg"].startswith("your test bends")
     (group,) = (one for one in learned(url, metal) if one["lot"] == "H 4471")
     for figure in group["figures"]:
-        digits, unit = {"deg": (2, "°"), "mm": (2, " mm"), "": (3, "")}[figure["unit"]]
+        digits, unit = {"deg": (1, "°"), "mm": (2, " mm"), "": (3, "")}[figure["unit"]]
         for when in ("before", "after"):
             text = as_shown(figure[when]["nominal"], digits) + unit
             assert text in taught(page, figure["what"], when)

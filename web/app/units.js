@@ -125,7 +125,8 @@ export function byName(name, value) {
   if (name.endsWith("_deg")) return angle(value);
   if (name.endsWith("_kg")) return mass(value);
   if (name.endsWith("_percent")) return { text: fixed(value, 0), unit: "%" };
-  return { text: String(Math.round(value * 100) / 100), unit: "" };
+  const parts = Math.abs(value) < 10 ? 100 : Math.abs(value) < 100 ? 10 : 1; // three figures
+  return { text: String(Math.round(value * parts) / parts), unit: "" };
 }
 
 /**

@@ -325,17 +325,17 @@ n)<10?1:0;return{text:tt(e?Ad(n,s):n,s),unit:ee()?"tons":"kN"}}function Ot(t,{up
 m"}}function Ad(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
 {text:tt(t,e),unit:"°"}}function Ks(t){if(t==null)return{text:"–",unit:""};let e=ee()?t/Nb:t;return{text:tt(
 e,e<10?2:1),unit:ee()?"lb":"kg"}}function $n(t,e){if(/_(low|high)$/.test(t))return $n(t.replace(/_(low|high)$/,
-""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let n=w(e,{digits:0});return{text:n.text,
-unit:`${n.unit}/s`}}return t.endsWith("_mm")?w(e,{digits:Math.abs(e)<10?2:1}):t.endsWith("_kn")?gt(e):t.endsWith(
-"_deg")?S(e):t.endsWith("_kg")?Ks(e):t.endsWith("_percent")?{text:tt(e,0),unit:"%"}:{text:String(Math.round(e*
-100)/100),unit:""}}function g(t){return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function Yo({
-text:t,unit:e}){return g({text:e==="in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function fi(){
-return ee()?{unit:"tons",size:mi}:{unit:"kN",size:1}}function P(){return ee()?"in":"mm"}function Q(t,e=P()){let n=t.
-trim().replace(/^(\d+),(\d+)$/,"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.
-test(n)?`${n} ${e}`:n}function Od(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?
-Number(e)*(n==="in"?de:1):null}function q(t){if(t==null)return"";let e=ee()?t/de:t;return String(Number(e.toFixed(
-ee()?4:3)))}var de,mi,Nb,Bb,ee,E=$(()=>{nt();de=25.4,mi=8.896443230521,Nb=.45359237,Bb=.3048,ee=()=>C().units===
-"inch"});function jt(t,e){return t.length*e*.6+e*.3}function Pb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
+unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return gt(
+e);if(t.endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return Ks(e);if(t.endsWith("_percent"))return{text:tt(
+e,0),unit:"%"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
+return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function Yo({text:t,unit:e}){return g({text:e===
+"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function fi(){return ee()?{unit:"tons",size:mi}:
+{unit:"kN",size:1}}function P(){return ee()?"in":"mm"}function Q(t,e=P()){let n=t.trim().replace(/^(\d+),(\d+)$/,
+"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.test(n)?`${n} ${e}`:n}function Od(t){
+let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?de:1):null}function q(t){
+if(t==null)return"";let e=ee()?t/de:t;return String(Number(e.toFixed(ee()?4:3)))}var de,mi,Nb,Bb,ee,E=$(()=>{nt();
+de=25.4,mi=8.896443230521,Nb=.45359237,Bb=.3048,ee=()=>C().units==="inch"});function jt(t,e){return t.length*e*.6+e*.3}function Pb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
 t.y-e.y)*2<t.height+e.height}function Ld(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
 Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Ib([t,e],[n,s]){return Jo(t,e,n)!==Jo(t,e,s)&&
