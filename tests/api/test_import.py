@@ -19,7 +19,7 @@ from flangebook.api.config import Config
 from flangebook.shop import keeping, tables
 from flangebook.shop.export import NOT_EXPORTED, TEXTS
 from flangebook.shop.store import FILE_NAME
-from flangebook.shop.writing import json_text
+from flangebook.shop.writing import json_text, text_digest
 
 # What a document that went through a shop has that is another: the shop and the moment.
 OTHERS = ("shop_id", "exported_at")
@@ -261,3 +261,28 @@ def test_what_is_no_whole_shop_is_refused_with_its_place(document: Document, emp
     assert list((folder_of(empty) / keeping.FOLDER).glob("*")) == []
     assert empty.post("/api/v1/import", data=b"x", content_type="text/plain").status_code == 415
     assert send(empty, document, replace="perhaps").status_code == 422
+
+
+def test_a_text_that_the_api_would_refuse_is_refused(document: Document, empty: FlaskClient):
+    before = plain(export(empty))
+    trial = document["trials"][0]["body"]
+    plan = copy.deepcopy(document["plans"][0]["body"])
+    plan["steps"][0]["die"] = "x" * 300_000
+    digest = text_digest(json_text(plan))
+    cases: list[tuple[Document, str, str]] = [
+        (spoilt(document, "revisions", 0, note="x" * 300_000), "revisions.0.note", "2000"),
+        (spoilt(document, "revisions", 0, note="one\x00two"), "revisions.0.note", "shown"),
+        (spoilt(document, "revisions", 0, reason="x" * 201), "revisions.0.reason", "200"),
+        (spoilt(document, "cards", 0, updated_by="x" * 81), "cards.0.updated_by", "80"),
+        (spoilt(document, "marks", 0, by="\x1b[2J"), "marks.0.by", "shown"),
+        (spoilt(document, "trials", 0, body={**trial, "note": "x" * 300_000}),
+         "trials.0.body", "2000"),
+        (spoilt(document, "trials", 0, body={**trial, "by": "\x00"}), "trials.0.body", "shown"),
+        (spoilt(document, "trials", 0, body={**trial, "\x00": 1}), "trials.0.body", "shown"),
+        (spoilt(document, "plans", 0, body=plan, digest=digest), "plans.0.body", "2000"),
+        (spoilt(document, "revisions", 0, changes=["x" * 2001]), "revisions.0.changes", "2000"),
+    ]  # fmt: skip
+    for sent, place, words in cases:
+        answer = problem(send(empty, sent, replace="true"), 422, place)
+        assert words in answer["errors"][place][0], answer
+        assert plain(export(empty)) == before, place

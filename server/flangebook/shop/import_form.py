@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import math
+import unicodedata
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, NoReturn
@@ -24,6 +25,9 @@ _HEAD = {"format", "format_version", "made_by", "exported_at", "shop_id", "creat
 # Tables that exports of the first release have; later ones may be missing and are empty then.
 _FIRST = ("documents", "plans", "cards", "revisions", "trials", "evidence", "marks")
 _MOST_WHOLE = 2**63 - 1
+# Characters of a text, as the API takes them; any other text at most as a note.
+_MOST_TEXT = {"title": 200, "reason": 200, "by": 80, "created_by": 80, "updated_by": 80}
+_MOST_NOTE = 2000
 _RIGHT = "Take the file as it was exported, or export the shop again."
 Row = dict[str, Any]
 
@@ -166,11 +170,33 @@ def _look_at(column: sa.Column[Any], row: Row, place: str, table: str, faults: F
         faults.add(place, "This is needed.")
         return
     value = row[column.name]
-    if column.name in TEXTS[table] or (value is None and column.nullable):
+    if value is None and column.nullable:
         return
-    words = _KINDS[type(column.type)](value)
+    most = _MOST_TEXT.get(column.name, _MOST_NOTE)
+    is_json = column.name in TEXTS[table]
+    words = (not is_json and _KINDS[type(column.type)](value)) or _texts(value, most)
     if words:
         faults.add(place, words)
+
+
+def _texts(value: Any, most: int = _MOST_NOTE) -> str:
+    """What is wrong with the first text in a value that the API would refuse; else empty."""
+    if isinstance(value, str):
+        if len(value) > most:
+            return f"A text is too long. At most {most} characters."
+        # What can be printed holds no control character, and most texts can be.
+        if not value.isprintable() and any(
+            unicodedata.category(c) == "Cc" and c not in "\n\t" for c in value
+        ):
+            return "A text holds characters that can't be shown."
+    elif isinstance(value, dict):
+        inner = (
+            _texts(one) or _texts(value[one], _MOST_TEXT.get(one, _MOST_NOTE)) for one in value
+        )
+        return next(filter(None, inner), "")
+    elif isinstance(value, list):
+        return next(filter(None, map(_texts, value)), "")
+    return ""
 
 
 def _whole(value: Any) -> str:
