@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import hashlib
+import json
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
+from uuid import uuid4
 
 import pytest
+import sqlalchemy as sa
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
@@ -15,7 +19,10 @@ from flangebook.api.attempts import Attempts
 from flangebook.api.caller import WAY_KEY
 from flangebook.labels.codes import ALPHABET
 from flangebook.shop import crew
+from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError
+from flangebook.shop.tables import options, pairings
+from flangebook.shop.writing import text_digest
 
 
 @pytest.fixture
@@ -109,7 +116,7 @@ def test_what_is_no_pairing_is_refused_by_field(phone: FlaskClient, body: object
     problem(phone.post("/api/v1/pair", json=body), 422, field)
 
 
-def test_guessing_is_stopped_by_address_and_in_all(app: Flask, owner: FlaskClient):
+def test_guessing_is_stopped_by_address_and_keeps_nobody_else_out(app: Flask, owner: FlaskClient):
     one = app_client(app, "192.168.1.66")
     codes = [one.post("/api/v1/pair", json={"code": f"WRONG{i:03}"}).status_code for i in range(6)]
     assert codes == [404] * 5 + [429]
@@ -120,13 +127,15 @@ def test_guessing_is_stopped_by_address_and_in_all(app: Flask, owner: FlaskClien
         app_client(app, "192.168.1.67").post("/api/v1/pair", json={"code": "X"}).status_code == 404
     )
     for address in range(70, 100):
-        last = app_client(app, f"192.168.1.{address}").post("/api/v1/pair", json={"code": "X"})
-    problem(last, 429)
+        wrong = app_client(app, f"192.168.1.{address}").post("/api/v1/pair", json={"code": "X"})
+        problem(wrong, 404)
+    right = app_client(app, "192.168.1.9").post("/api/v1/pair", json={"code": offer(owner)["code"]})
+    assert right.status_code == 200
 
 
 def test_tries_age_and_right_ones_are_forgiven():
     moment = [0.0]
-    attempts = Attempts(2, 10, 60.0, lambda: moment[0])
+    attempts = Attempts(2, 60.0, lambda: moment[0])
     assert [attempts.wait_s("a") for _ in range(3)] == [0.0, 0.0, 60.0]
     moment[0] = 59.0
     assert attempts.wait_s("a") == 1.0
@@ -206,3 +215,77 @@ def test_a_switch_is_kept(owner: FlaskClient):
     assert owner.put("/api/v1/crew-options", json={"labels_open": True}).status_code == 200
     assert owner.get("/api/v1/crew-options").get_json() == {"labels_open": True}
     problem(owner.put("/api/v1/crew-options", json={"labels_open": "yes"}), 422, "labels_open")
+
+
+def test_the_device_s_own_name_is_recorded_beside_what_is_typed(
+    app: Flask, owner: FlaskClient, phone: FlaskClient
+):
+    code = offer(owner, "owner", "Ada's phone")["code"]
+    assert phone.post("/api/v1/pair", json={"code": code}).status_code == 200
+    part = {
+        "title": "Angle",
+        "metal": "mild-steel-cr",
+        "thickness_mm": 2,
+        "bend_length_mm": 300,
+        "flats_mm": [40, 60],
+        "bends": [{"included_angle_deg": 90, "direction": "up"}],
+    }
+    card = phone.post("/api/v1/cards", json={"part": part, "by": "Bob"}).get_json()
+    path = f"/api/v1/cards/{card['code']}"
+    trial = {"id": str(uuid4()), "revision": 1, "step": 1, "measured_deg": 91, "by": "Bob"}
+    for _ in range(2):  # sent again, it is the same
+        made = phone.post(f"{path}/trials", json=trial).get_json()["trial"]
+        assert (made["by"], made["device"]) == ("Bob", "Ada's phone")
+    edit = {"note": "At the server", "by": "Bob"}
+    assert owner.put(path, json=edit, headers={"If-Match": "*"}).status_code == 200
+    history = owner.get(f"{path}/revisions").get_json()["revisions"]
+    assert [(one["by"], one["device"]) for one in history] == [("Bob", ""), ("Bob", "Ada's phone")]
+    assert owner.get(f"{path}/revisions/1").get_json()["device"] == "Ada's phone"
+    answer = phone.get("/api/v1/metals")
+    metals, etag = answer.get_json()["metals"], answer.headers["ETag"]
+    metals[0]["note"] = "Rack 3"
+    sent = {"metals": metals, "by": "Bob"}
+    assert phone.put("/api/v1/metals", json=sent, headers={"If-Match": etag}).status_code == 200
+    newest = owner.get("/api/v1/export").get_json()["documents"][-1]
+    assert (newest["by"], newest["device"]) == ("Bob", "Ada's phone")
+
+
+def test_an_owner_is_not_paired_over_plain_http(app: Flask, owner: FlaskClient, phone: FlaskClient):
+    plain = app_client(app)
+    plain.environ_base.update(
+        {WAY_KEY: "http", "SERVER_PORT": "8419", "HTTP_HOST": "oak-iron.local:8419",
+         "wsgi.url_scheme": "http"}
+    )  # fmt: skip
+    code = offer(owner, "owner")["code"]
+    refused = problem(plain.post("/api/v1/pair", json={"code": code}), 403, "code")
+    assert "https" in refused["detail"]
+    assert phone.post("/api/v1/pair", json={"code": code}).status_code == 200  # not used up
+    code = offer(owner, "operator")["code"]
+    device = plain.post("/api/v1/pair", json={"code": code}).get_json()
+    problem(owner.put(f"/api/v1/devices/{device['id']}", json={"role": "owner"}), 409, "role")
+    assert plain.get("/api/v1/me").get_json()["role"] == "operator"
+
+
+def test_a_code_is_kept_as_a_slow_hash_of_this_shop_alone(app: Flask, owner: FlaskClient):
+    store = app.extensions["flangebook.store"]
+    code = offer(owner)["code"].replace("-", "")
+    with reading(store.engine) as connection:
+        (kept,) = connection.execute(sa.select(pairings.c.code_hash)).scalars()
+        salt = json.loads(connection.execute(sa.select(options.c.value)).scalar_one())
+    assert text_digest(code) != kept
+    again = hashlib.scrypt(code.encode(), salt=bytes.fromhex(salt), n=2**14, r=8, p=1, dklen=32)
+    assert kept == f"scrypt:{again.hex()}"
+
+
+def test_a_code_that_an_older_release_offered_still_pairs(app: Flask, phone: FlaskClient):
+    store = app.extensions["flangebook.store"]
+    at = "2999-01-01T00:00:00.000Z"
+    with writing(store.engine) as connection:
+        connection.execute(
+            sa.insert(pairings).values(
+                code_hash=text_digest("ABCD1234"), role="operator", name="", offered_at=at,
+                offered_by="x", expires_at=at,
+            )
+        )  # fmt: skip
+    assert phone.post("/api/v1/pair", json={"code": "ABCD-1234"}).status_code == 200
+    assert phone.post("/api/v1/pair", json={"code": "ABCD-1234"}).status_code == 410

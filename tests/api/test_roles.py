@@ -271,7 +271,7 @@ def test_the_hash_that_is_kept_is_no_token(shop: Crew):
 )
 def test_a_token_is_good_only_for_the_way_it_came(shop: Crew, came: str, shown: str):
     code = f"WAY{came}{shown}"
-    crew.offer(shop.store, code, "owner", "", "test", timedelta(minutes=5))
+    crew.offer(shop.store, code, "operator", "", "test", timedelta(minutes=5))
     token = crew.pair(shop.store, code, "", came)[1]
     assert shop.client(None, came, token).get("/api/v1/cards").status_code == 200
     assert shop.client(None, shown, token).get("/api/v1/cards").status_code == 401

@@ -4,48 +4,45 @@ from __future__ import annotations
 
 import threading
 import time
-from collections import deque
+from collections import OrderedDict, deque
 from collections.abc import Callable
+
+MOST_ASKERS = 10_000
 
 
 class Attempts:
-    """A bound on failed tries in a stretch of time [s], by asker and in all.
+    """A bound on each asker's failed tries in a stretch of time [s].
 
-    A try counts from its beginning, so that many at once gain nothing, until it is forgiven.
-    Forgotten when the server stops; a restart takes longer than a stretch is worth.
+    Nobody's tries stop anybody else. A try counts from its beginning, so that many at once gain
+    nothing, until it is forgiven. Forgotten when the server stops; a restart takes longer than a
+    stretch is worth.
     """
 
     def __init__(
-        self,
-        each: int,
-        together: int,
-        stretch_s: float,
-        clock: Callable[[], float] = time.monotonic,
+        self, each: int, stretch_s: float, clock: Callable[[], float] = time.monotonic
     ) -> None:
-        self._each, self._together = each, together
+        self._each = each
         self._stretch_s, self._clock = stretch_s, clock
-        self._tries: deque[tuple[float, str]] = deque()
+        self._tries: OrderedDict[str, deque[float]] = OrderedDict()
         self._lock = threading.Lock()
 
     def wait_s(self, asker: str) -> float:
         """How long the asker has to wait [s]; 0 counts as a try."""
         with self._lock:
             moment = self._clock()
-            while self._tries and self._tries[0][0] <= moment - self._stretch_s:
-                self._tries.popleft()
-            own = [at for at, who in self._tries if who == asker]
-            over = own if len(own) >= self._each else []
-            if not over and len(self._tries) >= self._together:
-                over = [at for at, _ in self._tries]
-            if over:
-                return over[0] + self._stretch_s - moment
-            self._tries.append((moment, asker))
+            own = self._tries.setdefault(asker, deque(maxlen=self._each))
+            while own and own[0] <= moment - self._stretch_s:
+                own.popleft()
+            if len(own) >= self._each:
+                return own[0] + self._stretch_s - moment
+            own.append(moment)
+            self._tries.move_to_end(asker)
+            if len(self._tries) > MOST_ASKERS:
+                self._tries.popitem(last=False)
             return 0.0
 
     def forgive(self, asker: str) -> None:
         """The asker's newest try was right."""
         with self._lock:
-            for place in range(len(self._tries) - 1, -1, -1):
-                if self._tries[place][1] == asker:
-                    del self._tries[place]
-                    return
+            if self._tries.get(asker):
+                self._tries[asker].pop()

@@ -6,20 +6,24 @@ dies when its device is turned out, or when it was not used for ``UNUSED_DAYS``.
 
 from __future__ import annotations
 
+import hashlib
+import json
 import secrets
+import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Any, Literal
 
 import sqlalchemy as sa
+from sqlalchemy.dialects import sqlite
 from sqlalchemy.engine import Connection, Row
 
 from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, ShopError, UnknownError
 from flangebook.shop.store import Store
-from flangebook.shop.tables import devices, pairings
-from flangebook.shop.writing import text_digest
+from flangebook.shop.tables import devices, options, pairings
+from flangebook.shop.writing import json_text, text_digest
 
 Role = Literal["bench", "operator", "owner"]
 ROLES: tuple[Role, ...] = ("bench", "operator", "owner")
@@ -27,6 +31,9 @@ UNUSED_DAYS = 180
 SEEN_EVERY = timedelta(minutes=5)
 MOST_DEVICES = 500
 MOST_OFFERS = 50
+_SALT = "pairing_salt"
+_SCRYPT_N = 2**14  # 16 MB and some 50 ms a code
+_HASHING = threading.Lock()
 Clock = Callable[[], datetime]
 
 
@@ -44,6 +51,16 @@ class CodeError(ShopError):
     def __init__(self, reason: str) -> None:
         super().__init__(_NOT_TAKEN[reason], "Ask the owner for a new code.")
         self.reason = reason
+
+
+class PlainError(ShopError):
+    """An owner's device that came over plain http, where anybody on the network reads along."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            "An owner's device is not paired over plain http.",
+            "Open the shop's https address on it.",
+        )
 
 
 _WHY = {
@@ -89,12 +106,13 @@ def utc() -> datetime:
 def offer(
     store: Store, code: str, role: Role, name: str, by: str, lasts: timedelta, clock: Clock = utc
 ) -> Offer:
-    """Put a pairing on offer under a code, of which only the hash is kept.
+    """Put a pairing on offer under a code, of which only a slow hash is kept.
 
     Raises FullError when too many are open already.
     """
     moment = clock()
     made = Offer(role, name, _text(moment + lasts))
+    code_hash = _code_hash(_salt(store), code)
     with writing(store.engine) as connection:
         still_open = pairings.c.device_id.is_(None) & (pairings.c.expires_at > _text(moment))
         count = sa.select(sa.func.count()).select_from(pairings).where(still_open)
@@ -104,7 +122,7 @@ def offer(
         connection.execute(sa.delete(pairings).where(pairings.c.expires_at < long_ago))
         connection.execute(
             sa.insert(pairings).values(
-                code_hash=text_digest(code), role=role, name=name, offered_at=_text(moment),
+                code_hash=code_hash, role=role, name=name, offered_at=_text(moment),
                 offered_by=by, expires_at=made.expires_at,
             )
         )  # fmt: skip
@@ -114,12 +132,15 @@ def offer(
 def pair(store: Store, code: str, name: str, way: str, clock: Clock = utc) -> tuple[Device, str]:
     """Take a pairing: the device, and the token that only it will have.
 
-    name: what the device calls itself; empty takes the offer's. Raises CodeError, FullError.
+    name: what the device calls itself; empty takes the offer's.
+    Raises CodeError, PlainError, FullError.
     """
     moment, token = _text(clock()), secrets.token_urlsafe(32)
+    # Codes that a release up to 0.3 offered are open still when the shop is opened by this one.
+    hashes = (_code_hash(_salt(store), code), text_digest(code))
     with writing(store.engine) as connection:
         found = connection.execute(
-            sa.select(pairings).where(pairings.c.code_hash == text_digest(code))
+            sa.select(pairings).where(pairings.c.code_hash.in_(hashes))
         ).one_or_none()
         if found is None:
             raise CodeError("unknown")
@@ -127,6 +148,8 @@ def pair(store: Store, code: str, name: str, way: str, clock: Clock = utc) -> tu
             raise CodeError("used")
         if found.expires_at <= moment:
             raise CodeError("expired")
+        if found.role == "owner" and way == "http":
+            raise PlainError
         if _in_use(connection) >= MOST_DEVICES:
             raise FullError("The shop knows as many devices as it may.", "Take some off the list.")
         made = Device(
@@ -182,8 +205,10 @@ def has_owner(store: Store) -> bool:
 
 
 def change(store: Store, device_id: str, **changed: Any) -> Device:
-    """Another ``name`` or ``role``. Raises UnknownError."""
+    """Another ``name`` or ``role``. Raises UnknownError, PlainError."""
     with writing(store.engine) as connection:
+        if changed.get("role") == "owner" and _one(connection, device_id).way == "http":
+            raise PlainError
         connection.execute(sa.update(devices).where(devices.c.id == device_id).values(**changed))
         return _one(connection, device_id)
 
@@ -197,6 +222,29 @@ def revoke(store: Store, device_id: str, clock: Clock = utc) -> Device:
             .values(revoked_at=_text(clock()))
         )
         return _one(connection, device_id)
+
+
+def _salt(store: Store) -> bytes:
+    """This shop's own, so that no table of hashes made beforehand is of use; made when needed."""
+    drawn = secrets.token_hex(16)
+    with writing(store.engine) as connection:
+        connection.execute(
+            sqlite.insert(options)
+            .values(name=_SALT, value=json_text(drawn))
+            .on_conflict_do_nothing()
+        )
+        kept = connection.execute(sa.select(options.c.value).where(options.c.name == _SALT))
+        return bytes.fromhex(json.loads(kept.scalar_one()))
+
+
+def _code_hash(salt: bytes, code: str) -> str:
+    """A hash that takes long to work out, so that 40 bits are not guessed from a stolen file.
+
+    One at a time: many wrong codes at once wait for each other, and for nothing else.
+    """
+    with _HASHING:
+        made = hashlib.scrypt(code.encode(), salt=salt, n=_SCRYPT_N, r=8, p=1, dklen=32)
+    return f"scrypt:{made.hex()}"
 
 
 def _one(connection: Connection, device_id: str) -> Device:
