@@ -14,10 +14,11 @@ import { offer } from "../app/view/offer.js";
 import { proposalList } from "../app/view/proposals.js";
 import { revisionView } from "../app/view/revision.js";
 import { trialLine } from "../app/view/trials.js";
-import { moment } from "../app/view/when.js";
+import { moment, whoSent } from "../app/view/when.js";
 
 /**
- * @typedef {{revision: number, at: string, by: string, reason: string, title: string, changes: string[],
+ * @typedef {{revision: number, at: string, by: string, device: string, reason: string, title: string,
+ *   changes: string[],
  *   worst: string}} Revision
  */
 /**
@@ -192,7 +193,7 @@ function revisionLine(one, card, state, { look, bringBack }) {
       Revision ${one.revision}${newest ? ", as it is now" : ""}
       ${one.worst === "stop" || one.worst === "caution" ? flag(one.worst) : nothing}
     </h3>
-    <p class="more">${[moment(one.at), one.by].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[moment(one.at), whoSent(one)].filter(Boolean).join(", by ")}</p>
     ${one.reason ? html`<p data-test="reason">${one.reason}</p>` : nothing}
     ${
       one.changes.length

@@ -12,7 +12,7 @@ import { blankWords, taughtFigures } from "../app/view/learned_figures.js";
 import { offer, way } from "../app/view/offer.js";
 import { pressLearned } from "../app/view/press_learned.js";
 import { empty } from "../app/view/states.js";
-import { moment } from "../app/view/when.js";
+import { moment, whoSent } from "../app/view/when.js";
 
 /**
  * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number,
@@ -179,7 +179,7 @@ function evidenceRow(one, busy, turn) {
     one.die ? `die ${one.die}` : one.v_opening_mm ? `V ${words(length(one.v_opening_mm))}` : "",
     one.lot ? `lot ${one.lot}` : "",
     moment(one.made_at),
-    one.by ?? "",
+    whoSent(one),
   ];
   return html`<li
     class="row evidence ${one.forgotten ? "forgotten" : ""}"

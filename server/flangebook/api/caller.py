@@ -18,6 +18,7 @@ from flangebook.api.config import Config
 from flangebook.api.problems import ProblemError
 from flangebook.api.sending import the_store
 from flangebook.shop import crew, options
+from flangebook.shop.writing import sending_device
 
 Way = Literal["loopback", "https", "http", "proxy"]
 WAY_KEY = "flangebook.way"
@@ -50,6 +51,7 @@ def register(app: Flask, config: Config) -> None:
         if not request.path.startswith("/api/"):
             return
         g.caller = _caller(config)
+        sending_device.set(g.caller.name)
         if request.endpoint is not None:  # an address or method that is not there says so itself
             check(g.caller, request.endpoint)
 

@@ -211,6 +211,7 @@ def _row(record: kept.Record) -> JsonDict:
         **{name: body.get(name) for name in _MEASURED},
         "made_at": _made_at(record),
         "by": record.by,
+        "device": record.device,
         "note": body.get("note") or "",
         "forgotten": record.forgotten,
         "confirmed": record.confirmed,

@@ -39,6 +39,7 @@ class Record:
     metal: str
     at: str
     by: str
+    device: str
     body: JsonDict
     forgotten: bool = False
     confirmed: bool = False
@@ -217,6 +218,6 @@ def _record(row: sa.Row[Any], said: dict[str, str], *, new: bool = False) -> Rec
     body: JsonDict = json.loads(row.body)
     mark = said.get(row.id)
     return Record(
-        row.id, row.kind, row.code, row.metal, row.at, row.by, body, mark == "forget",
+        row.id, row.kind, row.code, row.metal, row.at, row.by, row.device, body, mark == "forget",
         mark == "confirm", new,
     )  # fmt: skip

@@ -158,6 +158,8 @@ def _rows(name: str, document: Row, faults: Faults) -> Iterator[Row]:
         if not isinstance(row, dict):
             faults.add(place, "This is not an object.")
             continue
+        if "device" in columns:
+            row.setdefault("device", "")  # releases up to 0.3 did not record it
         for unknown in row.keys() - columns.keys() - made_again:
             faults.add(f"{place}.{unknown[:40]}", "There is no such field.")
         for column in columns.values():

@@ -78,8 +78,8 @@ def history(store: Store, code: str, limit: int, offset: int) -> tuple[list[Json
             raise unknown(code)
         rows = connection.execute(
             sa.select(
-                one.revision, one.at, one.by, one.reason, one.title, one.changes, one.worst,
-                one.archived,
+                one.revision, one.at, one.by, one.device, one.reason, one.title, one.changes,
+                one.worst, one.archived,
             )
             .where(one.code == code)
             .order_by(one.revision.desc())
@@ -117,6 +117,7 @@ def revision_text(row: Row[Any]) -> str:
         "id": row.id,
         "at": row.at,
         "by": row.by,
+        "device": row.device,
         "reason": row.reason,
         "title": row.title,
         "note": row.note,

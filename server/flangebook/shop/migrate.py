@@ -14,7 +14,7 @@ from sqlalchemy.engine import Connection, Engine
 from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import ShopError
 
-NEWEST = "0007"
+NEWEST = "0008"
 _SCRIPTS = Path(__file__).parent / "migrations"
 
 

@@ -21,7 +21,7 @@ from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError, UnknownError
 from flangebook.shop.store import Store, next_change
 from flangebook.shop.tables import cards, proposals, revisions, settlements
-from flangebook.shop.writing import digest, json_text, now
+from flangebook.shop.writing import digest, json_text, now, sending_device
 
 JsonDict = dict[str, Any]
 MOST_OPEN = 50
@@ -61,7 +61,7 @@ def propose(store: Store, code: str, asked: JsonDict) -> bool:
                 digest=wanted,
                 at=at,
                 by=asked["by"],
-                body=json_text({**asked, "received_at": at}),
+                body=json_text({**asked, "device": sending_device.get(), "received_at": at}),
                 change=change,
             )
         )

@@ -24,6 +24,18 @@ from sqlalchemy import (
     Text,
 )
 
+from flangebook.shop.writing import sending_device
+
+
+def _sending() -> str:
+    return sending_device.get()
+
+
+def _device() -> Column[str]:
+    """The name of the paired device that sent the row, beside who was typed."""
+    return Column("device", Text, nullable=False, server_default="", default=_sending)
+
+
 metadata = MetaData(
     naming_convention={
         "pk": "pk_%(table_name)s",
@@ -52,6 +64,7 @@ documents = Table(
     Column("body", Text, nullable=False),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
+    _device(),
     Column("change", Integer, nullable=False),
 )
 
@@ -94,6 +107,7 @@ revisions = Table(
     Column("digest", Text, nullable=False),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
+    _device(),
     Column("reason", Text, nullable=False),
     Column("changes", Text, nullable=False),
     Column("title", Text, nullable=False),
@@ -115,6 +129,7 @@ trials = Table(
     Column("digest", Text, nullable=False),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
+    _device(),
     Column("body", Text, nullable=False),
     ForeignKeyConstraint(["code", "revision"], ["revisions.code", "revisions.revision"]),
 )
@@ -133,6 +148,7 @@ evidence = Table(
     Column("digest", Text, nullable=False),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
+    _device(),
     Column("body", Text, nullable=False),
     Column("change", Integer, nullable=False),
 )
@@ -148,6 +164,7 @@ marks = Table(
     Column("mark", Text, nullable=False),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
+    _device(),
     Column("reason", Text, nullable=False),
     Column("change", Integer, nullable=False),
 )
@@ -202,6 +219,7 @@ proposals = Table(
     Column("digest", Text, nullable=False),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
+    _device(),
     Column("body", Text, nullable=False),
     Column("change", Integer, nullable=False),
 )

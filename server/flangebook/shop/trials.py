@@ -16,7 +16,7 @@ from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError, UnknownError
 from flangebook.shop.store import Store, next_change
 from flangebook.shop.tables import cards, revisions, trials
-from flangebook.shop.writing import digest, json_text, now
+from flangebook.shop.writing import digest, json_text, now, sending_device
 
 JsonDict = dict[str, Any]
 MOST_TRIALS = 5_000
@@ -163,7 +163,15 @@ def _insert(
 ) -> str:
     at = now()
     number = card.trials + 1
-    body = json_text({**trial, "number": number, "received_at": at, "correction": correction})
+    body = json_text(
+        {
+            **trial,
+            "device": sending_device.get(),
+            "number": number,
+            "received_at": at,
+            "correction": correction,
+        }
+    )
     connection.execute(
         sa.insert(trials).values(
             id=str(trial["id"]),

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 import hashlib
 import json
+from contextvars import ContextVar
 from datetime import UTC, datetime
 from typing import Any
+
+# The paired device whose request is under way; empty at the server's own screen.
+sending_device: ContextVar[str] = ContextVar("sending_device", default="")
 
 
 def json_text(value: Any) -> str:

@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { differing } from "../card_fields.js";
 import { way } from "./offer.js";
 import { valueWords } from "./settle_rows.js";
-import { madeAt } from "./when.js";
+import { madeAt, whoSent } from "./when.js";
 
 /**
  * @param {any[]} proposals newest first
@@ -33,7 +33,7 @@ function proposalLine(one, code) {
           : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To settle</a>`, "To settle")
       }
     </h3>
-    <p class="more">${[madeAt(one), one.by ? `by ${one.by}` : ""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[madeAt(one), whoSent(one) ? `by ${whoSent(one)}` : ""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
       ${rows.map(
         (row) => html`<li>${row.label}: ${valueWords(row, row.before)} to ${valueWords(row, row.yours)}</li>`,

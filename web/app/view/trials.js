@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { inReach } from "../limits.js";
 import { angle, length, words } from "../units.js";
 import { whereWords } from "./kept_where.js";
-import { madeAt } from "./when.js";
+import { madeAt, whoSent } from "./when.js";
 
 /**
  * @param {any} trial
@@ -16,7 +16,7 @@ export function trialLine(trial, { waiting, step } = {}) {
       <span class="code">Step ${trial.step}</span>
       <span class="more">
         ${waiting ? html`<b class="waits">${whereWords(waiting)}</b> · ` : nothing}
-        ${[madeAt(trial), trial.by, settingWords(trial), ledTo(trial.correction, step)]
+        ${[madeAt(trial), whoSent(trial), settingWords(trial), ledTo(trial.correction, step)]
           .filter(Boolean)
           .join(" · ")}
         ${trial.note ? html`<span class="trial-note">${trial.note}</span>` : nothing}

@@ -36,3 +36,11 @@ export function madeAt({ made_at, received_at }) {
   }
   return `in the shop ${moment(received_at)}, made ${moment(made_at)} by the device’s clock`;
 }
+
+/**
+ * Who wrote something, and the paired device that sent it.
+ * @param {{by?: string | null, device?: string}} one
+ */
+export function whoSent({ by, device }) {
+  return [by, device === by ? "" : device].filter(Boolean).join(", ");
+}

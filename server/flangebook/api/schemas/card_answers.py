@@ -78,6 +78,7 @@ Correction = answer(
 Trial = given(
     cards.TrialSchema,
     "Trial",
+    device=sometimes(described(text(), "The name of the paired device that sent it.")),
     number=whole(),
     received_at=text(),
     correction=one(Correction, allow_none=True),
@@ -99,10 +100,14 @@ TrialAnswer = answer(
     question_said=one(Said, allow_none=True),
 )
 Trials = answer("Trials", trials=many(Trial), total=whole())
-Proposal = given(cards.ProposalSchema, "Proposal", received_at=text())
+Proposal = given(cards.ProposalSchema, "Proposal", received_at=text(), device=sometimes(text()))
 SettledProposal = given(
-    cards.ProposalSchema, "SettledProposal", received_at=text(), settled_by=maybe_whole()
-)
+    cards.ProposalSchema,
+    "SettledProposal",
+    received_at=text(),
+    device=sometimes(text()),
+    settled_by=maybe_whole(),
+)  # fmt: skip
 for _field in given_once(cards.ChangesSchema)._declared_fields.values():
     # A change names only what it changes.
     _field.required = False
@@ -156,6 +161,7 @@ Revision = answer(
     revision=whole(),
     at=text(),
     by=text(),
+    device=text(),
     reason=text(),
     title=text(),
     changes=ma.fields.List(text()),
@@ -171,6 +177,7 @@ Snapshot = answer(
     id=text(),
     at=text(),
     by=text(),
+    device=text(),
     reason=text(),
     title=text(),
     note=text(),

@@ -31,17 +31,23 @@ from flangebook.api.schemas.fields import (
     ToolCode,
     Whole,
 )
-from flangebook.api.schemas.part import MOST_LENGTH_MM, MOST_THICKNESS_MM
+from flangebook.api.schemas.part import (
+    LEAST_ANGLE_DEG,
+    LEAST_LENGTH_MM,
+    LEAST_THICKNESS_MM,
+    MOST_LENGTH_MM,
+    MOST_THICKNESS_MM,
+)
 
 MOST_LOT = 80
 
 
 def _angle() -> Quantity:
-    return Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    return Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
 
 
 def _length(most: float = MOST_LENGTH_MM) -> Quantity:
-    return Quantity(LENGTH, 0.0, most, above=True, load_default=None, allow_none=True)
+    return Quantity(LENGTH, LEAST_LENGTH_MM, most, load_default=None, allow_none=True)
 
 
 class TestBendSchema(ma.Schema):
@@ -54,25 +60,23 @@ class TestBendSchema(ma.Schema):
     lot = Text(MOST_LOT, load_default="", metadata={"description": "As written on the sheet."})
     thickness_mm = Quantity(
         LENGTH,
-        0.0,
+        LEAST_THICKNESS_MM,
         MOST_THICKNESS_MM,
-        above=True,
         required=True,
         metadata={"description": "Of the strip, measured."},
     )
     ordered_thickness_mm = Quantity(
         LENGTH,
-        0.0,
+        LEAST_THICKNESS_MM,
         MOST_THICKNESS_MM,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={"description": "As ordered; the usual thickness nearest to it if left out."},
     )
-    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+    bend_length_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, required=True)
     die = ToolCode(required=True)
     punch = ToolCode(required=True)
-    included_angle_deg = Quantity(ANGLE, 0.0, 179.9, above=True, required=True)
+    included_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, required=True)
     set_angle_deg = _angle()
     loaded_deg = _angle()
     punch_depth_mm = Quantity(
@@ -160,6 +164,7 @@ EvidenceRow = answer(
     radius_mm=maybe(),
     made_at=text(),
     by=text(),
+    device=text(),
     note=text(),
     forgotten=yes_no(),
     confirmed=yes_no(),
