@@ -155,15 +155,15 @@ def test_the_address_opens_the_same_bend_again(phone: Page, wide: Page, shop_ser
 
 
 WRONG = [
-    ("thickness_mm", "0", "more than 0"),
-    ("thickness_mm", "-2", "more than 0"),
+    ("thickness_mm", "0", "0.05 or more"),
+    ("thickness_mm", "-2", "0.05 or more"),
     ("thickness_mm", "1e9", "number in mm"),
     ("thickness_mm", "NaN", "not a length"),
     ("thickness_mm", "2 parsec", "unit"),
     ("bend_length_mm", "1000000000", "at most"),
     ("bend_length_mm", "16 ga", "thickness only"),
     ("included_angle_deg", "NaN", "degrees"),
-    ("included_angle_deg", "0", "more than 0"),
+    ("included_angle_deg", "0", "1 or more"),
     ("included_angle_deg", "180", "at most"),
 ]
 

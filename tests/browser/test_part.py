@@ -183,11 +183,11 @@ def test_too_short_a_flange_stops_but_the_blank_stands(page: Page, shop_server):
 
 
 WRONG = [
-    ("thickness_mm", "0", "more than 0"),
+    ("thickness_mm", "0", "0.05 or more"),
     ("thickness_mm", "NaN", "not a length"),
-    ("bend_length_mm", "-5", "more than 0"),
+    ("bend_length_mm", "-5", "0.1 or more"),
     ("bend_length_mm", "1000000000", "at most"),
-    ("flats_mm.1", "0", "more than 0"),
+    ("flats_mm.1", "0", "0.1 or more"),
     ("flats_mm.0", "sixty", "not a length"),
     ("bends.0.included_angle_deg", "NaN", "degrees"),
     ("bends.0.included_angle_deg", "200", "at most"),

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from flask import Flask
+from werkzeug.routing import IntegerConverter, Map
 
 from flangebook.api import bodies, caller, guard, intake, problems, static
 from flangebook.api.config import Config
@@ -25,6 +28,15 @@ from flangebook.shop import demo
 from flangebook.shop.keeping import Keeper
 from flangebook.shop.store import Store, open_store
 
+MOST_NUMBER = 1_000_000
+
+
+class WholeNumber(IntegerConverter):
+    """A number in an address: one past every bound is nothing's number, so it is not there."""
+
+    def __init__(self, url_map: Map, **bounds: Any) -> None:
+        super().__init__(url_map, **{"max": MOST_NUMBER, **bounds})
+
 
 def create_app(config: Config) -> Flask:
     """An app on the shop in ``config.data``, which is made and filled where it is new.
@@ -38,6 +50,7 @@ def create_app(config: Config) -> Flask:
     app.extensions["flangebook.store"] = store
     app.extensions["flangebook.config"] = config
     app.extensions["flangebook.copies"] = Keeper(config.data)
+    app.url_map.converters["int"] = WholeNumber
     bodies.register(app)
     app.extensions["flangebook.attempts"] = crew.new_attempts()
     guard.register(app, config)

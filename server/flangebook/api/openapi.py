@@ -198,8 +198,7 @@ def _many(field: fields.Many) -> dict[str, Any]:
 
 
 def _quantity(field: fields.Quantity) -> dict[str, Any]:
-    low = "exclusiveMinimum" if field.above else "minimum"
-    number = {"type": "number", low: field.low, "maximum": field.high}
+    number = {"type": "number", "minimum": field.low, "maximum": field.high}
     unit = field.kind.unit or "a plain number"
     text = {"type": "string", "maxLength": 40, "description": f"With a unit, else {unit}."}
     return _nullable({"anyOf": [number, text]}, field)

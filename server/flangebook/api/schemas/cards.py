@@ -19,7 +19,14 @@ from flangebook.api.schemas.fields import (
     Whole,
     YesNo,
 )
-from flangebook.api.schemas.part import MOST_LENGTH_MM, MOST_THICKNESS_MM, PartSchema
+from flangebook.api.schemas.part import (
+    LEAST_ANGLE_DEG,
+    LEAST_LENGTH_MM,
+    LEAST_THICKNESS_MM,
+    MOST_LENGTH_MM,
+    MOST_THICKNESS_MM,
+    PartSchema,
+)
 
 MOST_STEPS = 400
 MOST_DEPTH_MM = 500.0
@@ -35,7 +42,7 @@ class SettingSchema(ma.Schema):
     """What to set at a step instead of what was planned."""
 
     step = Whole(1, MOST_STEPS, required=True)
-    set_angle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    set_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
     punch_depth_mm = Quantity(
         LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
     )
@@ -145,7 +152,7 @@ def need_an_angle(data: dict[str, Any]) -> None:
 
 
 def _flange() -> Quantity:
-    return Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, load_default=None, allow_none=True)
+    return Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, load_default=None, allow_none=True)
 
 
 class TrialSchema(ma.Schema):
@@ -155,11 +162,11 @@ class TrialSchema(ma.Schema):
     revision = Whole(1, 1_000_000, required=True)
     step = Whole(1, MOST_STEPS, required=True)
     bend = Whole(1, MOST_STEPS, load_default=None, allow_none=True)
-    measured_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
-    left_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
-    middle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
-    right_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
-    set_angle_deg = Quantity(ANGLE, 0.0, 180.0, above=True, load_default=None, allow_none=True)
+    measured_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
+    left_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
+    middle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
+    right_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
+    set_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
     punch_depth_mm = Quantity(
         LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
     )
@@ -174,14 +181,13 @@ class TrialSchema(ma.Schema):
     flange_mm = _flange()
     radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
     thickness_mm = Quantity(
-        LENGTH, 0.0, MOST_THICKNESS_MM, above=True, load_default=None, allow_none=True
+        LENGTH, LEAST_THICKNESS_MM, MOST_THICKNESS_MM, load_default=None, allow_none=True
     )
     lot = Text(80, load_default="", metadata={"description": "As written on the sheet."})
     loaded_deg = Quantity(
         ANGLE,
-        0.0,
+        LEAST_ANGLE_DEG,
         180.0,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={"description": "Included angle measured in the press, under load."},

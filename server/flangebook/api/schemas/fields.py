@@ -19,23 +19,23 @@ from flangebook.labels import codes
 
 MOST_TEXT = 200
 MOST_NOTE = 2000
+NEXT_TO_NOTHING = 1e-9
+"""In no field's unit is there anything so small: it is read as 0."""
 TOOL_CODE = r"^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$"
 
 
 class Quantity(ma.fields.Field[float]):
     """A number in the field's unit, or a text with a unit.
 
-    low, high: bounds in the field's unit. above: the value must be more than ``low``.
+    low, high: bounds in the field's unit. Where a number has to be more than 0, low is the
+    least that exists in a shop: a figure next to nothing is a slip, and breaks calculations.
     """
 
-    def __init__(
-        self, kind: Kind, low: float, high: float, *, above: bool = False, **others: Any
-    ) -> None:
+    def __init__(self, kind: Kind, low: float, high: float, **others: Any) -> None:
         super().__init__(**others)
         self.kind = kind
         self.low = low
         self.high = high
-        self.above = above
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -57,15 +57,13 @@ class Quantity(ma.fields.Field[float]):
 
     def bounded(self, value: float) -> float:
         """The value, or a ValidationError saying what range is right."""
-        low_enough = value > self.low if self.above else value >= self.low
-        if not (math.isfinite(value) and low_enough and value <= self.high):
+        if not (math.isfinite(value) and self.low <= value <= self.high):
             raise ma.ValidationError(self._range())
-        return value + 0.0
+        return value if abs(value) > NEXT_TO_NOTHING else 0.0
 
     def _range(self) -> str:
         unit = f" {self.kind.unit}" if self.kind.unit else ""
-        low = f"more than {tidy(self.low)}" if self.above else f"{tidy(self.low)} or more"
-        return f"Out of range. Give {low}, at most {tidy(self.high)}{unit}."
+        return f"Out of range. Give {tidy(self.low)} or more, at most {tidy(self.high)}{unit}."
 
 
 class Thickness(Quantity):

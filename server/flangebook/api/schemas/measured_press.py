@@ -7,11 +7,17 @@ import marshmallow as ma
 from flangebook.api.quantities import ANGLE, LENGTH
 from flangebook.api.schemas.answers import answer, many, number, text, whole, yes_no
 from flangebook.api.schemas.fields import Quantity, ToolCode
-from flangebook.api.schemas.part import MOST_LENGTH_MM, MOST_THICKNESS_MM
+from flangebook.api.schemas.part import (
+    LEAST_ANGLE_DEG,
+    LEAST_LENGTH_MM,
+    LEAST_THICKNESS_MM,
+    MOST_LENGTH_MM,
+    MOST_THICKNESS_MM,
+)
 
 
 def _angle() -> Quantity:
-    return Quantity(ANGLE, 0.0, 179.9, above=True, required=True)
+    return Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, required=True)
 
 
 class StripTestSchema(ma.Schema):
@@ -20,8 +26,8 @@ class StripTestSchema(ma.Schema):
     metal = ToolCode(required=True)
     die = ToolCode(required=True)
     punch = ToolCode(required=True)
-    thickness_mm = Quantity(LENGTH, 0.0, MOST_THICKNESS_MM, above=True, required=True)
-    strip_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+    thickness_mm = Quantity(LENGTH, LEAST_THICKNESS_MM, MOST_THICKNESS_MM, required=True)
+    strip_length_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, required=True)
     end_mm = Quantity(
         LENGTH,
         0.0,
@@ -29,7 +35,7 @@ class StripTestSchema(ma.Schema):
         required=True,
         metadata={"description": "From the bed's end to the middle of the outer strips."},
     )
-    included_angle_deg = Quantity(ANGLE, 0.0, 179.9, above=True, load_default=90.0)
+    included_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, load_default=90.0)
     left_deg = _angle()
     middle_deg = _angle()
     right_deg = _angle()

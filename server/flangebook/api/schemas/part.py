@@ -21,8 +21,11 @@ from flangebook.bending.box import MOST_SIDE_BENDS, PAIRS
 from flangebook.bending.part import MOST_BENDS
 from flangebook.bending.wishes import MARGIN_MM, MOST_MARGIN_MM
 
+LEAST_LENGTH_MM = 0.1
 MOST_LENGTH_MM = 10_000.0
+LEAST_THICKNESS_MM = 0.05
 MOST_THICKNESS_MM = 25.0
+LEAST_ANGLE_DEG = 1.0
 MOST_HOLES = 100
 MOST_FLATS = MOST_BENDS + 2
 """A box has two sections' flats."""
@@ -55,7 +58,7 @@ class HoleSchema(ma.Schema):
 
     flat = Whole(1, MOST_BENDS + 1, required=True)
     position_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, required=True)
-    diameter_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
+    diameter_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, required=True)
 
 
 class WishesSchema(ma.Schema):
@@ -87,7 +90,7 @@ class SideSchema(ma.Schema):
     """One side of a box, from the base outwards: as many flats as bends."""
 
     flats_mm = Many(
-        Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True), MOST_SIDE_BENDS, least=1, required=True
+        Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM), MOST_SIDE_BENDS, least=1, required=True
     )
     bends = Many(ma.fields.Nested(BendSchema), MOST_SIDE_BENDS, least=1, required=True)
 
@@ -119,17 +122,15 @@ class BoxSchema(ma.Schema):
 
     length_mm = Quantity(
         LENGTH,
-        0.0,
+        LEAST_LENGTH_MM,
         MOST_LENGTH_MM,
-        above=True,
         required=True,
         metadata={"description": "Of the base from left to right, outside as ``dimension`` says."},
     )
     width_mm = Quantity(
         LENGTH,
-        0.0,
+        LEAST_LENGTH_MM,
         MOST_LENGTH_MM,
-        above=True,
         required=True,
         metadata={"description": "Of the base from front to back."},
     )
@@ -169,10 +170,10 @@ class PartSchema(ma.Schema):
 
     title = Text(load_default="")
     metal = ToolCode(required=True)
-    thickness_mm = Thickness(LENGTH, 0.0, MOST_THICKNESS_MM, above=True, required=True)
-    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True)
+    thickness_mm = Thickness(LENGTH, LEAST_THICKNESS_MM, MOST_THICKNESS_MM, required=True)
+    bend_length_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM)
     flats_mm = Many(
-        Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True),
+        Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM),
         MOST_FLATS,
         least=1,
         metadata={"description": "Outside lengths as ``dimension`` says, from the left end."},
@@ -236,19 +237,19 @@ class ChartQuery(ma.Schema):
     """Which metal the wall chart is for, and how long the bends are."""
 
     metal = ToolCode(required=True)
-    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, load_default=1000.0)
+    bend_length_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, load_default=1000.0)
 
 
 class OneBendSchema(ma.Schema):
     """A single bend to be checked."""
 
     metal = ToolCode(required=True)
-    thickness_mm = Thickness(LENGTH, 0.0, MOST_THICKNESS_MM, above=True, required=True)
-    bend_length_mm = Quantity(LENGTH, 0.0, MOST_LENGTH_MM, above=True, required=True)
-    included_angle_deg = Quantity(ANGLE, 0.0, 179.9, above=True, required=True)
+    thickness_mm = Thickness(LENGTH, LEAST_THICKNESS_MM, MOST_THICKNESS_MM, required=True)
+    bend_length_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, required=True)
+    included_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, required=True)
     die = ToolCode(load_default=None, allow_none=True)
     punch = ToolCode(load_default=None, allow_none=True)
-    v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, load_default=None, allow_none=True)
+    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, 500.0, load_default=None, allow_none=True)
     punch_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
     lot = Text(
         80,

@@ -28,19 +28,25 @@ from flangebook.api.schemas.fields import (
     Whole,
     YesNo,
 )
+from flangebook.api.schemas.part import LEAST_LENGTH_MM
 
 MOST_TOOLS = 500
 MOST_SEGMENTS = 200
 MOST_POINTS = 400
 MOST_OPENINGS = 24
 _SIZE = 5_000.0
+_LEAST_FORCE = 1.0
+_LEAST_RATING = 1.0
+_LEAST_BED = 10.0
+_LEAST_SPEED = 0.01
+_LEAST_ERROR_MM = 0.0001
 _MOST_REPEATABILITY_MM = 10.0
 _MOST_ANGLE_ACCURACY_DEG = 5.0
 _MOST_DEFLECTION_MM = 20.0
 
 
 def _size(**others: Any) -> Quantity:
-    return Quantity(LENGTH, 0.0, _SIZE, above=True, required=True, **others)
+    return Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, required=True, **others)
 
 
 def _ring() -> Many:
@@ -56,9 +62,8 @@ def _ring() -> Many:
 def _rating(words: str = "null is unknown, and is never taken for enough.") -> Quantity:
     return Quantity(
         FORCE_PER_LENGTH,
-        0.0,
+        _LEAST_RATING,
         100_000.0,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={"description": words},
@@ -98,9 +103,8 @@ def _segments() -> Many:
 def _maybe_size(words: str) -> Quantity:
     return Quantity(
         LENGTH,
-        0.0,
+        LEAST_LENGTH_MM,
         _SIZE,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={"description": words},
@@ -139,7 +143,7 @@ class OpeningSchema(ma.Schema):
         allow_none=True,
         metadata={"description": "Of the die it makes; without one, the block's with a number."},
     )
-    v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, required=True)
+    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, 500.0, required=True)
     angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
     shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
     face = Choice("top", "back", "bottom", "front", load_default="top")
@@ -160,7 +164,7 @@ class DieSchema(_ToolSchema):
     """A die with one V, or a block with several (``multi_v``): then ``openings`` has them, each
     with a code to plan with, and the die's own V is that of the opening that is ``up``."""
 
-    v_opening_mm = Quantity(LENGTH, 0.0, 500.0, above=True, required=True)
+    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, 500.0, required=True)
     angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
     shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
     height_mm = _size()
@@ -190,11 +194,9 @@ class DieSchema(_ToolSchema):
 
     @ma.validates_schema
     def _has_what_is_up(self, data: dict[str, Any], **_: Any) -> None:
-        if data["shape"] != "multi_v":
-            return
-        if not data["openings"]:
+        if data["shape"] == "multi_v" and not data["openings"]:
             raise ma.ValidationError("A block has at least one V.", "openings")
-        if data["up"] > len(data["openings"]):
+        if data["openings"] and data["up"] > len(data["openings"]):
             raise ma.ValidationError(f"It has {len(data['openings'])} openings.", "up")
 
     @ma.post_load
@@ -227,9 +229,9 @@ class PressSchema(_Document):
     """The press brake."""
 
     name = Text(load_default="")
-    force_kn = Quantity(FORCE, 0.0, 100_000.0, above=True, required=True)
-    bed_length_mm = Quantity(LENGTH, 0.0, 50_000.0, above=True, required=True)
-    between_frames_mm = Quantity(LENGTH, 0.0, 50_000.0, above=True, required=True)
+    force_kn = Quantity(FORCE, _LEAST_FORCE, 100_000.0, required=True)
+    bed_length_mm = Quantity(LENGTH, _LEAST_BED, 50_000.0, required=True)
+    between_frames_mm = Quantity(LENGTH, _LEAST_BED, 50_000.0, required=True)
     open_height_mm = _size()
     stroke_mm = _size()
     throat_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
@@ -241,9 +243,8 @@ class PressSchema(_Document):
     finger_depth_mm = _size()
     gauge_repeatability_mm = Quantity(
         LENGTH,
-        0.0,
+        _LEAST_ERROR_MM,
         _MOST_REPEATABILITY_MM,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={
@@ -292,9 +293,8 @@ class PressSchema(_Document):
     )
     deflection_mm = Quantity(
         LENGTH,
-        0.0,
+        _LEAST_ERROR_MM,
         _MOST_DEFLECTION_MM,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={
@@ -304,13 +304,11 @@ class PressSchema(_Document):
     )
     force_per_m_limit_kn_per_m = _rating()
     off_centre_mm = Quantity(LENGTH, 0.0, 25_000.0, load_default=None, allow_none=True)
-    bending_speed_mm_s = Quantity(
-        SPEED, 0.0, 1_000.0, above=True, load_default=None, allow_none=True
-    )
-    ram_width_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=80.0)
-    ram_height_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=200.0)
-    bed_width_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=100.0)
-    bed_height_mm = Quantity(LENGTH, 0.0, _SIZE, above=True, load_default=200.0)
+    bending_speed_mm_s = Quantity(SPEED, _LEAST_SPEED, 1_000.0, load_default=None, allow_none=True)
+    ram_width_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=80.0)
+    ram_height_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=200.0)
+    bed_width_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=100.0)
+    bed_height_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=200.0)
     ram_points_mm = _ring()
     bed_points_mm = _ring()
     holder = ToolCode(load_default=None, allow_none=True)
