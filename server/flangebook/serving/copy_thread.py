@@ -5,8 +5,9 @@ from __future__ import annotations
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
-from datetime import datetime
+from datetime import UTC, datetime
 
+from flangebook.shop.damage import full_check
 from flangebook.shop.keeping import Keeper
 
 _LOOK_EVERY_S = 600.0
@@ -15,10 +16,14 @@ _LONGEST_STOP_S = 5.0
 
 @contextmanager
 def keeping_copies(keeper: Keeper) -> Iterator[None]:
-    """Look whether a copy is due, at once and every ten minutes, while the block runs."""
+    """Look the whole file through once, and whether a copy is due, at once and every ten minutes,
+    while the block runs."""
     stop = threading.Event()
 
     def watch() -> None:
+        now = datetime.now().astimezone()
+        if wrong := full_check(keeper.data):
+            keeper.damage = (now.astimezone(UTC), wrong)
         while True:
             keeper.look(datetime.now().astimezone())
             if stop.wait(_LOOK_EVERY_S):

@@ -23,6 +23,7 @@ from flangebook.serving.lan import Lan, LanError, LanOptions
 from flangebook.serving.listener import Listener, ListenError
 from flangebook.serving.terminal import qr_text
 from flangebook.shop import crew
+from flangebook.shop.damage import need_undamaged
 from flangebook.shop.errors import ShopError
 from flangebook.shop.holding import held
 from flangebook.shop.store import FILE_NAME, Store
@@ -85,6 +86,7 @@ def open_shop(
     A new shop is filled in a folder of its own and moved into place whole, so that one cut
     off on the way leaves nothing behind that looks like a shop.
     """
+    need_undamaged(data)
     if not (data / FILE_NAME).exists():
         new = data / _UNFINISHED
         shutil.rmtree(new, ignore_errors=True)

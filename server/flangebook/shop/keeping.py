@@ -127,6 +127,7 @@ class Keeper:
     def __init__(self, data: Path) -> None:
         self.data = data
         self.trouble: tuple[datetime, str] | None = None
+        self.damage: tuple[datetime, str] | None = None
 
     def look(self, now: datetime) -> None:
         """Make a copy if one is due. now: with its offset from UTC, the shop's own."""
@@ -139,3 +140,13 @@ class Keeper:
             self.trouble = (now.astimezone(UTC), str(error))
         else:
             self.trouble = None
+
+    def standing_in_the_way(self, now: datetime) -> tuple[datetime, str] | None:
+        """What is wrong with the shop, or keeps a copy from being made; and since when."""
+        if self.damage or self.trouble:
+            return self.damage or self.trouble
+        try:
+            _need_room(self.data)
+        except (ShopError, OSError) as error:
+            return now.astimezone(UTC), str(error)
+        return None

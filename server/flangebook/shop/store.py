@@ -13,6 +13,7 @@ from sqlalchemy.engine import Connection, Engine
 from flangebook.shop import lineage, migrate, tables
 from flangebook.shop.database import open_engine, reading, writing
 from flangebook.shop.memory import Memory
+from flangebook.shop.private import make_private
 from flangebook.shop.writing import now
 
 FILE_NAME = "flangebook.sqlite"
@@ -59,7 +60,7 @@ def open_store(folder: Path) -> Store:
 
     Raises ShopError when the file was written by a newer release.
     """
-    folder.mkdir(parents=True, exist_ok=True)
+    make_private(folder, folder / FILE_NAME)
     engine = open_engine(folder / FILE_NAME)
     try:
         migrate.upgrade(engine)

@@ -35,7 +35,7 @@ def listed() -> Response:
     nights = [one for one in found if one.kind == "night"]
     now = datetime.now().astimezone()
     standing = "none" if not nights else "late" if now - nights[0].at > _LATE else "ok"
-    trouble = keeper.trouble
+    trouble = keeper.standing_in_the_way(now)
     return sent(
         {
             "standing": "trouble" if trouble else standing,
