@@ -31,10 +31,12 @@ def data(tmp_path: Path, demo_data: Path) -> Path:
     return folder
 
 
-def overwrite(path: Path | str) -> None:
+def overwrite(path: Path | str, *, served: bool = False) -> None:
     """Write 4 KB of rubbish over the root of the revisions."""
     with closing(sqlite3.connect(path)) as file:
-        file.execute("PRAGMA journal_mode = DELETE")
+        file.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        if not served:
+            file.execute("PRAGMA journal_mode = DELETE")
         size = file.execute("PRAGMA page_size").fetchone()[0]
         query = "SELECT rootpage FROM sqlite_master WHERE name = 'revisions'"
         page = file.execute(query).fetchone()[0]
@@ -75,6 +77,16 @@ def test_without_a_good_copy_it_says_so(data: Path):
     refused = run(command(data))
     assert refused.returncode == 1
     assert "no good copy" in refused.stderr
+
+
+def test_an_export_that_meets_damage_is_an_error_and_no_cut_file(data: Path):
+    with serving(data) as running:
+        assert running.get("/api/v1/export").ok
+        overwrite(data / FILE_NAME, served=True)
+        answer = running.get("/api/v1/export")
+        assert answer.status_code == 500
+        assert answer.headers["Content-Type"] == "application/problem+json"
+        assert "damaged" in answer.json()["detail"]
 
 
 def test_what_only_the_full_check_finds_is_said_while_it_is_served(data: Path):

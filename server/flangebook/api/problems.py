@@ -14,7 +14,7 @@ from typing import Any
 
 import marshmallow as ma
 from flask import Flask, Response
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import DatabaseError, OperationalError
 from werkzeug.exceptions import HTTPException, MethodNotAllowed, RequestEntityTooLarge
 
 from flangebook.bending.errors import FlangebookError, OutlineError
@@ -33,6 +33,12 @@ from flangebook.shop.writing import json_text
 CONTENT_TYPE = "application/problem+json"
 MOST_ERRORS = 50
 _log = logging.getLogger(__name__)
+_DAMAGED = (
+    "The shop's file is damaged. Start the server again: it says which copy brings the shop back."
+)
+# What SQLite says when the system takes no more: full, over a quota, a limit, or failing.
+UNWRITTEN = ("SQLITE_FULL", "SQLITE_IOERR_WRITE", "SQLITE_IOERR_FSYNC", "SQLITE_IOERR_TRUNCATE",
+             "SQLITE_IOERR_SHMSIZE")  # fmt: skip
 Errors = Mapping[str, list[str]]
 
 # marshmallow's own words, in ours.
@@ -47,6 +53,8 @@ _DETAILS = {
     404: "There is nothing at this address.",
     405: "This address does not take that method.",
     413: "The body is too large.",
+    507: "The disk of the shop's server is full, or cannot be written. Nothing of this was kept; "
+    "what was kept before is safe. Make room on it and try again.",
     500: "Something went wrong in the server. What was kept before is safe.",
 }
 
@@ -100,6 +108,7 @@ def register(app: Flask) -> None:
     app.register_error_handler(FlangebookError, _unusable)
     app.register_error_handler(ShopError, _refused)
     app.register_error_handler(OperationalError, _busy)
+    app.register_error_handler(DatabaseError, _damaged)
     app.register_error_handler(HTTPException, http_problem)
     app.register_error_handler(Exception, _broken)
 
@@ -124,6 +133,7 @@ def said(error: Exception) -> Response:
         (FlangebookError, _unusable),
         (ShopError, _refused),
         (OperationalError, _busy),
+        (DatabaseError, _damaged),
     )
     return next((make for kind, make in answers if isinstance(error, kind)), _broken)(error)
 
@@ -192,9 +202,20 @@ def _refused(error: ShopError) -> Response:
 
 
 def _busy(error: OperationalError) -> Response:
+    name = getattr(error.orig, "sqlite_errorname", "")
+    if name in UNWRITTEN:
+        _log.error("The shop's disk took no more: %s", error.orig)
+        return answer(507, _DETAILS[507])
     if "locked" not in str(error.orig):
         return _broken(error)
     return answer(503, "The shop is busy. Try again.", headers={"Retry-After": "1"})
+
+
+def _damaged(error: DatabaseError) -> Response:
+    if getattr(error.orig, "sqlite_errorname", "") not in ("SQLITE_CORRUPT", "SQLITE_NOTADB"):
+        return _broken(error)
+    _log.error("The shop's file is damaged: %s", error.orig)
+    return answer(500, _DAMAGED)
 
 
 def _broken(error: Exception) -> Response:

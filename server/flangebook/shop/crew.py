@@ -11,6 +11,7 @@ import json
 import secrets
 import threading
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Any, Literal
@@ -18,6 +19,7 @@ from typing import Any, Literal
 import sqlalchemy as sa
 from sqlalchemy.dialects import sqlite
 from sqlalchemy.engine import Connection, Row
+from sqlalchemy.exc import OperationalError
 
 from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, ShopError, UnknownError
@@ -181,7 +183,8 @@ def recognised(store: Store, token: str, way: str, clock: Clock = utc) -> Device
     if moment - seen > timedelta(days=UNUSED_DAYS):
         raise NotPairedError("expired")
     if moment - seen > SEEN_EVERY:
-        with writing(store.engine) as connection:
+        # On a full disk reading goes on: when a device was seen is worth no refusal.
+        with suppress(OperationalError), writing(store.engine) as connection:
             connection.execute(
                 sa.update(devices).where(devices.c.id == row.id).values(seen_at=_text(moment))
             )

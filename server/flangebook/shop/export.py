@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import tempfile
 from collections.abc import Iterator
+from pathlib import Path
+from typing import IO
 
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection
@@ -11,10 +14,12 @@ from flangebook import __version__
 from flangebook.shop import tables
 from flangebook.shop.database import reading
 from flangebook.shop.store import Store
+from flangebook.shop.whole_file import unwritable
 from flangebook.shop.writing import json_text, now
 
 FORMAT = "flangebook-shop"
 FORMAT_VERSION = 1
+_IN_MEMORY = 4_000_000
 TEXTS = {
     "documents": {"body"},
     "plans": {"body"},
@@ -51,6 +56,24 @@ def pieces(store: Store) -> Iterator[str]:
                 yield ("," if number else "") + _row_text(row._asdict(), texts)
             yield "]"
     yield "}\n"
+
+
+def whole(store: Store) -> IO[bytes]:
+    """The document in a file without a name, in memory while short; who asked closes it.
+
+    Raises CopyError where there is no room for it.
+    """
+    file = tempfile.SpooledTemporaryFile(max_size=_IN_MEMORY)  # noqa: SIM115
+    try:
+        for piece in pieces(store):
+            file.write(piece.encode())
+    except OSError as error:
+        file.close()
+        raise unwritable(Path(tempfile.gettempdir()) / "export", error) from error
+    except BaseException:
+        file.close()
+        raise
+    return file
 
 
 def _head(connection: Connection) -> dict[str, object]:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from os import SEEK_END
 from typing import Any
+from wsgiref.util import FileWrapper
 
 from flask import Response
 
@@ -43,8 +45,16 @@ def changed(asked: dict[str, Any]) -> Response:
 @blp.route("/export")
 @blp.response(200, card_answers.Export)
 def exported() -> Response:
-    """The whole shop as one open JSON document."""
-    made = Response(export.pieces(the_store()), content_type="application/json")
+    """The whole shop as one open JSON document.
+
+    It is whole before its first byte is sent: what goes wrong on the way is an error, not a file
+    that breaks off.
+    """
+    whole = export.whole(the_store())
+    made = Response(FileWrapper(whole), content_type="application/json")
+    made.call_on_close(whole.close)
+    made.content_length = whole.seek(0, SEEK_END)
+    whole.seek(0)
     made.headers["Cache-Control"] = "no-store"
     made.headers["Content-Disposition"] = 'attachment; filename="flangebook-shop.json"'
     return made
