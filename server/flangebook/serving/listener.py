@@ -22,6 +22,7 @@ from cheroot.connections import ConnectionManager
 from cheroot.server import HTTPConnection
 
 from flangebook.api.caller import WAY_KEY, Way
+from flangebook.serving.request_head import MOST_HEAD_BYTES, MOST_WAITING, Connection
 from flangebook.serving.tls import Handshakes, Tls
 
 LOOPBACK = "127.0.0.1"
@@ -78,6 +79,9 @@ class _PatientConnections(ConnectionManager):
 
 
 class _Server(wsgi.Server):
+    ConnectionClass = Connection
+    request_queue_size = MOST_WAITING
+    max_request_header_size = MOST_HEAD_BYTES
     _connections: ConnectionManager
 
     def prepare(self) -> None:
