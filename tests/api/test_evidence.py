@@ -557,7 +557,7 @@ def test_a_trial_sent_again_after_the_server_was_brought_up_to_date(client: Flas
     later = (
         "lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm", "gauge_x_mm",
     )  # fmt: skip
-    of_server = ("number", "received_at", "correction", *later)
+    of_server = ("device", "number", "received_at", "correction", *later)
     as_it_was = {k: v for k, v in body.items() if k not in of_server}
     store = client.application.extensions["flangebook.store"]
     with store.engine.connect() as connection:
