@@ -41,6 +41,7 @@ _LEAST_BED = 10.0
 _LEAST_SPEED = 0.01
 _LEAST_ERROR_MM = 0.0001
 _MOST_REPEATABILITY_MM = 10.0
+_LEAST_ANGLE_ACCURACY_DEG = 0.01
 _MOST_ANGLE_ACCURACY_DEG = 5.0
 _MOST_DEFLECTION_MM = 20.0
 
@@ -265,9 +266,8 @@ class PressSchema(_Document):
     )
     angle_accuracy_deg = Quantity(
         ANGLE,
-        0.0,
+        _LEAST_ANGLE_ACCURACY_DEG,
         _MOST_ANGLE_ACCURACY_DEG,
-        above=True,
         load_default=None,
         allow_none=True,
         metadata={
