@@ -212,6 +212,8 @@ def test_what_is_no_whole_shop_is_refused_with_its_place(document: Document, emp
         (text[: text.index(b"Night shift") + 5], "", "breaks off"),
         (text[:-2], "", "breaks off at line 1"),
         (b"", "", "breaks off"),
+        (b'{"a":1.', "", "breaks off"),
+        (b'{"a":[1,tr', "", "breaks off"),
         (b"\xff\xfe", "", "UTF-8"),
         (b"[" * 100_000, "", "nested"),
         (b'{"format":"flangebook-shop","format":1}', "", "twice"),

@@ -31,8 +31,9 @@ PART = {
 METALS = json.loads((Path(importing.__file__).parent / "starter_metals.json").read_text("utf-8"))[
     "metals"
 ]
-# Anything Unicode has but half characters, which no UTF-8 can hold.
-WORDS = st.text(st.characters(exclude_categories=("Cs",)), max_size=20)
+# Anything Unicode has but what the API refuses, too: control characters, and half characters,
+# which no UTF-8 can hold.
+WORDS = st.text(st.characters(exclude_categories=("Cc", "Cs")), max_size=20)
 NUMBERS = st.floats(allow_nan=False, allow_infinity=False)
 VALUES = st.recursive(
     st.none() | st.booleans() | st.integers(-(2**60), 2**60) | NUMBERS | WORDS,

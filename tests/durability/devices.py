@@ -302,7 +302,7 @@ class Device:
         there = {t["id"] for t in card["trials"]} | self.outbox.keys()
         for trial in aside["trials"] if aside else ():
             if trial["id"] not in there:
-                given = ("number", "received_at", "correction")
+                given = ("number", "received_at", "correction", "device")
                 body = {k: v for k, v in trial.items() if k not in given}
                 self.outbox[trial["id"]] = {
                     "id": trial["id"], "kind": "trial", "code": card["code"], "body": body,

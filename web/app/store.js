@@ -189,7 +189,7 @@ async function found(transaction, card) {
  * @param {any} trial
  * @param {number} number
  */
-export function trialAgain(code, { number: _, received_at, correction, ...body }, number) {
+export function trialAgain(code, { number: _, received_at, correction, device, ...body }, number) {
   return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };
 }
 

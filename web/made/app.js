@@ -115,10 +115,10 @@ async function mb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for
 s);e.clear(),t.objectStore("list").clear()}async function fb(t,e){let n=await t.objectStore("lost").get(e.code);
 t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
-Hc(e.code,r,l-a.length)))}function Hc(t,{number:e,received_at:n,correction:s,...o},a){return{id:o.id,kind:"tri\
-al",code:t,body:o,number:a,queued_at:n,again:!0}}async function Uc(t){await Et("outbox",({store:e})=>{t.trials.
-forEach((n,s)=>{e.put({...Hc(t.code,n,s-t.trials.length),missing:!0})})})}async function Co(){return zt(["meta",
-"lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Po(t){
+Hc(e.code,r,l-a.length)))}function Hc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
+kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Uc(t){await Et("outbox",({store:e})=>{
+t.trials.forEach((n,s)=>{e.put({...Hc(t.code,n,s-t.trials.length),missing:!0})})})}async function Co(){return zt(
+["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Po(t){
 await Et("lost",({store:e})=>e.delete(t))}var db,hb,ub,$t=$(()=>{Nt();Ee();db=2e4;hb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);ub=async()=>await zt(
 "lost",({store:t})=>t.count())>0});function gb(){try{return{...Gc,...JSON.parse(localStorage.getItem(Vc)??"{}")}}catch{return{...Gc}}}function C(){

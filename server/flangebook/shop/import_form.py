@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import math
+import re
 import unicodedata
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
@@ -28,6 +29,7 @@ _MOST_WHOLE = 2**63 - 1
 # Characters of a text, as the API takes them; any other text at most as a note.
 _MOST_TEXT = {"title": 200, "reason": 200, "by": 80, "created_by": 80, "updated_by": 80}
 _MOST_NOTE = 2000
+_HALF = re.compile(r"[-+.eE\d]*|t|tr|tru|f|fa|fal|fals|n|nu|nul")
 _RIGHT = "Take the file as it was exported, or export the shop again."
 Row = dict[str, Any]
 
@@ -113,8 +115,10 @@ def _parsed(data: bytes) -> Any:
     except RecursionError:
         raise _unreadable("it is nested too deep") from None
     except json.JSONDecodeError as error:
-        # Of a text that never ends, the position is where it begins.
-        end = error.pos >= len(error.doc.rstrip()) or error.msg.startswith("Unterminated")
+        # Of a text that never ends, the position is where it begins; half a number or half of
+        # true, false or null may be all that follows it.
+        rest = error.doc[error.pos :].strip()
+        end = error.msg.startswith("Unterminated") or _HALF.fullmatch(rest)
         why = "it breaks off" if end else error.msg.removesuffix(" at")
         raise _unreadable(f"{why} at line {error.lineno}, column {error.colno}") from None
     except ValueError as error:
