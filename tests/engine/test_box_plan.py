@@ -327,3 +327,16 @@ def test_a_box_that_nobody_waits_for_ends_between_two_steps() -> None:
 
     with pytest.raises(NotWantedError):
         planned_box(TRAY, PRESS, CRIB, MILD, planner, Limits(cancelled=cancelled))
+
+
+def test_a_box_with_one_pair_of_sides_has_all_of_the_time() -> None:
+    given: list[Limits] = []
+
+    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+        given.append(limits)
+        return plan(section, PRESS, tools, METALS, limits=limits)
+
+    ends_at = time.monotonic() + 60
+    box = tray(wall(), wall(), None, None)
+    planned_box(box, PRESS, CRIB, MILD, planner, Limits(ends_at=ends_at))
+    assert {one.ends_at for one in given} == {ends_at}

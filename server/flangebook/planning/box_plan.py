@@ -81,7 +81,9 @@ def planned_box(
     check_box(box)
     limits = (limits or Limits()).begun()
     plans: dict[Pair, JsonDict] = {}
-    for pair, time_for_it in zip(box.pairs, (limits.for_half(), limits), strict=True):
+    both = all(section_of(box, pair) is not None for pair in box.pairs)
+    for pair in box.pairs:
+        time_for_it = limits.for_half() if both and not plans else limits
         if plan := _planned(box, pair, metal, crib, planner, time_for_it):
             plans[pair] = plan
     found = _assembled(box, plans, press, crib, metal, limits)
