@@ -6,6 +6,7 @@ import hashlib
 import json
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
+from typing import Any
 from uuid import uuid4
 
 import pytest
@@ -218,19 +219,11 @@ def test_a_switch_is_kept(owner: FlaskClient):
 
 
 def test_the_device_s_own_name_is_recorded_beside_what_is_typed(
-    app: Flask, owner: FlaskClient, phone: FlaskClient
+    app: Flask, owner: FlaskClient, phone: FlaskClient, angle: dict[str, Any]
 ):
     code = offer(owner, "owner", "Ada's phone")["code"]
     assert phone.post("/api/v1/pair", json={"code": code}).status_code == 200
-    part = {
-        "title": "Angle",
-        "metal": "mild-steel-cr",
-        "thickness_mm": 2,
-        "bend_length_mm": 300,
-        "flats_mm": [40, 60],
-        "bends": [{"included_angle_deg": 90, "direction": "up"}],
-    }
-    card = phone.post("/api/v1/cards", json={"part": part, "by": "Bob"}).get_json()
+    card = phone.post("/api/v1/cards", json={"part": angle, "by": "Bob"}).get_json()
     path = f"/api/v1/cards/{card['code']}"
     trial = {"id": str(uuid4()), "revision": 1, "step": 1, "measured_deg": 91, "by": "Bob"}
     for _ in range(2):  # sent again, it is the same

@@ -14,6 +14,7 @@ from multiprocessing import forkserver
 from multiprocessing.connection import Connection
 from multiprocessing.context import BaseContext
 from pathlib import Path
+from unittest.mock import patch
 
 from flangebook.serving.command import main
 
@@ -28,12 +29,9 @@ def _context() -> BaseContext:
         return multiprocessing.get_context("spawn")
     context = multiprocessing.get_context("forkserver")
     context.set_forkserver_preload([LOADED])
-    before = os.environ.get("PYTHONPATH")
-    os.environ["PYTHONPATH"] = str(Path(__file__).parent)  # Python 3.11 does not tell it sys.path
-    forkserver.ensure_running()
-    del os.environ["PYTHONPATH"]
-    if before is not None:
-        os.environ["PYTHONPATH"] = before
+    # Python 3.11 does not tell it where modules are found.
+    with patch.dict(os.environ, PYTHONPATH=str(Path(__file__).parent)):
+        forkserver.ensure_running()
     return context
 
 

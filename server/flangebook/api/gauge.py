@@ -5,7 +5,7 @@ from __future__ import annotations
 from flangebook.api.learning import gauge_evidence
 from flangebook.bending.gauge_zero import GaugeZero, gauge_zero
 from flangebook.bending.learning.joint import Solved
-from flangebook.bending.learning.lessons import deduction_unit_mm
+from flangebook.bending.learning.lessons import Lesson, deduction_unit_mm
 from flangebook.planning.answer import JsonDict, number
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
@@ -27,16 +27,20 @@ def gauge_answer(store: Store) -> JsonDict:
 
 def _deductions(solved: Solved, name: str) -> list[JsonDict]:
     """Of each metal, thickness and V: how much more the bend takes than was expected."""
-    groups: dict[str, list[float]] = {}
+    groups: dict[str, list[Lesson]] = {}
     for lesson in solved.telling(name):
         here = lesson.set_up
         group = f"{here.metal} {here.thickness_mm:g} mm, V {here.die.v_opening_mm:g}"
-        more = solved.at(here, lesson.spread, 0.0).metal * deduction_unit_mm(here)
-        groups.setdefault(group, []).append(more)
+        groups.setdefault(group, []).append(lesson)
     return [
-        {"of": group, "flanges": len(more), "more_mm": number(more[0])}
-        for group, more in sorted(groups.items())
+        {"of": group, "flanges": len(lessons), "more_mm": number(_more_mm(solved, lessons[0]))}
+        for group, lessons in sorted(groups.items())
     ]
+
+
+def _more_mm(solved: Solved, lesson: Lesson) -> float:
+    here = lesson.set_up
+    return solved.at(here, lesson.spread, 0.0).metal * deduction_unit_mm(here)
 
 
 def _words(found: GaugeZero) -> str:
