@@ -71,22 +71,23 @@ class ShopProcess:
 
     def crib(self) -> Crib:
         """The press and each list of tools and metals."""
-        return {name: self._document(name)[0] for name in CRIB}
+        return {name: self.document(name)[0] for name in CRIB}
 
     def put_back(self, crib: Crib) -> None:
         """Make press, tools and metals what they were."""
         for name, before in crib.items():
-            now, etag = self._document(name)
+            now, etag = self.document(name)
             if now != before:
                 call(f"{self.url}/api/v1/{name}", "PUT", {name: before}, etag)
         assert self.crib() == crib
 
-    def _document(self, name: str) -> tuple[Any, str]:
+    def document(self, name: str) -> tuple[Any, str]:
+        """The press, or a list of tools or metals, and its ETag."""
         with urllib.request.urlopen(f"{self.url}/api/v1/{name}", timeout=20) as answer:
             return json.load(answer)[name], answer.headers["ETag"]
 
     def _dies(self, code: str, change: dict[str, Any]) -> dict[str, Any]:
-        dies, etag = self._document("dies")
+        dies, etag = self.document("dies")
         die = next(d for d in dies if d["code"] == code)
         before = dict(die)
         die.update(change)

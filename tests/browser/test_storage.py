@@ -14,6 +14,7 @@ from browsing import PHONE, SILENCE, by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
 
 CARD = "SHE7FA1"
+METAL = "Mild steel, cold-rolled"
 TURNS = [("/c/STEP6BQ", "card"), ("/c/TRAY4CH/step/2", "step")]
 LOADS = 24
 API = "**/api/v1/**"
@@ -104,6 +105,8 @@ def test_a_silent_storage_shows_the_shop_s_answer(silent: Page, shop_server):
         show(silent, f"{shop_server.url}{path}", ready)
         expect(by_test(silent, "silent-storage")).to_contain_text("storage does not answer")
         expect(silent.locator("#main")).to_contain_text("Shelf bracket")
+        if ready != "step":
+            expect(silent.locator("#main")).to_contain_text(METAL)
     silent.evaluate("letGo()")
     silent.wait_for_selector("html[data-storage=answers]")
     expect(by_test(silent, "silent-storage")).to_have_count(0)
@@ -161,6 +164,19 @@ def test_a_private_window_leaves_the_shop(phone: Page, shop_server, console):
     show(phone, shop_server.url, "home")
     expect(phone.locator("#main")).to_contain_text("Shelf bracket")
     holds_what_is_typed(phone, shop_server.url, "lets nothing be kept here", (90.5, 90.4))
+
+
+def test_a_private_window_asks_for_what_the_press_is_set_by(phone: Page, crib_server, console):
+    """The press comes from the shop, like the cards."""
+    console.expect("changes feed")
+    press, etag = crib_server.document("press")
+    url = f"{crib_server.url}/api/v1/press"
+    call(url, "PUT", {"press": {**press, "set_by": "depth"}}, etag)
+    phone.add_init_script(PRIVATE)
+    show(phone, f"{crib_server.url}/c/{CARD}/trial/1", "trial")
+    expect(phone.locator("#main")).to_contain_text("Depth that was set")
+    show(phone, crib_server.url, "home")
+    expect(phone.locator("#main")).to_contain_text(METAL)
 
 
 def test_a_full_device_leaves_the_shop(context_of, shop_server, console):

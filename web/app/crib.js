@@ -3,6 +3,7 @@
 import { call, Unreachable } from "./api.js";
 import { settings } from "./settings.js";
 import { keptShop } from "./store.js";
+import { syncStanding } from "./sync.js";
 
 /** @typedef {"punches"|"dies"|"holders"|"metals"} Kind */
 /** @typedef {Record<string, any> & {code: string, name: string}} Tool */
@@ -49,6 +50,25 @@ export async function readList(kind, signal) {
     const shop = error instanceof Unreachable ? await keptShop() : undefined;
     if (!shop?.[kind]) throw error;
     return { items: shop[kind], etag: null, kept: true };
+  }
+}
+
+/**
+ * Press and metals as last seen; where nothing can be kept or read on this device, as the shop has them.
+ * @returns {Promise<{press?: Record<string, any>|null, metals?: any[]}|undefined>}
+ */
+export async function seenShop() {
+  try {
+    const kept = await keptShop();
+    if (kept || !syncStanding().unkept) return kept;
+  } catch {
+    // silent or refused
+  }
+  try {
+    const [{ press }, { items }] = await Promise.all([freshPress(), freshList("metals")]);
+    return { press, metals: items };
+  } catch {
+    return undefined; // the shop is silent too
   }
 }
 

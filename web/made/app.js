@@ -1,311 +1,325 @@
-var C$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)C$(t,n,{get:e[n],enumerable:!0})};function P$(){try{let t=JSON.parse(localStorage.getItem(dc)??"null");return t?.refused?t:cc}catch{return cc}}function pc({
+var P$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)P$(t,n,{get:e[n],enumerable:!0})};function I$(){try{let t=JSON.parse(localStorage.getItem(hc)??"null");return t?.refused?t:dc}catch{return dc}}function uc({
 role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Hn))return!1;Hn={role:t,refused:e};
-try{localStorage.setItem(dc,n)}catch{}return!0}function uc(t){t&&t!==Hn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var dc,cc,Hn,Un,ht,hc,Lt=$(()=>{dc="flangebook.rights",cc={role:"owner",refused:{}},Hn=P$();Un=
-()=>Hn.role,ht=t=>!Object.hasOwn(Hn.refused,t),hc=t=>Hn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return mc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function To(t,e,n,s,o=2e4){
-return mc("POST",t,e,{type:n,signal:s,timeout:o})}async function mc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+try{localStorage.setItem(hc,n)}catch{}return!0}function mc(t){t&&t!==Hn.role&&document.dispatchEvent(new CustomEvent(
+"other-role"))}var hc,dc,Hn,Un,ht,pc,Ot=$(()=>{hc="flangebook.rights",dc={role:"owner",refused:{}},Hn=I$();Un=
+()=>Hn.role,ht=t=>!Object.hasOwn(Hn.refused,t),pc=t=>Hn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return fc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function To(t,e,n,s,o=2e4){
+return fc("POST",t,e,{type:n,signal:s,timeout:o})}async function fc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(uc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await Dr(u,p);let m=I$.includes(u.status)?null:await R$(u,r);return{status:u.status,body:m,
-etag:u.headers.get("ETag"),at:F$(u)}}async function R$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function Dr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
-n);return W$(s,e),s}function W$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
+any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(mc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await Hr(u,p);let m=R$.includes(u.status)?null:await W$(u,r);return{status:u.status,body:m,
+etag:u.headers.get("ETag"),at:j$(u)}}async function W$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+n:new F}}async function Hr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
+n);return D$(s,e),s}function D$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function fc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function gc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Dr(c);for await(let h of D$(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Hr(c);for await(let h of F$(c.body,l)){let p=JSON.
 parse(h);if(p.problem)throw new A(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
-aborted||c instanceof A?c:new F}finally{clearTimeout(r)}}async function*D$(t,e){let n=t.pipeThrough(new TextDecoderStream).
+aborted||c instanceof A?c:new F}finally{clearTimeout(r)}}async function*F$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function gc(t,e,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function $c(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Dr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Hr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var A,F,I$,F$,U=$(()=>{Lt();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+o.href),1e4)}var A,F,R$,j$,U=$(()=>{Ot();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
-super("The shop's server does not answer.")}};I$=[204,304];F$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function j$(){return $c||($c=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function H$(){return bc||
-(bc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function U$(t){let e=new Promise(
+super("The shop's server does not answer.")}};R$=[204,304];j$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function H$(){return bc||(bc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function U$(){return wc||
+(wc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function G$(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(on(t.result)),
 o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Mo.set(e,t),
-e}function G$(t){if(Ur.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+e}function V$(t){if(qr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});Ur.set(t,e)}function vc(t){Gr=t(Gr)}function V$(t){return H$().includes(t)?function(...e){return t.
-apply(Vr(this),e),on(this.request)}:function(...e){return on(t.apply(Vr(this),e))}}function q$(t){return typeof t==
-"function"?V$(t):(t instanceof IDBTransaction&&G$(t),Hr(t,j$())?new Proxy(t,Gr):t)}function on(t){if(t instanceof
-IDBRequest)return U$(t);if(Fr.has(t))return Fr.get(t);let e=q$(t);return Object.is(e,t)||(Fr.set(t,e),Mo.set(e,
-t)),e}function kc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=on(r);return s&&
+"abort",r)});qr.set(t,e)}function kc(t){zr=t(zr)}function q$(t){return U$().includes(t)?function(...e){return t.
+apply(Kr(this),e),on(this.request)}:function(...e){return on(t.apply(Kr(this),e))}}function z$(t){return typeof t==
+"function"?q$(t):(t instanceof IDBTransaction&&V$(t),Vr(t,H$())?new Proxy(t,zr):t)}function on(t){if(t instanceof
+IDBRequest)return G$(t);if(Ur.has(t))return Ur.get(t);let e=z$(t);return Object.is(e,t)||(Ur.set(t,e),Mo.set(e,
+t)),e}function xc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=on(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(on(r.result),c.oldVersion,c.newVersion,on(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function wc(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(jr[e])return jr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=K$.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||z$.includes(n)))return;let a=async function(r,...l){let c=this.
+"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function yc(t,e){if(!(t instanceof IDBDatabase&&
+!(e in t)&&typeof e=="string"))return;if(Gr[e])return Gr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=Y$.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||K$.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return jr[e]=a}async function*X$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,J$);for(xc.set(n,e),Mo.set(n,Vr(e));e;)yield n,e=await(qr.get(n)||e.continue()),
-qr.delete(n)}function _c(t,e){return e===Symbol.asyncIterator&&Hr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Hr(t,[IDBIndex,IDBObjectStore])}var Hr,$c,bc,Ur,Fr,Mo,Gr,Vr,z$,K$,jr,Y$,yc,qr,xc,J$,Sc=$(()=>{Hr=(t,e)=>e.
-some(n=>t instanceof n);Ur=new WeakMap,Fr=new WeakMap,Mo=new WeakMap;Gr={get(t,e,n){if(t instanceof IDBTransaction){
-if(e==="done")return Ur.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+o&&c.done]))[0]};return Gr[e]=a}async function*Z$(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,X$);for(Sc.set(n,e),Mo.set(n,Kr(e));e;)yield n,e=await(Yr.get(n)||e.continue()),
+Yr.delete(n)}function vc(t,e){return e===Symbol.asyncIterator&&Vr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
+"iterate"&&Vr(t,[IDBIndex,IDBObjectStore])}var Vr,bc,wc,qr,Ur,Mo,zr,Kr,K$,Y$,Gr,J$,_c,Yr,Sc,X$,Tc=$(()=>{Vr=(t,e)=>e.
+some(n=>t instanceof n);qr=new WeakMap,Ur=new WeakMap,Mo=new WeakMap;zr={get(t,e,n){if(t instanceof IDBTransaction){
+if(e==="done")return qr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return on(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Vr=t=>Mo.get(t);z$=["get","getKey","getAll","getAllKeys","count"],K$=["put","add","delete",
-"clear"],jr={};vc(t=>({...t,get:(e,n,s)=>wc(e,n)||t.get(e,n,s),has:(e,n)=>!!wc(e,n)||t.has(e,n)}));Y$=["advanc\
-e","continue","continuePrimaryKey"],yc={},qr=new WeakMap,xc=new WeakMap,J$={get(t,e){if(!Y$.includes(e))return t[e];
-let n=yc[e];return n||(n=yc[e]=function(...s){qr.set(this,xc.get(this)[e](...s))}),n}};vc(t=>({...t,get(e,n,s){
-return _c(e,n)?X$:t.get(e,n,s)},has(e,n){return _c(e,n)||t.has(e,n)}}))});function zr(){return Gn??=kc("flangebook",Z$,{upgrade:(t,e,n,s)=>tb(t,e,s),blocking:Q$,terminated:Kr}).catch(t=>{
-throw Gn=void 0,t}),Gn}function Kr(){Gn=void 0}async function Q$(){(await Gn)?.close(),Gn=void 0}async function tb(t,e,n){
+tore")?!0:e in t}};Kr=t=>Mo.get(t);K$=["get","getKey","getAll","getAllKeys","count"],Y$=["put","add","delete",
+"clear"],Gr={};kc(t=>({...t,get:(e,n,s)=>yc(e,n)||t.get(e,n,s),has:(e,n)=>!!yc(e,n)||t.has(e,n)}));J$=["advanc\
+e","continue","continuePrimaryKey"],_c={},Yr=new WeakMap,Sc=new WeakMap,X$={get(t,e){if(!J$.includes(e))return t[e];
+let n=_c[e];return n||(n=_c[e]=function(...s){Yr.set(this,Sc.get(this)[e](...s))}),n}};kc(t=>({...t,get(e,n,s){
+return vc(e,n)?Z$:t.get(e,n,s)},has(e,n){return vc(e,n)||t.has(e,n)}}))});function Jr(){return Gn??=xc("flangebook",Q$,{upgrade:(t,e,n,s)=>eb(t,e,s),blocking:tb,terminated:Xr}).catch(t=>{
+throw Gn=void 0,t}),Gn}function Xr(){Gn=void 0}async function tb(){(await Gn)?.close(),Gn=void 0}async function eb(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await eb(n))}async function eb(t){
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await nb(n))}async function nb(t){
 let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.queued_at?-1:1),s=0;for(let{trial:o,
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
-ta").delete("cursor")}function nb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
+ta").delete("cursor")}function sb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var Z$,Gn,Ao,Yr=$(()=>{Sc();Z$=2;Ao=class extends Error{constructor(e){super(nb(e))}}});async function Vn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Oo=$(()=>{});function zt(t,e){return Oc(Mc,n=>Ac(t,"readonly",{},e,n))}function Et(t,e,{patience:n=Mc,durability:s="relaxed"}={}){
-return Oc(n,o=>Vn("writer",n/2,()=>Ac(t,"readwrite",{durability:s},e,o)))}async function Ac(t,e,n,s,o){let a=await ab(
+Error?t.message:String(t)}var Q$,Gn,Ao,Zr=$(()=>{Tc();Q$=2;Ao=class extends Error{constructor(e){super(sb(e))}}});async function Vn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Oo=$(()=>{});function zt(t,e){return Lc(Ac,n=>Oc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Ac,durability:s="relaxed"}={}){
+return Lc(n,o=>Vn("writer",n/2,()=>Oc(t,"readwrite",{durability:s},e,o)))}async function Oc(t,e,n,s,o){let a=await rb(
 t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Lo.add(a),a.done.catch(()=>{}).finally(
-()=>Lo.delete(a));try{let r=await s(ob(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw Xr(
-a),a.error??r}}async function ab(t,e,n){try{return(await zr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return Kr(),(await zr()).transaction(t,e,n)}}function Xr(t){try{t.abort()}catch{}}
-async function Oc(t,e){let n={now:!0},s=e(n);s.then(()=>Lc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new qt),an?sb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof qt&&rb(n),r}finally{
-clearTimeout(o)}}function rb(t){t.now=!1,t.transaction?.mode==="readwrite"&&Xr(t.transaction),Lc(!0)}function Lc(t){
+()=>Lo.delete(a));try{let r=await s(ab(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ti(
+a),a.error??r}}async function rb(t,e,n){try{return(await Jr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return Xr(),(await Jr()).transaction(t,e,n)}}function ti(t){try{t.abort()}catch{}}
+async function Lc(t,e){let n={now:!0},s=e(n);s.then(()=>Ec(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+()=>l(new qt),an?ob:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof qt&&ib(n),r}finally{
+clearTimeout(o)}}function ib(t){t.now=!1,t.transaction?.mode==="readwrite"&&ti(t.transaction),Ec(!0)}function Ec(t){
 t!==an&&(an=t,document.documentElement.dataset.storage=an?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:an}})))}var Mc,sb,qt,Lo,an,Jr,Ws,ob,Tc,Ee=$(()=>{Yr();Oo();Mc=1e3,sb=100,qt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Lo=new Set,an=!1,Jr=!1,Ws=()=>an;ob=t=>({store:Tc(t.objectStore(
-t.objectStoreNames[0])),objectStore:e=>Tc(t.objectStore(e))}),Tc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Jr||=Lo.size>
-0;for(let t of Lo)Xr(t)});addEventListener("pageshow",t=>{t.persisted&&Jr&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:an}})),Jr=!1})});function Dt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+"storage",{detail:{silent:an}})))}var Ac,ob,qt,Lo,an,Qr,Ws,ab,Mc,Le=$(()=>{Zr();Oo();Ac=1e3,ob=100,qt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Lo=new Set,an=!1,Qr=!1,Ws=()=>an;ab=t=>({store:Mc(t.objectStore(
+t.objectStoreNames[0])),objectStore:e=>Mc(t.objectStore(e))}),Mc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Qr||=Lo.size>
+0;for(let t of Lo)ti(t)});addEventListener("pageshow",t=>{t.persisted&&Qr&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:an}})),Qr=!1})});function Dt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Nc(t){try{return await Et(["outbox","meta"],e=>cb(e,t),Ec)}catch(e){throw new Ao(
-e)}}async function cb(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
-Zr).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function Bc(){return Et("meta",async({store:t})=>{let e=(await t.get(
+"$1-$2-$3-$4-$5")}async function Bc(t){try{return await Lt(["outbox","meta"],e=>db(e,t),Nc)}catch(e){throw new Ao(
+e)}}async function db(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
+ei).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function Cc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Ft(){return(await zt("outbox",({store:t})=>t.getAll())).
-sort(Zr)}async function rn(t){return(await Ft()).filter(e=>e.code===t)}async function Ds(t){return zt("outbox",
-({store:e})=>e.get(t))}async function Eo(t){return zt("sent",({store:e})=>e.get(t))}async function qn(t,e){await Et(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Ec)}async function No(t){let e=await Ds(
-t);await Et("outbox",({store:n})=>n.delete(t)),e?.after&&await Bo(t,e.after)}async function Bo(t,e,n=()=>!0){for(let s of await Ft())
+sort(ei)}async function rn(t){return(await Ft()).filter(e=>e.code===t)}async function Ds(t){return zt("outbox",
+({store:e})=>e.get(t))}async function Eo(t){return zt("sent",({store:e})=>e.get(t))}async function qn(t,e){await Lt(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Nc)}async function No(t){let e=await Ds(
+t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Bo(t,e.after)}async function Bo(t,e,n=()=>!0){for(let s of await Ft())
 s.after===t&&n(s)&&await qn(s.id,{after:e})}async function Fs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
-...l}=t;try{await Et(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
-objectStore("outbox").delete(t.id)})}catch{await Et("outbox",({store:c})=>c.delete(t.id))}}async function Pc(t){
-let e=Date.parse(t)-ib*lb;await Et("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
-e&&n.delete(s.id)})}async function Ic(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
-sort(Zr),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var ib,lb,Ec,Zr,Cc,Nt=$(()=>{Yr();Ee();ib=90,lb=864e5,
-Ec={durability:"strict"};Zr=(t,e)=>t.number-e.number;Cc=t=>qn(t,{refused:void 0})});async function Zt(t){return zt("cards",({store:e})=>e.get(t))}async function Ne(){return(await zt("list",({store:e})=>e.
-getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Et(["cards","list"],async e=>{
-let n=await e.objectStore("cards").get(t.code);return n&&hb(t,n)?n:(Rc(e,t),t)})}function Rc(t,e){t.objectStore(
-"cards").put(e),t.objectStore("list").put(pb(e))}function pb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
+...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
+objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Ic(t){
+let e=Date.parse(t)-lb*cb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
+e&&n.delete(s.id)})}async function Rc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
+sort(ei),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var lb,cb,Nc,ei,Pc,Et=$(()=>{Zr();Le();lb=90,cb=864e5,
+Nc={durability:"strict"};ei=(t,e)=>t.number-e.number;Pc=t=>qn(t,{refused:void 0})});async function Qt(t){return zt("cards",({store:e})=>e.get(t))}async function Ee(){return(await zt("list",({store:e})=>e.
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
+let n=await e.objectStore("cards").get(t.code);return n&&pb(t,n)?n:(Wc(e,t),t)})}function Wc(t,e){t.objectStore(
+"cards").put(e),t.objectStore("list").put(ub(e))}function ub(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Wc(){return zt("list",({store:t})=>t.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Dc(){let t=["cards","list","meta","sent","lost"];await Et(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Qt(){return zt("meta",({store:t})=>t.get("shop"))}async function Fc(){
-return zt("meta",({store:t})=>t.get("cursor"))}async function jc(t){let e=t.reset||await ub()?["outbox","sent",
-"lost"]:[];await Et(["cards","list","meta",...e],async n=>{t.reset&&(await mb(n),await Ic(n));let s=new Set(e.
-length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Rc(n,a),s.has(a.code)&&await fb(n,a);
-let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:db})}
-async function mb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
-s);e.clear(),t.objectStore("list").clear()}async function fb(t,e){let n=await t.objectStore("lost").get(e.code);
+worst:l,trials:p,archived:c,settle:b}}async function Dc(){return zt("list",({store:t})=>t.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Fc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
+e.objectStore(n).clear()})}async function Co(){return zt("meta",({store:t})=>t.get("shop"))}async function jc(){
+return zt("meta",({store:t})=>t.get("cursor"))}async function Hc(t){let e=t.reset||await mb()?["outbox","sent",
+"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await fb(n),await Rc(n));let s=new Set(e.
+length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Wc(n,a),s.has(a.code)&&await gb(n,a);
+let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:hb})}
+async function fb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
+s);e.clear(),t.objectStore("list").clear()}async function gb(t,e){let n=await t.objectStore("lost").get(e.code);
 t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
-Hc(e.code,r,l-a.length)))}function Hc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Uc(t){await Et("outbox",({store:e})=>{
-t.trials.forEach((n,s)=>{e.put({...Hc(t.code,n,s-t.trials.length),missing:!0})})})}async function Co(){return zt(
-["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Po(t){
-await Et("lost",({store:e})=>e.delete(t))}var db,hb,ub,$t=$(()=>{Nt();Ee();db=2e4;hb=(t,e)=>t.revision<e.revision||
-t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);ub=async()=>await zt(
-"lost",({store:t})=>t.count())>0});function gb(){try{return{...Gc,...JSON.parse(localStorage.getItem(Vc)??"{}")}}catch{return{...Gc}}}function C(){
-return zn}function Be(t){zn={...zn,...t};try{localStorage.setItem(Vc,JSON.stringify(zn))}catch{}Io();for(let e of Qr)
-e(zn)}function ft(t,e){Qr.add(t),e?.addEventListener("abort",()=>Qr.delete(t))}function Io(){document.documentElement.
-dataset.theme=zn.theme}var Vc,Gc,Qr,zn,nt=$(()=>{Vc="flangebook.settings",Gc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},Qr=new Set,zn=gb()});function Yc(t){return js!==null&&t!=="pair"&&!(zc?.labels_open&&$b.includes(t))}async function ln(t){ti+=1;try{
-let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return zc=e,pc(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{ti-=1}}async function Jc(t){js!==t&&(js=t,await Promise.all([ln().catch(()=>null),Dc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Xc(t,e){let{body:n}=await T(
-"POST","/pair",{body:{code:t,name:e}});return C().name||Be({name:n.name}),js=null,Kc=performance.now(),await ln(),
-n}async function Zc(){await T("POST","/leave",{}),await Jc("unknown")}function Qc(){document.addEventListener(
-"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Kc&&Jc(e)}),document.addEventListener("other-role",qc),Un()!=="\
-owner"&&qc()}function qc(){ti||ln().catch(()=>null)}var Kt,$b,zc,js,Kc,ti,Ce,Ro,cn=$(()=>{U();Lt();$t();nt();Kt=
+Uc(e.code,r,l-a.length)))}function Uc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
+kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Gc(t){await Lt("outbox",({store:e})=>{
+t.trials.forEach((n,s)=>{e.put({...Uc(t.code,n,s-t.trials.length),missing:!0})})})}async function Po(){return zt(
+["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Io(t){
+await Lt("lost",({store:e})=>e.delete(t))}var hb,pb,mb,Nt=$(()=>{Et();Le();hb=2e4;pb=(t,e)=>t.revision<e.revision||
+t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);mb=async()=>await zt(
+"lost",({store:t})=>t.count())>0});function $b(){try{return{...Vc,...JSON.parse(localStorage.getItem(qc)??"{}")}}catch{return{...Vc}}}function C(){
+return zn}function Ne(t){zn={...zn,...t};try{localStorage.setItem(qc,JSON.stringify(zn))}catch{}Ro();for(let e of ni)
+e(zn)}function gt(t,e){ni.add(t),e?.addEventListener("abort",()=>ni.delete(t))}function Ro(){document.documentElement.
+dataset.theme=zn.theme}var qc,Vc,ni,zn,nt=$(()=>{qc="flangebook.settings",Vc={units:"mm",inches:"decimal",theme:"\
+day",name:"",paper:"A4"},ni=new Set,zn=$b()});function Jc(t){return js!==null&&t!=="pair"&&!(Kc?.labels_open&&bb.includes(t))}async function ln(t){si+=1;try{
+let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Kc=e,uc(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{si-=1}}async function Xc(t){js!==t&&(js=t,await Promise.all([ln().catch(()=>null),Fc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Zc(t,e){let{body:n}=await T(
+"POST","/pair",{body:{code:t,name:e}});return C().name||Ne({name:n.name}),js=null,Yc=performance.now(),await ln(),
+n}async function Qc(){await T("POST","/leave",{}),await Xc("unknown")}function td(){document.addEventListener(
+"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Yc&&Xc(e)}),document.addEventListener("other-role",zc),Un()!=="\
+owner"&&zc()}function zc(){si||ln().catch(()=>null)}var Kt,bb,Kc,js,Yc,si,Be,Wo,cn=$(()=>{U();Ot();Nt();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},$b=["\
-card","step"],zc=null,js=null,Kc=-1/0,ti=0,Ce=()=>js;Ro=t=>t instanceof A||t instanceof Error?t.message:String(
-t)});function cd(t,e){if(!ai(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return ed!==
-void 0?ed.createHTML(e):e}function un(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Gs(e)?
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},bb=["\
+card","step"],Kc=null,js=null,Yc=-1/0,si=0,Be=()=>js;Wo=t=>t instanceof A||t instanceof Error?t.message:String(
+t)});function dd(t,e){if(!li(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return nd!==
+void 0?nd.createHTML(e):e}function un(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Gs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=un(t,o._$AS(t,e.values),o,s)),e}var ni,td,Wo,ed,si,
-ye,oi,bb,pn,Us,Gs,ai,id,ei,Hs,nd,sd,dn,od,ad,ld,ri,i,x,ES,le,d,rd,hn,dd,Vs,Do,Kn,mn,Fo,jo,Ho,Uo,hd,wb,Pe,_=$(()=>{
-ni=globalThis,td=t=>t,Wo=ni.trustedTypes,ed=Wo?Wo.createPolicy("lit-html",{createHTML:t=>t}):void 0,si="$lit$",
-ye=`lit$${Math.random().toFixed(9).slice(2)}$`,oi="?"+ye,bb=`<${oi}>`,pn=document,Us=()=>pn.createComment(""),
-Gs=t=>t===null||typeof t!="object"&&typeof t!="function",ai=Array.isArray,id=t=>ai(t)||typeof t?.[Symbol.iterator]==
-"function",ei=`[ 	
-\f\r]`,Hs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,nd=/-->/g,sd=/>/g,dn=RegExp(`>|${ei}(?:([^\\s"'\
->=/]+)(${ei}*=${ei}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),od=/'/g,ad=/"/g,ld=/^(?:script|style|textarea|title)$/i,ri=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=ri(1),x=ri(2),ES=ri(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),rd=new WeakMap,
-hn=pn.createTreeWalker(pn,129);dd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Hs;for(let l=0;l<
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=un(t,o._$AS(t,e.values),o,s)),e}var ai,ed,Do,nd,ri,
+we,ii,wb,pn,Us,Gs,li,ld,oi,Hs,sd,od,dn,ad,rd,cd,ci,i,x,NS,le,d,id,hn,hd,Vs,Fo,Kn,mn,jo,Ho,Uo,Go,pd,yb,Ce,_=$(()=>{
+ai=globalThis,ed=t=>t,Do=ai.trustedTypes,nd=Do?Do.createPolicy("lit-html",{createHTML:t=>t}):void 0,ri="$lit$",
+we=`lit$${Math.random().toFixed(9).slice(2)}$`,ii="?"+we,wb=`<${ii}>`,pn=document,Us=()=>pn.createComment(""),
+Gs=t=>t===null||typeof t!="object"&&typeof t!="function",li=Array.isArray,ld=t=>li(t)||typeof t?.[Symbol.iterator]==
+"function",oi=`[ 	
+\f\r]`,Hs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,sd=/-->/g,od=/>/g,dn=RegExp(`>|${oi}(?:([^\\s"'\
+>=/]+)(${oi}*=${oi}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),ad=/'/g,rd=/"/g,cd=/^(?:script|style|textarea|title)$/i,ci=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=ci(1),x=ci(2),NS=ci(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),id=new WeakMap,
+hn=pn.createTreeWalker(pn,129);hd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Hs;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Hs?p[1]===
-"!--"?r=nd:p[1]!==void 0?r=sd:p[2]!==void 0?(ld.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=dn):p[3]!==void 0&&(r=
+"!--"?r=sd:p[1]!==void 0?r=od:p[2]!==void 0?(cd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=dn):p[3]!==void 0&&(r=
 dn):r===dn?p[0]===">"?(r=o??Hs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?dn:p[3]===
-'"'?ad:od):r===ad||r===od?r=dn:r===nd||r===sd?r=Hs:(r=dn,o=void 0);let f=r===dn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Hs?c+bb:u>=0?(s.push(h),c.slice(0,u)+si+c.slice(u)+ye+f):c+ye+(u===-2?l:f)}return[cd(t,a+(t[n]||"<?>")+
+'"'?rd:ad):r===rd||r===ad?r=dn:r===sd||r===od?r=Hs:(r=dn,o=void 0);let f=r===dn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Hs?c+wb:u>=0?(s.push(h),c.slice(0,u)+ri+c.slice(u)+we+f):c+we+(u===-2?l:f)}return[dd(t,a+(t[n]||"<?>")+
 (e===2?"</svg>":e===3?"</math>":"")),s]},Vs=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=dd(e,n);if(this.el=t.createElement(h,s),hn.currentNode=this.el.content,
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=hd(e,n);if(this.el=t.createElement(h,s),hn.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=hn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(si)){let m=p[r++],
-f=o.getAttribute(u).split(ye),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?Fo:b[1]==="?"?jo:b[1]==="@"?Ho:mn}),o.removeAttribute(u)}else u.startsWith(ye)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(ld.test(o.tagName)){let u=o.textContent.split(ye),m=u.length-1;if(m>0){o.textContent=
-Wo?Wo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Us()),hn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],Us())}}}else if(o.nodeType===8)if(o.data===oi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-ye,u+1))!==-1;)c.push({type:7,index:a}),u+=ye.length-1}a++}}static createElement(e,n){let s=pn.createElement("\
-template");return s.innerHTML=e,s}};Do=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(ri)){let m=p[r++],
+f=o.getAttribute(u).split(we),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
+"."?jo:b[1]==="?"?Ho:b[1]==="@"?Uo:mn}),o.removeAttribute(u)}else u.startsWith(we)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(cd.test(o.tagName)){let u=o.textContent.split(we),m=u.length-1;if(m>0){o.textContent=
+Do?Do.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Us()),hn.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],Us())}}}else if(o.nodeType===8)if(o.data===ii)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+we,u+1))!==-1;)c.push({type:7,index:a}),u+=we.length-1}a++}}static createElement(e,n){let s=pn.createElement("\
+template");return s.innerHTML=e,s}};Fo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
 _$AD,o=(e?.creationScope??pn).importNode(n,!0);hn.currentNode=o;let a=hn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new Kn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-e):c.type===6&&(h=new Uo(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=hn.nextNode(),r++)}return hn.currentNode=
+e):c.type===6&&(h=new Go(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=hn.nextNode(),r++)}return hn.currentNode=
 pn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
 s._$AI(e[n])),n++}},Kn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=un(this,e,n),Gs(e)?e===d||e==null||e===""?(this.
 _$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
-void 0?this.T(e):id(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
+void 0?this.T(e):ld(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Gs(this._$AH)?this._$AA.nextSibling.data=e:this.
 T(pn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=Vs.createElement(cd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Do(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=rd.get(e.strings);return n===void 0&&rd.
-set(e.strings,n=new Vs(e)),n}k(e){ai(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+void 0&&(s.el=Vs.createElement(dd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Fo(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=id.get(e.strings);return n===void 0&&id.
+set(e.strings,n=new Vs(e)),n}k(e){li(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(Us()),this.O(Us()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
-let s=td(e).nextSibling;td(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
+let s=ed(e).nextSibling;ed(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
 mn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
 strings,r=!1;if(a===void 0)e=un(this,e,n,0),r=!Gs(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
 for(e=a[0],c=0;c<a.length-1;c++)h=un(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!Gs(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,e??"")}},Fo=class extends mn{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},jo=class extends mn{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Ho=class extends mn{constructor(e,n,s,o,a){super(
+name):this.element.setAttribute(this.name,e??"")}},jo=class extends mn{constructor(){super(...arguments),this.
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},Ho=class extends mn{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Uo=class extends mn{constructor(e,n,s,o,a){super(
 e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=un(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Uo=class{constructor(e,n,s){
+function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Go=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-un(this,e)}},hd={M:si,P:ye,A:oi,C:1,L:dd,R:Do,D:id,V:un,I:Kn,H:mn,N:jo,U:Ho,B:Fo,F:Uo},wb=ni.litHtmlPolyfillSupport;
-wb?.(Vs,Kn),(ni.litHtmlVersions??=[]).push("3.3.3");Pe=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+un(this,e)}},pd={M:ri,P:we,A:ii,C:1,L:hd,R:Fo,D:ld,V:un,I:Kn,H:mn,N:Ho,U:Uo,B:jo,F:Go},yb=ai.litHtmlPolyfillSupport;
+yb?.(Vs,Kn),(ai.litHtmlVersions??=[]).push("3.3.3");Ce=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Kn(e.insertBefore(Us(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function zs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
 return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=zs(t),n=[...e].filter(s=>!qs.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
-fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:ud(
+fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:md(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function ii(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>qs[n%qs.length]).join("");return e+ud(e)}function ud(t){let e=0,n=2;for(let s of t)
-e^=pd(n,qs.indexOf(s)),n=pd(n,2);return qs[e]}function pd(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var qs,dt=$(()=>{qs="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var fn,Go,Yn,li=$(()=>{fn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Go=t=>(...e)=>({
+ two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function di(){let t=crypto.getRandomValues(
+new Uint8Array(6)),e=Array.from(t,n=>qs[n%qs.length]).join("");return e+md(e)}function md(t){let e=0,n=2;for(let s of t)
+e^=ud(n,qs.indexOf(s)),n=ud(n,2);return qs[e]}function ud(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var qs,dt=$(()=>{qs="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var fn,Vo,Yn,hi=$(()=>{fn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Vo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Yn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var IS,md,yb,Vo,ci=$(()=>{_();({I:IS}=hd),md=t=>t.strings===void 0,yb={},Vo=(t,e=yb)=>t._$AH=e});var vt,Ie=$(()=>{_();li();ci();vt=Go(class extends Yn{constructor(t){if(super(t),t.type!==fn.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var RS,fd,_b,qo,pi=$(()=>{_();({I:RS}=pd),fd=t=>t.strings===void 0,_b={},qo=(t,e=_b)=>t._$AH=e});var _t,Pe=$(()=>{_();hi();pi();_t=Vo(class extends Yn{constructor(t){if(super(t),t.type!==fn.PROPERTY&&t.type!==
 fn.ATTRIBUTE&&t.type!==fn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!md(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
+ bindings");if(!fd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===fn.PROPERTY){if(e===n[s])return le}else if(t.
 type===fn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===fn.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return le;return Vo(t),e}})});function Jn(t,e=$d){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function fd(t){return Array.
+s)===e+"")return le;return qo(t),e}})});function Jn(t,e=bd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function gd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
 t??null}function Xn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
-h,p]=[t[l],e[l]];h!==void 0&&!qo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
-let[o,a,r]=[t.settings,e.settings??[],n.settings].map(bd);for(let l of new Set([...o.keys(),...a.keys()])){let[
-c,h,p]=[o.get(l),a.get(l),r.get(l)];gd(c,h)||gd(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
-shop:p,yours:c,before:h})}return s}function wd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
+h,p]=[t[l],e[l]];h!==void 0&&!zo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
+let[o,a,r]=[t.settings,e.settings??[],n.settings].map(wd);for(let l of new Set([...o.keys(),...a.keys()])){let[
+c,h,p]=[o.get(l),a.get(l),r.get(l)];$d(c,h)||$d(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
+shop:p,yours:c,before:h})}return s}function yd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
-return s;let r=bd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var $d,qo,zo,di,bd,gd,Zn=$(()=>{$d=["title","note","archived","settin\
-gs"];qo=(t,e)=>JSON.stringify(fd(t))===JSON.stringify(fd(e));zo=(t,e)=>Jn(t,$d.filter(n=>n in t&&!qo(t[n],e[n]))),
-di=({before:t={}},e)=>Object.keys(t).every(n=>qo(t[n],e[n]));bd=t=>new Map(t.map(e=>[e.step,e])),gd=(t,e)=>qo(
-t?[t]:[],e?[e]:[])});async function Ko(t){hi.add(t.id);try{return await yd(t)}finally{hi.delete(t.id)}}async function yd(t){let e;try{
-e=await Nc(t)}catch(n){let s=await xb(t);return s||(await kb(n),yd(t))}try{return await vd(e,4e3)??{where:"her\
-e",answer:null}}catch(n){if(n instanceof F||n instanceof qt||!ui(n))return{where:"here",answer:null};throw await No(
-e.id),n}}async function kb(t){pi.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
-setTimeout(e,_b),document.addEventListener("storage",e,{once:!0})}),pi.delete(t),document.dispatchEvent(new CustomEvent(
-"held"))}async function xb(t){try{return{where:"shop",answer:(await xd({...t,number:0,queued_at:""},8e3)).body}}catch(e){
-if(e instanceof F||!ui(e))return null;throw e}}async function _d(){return Vn("outbox",vb,Sb)}async function Sb(){
-let t=0;for(let{id:e}of await Ft()){if(hi.has(e))continue;let n=await Ds(e);if(!(!n||!await Tb(n)))try{await vd(
-n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;ui(s)&&await qn(n.id,{refused:s.message,missing:s.status===404})}}
-return{sent:t,left:(await Ft()).length}}async function vd(t,e){if(!await Mb(t))return null;let n=await Ds(t.id)??
-t;try{let s=await(n.parked?Sd(n,e):xd(n,e));return await kd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
-if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Ab(n,e)}}async function Mb({id:t,code:e,after:n,
-before:s,parked:o}){if(!n||o)return!0;if(await Ds(n))return!1;if(!(await Eo(n))?.proposed)return!0;let a=await Zt(
-e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await qn(t,di({before:s},a)?{after:a.revision_id}:{parked:!0}),
-!0)}async function Ab(t,e){if(t.body.part)throw new A(Ob);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
+return s;let r=wd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
+c)}return{...s,settings:[...r.values()]}}var bd,zo,Ko,ui,wd,$d,Zn=$(()=>{bd=["title","note","archived","settin\
+gs"];zo=(t,e)=>JSON.stringify(gd(t))===JSON.stringify(gd(e));Ko=(t,e)=>Jn(t,bd.filter(n=>n in t&&!zo(t[n],e[n]))),
+ui=({before:t={}},e)=>Object.keys(t).every(n=>zo(t[n],e[n]));wd=t=>new Map(t.map(e=>[e.step,e])),$d=(t,e)=>zo(
+t?[t]:[],e?[e]:[])});async function Yo(t){mi.add(t.id);try{return await _d(t)}finally{mi.delete(t.id)}}async function _d(t){let e;try{
+e=await Bc(t)}catch(n){let s=await Sb(t);return s||(await xb(n),_d(t))}try{return await kd(e,4e3)??{where:"her\
+e",answer:null}}catch(n){if(n instanceof F||n instanceof qt||!gi(n))return{where:"here",answer:null};throw await No(
+e.id),n}}async function xb(t){fi.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
+setTimeout(e,vb),document.addEventListener("storage",e,{once:!0})}),fi.delete(t),document.dispatchEvent(new CustomEvent(
+"held"))}async function Sb(t){try{return{where:"shop",answer:(await Sd({...t,number:0,queued_at:""},8e3)).body}}catch(e){
+if(e instanceof F||!gi(e))return null;throw e}}async function vd(){return Vn("outbox",kb,Tb)}async function Tb(){
+let t=0;for(let{id:e}of await Ft()){if(mi.has(e))continue;let n=await Ds(e);if(!(!n||!await Mb(n)))try{await kd(
+n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;gi(s)&&await qn(n.id,{refused:s.message,missing:s.status===404})}}
+return{sent:t,left:(await Ft()).length}}async function kd(t,e){if(!await Ab(t))return null;let n=await Ds(t.id)??
+t;try{let s=await(n.parked?Td(n,e):Sd(n,e));return await xd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
+if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Ob(n,e)}}async function Ab({id:t,code:e,after:n,
+before:s,parked:o}){if(!n||o)return!0;if(await Ds(n))return!1;if(!(await Eo(n))?.proposed)return!0;let a=await Qt(
+e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await qn(t,ui({before:s},a)?{after:a.revision_id}:{parked:!0}),
+!0)}async function Ob(t,e){if(t.body.part)throw new A(Lb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
 await ie(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Xn(t.body,t.before??{},n).
-length)return await Fs(t,s),await Bo(t.id,n.revision_id,l=>di(l,n)),{where:o?"settle":"shop",answer:n};let a={
-...t,parked:!0};await qn(t.id,{parked:!0});let r=await Sd(a,e);return await kd(a,r),{where:"settle",answer:r.body}}
-async function kd(t,{body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
-t.after&&await Bo(t.id,t.after)),await Fs(t,n,!!t.parked),await Pc(n)}function xd({kind:t,code:e,id:n,body:s,after:o,
+length)return await Fs(t,s),await Bo(t.id,n.revision_id,l=>ui(l,n)),{where:o?"settle":"shop",answer:n};let a={
+...t,parked:!0};await qn(t.id,{parked:!0});let r=await Td(a,e);return await xd(a,r),{where:"settle",answer:r.body}}
+async function xd(t,{body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
+t.after&&await Bo(t.id,t.after)),await Fs(t,n,!!t.parked),await Ic(n)}function Sd({kind:t,code:e,id:n,body:s,after:o,
 etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):T(
-"PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Sd({id:t,code:e,body:n,
+"PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Td({id:t,code:e,body:n,
 before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
 return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
-function ui(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var _b,vb,hi,
-pi,Ks,Tb,Ob,Qn=$(()=>{U();Zn();Nt();$t();Ee();Oo();_b=3e3,vb=15e3;hi=new Set;pi=new Set,Ks=()=>[...pi].at(-1)?.
-message??"";Tb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Zt(s));Ob={title:"Changed meanw\
+function gi(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var vb,kb,mi,
+fi,Ks,Mb,Lb,Qn=$(()=>{U();Zn();Et();Nt();Le();Oo();vb=3e3,kb=15e3;mi=new Set;fi=new Set,Ks=()=>[...fi].at(-1)?.
+message??"";Mb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Qt(s));Lb={title:"Changed meanw\
 hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
-changed again since. Open the card and make the change anew."}});function Td(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Jn(c.body)}),
+changed again since. Open the card and make the change anew."}});function Yt(){return Ie}async function Jo(t){let e=await Ft().catch(()=>[]),n=await Po().catch(()=>[]);Ie={...Ie,
+...t,waiting:e.length,words:bi(e),settle:await Nb(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
+length},document.documentElement.dataset.reached=String(Ie.reached),document.documentElement.dataset.settle=String(
+Ie.settle.length),document.documentElement.dataset.waiting=String(Ie.waiting),document.dispatchEvent(new CustomEvent(
+"sync",{detail:Ie}))}function bi(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
+length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):
+`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Nb(t){let e=(await Dc()).flatMap(({code:n,settle:s})=>Array(
+s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
+function Re(t,e){let n=t||!!(e&&!(e instanceof F));n!==Ie.reached&&Jo({reached:n})}function ts(){return Jo({})}
+function j(){return Ys?($i=!0,Ys):(Ys=Bb().finally(()=>Ys=void 0),Ys)}async function Bb(){do $i=!1,await Cb();while($i)}
+async function Cb(){try{await Md(),(await vd()).sent>0&&await Md(),await Jo({reached:!0,at:new Date().toISOString(),
+unkept:!1})}catch(t){await Jo(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
+F||t instanceof A&&t.status===401)&&!(t instanceof qt)&&console.warn("changes feed:",t)}}async function Md(){for(;await Vn(
+"feed",Eb,Pb););}async function Pb(){let t=await jc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
+t)}`,{timeout:15e3});return await Hc(e),e.more}function Ad(){j(),addEventListener("online",()=>j()),addEventListener(
+"offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
+setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Eb,Ie,Ys,$i,bt=$(()=>{U();Et();Qn();Le();Nt();
+Oo();Eb=3e3,Ie={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},$i=!1});function Xo(t){return Object.hasOwn(We,t)?t:void 0}async function it(t,e){try{return await Zo(t,e)}catch(n){let s=n instanceof
+F?await Co():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function De(){try{let t=await Co();
+if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([ta(),Zo("metals")]);return{
+press:t,metals:e}}catch{return}}async function Zo(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
+items:n[t],etag:s,kept:!1}}async function Od(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(gn),by:C().name},etag:n})}
+async function Qo(t){try{return await ta(t)}catch(e){let n=e instanceof F?await Co():void 0;if(!n)throw e;return{
+press:n.press??null,etag:null,kept:!0}}}async function ta(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
+return{press:e.press,etag:n,kept:!1}}async function Ld(t,e){let n={press:gn(t),by:C().name};return(await T("PU\
+T","/press",{body:n,etag:e})).body.press}function gn({outline_mm:t,outlines_mm:e,...n}){return n}function Ed(t,e){
+return JSON.stringify(t&&gn(t))===JSON.stringify(e&&gn(e))}function Fe({tray:t,slot:e}){return!t&&!e?"place no\
+t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var We,rt,ut=$(()=>{
+U();nt();Nt();bt();We={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
+rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
+metals:"shop.write_metals"}});function Nd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Jn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function gn(t){return Td(t,
-await rn(t.code).catch(()=>[]))}async function mi(t){let e=await Zt(t);return e&&Td(e,(await rn(t)).filter(n=>n.
-body.settles))}async function Ys(t){let e=await Zt(t);return e&&gn(e)}async function Re(t,e,{reason:n="",settles:s=[]}={}){
-let o=zo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=C(),l=await Ko(
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function $n(t){return Nd(t,
+await rn(t.code).catch(()=>[]))}async function wi(t){let e=await Qt(t);return e&&Nd(e,(await rn(t)).filter(n=>n.
+body.settles))}async function Js(t){let e=await Qt(t);return e&&$n(e)}async function je(t,e,{reason:n="",settles:s=[]}={}){
+let o=Ko(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=C(),l=await Yo(
 {id:Dt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:Jn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Ys(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var We=$(()=>{Zn();Nt();Qn();nt();$t()});function fi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Eb);if(!e.length)return null;
-let n=Nb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
+...n?{reason:n}:{},...r?{by:r}:{}},before:Jn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Js(t.
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{Zn();Et();Qn();nt();Nt()});function yi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Rb);if(!e.length)return null;
+let n=Wb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=fi(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=yi(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function Nb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*Lb:0}var Md,Lb,Eb,$n=$(()=>{Md=["Read \
+o>0&&o<=n.deepest_mm)}function Wb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*Ib:0}var Bd,Ib,Rb,bn=$(()=>{Bd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Lb=180/Math.PI;Eb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});function de(){return De}async function Yo(t){let e=await Ft().catch(()=>[]),n=await Co().catch(()=>[]);De={...De,
-...t,waiting:e.length,words:$i(e),settle:await Cb(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
-length},document.documentElement.dataset.reached=String(De.reached),document.documentElement.dataset.settle=String(
-De.settle.length),document.documentElement.dataset.waiting=String(De.waiting),document.dispatchEvent(new CustomEvent(
-"sync",{detail:De}))}function $i(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
-length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):
-`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Cb(t){let e=(await Wc()).flatMap(({code:n,settle:s})=>Array(
-s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
-function Fe(t,e){let n=t||!!(e&&!(e instanceof F));n!==De.reached&&Yo({reached:n})}function ts(){return Yo({})}
-function j(){return Js?(gi=!0,Js):(Js=Pb().finally(()=>Js=void 0),Js)}async function Pb(){do gi=!1,await Ib();while(gi)}
-async function Ib(){try{await Ad(),(await _d()).sent>0&&await Ad(),await Yo({reached:!0,at:new Date().toISOString(),
-unkept:!1})}catch(t){await Yo(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
-F||t instanceof A&&t.status===401)&&!(t instanceof qt)&&console.warn("changes feed:",t)}}async function Ad(){for(;await Vn(
-"feed",Bb,Rb););}async function Rb(){let t=await Fc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
-t)}`,{timeout:15e3});return await jc(e),e.more}function Od(){j(),addEventListener("online",()=>j()),addEventListener(
-"offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Bb,De,Js,gi,bt=$(()=>{U();Nt();Qn();Ee();$t();
-Oo();Bb=3e3,De={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},gi=!1});async function wt(t,e,n){let s=null,o=await Zt(t).catch(a=>{s=a});if(!o){await e(await gn(await Wb(t,n,s)),{where:"\
-shop"});return}await e(await gn(o),{where:"device"}),Db(o,e,n)}async function Wb(t,e,n){try{return await _e(t,
-e)}catch(s){throw s instanceof F&&n instanceof qt?n:s}}async function Ld(){try{let t=await Ne();if(t.length||!de().
+t."],Ib=180/Math.PI;Rb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function wt(t,e,n){let s=null,o=await Qt(t).catch(a=>{s=a});if(!o){await e(await $n(await Db(t,n,s)),{where:"\
+shop"});return}await e(await $n(o),{where:"device"}),Fb(o,e,n)}async function Db(t,e,n){try{return await ye(t,
+e)}catch(s){throw s instanceof F&&n instanceof qt?n:s}}async function Cd(){try{let t=await Ee();if(t.length||!Yt().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Fe(!0),{list:t.cards,where:"shop"}}catch(t){return Fe(!1,t),{list:[],where:"shop"}}}async function Db(t,e,n){
-try{let s=await _e(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await gn(s),{where:"shop"})}catch{}}async function Ed(t,e){
-if(await Zt(t).catch(()=>{}))return"device";try{return await _e(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
-404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function _e(t,e){try{let{body:n}=await T("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return Fe(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||Fe(
-!1,n),n}}async function Jo(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
+return Re(!0),{list:t.cards,where:"shop"}}catch(t){return Re(!1,t),{list:[],where:"shop"}}}async function Fb(t,e,n){
+try{let s=await ye(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await $n(s),{where:"shop"})}catch{}}async function Pd(t,e){
+if(await Qt(t).catch(()=>{}))return"device";try{return await ye(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
+404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function ye(t,e){try{let{body:n}=await T("\
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return Re(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||Re(
+!1,n),n}}async function ea(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
 6e4:8e3});return ie(n).catch(()=>n)}function te(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
 set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{U();We();$n();Ee();$t();bt()});function Xo(t){let e=Un()==="bench"?"This device is a bench screen":"This device is an operator's",n=hc(t)==="\
+reason:n?.reason??""}}var vt=$(()=>{U();He();bn();Le();Nt();bt()});function na(t){let e=Un()==="bench"?"This device is a bench screen":"This device is an operator's",n=pc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -314,102 +328,102 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var I,st,rt=$(()=>{_();Lt();es();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ve(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:ee()?C().inches==="fraction"?{text:Hb(t/he),unit:"in"}:{text:tt(t/he,(e.digits??
-1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Hb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+  </div>`}var I,st,lt=$(()=>{_();Ot();es();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>_e(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+return t==null?{text:"–",unit:""}:ee()?C().inches==="fraction"?{text:Ub(t/de),unit:"in"}:{text:tt(t/de,(e.digits??
+1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Ub(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function gt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=ee()?t/bi:t,s=Math.abs(
-n)<10?1:0;return{text:tt(e?Nd(n,s):n,s),unit:ee()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=ee()?t/bi*jb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Nd(n,s):n,s),unit:ee()?"tons/ft":"kN/\
-m"}}function Nd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:tt(t,e),unit:"°"}}function Xs(t){if(t==null)return{text:"–",unit:""};let e=ee()?t/Fb:t;return{text:tt(
-e,e<10?2:1),unit:ee()?"lb":"kg"}}function bn(t,e){if(/_(low|high)$/.test(t))return bn(t.replace(/_(low|high)$/,
-""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
-unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return gt(
+ `:""}${n}/${s}`}function $t(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=ee()?t/_i:t,s=Math.abs(
+n)<10?1:0;return{text:tt(e?Id(n,s):n,s),unit:ee()?"tons":"kN"}}function At(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=ee()?t/_i*Hb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Id(n,s):n,s),unit:ee()?"tons/ft":"kN/\
+m"}}function Id(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
+{text:tt(t,e),unit:"°"}}function Xs(t){if(t==null)return{text:"–",unit:""};let e=ee()?t/jb:t;return{text:tt(
+e,e<10?2:1),unit:ee()?"lb":"kg"}}function wn(t,e){if(/_(low|high)$/.test(t))return wn(t.replace(/_(low|high)$/,
+""),e);if(t.endsWith("_kn_per_m"))return At(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
+unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return $t(
 e);if(t.endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return Xs(e);if(t.endsWith("_percent"))return{text:tt(
 e,0),unit:"%"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
-return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function Zo({text:t,unit:e}){return g({text:e===
-"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function wi(){return ee()?{unit:"tons",size:bi}:
+return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function sa({text:t,unit:e}){return g({text:e===
+"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function vi(){return ee()?{unit:"tons",size:_i}:
 {unit:"kN",size:1}}function P(){return ee()?"in":"mm"}function Q(t,e=P()){let n=t.trim().replace(/^(\d+),(\d+)$/,
-"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.test(n)?`${n} ${e}`:n}function Bd(t){
-let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?he:1):null}function q(t){
-if(t==null)return"";let e=ee()?t/he:t;return String(Number(e.toFixed(ee()?4:3)))}var he,bi,Fb,jb,ee,E=$(()=>{nt();
-he=25.4,bi=8.896443230521,Fb=.45359237,jb=.3048,ee=()=>C().units==="inch"});function jt(t,e){return t.length*e*.6+e*.3}function Ub(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
-t.y-e.y)*2<t.height+e.height}function Cd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
+"$1.$2");return/^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.test(n)?`${n} ${e}`:n}function Rd(t){
+let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?de:1):null}function q(t){
+if(t==null)return"";let e=ee()?t/de:t;return String(Number(e.toFixed(ee()?4:3)))}var de,_i,jb,Hb,ee,E=$(()=>{nt();
+de=25.4,_i=8.896443230521,jb=.45359237,Hb=.3048,ee=()=>C().units==="inch"});function jt(t,e){return t.length*e*.6+e*.3}function Gb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+t.y-e.y)*2<t.height+e.height}function Wd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Gb([t,e],[n,s]){return Qo(t,e,n)!==Qo(t,e,s)&&
-Qo(n,s,t)!==Qo(n,s,e)}function Qo(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var ta,ea=$(()=>{
-ta=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Vb([t,e],[n,s]){return oa(t,e,n)!==oa(t,e,s)&&
+oa(n,s,t)!==oa(n,s,e)}function oa(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var aa,ra=$(()=>{
+aa=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
-lines:n=[]}){let s=this.taken.filter(l=>Ub(e,l)).length,o=this.edges.filter(l=>Cd(e,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(h=>Gb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Cd(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Zs(t){return t.length?
-`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Yt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
-s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Pd([t,e,n,s],o){return`${t-
-o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function wn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var je=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return C().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Rd({section:t,part:e},{pixels:n=ns(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=wn(Yt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new ta(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=zb(t).map(
-(v,N)=>Yb(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>Kb(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=Zb(
-[...h,...m.flatMap(v=>Id(v.box)),...u.flatMap(v=>[...Id(v.box),...v.lines.flat()])]),[L,B]=[y-f+12,M-b+12];return i`<svg
+lines:n=[]}){let s=this.taken.filter(l=>Gb(e,l)).length,o=this.edges.filter(l=>Wd(e,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(h=>Vb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Wd(h,c)).length,0);return s*40+
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function xt(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Zs(t){return t.length?
+`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Jt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
+s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Dd([t,e,n,s],o){return`${t-
+o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function yn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ue=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return C().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function jd({section:t,part:e},{pixels:n=ns(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=yn(Jt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new aa(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=Kb(t).map(
+(v,N)=>Jb(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>Yb(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=Qb(
+[...h,...m.flatMap(v=>Fd(v.box)),...u.flatMap(v=>[...Fd(v.box),...v.lines.flat()])]),[L,B]=[y-f+12,M-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${qb(e)}
+    aria-label=${zb(e)}
     width=${L}
     height=${B}
     viewBox="${f-6} ${b-6} ${L} ${B}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
     ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,So])=>x`<path class="dimension" d="M${ct}L${So}"/>`)}
-      ${Jb(v[0])}${Xb(N,X,18)}`)}
+      ${Xb(v[0])}${Zb(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ct[0]} y=${ct[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function ns(){return Math.min(Math.max(innerWidth-32,300),720)}function qb(t){return`Section. ${t.flats_mm.
-map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Wd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
-join("; ")}.`}function Wd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
-replace(".0°","°")}function zb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Kb(t,e,n,s,o){let a=Wd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>Vb.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Yb([
+  </svg>`}function ns(){return Math.min(Math.max(innerWidth-32,300),720)}function zb(t){return`Section. ${t.flats_mm.
+map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Hd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
+join("; ")}.`}function Hd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
+replace(".0°","°")}function Kb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Yb(t,e,n,s,o){let a=Hd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
+2.6].flatMap(p=>qb.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Jb([
 t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[jt(n,o),o*1.3],h=(m,f)=>[
 m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,M]=[h(t,f*o),h(
 e,f*o)],L={x:y[0]+(M[0]-y[0])*b,y:y[1]+(M[1]-y[1])*b,width:l,height:c},B=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
 f*r[1])*o*.9:0,v=[[y,M],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(M,Math.sign(f)*
 4)]];return{box:{...L,y:L.y+B},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
-lines,text:n}}function Jb(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
-4}"/>`)}function Xb({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
-    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Id({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function Zb(t){return Yt([t])}var Vb,ne=$(()=>{
-_();nt();E();ea();je();Vb=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=Qb[t]){return i`<span class="flag ${t}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${tw[t]}</svg>${e}</span
-  >`}function He(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?Zo(bn(s,e[s])):n)}function ew({step:t,steps:e=[]}){
+lines,text:n}}function Xb(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
+4}"/>`)}function Zb({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
+    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Fd({
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function Qb(t){return Jt([t])}var qb,ne=$(()=>{
+_();nt();E();ra();Ue();qb=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=tw[t]){return i`<span class="flag ${t}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${ew[t]}</svg>${e}</span
+  >`}function Ge(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?sa(wn(s,e[s])):n)}function nw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function yt(t,{quiet:e=!1}={}){let n=t.
-filter(s=>!e||s.level!=="ok").sort((s,o)=>Dd[Ht(s)]-Dd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
+filter(s=>!e||s.level!=="ok").sort((s,o)=>Ud[Ht(s)]-Ud[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
           <div class="say">
-            ${ew(s)}${He(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${He(s.do_template??s.do,s.numbers)}</div>`:d}
+            ${nw(s)}${Ge(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${Ge(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var Qb,Dd,tw,Ht,Bt,Qs,G=$(()=>{_();E();Qb={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
-ok:"OK"},Dd={stop:0,caution:1,unknown:2,note:3,ok:4},tw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  </ul>`}var tw,Ud,ew,Ht,Bt,Qs,G=$(()=>{_();E();tw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+ok:"OK"},Ud={stop:0,caution:1,unknown:2,note:3,ok:4},ew={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);Bt=({template:t,numbers:e})=>He(t,e),Qs=t=>t.map(
-Bt).join(" ")});function yn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${yn(t)}\
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);Bt=({template:t,numbers:e})=>Ge(t,e),Qs=t=>t.map(
+Bt).join(" ")});function _n(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${_n(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ss({made_at:t,received_at:e}){return e?
-!t||Math.abs(Date.parse(t)-Date.parse(e))<nw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}function ke({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var nw,Ut=$(()=>{nw=5*6e4});function Fd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+!t||Math.abs(Date.parse(t)-Date.parse(e))<sw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
+ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var sw,Ut=$(()=>{sw=5*6e4});function Gd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -417,54 +431,54 @@ ot(t??"")}function ke({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
             <span class="more">
               ${e(s.metal)}, ${H(s.thickness_mm)} ${P()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${yn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
-              ${sw(n.get(s.code)??"")}
+              ${_n(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
+              ${ow(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to settle`)}</span>`:d}
               ${s.worst==="stop"?k("stop"):d}
             </span>
           </a>
         </li>`)}
-  </ul>`}var sw,jd=$(()=>{_();dt();ne();E();G();Ut();sw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function Ue(t){if(t instanceof qt)return i`<div class="state" data-test="storage-silent">
+  </ul>`}var ow,Vd=$(()=>{_();dt();ne();E();G();Ut();ow=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+d});function Ve(t){if(t instanceof qt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${Ud}
+      answers. ${zd}
     </div>`;if(t instanceof F)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let e=t instanceof A?t.message:String(t);return t instanceof A||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,Hd,Ud,Ct=$(()=>{_();U();Ee();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var St,kt,qd,zd,Ct=$(()=>{_();U();Le();St=t=>i`<p class="state" data-test="loading">${t}</p>`,kt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
-  </div>`,Hd=()=>i`<div class="state" data-test="still-opening">
+  </div>`,qd=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
     ${Ws()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${Ud}
-  </div>`,Ud=i`<span class="buttons"
+    The page goes on by itself. ${zd}
+  </div>`,zd=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ut(t,{replace:e=!1}={}){aw()&&(history[e?"replaceState":"pushState"](null,"",t),xe(!0))}function pe(t){
-to=t}function aw(){let t=to?.();return!t||confirm(t)}function Gd(){to?.()?Ge():xe()}async function xe(t=!1){yi.
-abort(),yi=new AbortController,to=null;let{signal:e}=yi,n=document.documentElement;delete n.dataset.ready;let s=rw(
-sa(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Ge();let o=l=>{clearTimeout(a),e.aborted||Pe(l,na())};Pe(i``,na());let a=setTimeout(()=>o(Hd()),ow);if(!s){o(i`<div class="state">
+>`});function mt(t,{replace:e=!1}={}){rw()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function he(t){
+to=t}function rw(){let t=to?.();return!t||confirm(t)}function Kd(){to?.()?qe():ke()}async function ke(t=!1){ki.
+abort(),ki=new AbortController,to=null;let{signal:e}=ki,n=document.documentElement;delete n.dataset.ready;let s=iw(
+la(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+qe();let o=l=>{clearTimeout(a),e.aborted||Ce(l,ia())};Ce(i``,ia());let a=setTimeout(()=>o(qd()),aw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(Xo(r)),n.dataset.ready="n\
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(na(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
-aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ue(l)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&na().focus({preventScroll:!0})}function rw(t){return t&&Yc(t.route.name)?{route:qd("pair"),
-params:{}}:t}function Vd(){return addEventListener("popstate",()=>xe()),addEventListener("beforeunload",t=>(Ks()||
+aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ve(l)),n.dataset.ready="fai\
+led"}t&&!e.aborted&&ia().focus({preventScroll:!0})}function iw(t){return t&&Jc(t.route.name)?{route:Jd("pair"),
+params:{}}:t}function Yd(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Ks()||
 to?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
-!sa(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ut(e.pathname+e.search+e.hash))}),
-na().replaceChildren(),xe()}var ow,yi,to,na,Pt=$(()=>{_();_i();cn();Lt();es();Qn();rt();Ct();ow=1e3,yi=new AbortController,
-to=null,na=()=>document.getElementById("main")});function aa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?lw(o.code):"");return i`<form class="code-form" @submit=${l=>{
-l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
+!la(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),mt(e.pathname+e.search+e.hash))}),
+ia().replaceChildren(),ke()}var aw,ki,to,ia,Pt=$(()=>{_();xi();cn();Ot();es();Qn();lt();Ct();aw=1e3,ki=new AbortController,
+to=null,ia=()=>document.getElementById("main")});function da(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?cw(o.code):"");return i`<form class="code-form" @submit=${l=>{
+l.preventDefault(),t.asked=!0,o.whole?mt(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
       <input
@@ -476,28 +490,28 @@ l.preventDefault(),t.asked=!0,o.whole?ut(`/c/${o.code}`):n()}}>
         enterkeyhint="go"
         maxlength="20"
         placeholder="ABC-1234"
-        .value=${vt(t.code)}
+        .value=${_t(t.code)}
         aria-invalid=${a?"true":"false"}
         aria-describedby="code-more"
         @input=${l=>{t.code=l.target.value,t.asked=!1,n()}} />
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:iw(o,e,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:lw(o,e,s)}
     </p>
-  </form>`}function iw(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
+  </form>`}function lw(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var oa,lw,vi=$(()=>{_();Ie();dt();Pt();oa=()=>({code:"",asked:!1});lw=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var Kd={};et(Kd,{show:()=>dw});async function dw(t){t.title("Find a card");let e={typed:oa(),search:"",shown:ki},
-n=await zd(),s=!1,o=()=>{t.render(i`<div class="home">
+      >`}var ca,cw,Si=$(()=>{_();Pe();dt();Pt();ca=()=>({code:"",asked:!1});cw=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var Zd={};et(Zd,{show:()=>hw});async function hw(t){t.title("Find a card");let e={typed:ca(),search:"",shown:Ti},
+n=await Xd(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${cw} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${dw} Scan a label</a>
         </div>
         <div class="home-ways">
-          ${aa(e.typed,n.list,o,"Seven characters, capitals or not.")}
+          ${da(e.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${st("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${st("/part",i`<a class="button" href="/part" data-test="new-part"
@@ -505,13 +519,13 @@ n=await zd(),s=!1,o=()=>{t.render(i`<div class="home">
               >`)}
           </nav>
         </div>
-        ${hw(e,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=de().reached!==null,n=await zd(),o(),(s||n.list.length)&&t.ready()};document.
-addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function zd(){let[
-{list:t,where:e},n,s]=await Promise.all([Ld(),Qt().catch(()=>{}),Ft().catch(()=>[])]),o=new Map;for(let{code:r}of s)
-o.set(r,$i(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,
-waiting:o,metalName:r=>a.get(r)??r}}function hw(t,e,n,s){if(e.list.length===0)return n?mw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=pw(e,t.search);return i`<section class="home-list" aria-label="Cards">
+        ${pw(e,n,s,o)}
+      </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await Xd(),o(),(s||n.list.length)&&t.ready()};document.
+addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function Xd(){let[
+{list:t,where:e},n,s]=await Promise.all([Cd(),De(),Ft().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+bi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
+metalName:r=>a.get(r)??r}}function pw(t,e,n,s){if(e.list.length===0)return n?fw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=uw(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
       <input
@@ -519,60 +533,60 @@ let o=pw(e,t.search);return i`<section class="home-list" aria-label="Cards">
         data-test="search"
         type="search"
         autocomplete="off"
-        .value=${vt(t.search)}
-        @input=${a=>{t.search=a.target.value,t.shown=ki,s()}} />
+        .value=${_t(t.search)}
+        @input=${a=>{t.search=a.target.value,t.shown=Ti,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${uw(o.length,e,t.search)}</p>
-    ${Fd(o.slice(0,t.shown),e)}
+    <p class="count" role="status" data-test="count">${mw(o.length,e,t.search)}</p>
+    ${Gd(o.slice(0,t.shown),e)}
     ${o.length>t.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{t.shown+=ki,s()}}>
+              @click=${()=>{t.shown+=Ti,s()}}>
               Show more
             </button>
           </div>`:d}
-  </section>`}function pw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
+  </section>`}function uw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function uw(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function mw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
-f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function mw(){return de().reached===!1?i`<div class="state" data-test="empty">
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function fw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var ki,cw,Yd=$(()=>{_();Ie();dt();Nt();kt();$t();bt();rt();jd();vi();ki=40,cw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ti,dw,Qd=$(()=>{_();Pe();dt();ut();Et();vt();bt();lt();Vd();Si();Ti=40,dw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var _n,Jd,Xd,os,xi=$(()=>{_n=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var vn,th,eh,os,Mi=$(()=>{vn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],Jd=["guaranteed minimum","typical","measured","common practice","from memory"],Xd=[
+ing n",unit:"",needed:!1}],th=["guaranteed minimum","typical","measured","common practice","from memory"],eh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
 ss","stainless steel"],["aluminium","aluminium"]],os=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
-prestrain",label:"Prestrain (may be empty)",needed:!1}]});function vn(t=""){let n=t.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Zd.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...Qd}]}function nh(t){let e=vn(t),{angle:n,face:s}=e[e.length-1];return eo(
-[...e,{...Qd,angle:n,face:s}])}var Zd,Qd,th,eo,eh,sh,no,Si=$(()=>{Zd=["v","angle","radius","face","centre","co\
-de","rating"],Qd={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},th=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];eo=t=>t.map(e=>Zd.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+prestrain",label:"Prestrain (may be empty)",needed:!1}]});function kn(t=""){let n=t.split(`
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(nh.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...sh}]}function rh(t){let e=kn(t),{angle:n,face:s}=e[e.length-1];return eo(
+[...e,{...sh,angle:n,face:s}])}var nh,sh,oh,eo,ah,ih,no,Ai=$(()=>{nh=["v","angle","radius","face","centre","co\
+de","rating"],sh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},oh=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];eo=t=>t.map(e=>nh.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),eh=(t,e,n)=>eo(vn(t).map((s,o)=>o===e?{...s,...n}:s));sh=(t,e)=>eo(vn(t).filter((n,s)=>s!==e)),no={v_opening_mm:"\
+`),ah=(t,e,n)=>eo(kn(t).map((s,o)=>o===e?{...s,...n}:s));ih=(t,e)=>eo(kn(t).filter((n,s)=>s!==e)),no={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var ah,Ti,oh,Mi,Ai,ra,as,Oi,Li,ia,Ei=$(()=>{ah="Empty is unknown: checks with it then say so.",Ti={name:"ratin\
+ating"}});var ch,Oi,lh,Li,Ei,ha,as,Ni,Bi,pa,Ci=$(()=>{ch="Empty is unknown: checks with it then say so.",Oi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",unit:"kN/m",hint:"As stamped on the tool or in its maker's papers."},
-oh={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},Mi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ai=[{name:"con\
+lh={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
+ice twice."},Li=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ei=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
-"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],ra={name:"name",label:"Name",type:"\
+"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],ha={name:"name",label:"Name",type:"\
 text",broad:!0},as=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a l\
-ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Oi=t=>t.shape!=="multi_v",Li=({die_holder_height_mm:t})=>!!t&&
-!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),ia={punches:[{title:"What it is",part:"what",fields:[ra,{name:"angl\
+ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ni=t=>t.shape!=="multi_v",Bi=({die_holder_height_mm:t})=>!!t&&
+!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),pa={punches:[{title:"What it is",part:"what",fields:[ha,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
 straight"],["gooseneck","gooseneck"],["points","by points or DXF"]]},{name:"height_mm",label:"Height, tip to s\
@@ -581,26 +595,26 @@ Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
 as("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Ti,oh]},{title:"Place and condition",
-part:"rest",fields:[...Mi,...Ai]}],dies:[{title:"What it is",part:"what",fields:[ra,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Oi},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:Oi},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:Oi}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Oi,lh]},{title:"Place and condition",
+part:"rest",fields:[...Li,...Ei]}],dies:[{title:"What it is",part:"what",fields:[ha,{name:"v_opening_mm",label:"\
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ni},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:Ni},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:Ni}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
 shape==="multi_v"},as("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[Ti,oh]},{title:"Place and condition",part:"rest",fields:[...Mi,...Ai]}],holders:[{title:"What it\
- is",part:"what",fields:[ra,Ti]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+rest",fields:[Oi,lh]},{title:"Place and condition",part:"rest",fields:[...Li,...Ei]}],holders:[{title:"What it\
+ is",part:"what",fields:[ha,Oi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
 body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},as("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Mi,...Ai]}],press:[{title:"The pre\
-ss",part:"what",fields:[ra,{name:"force_kn",label:"Full force",type:"number",unit:"kN"},{name:"bed_length_mm",
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Li,...Ei]}],press:[{title:"The pre\
+ss",part:"what",fields:[ha,{name:"force_kn",label:"Full force",type:"number",unit:"kN"},{name:"bed_length_mm",
 label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"o\
 pen_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throa\
 t_mm",label:"Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_width_mm",label:"\
@@ -612,10 +626,10 @@ the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",la
 folded:!0},{...as("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
 ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
 {name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
-: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Li,blank:"by point\
+: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Bi,blank:"by point\
 s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",unit:"kN/m",hint:"As sta\
-mped on it or in its papers.",when:Li},{...as("die_holder","The die's seat is at y 0, the bed's at minus the h\
-eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:Li,folded:!0}]},{
+mped on it or in its papers.",when:Bi},{...as("die_holder","The die's seat is at y 0, the bed's at minus the h\
+eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:Bi,folded:!0}]},{
 title:"What it bears",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of b\
 ed",type:"rating",unit:"kN/m",hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"\
 Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the\
@@ -632,57 +646,45 @@ label:"Finger height",type:"length"},{name:"finger_depth_mm",label:"Finger depth
 repeatability_mm",label:"Comes back to a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in i\
 ts papers. Empty: 0.1 mm is counted with (common practice)."}]},{title:"Holder in the ram, and notes",part:"re\
 st",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",broad:!0},{name:"note",label:"No\
-te",type:"note"}]}]}});function It(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:fw.test(e)?Number(e):
-e}function $w(t){let{show:e}=kn.number;return{v:q(t.v_opening_mm),angle:e(t.angle_deg),radius:q(t.shoulder_radius_mm),
-face:t.face,centre:q(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function bw({v:t,angle:e,radius:n,
-face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:la(t),angle_deg:It(e),shoulder_radius_mm:la(n),centre_mm:la(
+te",type:"note"}]}]}});function It(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:gw.test(e)?Number(e):
+e}function bw(t){let{show:e}=xn.number;return{v:q(t.v_opening_mm),angle:e(t.angle_deg),radius:q(t.shoulder_radius_mm),
+face:t.face,centre:q(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function ww({v:t,angle:e,radius:n,
+face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:ua(t),angle_deg:It(e),shoulder_radius_mm:ua(n),centre_mm:ua(
 o)};return{...Object.fromEntries(Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:It(
-r)}}function ca(t,e){return Object.fromEntries(Ve(t).map(({name:n,type:s})=>[n,kn[s].show(e[n])]))}function da(t,e,n={}){
-let s=({name:r,type:l})=>r in n&&kn[l].show(n[r])===e[r]?n[r]:kn[l].take(e[r]),a=Ve(t).filter(({when:r})=>!r||
-r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||ww(r)).map(
-({spec:r,value:l})=>[r.name,l]))}function ih(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
-""};for(let{name:n}of os)e[n]=kn.number.show(t[n]);for(let{name:n}of _n){for(let s of yw)e[`${n}.${s}`]=kn.number.
-show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function lh(t){let e={name:t.name.trim(),note:t.note.trim(),
+r)}}function ma(t,e){return Object.fromEntries(ze(t).map(({name:n,type:s})=>[n,xn[s].show(e[n])]))}function fa(t,e,n={}){
+let s=({name:r,type:l})=>r in n&&xn[l].show(n[r])===e[r]?n[r]:xn[l].take(e[r]),a=ze(t).filter(({when:r})=>!r||
+r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||yw(r)).map(
+({spec:r,value:l})=>[r.name,l]))}function hh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
+""};for(let{name:n}of os)e[n]=xn.number.show(t[n]);for(let{name:n}of vn){for(let s of _w)e[`${n}.${s}`]=xn.number.
+show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function ph(t){let e={name:t.name.trim(),note:t.note.trim(),
 gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of os)(t[n]?.trim()||!s)&&(e[n]=It(t[n]));for(let{name:n,
-needed:s}of _n){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?_w(t,n):null}
-return e}function _w(t,e){let n=["low","nominal","high"].map(s=>[s,It(t[`${e}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function ch(t,e){
+needed:s}of vn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?vw(t,n):null}
+return e}function vw(t,e){let n=["low","nominal","high"].map(s=>[s,It(t[`${e}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function uh(t,e){
 let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
 enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
-penings"?(n.openings??=[]).push(...a.map(p=>vw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
-p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function vw(t,e){
+penings"?(n.openings??=[]).push(...a.map(p=>kw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
+p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function kw(t,e){
 let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
-var fw,la,gw,kn,rh,Ve,ww,yw,ue=$(()=>{xi();Si();Ei();E();fw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;la=(t="")=>t.
-trim()===""?null:Q(t),gw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),kn={text:{show:t=>t??"",take:(t="")=>t.
+var gw,ua,$w,xn,dh,ze,yw,_w,pe=$(()=>{Mi();Ai();Ci();E();gw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ua=(t="")=>t.
+trim()===""?null:Q(t),$w=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),xn={text:{show:t=>t??"",take:(t="")=>t.
 trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{show:t=>t?"yes":"\
-no",take:t=>t==="yes"},length:{show:q,take:la},number:{show:t=>t==null?"":String(t),take:It},rating:{show:t=>t==
+no",take:t=>t==="yes"},length:{show:q,take:ua},number:{show:t=>t==null?"":String(t),take:It},rating:{show:t=>t==
 null?"":String(t),take:It},lengths:{show:t=>(t??[]).map(q).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
 trim()).map(e=>Q(e))},points:{show:t=>(t??[]).map(([e,n])=>`${q(e)}, ${q(n)}`).join(`
-`),take:t=>gw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>eo((t??[]).map($w)),
-take:t=>vn(t).map(bw)},figure:{show:String,take:String}};rh=t=>kn.points.show(t),Ve=t=>ia[t].flatMap(e=>e.fields);
-ww=({type:t,blank:e})=>t==="rating"||e!==void 0,yw=["low","nominal","high","source","standing"]});function ha(t){let e={...kw};for(let n of Bi){let s=t.get(Ni[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
-e[n]=Ci(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function pa(t){let e=new URLSearchParams;for(let n of Bi){
-let s=t[n].trim();s!==""&&e.set(Ni[n],Ci(n)?Q(s):s)}return e.toString()}function so(t){return xw.filter(e=>t[e].
-trim()==="")}function xn(t){let e={};for(let n of Bi){let s=t[n].trim();s!==""&&(e[n]=Ci(n)?Q(s):n==="included\
-_angle_deg"?It(s):s)}return e}var kw,Ni,Bi,xw,Ci,ua=$(()=>{ue();E();kw={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Ni={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Bi=Object.keys(Ni),xw=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],Ci=t=>t.endsWith("_mm")});function ma(t){return Object.hasOwn(qe,t)?t:void 0}async function lt(t,e){try{return await Pi(t,e)}catch(n){let s=n instanceof
-F?await Qt():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Pi(t,e){let{body:n,
-etag:s}=await T("GET",`/${t}`,{signal:e});return{items:n[t],etag:s,kept:!1}}async function dh(t,e,n){await T("\
-PUT",`/${t}`,{body:{[t]:e.map(Sn),by:C().name},etag:n})}async function fa(t){try{return await Ii(t)}catch(e){let n=e instanceof
-F?await Qt():void 0;if(!n)throw e;return{press:n.press??null,etag:null,kept:!0}}}async function Ii(t){let{body:e,
-etag:n}=await T("GET","/press",{signal:t});return{press:e.press,etag:n,kept:!1}}async function hh(t,e){let n={
-press:Sn(t),by:C().name};return(await T("PUT","/press",{body:n,etag:e})).body.press}function Sn({outline_mm:t,
-outlines_mm:e,...n}){return n}function ph(t,e){return JSON.stringify(t&&Sn(t))===JSON.stringify(e&&Sn(e))}function ze({
-tray:t,slot:e}){return!t&&!e?"place not given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(
-Boolean).join(", ")}var qe,it,_t=$(()=>{U();nt();$t();qe={punches:{one:"punch",many:"punches",title:"Punches"},
-dies:{one:"die",many:"dies",title:"Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"m\
-etal",many:"metals",title:"Metals"}},it={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.writ\
-e_dies",holders:"shop.write_holders",metals:"shop.write_metals"}});function Se(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+`),take:t=>$w(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>eo((t??[]).map(bw)),
+take:t=>kn(t).map(ww)},figure:{show:String,take:String}};dh=t=>xn.points.show(t),ze=t=>pa[t].flatMap(e=>e.fields);
+yw=({type:t,blank:e})=>t==="rating"||e!==void 0,_w=["low","nominal","high","source","standing"]});function ga(t){let e={...xw};for(let n of Ii){let s=t.get(Pi[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
+e[n]=Ri(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function $a(t){let e=new URLSearchParams;for(let n of Ii){
+let s=t[n].trim();s!==""&&e.set(Pi[n],Ri(n)?Q(s):s)}return e.toString()}function so(t){return Sw.filter(e=>t[e].
+trim()==="")}function Sn(t){let e={};for(let n of Ii){let s=t[n].trim();s!==""&&(e[n]=Ri(n)?Q(s):n==="included\
+_angle_deg"?It(s):s)}return e}var xw,Pi,Ii,Sw,Ri,ba=$(()=>{pe();E();xw={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Pi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Ii=Object.keys(Pi),Sw=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],Ri=t=>t.endsWith("_mm")});function xe(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
 e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var oo=$(
-()=>{});function Te(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+()=>{});function Se(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
     <span class="value"
@@ -693,30 +695,30 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var ga=$(()=>{_()});function $a(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Jt(t))}</b>
+  </div>`}var wa=$(()=>{_()});function ya(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Xt(t))}</b>
     <small class="expected">expected ${g(Ke(t))}</small>`}function ao(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Te(t,Jt(e,n),{note:i`expected ${g(Ke(e,n))}${s}`,origin:o,test:n})}var Jt,Ke,uh,me=$(()=>{_();E();ga();
-Jt=(t,e="force_kn")=>uh(e)(t[`${e}_high`],{up:!0}),Ke=(t,e="force_kn")=>uh(e)(t[e]),uh=t=>t==="force_kn"?gt:Ot});var Ri,mh=$(()=>{Ri=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+return Se(t,Xt(e,n),{note:i`expected ${g(Ke(e,n))}${s}`,origin:o,test:n})}var Xt,Ke,mh,ue=$(()=>{_();E();wa();
+Xt=(t,e="force_kn")=>mh(e)(t[`${e}_high`],{up:!0}),Ke=(t,e="force_kn")=>mh(e)(t[e]),mh=t=>t==="force_kn"?$t:At});var Wi,fh=$(()=>{Wi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",Ri)});function Wi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function fh(t,{
+define("drawing-frame",Wi)});function Di({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function gh(t,{
 left:e,right:n,bottom:s,top:o}){let[a,r]=Tn(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[f,b]=Wi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
+s)?1:-1,[f,b]=Di(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${ba(t,n-e)?d:[t.on_sheet,t.on_tool].map(Sw)}
+    ${_a(t,n-e)?d:[t.on_sheet,t.on_tool].map(Tw)}
     <g transform="translate(${a} ${-r})">
-      ${ba(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
+      ${_a(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
       <text class="px label near-label" x=${u*50} y=${m*30-2}
         text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var Tn,ba,Sw,Di=$(()=>{_();E();Tn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];ba=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,Sw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function fe(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Mw(u,h?c:null):Aw(t,u,c),f=p&&!n?Ow(m,p,u):m,{left:b,bottom:y,right:M,
-top:L}=f,B=l??Tw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var Tn,_a,Tw,Fi=$(()=>{_();E();Tn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];_a=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,Tw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function me(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Aw(u,h?c:null):Ow(t,u,c),f=p&&!n?Lw(m,p,u):m,{left:b,bottom:y,right:M,
+top:L}=f,B=l??Mw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
@@ -725,38 +727,38 @@ top:L}=f,B=l??Tw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       data-pose=${e}
       viewBox="${b} ${-L} ${M-b} ${L-y}"
       preserveAspectRatio="xMidYMid meet">
-      ${[t.bed,t.die].map(St).map(gh)}
-      <g transform="translate(0 ${B.down})">${B.tools.map(gh)}</g>
+      ${[t.bed,t.die].map(xt).map($h)}
+      <g transform="translate(0 ${B.down})">${B.tools.map($h)}</g>
       ${t.die.length?x`<path class="axis" d="M0 ${-L-999}V999" />`:d}
       <path class="gauge" transform="translate(${B.back} 0)" d=${B.gauge} />
       <path class="sheet" data-test="sheet" d=${B.sheet} />
-      ${e==="before"&&t.gauge_point?Lw(t.gauge_point,o,f):d}
-      ${e==="after"&&a?Ew(t.after.sheet,a,u,f):d}
-      ${h&&c?fh(c,f):d}
+      ${e==="before"&&t.gauge_point?Ew(t.gauge_point,o,f):d}
+      ${e==="after"&&a?Nw(t.after.sheet,a,u,f):d}
+      ${h&&c?gh(c,f):d}
     </svg>
-  </drawing-frame>`}function Tw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
-s,o,a].map(St),down:0,gauge:St(r),back:0}}function Mw(t,e){let[n,s]=e?Tn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function Aw(t,e,n){let[s,o,a,r]=Yt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+  </drawing-frame>`}function Mw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:xt(n),tools:[
+s,o,a].map(xt),down:0,gauge:xt(r),back:0}}function Aw(t,e){let[n,s]=e?Tn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+t,right:n+1.5*t,top:s+t}}function Ow(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?Fi(u,Tn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Ow(t,{
-bounds:e,share:n},s){let o=Fi(Fi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function Lw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*e,1.6*e),8*e)},m=n?ji(u,Tn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Lw(t,{
+bounds:e,share:n},s){let o=ji(ji(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function Ew([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
-    ${$h(0,o,180)}${$h(t,o,0)}
+    ${bh(0,o,180)}${bh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
-    ${bh(t/2,o,n,17)}
-  </g>`}function Ew(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${wh(t/2,o,n,17)}
+  </g>`}function Nw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
-    ${bh(0,a+r,g(S(e)))}
-  </g>`}var gh,Fi,$h,bh,ro=$(()=>{_();E();mh();Di();je();gh=t=>t?x`<path class="tool" d=${t} />`:d;Fi=({left:t,
+    ${wh(0,a+r,g(S(e)))}
+  </g>`}var $h,ji,bh,wh,ro=$(()=>{_();E();fh();Fi();Ue();$h=t=>t?x`<path class="tool" d=${t} />`:d;ji=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});$h=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,bh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
+max(s,a+r)});bh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,wh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function wh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function yh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -766,21 +768,21 @@ max(s,a+r)});$h=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
               >${s.chosen?"✓ ":""}${s.die} <small>V ${tt(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
-            <span class="facts"> ${Nw(s).map(o=>Bw(...o))} </span>
-            <span class="more">${s.reason} ${ze(s)}.</span>
+            <span class="facts"> ${Bw(s).map(o=>Cw(...o))} </span>
+            <span class="more">${s.reason} ${Fe(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Nw,Bw,yh=$(()=>{_();_t();E();me();G();Nw=t=>[["allow for",g(Jt(t,"force_kn_per_m")),`expected ${Ke(
+  </ol>`}var Bw,Cw,_h=$(()=>{_();ut();E();ue();G();Bw=t=>[["allow for",g(Xt(t,"force_kn_per_m")),`expected ${Ke(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
-S(t.set_angle_deg))]],Bw=(t,e,n)=>i`<span class="fact"
+S(t.set_angle_deg))]],Cw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
     <span class="amount">${e}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
   >`});function rs(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${ji(t)}. Open is hit again. <span class="drawn">${e}</span>
-  </p>`:d}var wa,ji,_h,ya,Mn=$(()=>{_();E();wa=t=>S(t).text.replace(/\.0$/,""),ji=t=>`comes out ${wa(t.comes_out_deg_low)}\
- to ${wa(t.comes_out_deg_high)}°`,_h=t=>`${wa(t.comes_out_deg_low)}–${wa(t.comes_out_deg_high)}°`,ya=(t,{set_angle_deg:e,
-firstHit:n})=>n?t.expected_set_angle_deg:e});function is(t){let e=t.filter(s=>!vh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+    <b>First hit:</b> ${Hi(t)}. Open is hit again. <span class="drawn">${e}</span>
+  </p>`:d}var va,Hi,vh,ka,Mn=$(()=>{_();E();va=t=>S(t).text.replace(/\.0$/,""),Hi=t=>`comes out ${va(t.comes_out_deg_low)}\
+ to ${va(t.comes_out_deg_high)}°`,vh=t=>`${va(t.comes_out_deg_low)}–${va(t.comes_out_deg_high)}°`,ka=(t,{set_angle_deg:e,
+firstHit:n})=>n?t.expected_set_angle_deg:e});function is(t){let e=t.filter(s=>!kh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
@@ -798,15 +800,15 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${yt(s)}
-        </details>`:d}`}function Ye(t){let e=t.filter(vh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Ye(t){let e=t.filter(kh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
-            <b>${He(n.template,n.numbers)}</b>
-            ${He(n.do_template??n.do,n.numbers)}
+            <b>${Ge(n.template,n.numbers)}</b>
+            ${Ge(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var vh,io=$(()=>{_();G();vh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var kh,io=$(()=>{_();G();kh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -819,7 +821,7 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       enterkeyhint=${p?"next":d}
       placeholder=${l}
       list=${u||d}
-      .value=${vt(String(n))}
+      .value=${_t(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${t}-more"
       @input=${h==="input"?m:d}
@@ -836,7 +838,7 @@ length?"has-wrong":""}">
       name=${t}
       data-test=${t}
       rows=${o}
-      .value=${vt(String(n))}
+      .value=${_t(String(n))}
       aria-invalid=${r.length?"true":"false"}
       aria-describedby="${t}-more"
       @input=${c=>s(c.target.value)}></textarea>
@@ -855,7 +857,7 @@ length?"has-wrong":""}">
         aria-invalid=${a.length?"true":"false"}
         aria-describedby="${t}-more"
         @change=${r=>o(r.target.value)}>
-        ${s.map(([r,l])=>i`<option value=${r} .selected=${vt(r===n)}>${l}</option>`)}
+        ${s.map(([r,l])=>i`<option value=${r} .selected=${_t(r===n)}>${l}</option>`)}
       </select>
     </div>
     <span id="${t}-more"
@@ -869,98 +871,98 @@ length?"has-wrong":""}">
               type="radio"
               name=${t}
               value=${a}
-              .checked=${vt(a===n)}
+              .checked=${_t(a===n)}
               @change=${()=>o(a)} />
             <span>${r}</span>
           </label>`)}
     </div>
   </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{_();Ie()});function _a(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Hi(t){
-let e=_a(t);return Object.keys(e).length?{tools:e}:{}}function On(t){let{die:e,punch:n}=_a(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var lo,cs=$(()=>{lo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ui(n,e)).flatMap(([,n])=>n)}function kh(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Ui(n,s))).flatMap(([,n])=>n)}function xh(t,e,n){let s=Object.entries(t);return s.
+valid="true"]')?.focus())}var J=$(()=>{_();Pe()});function xa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ui(t){
+let e=xa(t);return Object.keys(e).length?{tools:e}:{}}function On(t){let{die:e,punch:n}=xa(t);return[e&&`die ${e}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var lo,cs=$(()=>{lo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Gi(n,e)).flatMap(([,n])=>n)}function xh(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Gi(n,s))).flatMap(([,n])=>n)}function Sh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>Ui(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Gi(e(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Gi(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Vi(e(r),a):a.join(" ");
 return i`<li>
           ${r?i`<button type="button" class="link" @click=${()=>co(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Gi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function co(t){let e=document.
+  </div>`}function Vi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function co(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Ui,oe=$(()=>{_();Ui=(t,e)=>t===e||t.startsWith(`${e}.`)});function qi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+{block:"center"})}var Gi,oe=$(()=>{_();Gi=(t,e)=>t===e||t.startsWith(`${e}.`)});function zi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Th(t,{dies:e,punches:n},s,o){
-let a=e.flatMap(zi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Mh(t,{dies:e,punches:n},s,o){
+let a=e.flatMap(Ki).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${On(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${qi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
+      ${zi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
-    ${Sh("codes-of-dies",a)}
-    ${Sh("codes-of-punches",n.map(({code:r})=>r))}`}var Vi,zi,Sh,ds,Ln=$(()=>{_();cs();J();oe();Vi=["tools.die",
-"tools.punch"];zi=t=>t.shape==="multi_v"?t.openings:[t];Sh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-ds=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function va(t){let e=(t??"").split(":")[0].trim();return Cw.includes(e)?e:""}function ho(t){if(!t)return"";let e=new Map;
-for(let[n,s]of Pw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var Cw,Pw,ka=$(()=>{Cw=["model","handbook","your test bends"];Pw=[["fo\
+    ${Th("codes-of-dies",a)}
+    ${Th("codes-of-punches",n.map(({code:r})=>r))}`}var qi,Ki,Th,ds,Ln=$(()=>{_();cs();J();oe();qi=["tools.die",
+"tools.punch"];Ki=t=>t.shape==="multi_v"?t.openings:[t];Th=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+ds=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function Sa(t){let e=(t??"").split(":")[0].trim();return Pw.includes(e)?e:""}function ho(t){if(!t)return"";let e=new Map;
+for(let[n,s]of Iw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var Pw,Iw,Ta=$(()=>{Pw=["model","handbook","your test bends"];Iw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function Ah(t){return i`<ul class="ratings" data-test="ratings">
-    ${t.map(Iw)}
-  </ul>`}function Iw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
+nd_allowance_mm","allowance"]]});function Oh(t){return i`<ul class="ratings" data-test="ratings">
+    ${t.map(Rw)}
+  </ul>`}function Rw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
     <span class="rating-of"
-      ><b>${Rw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
+      ><b>${Ww[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
     ${k(o,s===null?"Unknown":`${tt(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
-      ${s===null?d:Dw(s)}
+      ${s===null?d:Fw(s)}
     </svg>
-    <span class="rating-words">${Ww(t)}</span>
-  </li>`}function Ww({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
-g(gt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g(gt(n)):g(Ot(s));return`${a} of ${r}`}function Dw(t){let e=Math.min(t/100*Mh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Mh} 0V18" />`}
-var Mh,Rw,Oh=$(()=>{_();E();G();Mh=200;Rw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function hs(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Fw(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>jw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
+    <span class="rating-words">${Dw(t)}</span>
+  </li>`}function Dw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
+g($t(t)):g(At(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
+g($t(n)):g(At(s));return`${a} of ${r}`}function Fw(t){let e=Math.min(t/100*Ah,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Ah} 0V18" />`}
+var Ah,Ww,Lh=$(()=>{_();E();G();Ah=200;Ww={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function hs(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??jw(l,a))*o,h=Math.
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Hw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,M)=>h+M*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Fw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function xa(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var jw,Ki=$(()=>{jw=t=>Math.round(t*100)/100});function Lh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function jw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ma(t){return t.length?`M${t.
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Hw,Yi=$(()=>{Hw=t=>Math.round(t*100)/100});function Eh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?Uw:Hw)*o),c=Bh(t),h=hs(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:wi().
+f)<=(f===r?Gw:Uw)*o),c=Ch(t),h=hs(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:vi().
 size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
-e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(gt(n.force_kn))}, at a depth o\
-f ${g(Nh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g($t(n.force_kn))}, at a depth o\
+f ${g(Bh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Yi} ${Sa}"
+    viewBox="0 0 ${Ji} ${Aa}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${Ch(c,h,wi().unit)}
-    <path class="band" d="${xa(u)}Z" />
-    ${e.punch_depth_mm===null?d:Ph(c.at(e.punch_depth_mm))} ${Gw(l,h)}
-    ${qw(a.filter(f=>!l.includes(f)))}
-    <path class="curve" d=${xa(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
-    ${n?Kw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function Eh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Bh(t,s.map(u=>Number(
+    ${Ph(c,h,vi().unit)}
+    <path class="band" d="${Ma(u)}Z" />
+    ${e.punch_depth_mm===null?d:Ih(c.at(e.punch_depth_mm))} ${Vw(l,h)}
+    ${zw(a.filter(f=>!l.includes(f)))}
+    <path class="curve" d=${Ma(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
+    ${n?Yw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
+  </svg>`}function Nh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Ch(t,s.map(u=>Number(
 u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=hs(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>xa(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>Ma(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
- under load at a depth of ${g(Nh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
+ under load at a depth of ${g(Bh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Yi} ${Sa}"
+    viewBox="0 0 ${Ji} ${Aa}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${Ch(o,r,"°")} ${c?Ph(c.x):d}
+    ${Ph(o,r,"°")} ${c?Ih(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>zw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function Bh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return hs(0,n,{from:Rt.left,to:Rt.
-right,size:P()==="in"?he:1,most:6})}function Ch(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+    ${s.map(u=>Kw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+  </svg>`}function Ch(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return hs(0,n,{from:Rt.left,to:Rt.
+right,size:P()==="in"?de:1,most:6})}function Ph(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
         font-size=${Je}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
@@ -970,152 +972,152 @@ map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Sa-8} text-anchor="end"
+    <text class="quiet" x=${o} y=${Aa-8} text-anchor="end"
       font-size=${Je}>punch depth, ${P()}</text>
-    ${l?d:p}`}function Gw(t,e){let n=-1/0;return Vw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+    ${l?d:p}`}function Vw(t,e){let n=-1/0;return qw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
 max(a-6,n+Je+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${Rt.left+6} y=${n}
-        font-size=${Je}>${o.join(", ")} ${g(gt(s))}</text>`})}function Vw(t){let e=new Map;for(let n of t)e.set(
-Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Ta(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function qw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
+        font-size=${Je}>${o.join(", ")} ${g($t(s))}</text>`})}function qw(t){let e=new Map;for(let n of t)e.set(
+Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Oa(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
+function zw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
 right} y="18" text-anchor="end" font-size=${Je}
-      data-test="limit-far">↑ ${Ji(t[t.length-1])}${e}</text>`}function Ta({what:t,name:e}){return t==="pres\
+      data-test="limit-far">↑ ${Xi(t[t.length-1])}${e}</text>`}function Oa({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
-function zw(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
+function Kw(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var Yi,Sa,Rt,Je,Hw,Uw,Nh,Ph,Ji,Kw,Ih=$(()=>{_();E();Ki();Yi=400,Sa=320,Rt={left:58,right:Yi-14,top:20,bottom:Sa-
-54},Je=18,Hw=3,Uw=5;Nh=t=>w(t,{digits:2});Ph=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
-  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Je}>set</text>`;Ji=({what:t,name:e,
-limit_kn:n})=>`${Ta({what:t,name:e})} ${g(gt(n))}`;Kw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Dh({stroke:t,error:e,open:n,toggled:s}){return i`<details
+var Ji,Aa,Rt,Je,Uw,Gw,Bh,Ih,Xi,Yw,Rh=$(()=>{_();E();Yi();Ji=400,Aa=320,Rt={left:58,right:Ji-14,top:20,bottom:Aa-
+54},Je=18,Uw=3,Gw=5;Bh=t=>w(t,{digits:2});Ih=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
+  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Je}>set</text>`;Xi=({what:t,name:e,
+limit_kn:n})=>`${Oa({what:t,name:e})} ${g($t(n))}`;Yw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Fh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?Yw(t,e):d}
-  </details>`}function Yw(t,e){return e?i`<p class="hint" data-test="stroke-missing">
+    ${n?Jw(t,e):d}
+  </details>`}function Jw(t,e){return e?i`<p class="hint" data-test="stroke-missing">
       ${e instanceof A?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Lh(t)}
+      ${Eh(t)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${Jw(t)}</p>
-        ${Xw(t)}
+        <p data-test="stroke-peak">${Xw(t)}</p>
+        ${Zw(t)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${Eh(t)}
+      ${Nh(t)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Rh("curve")} under load</li>
-          <li>${Rh("curve let-go")} let go</li>
-          ${t.trials.length?i`<li>${ty} trials, let go</li>`:d}
+          <li>${Wh("curve")} under load</li>
+          <li>${Wh("curve let-go")} let go</li>
+          ${t.trials.length?i`<li>${ey} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${Zw(t)}</p>
-        ${Qw(t)}
+        <p data-test="stroke-set">${Qw(t)}</p>
+        ${ty(t)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function Jw({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
-Jt(t))}.</b> The peak is expected at
-    ${g(gt(t.force_kn))}, ${Wh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function Xw({limits:t}){let e=t.filter(s=>s.
+function Xw({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+Xt(t))}.</b> The peak is expected at
+    ${g($t(t.force_kn))}, ${Dh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
+    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function Zw({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${e.map(Ji).join(", ")}. The shaded band is what the force may be.
+          Limits: ${e.map(Xi).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Ta).join(", ")}. Read it off the plate.
-        </p>`:d}`}function Zw({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Wh(t.punch_depth_mm)}\
-.`}function Qw({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
+          <b>Rating unknown:</b> ${n.map(Oa).join(", ")}. Read it off the plate.
+        </p>`:d}`}function Qw({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Dh(t.punch_depth_mm)}\
+.`}function ty({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Wh,Rh,ty,Fh=$(()=>{_();Ih();U();E();me();Wh=t=>g(w(t,{digits:2}));Rh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Dh,Wh,ey,jh=$(()=>{_();Rh();U();E();ue();Dh=t=>g(w(t,{digits:2}));Wh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
-  </svg>`,ty=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,ey=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Me(t,e,n,s,o=Hh(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Te(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:va(t.sources?.[e]),test:e})}function Hh({
-handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||va(e?.[s])==="handbook")return d;let r=o(a);
+</svg>`});function Te(t,e,n,s,o=Uh(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Se(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Sa(t.sources?.[e]),test:e})}function Uh({
+handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Sa(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
 iffers":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
-  >`}function Uh(t,e,n){return i`${is(t.checks)}
+  >`}function Gh(t,e,n){return i`${is(t.checks)}
     <div class="columns bend-columns">
       <div>
-        ${ey(t,e)} ${ny(t)} ${ay(t)} ${iy(t)}
-        ${ls(t.checks)} ${dy(t)}
+        ${ny(t,e)} ${sy(t)} ${ry(t)} ${ly(t)}
+        ${ls(t.checks)} ${hy(t)}
       </div>
-      <div>${ly(t,n)} ${Dh(n.stroke)} ${cy(t,n)}</div>
+      <div>${cy(t,n)} ${Fh(n.stroke)} ${dy(t,n)}</div>
     </div>
-    ${Ye(t.checks)}`}function ey(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Ye(t.checks)}`}function ny(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:t.die,tool:s},{kind:"punch",code:t.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
             ><span class="name" data-test="chosen-${a}"><b>${r??"none"}</b> ${l?.name??""}</span>
-            <span class="where">${l?ze(l):""}</span>
+            <span class="where">${l?Fe(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:d}
           </li>`)}
     </ul>
-    ${ds(t)}`}function ny(t){return i`<section>
+    ${ds(t)}`}function sy(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${t.first_hit?oy(t):sy(t)}
-      ${Me(t,"springback_deg","Springback",S)}
+      ${t.first_hit?ay(t):oy(t)}
+      ${Te(t,"springback_deg","Springback",S)}
     </div>
     ${rs(t.first_hit)}
-  </section>`}function ay(t){return i`<section>
+  </section>`}function ry(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${ao("Allow for",t,"force_kn",{note:ry(t),origin:va(t.sources?.force_kn)})}
+      ${ao("Allow for",t,"force_kn",{note:iy(t),origin:Sa(t.sources?.force_kn)})}
       ${ao("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-            ${Ah(t.ratings)}`:d}
-  </section>`}function ry(t){let e=t.force_kn_low,n=Hh(t,"force_kn",gt);return i`${typeof e=="number"?`, at le\
-ast ${g(gt(e))}`:d}${n===d?d:i` <br />${n}`}`}function iy(t){return i`<section>
+            ${Oh(t.ratings)}`:d}
+  </section>`}function iy(t){let e=t.force_kn_low,n=Uh(t,"force_kn",$t);return i`${typeof e=="number"?`, at le\
+ast ${g($t(e))}`:d}${n===d?d:i` <br />${n}`}`}function ly(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${Me(t,"inside_radius_mm","Inside radius",En)}
-      ${Te("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
+      ${Te(t,"inside_radius_mm","Inside radius",En)}
+      ${Se("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${Me(t,"bend_allowance_mm","Bend allowance",En)}
-      ${Me(t,"bend_deduction_mm","Bend deduction",En)}
-      ${Me(t,"k_factor","K-factor",Gh)}
+      ${Te(t,"bend_allowance_mm","Bend allowance",En)}
+      ${Te(t,"bend_deduction_mm","Bend deduction",En)}
+      ${Te(t,"k_factor","K-factor",Vh)}
     </div>
-  </section>`}function ly(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
+  </section>`}function cy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-    ${fe(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
+    ${me(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
-  </section>`}function cy(t,{use:e}){return t.options?.length?i`<section>
+  </section>`}function dy(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${wh(t.options,e)}
-  </section>`:d}function dy({opinions:t,sources:e}){return t?i`<section class="opinions">
+    ${yh(t.options,e)}
+  </section>`:d}function hy({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
-    ${t.force?.length?jh("Force by published relations",t.force,[["force_kn","Force",gt],["force_kn_per_m","Pe\
-r length",Ot]]):d}
-    ${t.allowance?.length?jh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
-nce",En],["k_factor","K",Gh]]):d}
+    ${t.force?.length?Hh("Force by published relations",t.force,[["force_kn","Force",$t],["force_kn_per_m","Pe\
+r length",At]]):d}
+    ${t.allowance?.length?Hh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
+nce",En],["k_factor","K",Vh]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
-              ${Object.entries(e).map(([n,s])=>i`<dt>${hy[n]??n}</dt>
+              ${Object.entries(e).map(([n,s])=>i`<dt>${py[n]??n}</dt>
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
-  </section>`:d}function jh(t,e,n){return i`<div class="table">
+  </section>`:d}function Hh(t,e,n){return i`<div class="table">
     <table>
       <caption>
         ${t}
@@ -1133,24 +1135,24 @@ nce",En],["k_factor","K",Gh]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var En,sy,oy,Gh,hy,Vh=$(()=>{_();ro();_t();E();me();yh();ga();Mn();io();J();Ln();ka();Oh();Fh();En=t=>w(
-t,{digits:2});sy=t=>i`
-  ${Me(t,"set_angle_deg","Set angle, loaded",S)}
-  ${Me(t,"punch_depth_mm","Punch depth",En)}
-`,oy=t=>i`
-  ${Me(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Me(t,"punch_depth_mm","First hit: punch depth",En,`then about ${g(En(t.expected_punch_depth_mm))}`)}
-`;Gh=t=>({text:t==null?"–":tt(t,2),unit:""});hy={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  </div>`}var En,oy,ay,Vh,py,qh=$(()=>{_();ro();ut();E();ue();_h();wa();Mn();io();J();Ln();Ta();Lh();jh();En=t=>w(
+t,{digits:2});oy=t=>i`
+  ${Te(t,"set_angle_deg","Set angle, loaded",S)}
+  ${Te(t,"punch_depth_mm","Punch depth",En)}
+`,ay=t=>i`
+  ${Te(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
+  ${Te(t,"punch_depth_mm","First hit: punch depth",En,`then about ${g(En(t.expected_punch_depth_mm))}`)}
+`;Vh=t=>({text:t==null?"–":tt(t,2),unit:""});py={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var zh={};et(zh,{show:()=>my});async function my(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
-…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async B=>(await lt(B,t.signal)).items)),o={
-dies:n,punches:s},a=ha(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Se(
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Kh={};et(Kh,{show:()=>fy});async function fy(t){t.title("Check a bend"),t.render(St("Looking into the crib\
+…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async B=>(await it(B,t.signal)).items)),o={
+dies:n,punches:s},a=ga(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=xe(
 async(B,v)=>(await T("POST","/bend",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(l,
-{answer:B,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Se(async(B,v)=>(await T(
+{answer:B,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=xe(async(B,v)=>(await T(
 "POST","/stroke",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(c,{stroke:B,error:v}),
-b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(xn(a),{now:!0})}function m(B){history.
-replaceState(null,"",`/bend?${pa(a)}`),l.busy=so(a).length===0,l.busy?h.ask(xn(a),B):(h.stop(),Object.assign(l,
+b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Sn(a),{now:!0})}function m(B){history.
+replaceState(null,"",`/bend?${$a(a)}`),l.busy=so(a).length===0,l.busy?h.ask(Sn(a),B):(h.stop(),Object.assign(l,
 {answer:null,error:null})),b()}function f(B,v){Object.assign(a,B),m(v)}function b(){let B=l.error instanceof A?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
@@ -1162,36 +1164,36 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${fy(a,{metals:e,...o,openTools:r,answer:l.answer},B,f)}
+            ${gy(a,{metals:e,...o,openTools:r,answer:l.answer},B,f)}
           </form>
           <p class="unseen" role="status">${y()}</p>
           <div class="desk-answer" data-test="answer">${M(B)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:B}=l;if(!B||l.busy)return"";let v=B.worst==="ok"?"":
 `${B.worst}. `,N=B.set_angle_deg===null?"nothing to set":`set ${g(S(B.set_angle_deg))}`;return`${v}Die ${B.die??
-"none"}, allow for ${g(Jt(B))}, ${N}.`}function M(B){let v=so(a);return v.length?xt("One bend, all its figures",
-i`Still to type: ${v.map(N=>uy[N]).join(", ")}.`):l.error?L(B):l.answer?Uh(l.answer,o,{pose:l.pose,show:N=>{l.
+"none"}, allow for ${g(Xt(B))}, ${N}.`}function M(B){let v=so(a);return v.length?kt("One bend, all its figures",
+i`Still to type: ${v.map(N=>my[N]).join(", ")}.`):l.error?L(B):l.answer?Gh(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function L(B){if(!(l.error instanceof A)||l.error.status>=500)return i`${Ue(l.error)}
+St("Working it out…")}function L(B){if(!(l.error instanceof A)||l.error.status>=500)return i`${Ve(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=kh(B,py),N=Object.keys(B).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=xh(B,uy),N=Object.keys(B).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function fy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
+    </div>`}m({now:!0})}function gy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
 {name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>z({name:u,label:m,value:t[u],options:f,
 wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...$y(e)])}
-    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&gy(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...by(e)])}
+    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&$y(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:P()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${h("die","Die",[["","Best of the crib"],...qh(t.die,n)])}
-      ${h("punch","Punch",[["","Best of the crib"],...qh(t.punch,s)])}
+      ${h("die","Die",[["","Best of the crib"],...zh(t.die,n)])}
+      ${h("punch","Punch",[["","Best of the crib"],...zh(t.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:P()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
@@ -1200,48 +1202,48 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function gy({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
-t,{digits:2})),e??""].filter(Boolean).join(", ")}function qh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var py,uy,$y,Kh=$(()=>{_();U();ua();_t();
-oo();E();me();Vh();J();Ct();oe();py=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],uy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};$y=t=>t.map(({code:e,name:n})=>[e,n])});function Yh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+          </button>`:d}`}function $y({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
+t,{digits:2})),e??""].filter(Boolean).join(", ")}function zh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var uy,my,by,Yh=$(()=>{_();U();ba();ut();
+oo();E();ue();qh();J();Ct();oe();uy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],my={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};by=t=>t.map(({code:e,name:n})=>[e,n])});function Jh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
-t.addEventListener("abort",()=>e?.release()),n()}var Xi,Zi=$(()=>{_();Xi=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
+t.addEventListener("abort",()=>e?.release()),n()}var Zi,Qi=$(()=>{_();Zi=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function Nn(t){let{body:e}=await T("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function Zh(t){
-let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function Qh(t){
-await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function Qi(){let t=np(Jh);return typeof t?.name=="strin\
-g"?{code:null,step:0,etag:null,...t}:null}function np(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
-return null}}function sp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var Jh,Xh,Bn,Ae,tl,tp,ep,Xe=$(()=>{U();Jh="flangebook.bench.here",Xh="flangebook.bench.last";Bn=t=>/^\d/.test(
-t)?`bench ${t}`:t,Ae=t=>/^\d/.test(t)?`Bench ${t}`:t;tl=t=>sp(Jh,t),tp=()=>String(np(Xh)??""),ep=t=>sp(Xh,t)});function Ma(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+      </p>`});async function Nn(t){let{body:e}=await T("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function Qh(t){
+let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function tp(t){
+await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function tl(){let t=sp(Xh);return typeof t?.name=="strin\
+g"?{code:null,step:0,etag:null,...t}:null}function sp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
+return null}}function op(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
+var Xh,Zh,Bn,Me,el,ep,np,Xe=$(()=>{U();Xh="flangebook.bench.here",Zh="flangebook.bench.last";Bn=t=>/^\d/.test(
+t)?`bench ${t}`:t,Me=t=>/^\d/.test(t)?`Bench ${t}`:t;el=t=>op(Xh,t),ep=()=>String(sp(Zh)??""),np=t=>op(Zh,t)});function La(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():y()),M()}catch(N){s.aborted||L(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(wy,by*
+b():y()),M()}catch(N){s.aborted||L(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(yy,wy*
 1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
 if(!v)return;let N=C().name?{by:C().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:op})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
+l,signal:s,timeout:ap})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
 if(!(X instanceof A)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
-async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:op});s.aborted||
+async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:ap});s.aborted||
 r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function M(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Fe(!0),v&&j()}function L(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Fe(!1,v):v instanceof A||console.error(v)}
+Re(!0),v&&j()}function L(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Re(!1,v):v instanceof A||console.error(v)}
 let B=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",B,{signal:s}),
 addEventListener("online",B,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var by,wy,op,el=$(()=>{
-U();nt();bt();by=1e3,wy=4e3,op=3e3});function ap(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=yy.
-has(o.key)?t.next:_y.has(o.key)?t.back:null;!a||ky(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<vy)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&xy(),{signal:e})}
-function ky({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function xy(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var yy,_y,vy,rp=$(()=>{yy=new Set(["ArrowRight","PageDown"," ","Enter"]),_y=
-new Set(["ArrowLeft","PageUp","Backspace"]),vy=300});function Aa(t,{pixels:e=ns(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=wn(t.bounds,e-2*a,n-1.6*
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var wy,yy,ap,nl=$(()=>{
+U();nt();bt();wy=1e3,yy=4e3,ap=3e3});function rp(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=_y.
+has(o.key)?t.next:vy.has(o.key)?t.back:null;!a||xy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<ky)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Sy(),{signal:e})}
+function xy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function Sy(){let t=document.activeElement;t?.matches("button, summa\
+ry, input[type=range]")&&t.blur()}var _y,vy,ky,ip=$(()=>{_y=new Set(["ArrowRight","PageDown"," ","Enter"]),vy=
+new Set(["ArrowLeft","PageUp","Backspace"]),ky=300});function Ea(t,{pixels:e=ns(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=yn(t.bounds,e-2*a,n-1.6*
 a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,M])=>`M${r([f,b])}L${r([y,M])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${My(t)}
+    aria-label=${Ay(t)}
     width=${h+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-V*.7} ${h+2*a} ${p+1.6*a}">
@@ -1250,179 +1252,179 @@ join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Sy(r(f),r(b),m,H(y)))}
-    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Ty(m,f.map(r),m===o))}
-  </svg>`}function Sy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
+    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Ty(r(f),r(b),m,H(y)))}
+    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>My(m,f.map(r),m===o))}
+  </svg>`}function Ty(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
-    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Ty(t,e,n){
+    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function My(t,e,n){
 let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=jt(t,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
-      text-anchor="middle" dominant-baseline="central">${t}</text>`}function My({length_mm:t,width_mm:e,height_mm:n,
+      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Ay({length_mm:t,width_mm:e,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Cn({length_mm:t,width_mm:e,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Cn({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function ip(t,{pixels:e=ns(),tallest:n=e*.9,test:s="\
-blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=wn([0,0,t.length_mm,t.width_mm],e-r-12,n-
+return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function lp(t,{pixels:e=ns(),tallest:n=e*.9,test:s="\
+blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=yn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Ly(t)}
+    aria-label=${Ey(t)}
     width=${c+r+12}
     height=${h+V*3}
     viewBox="-6 -6 ${c+r+12} ${h+V*3}">
     <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>Oy(p,l))}
+    ${t.lines.map(p=>Ly(p,l))}
     <path
       class="dimension"
       d="M0 ${h+V*1.3}H${c}M-4 ${h+V*1.3+4}l8 -8M${c-4} ${h+V*1.3+4}l8 -8" />
-    ${Ay(c/2,h+V*1.3,o)}
+    ${Oy(c/2,h+V*1.3,o)}
     <path
       class="dimension"
       d="M${c+V} 0V${h}M${c+V-4} 4l8 -8M${c+V-4} ${h+4}l8 -8" />
     <text x=${c+V*1.6} y=${h/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Ay(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
+  </svg>`}function Oy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
 1.4}/>
-    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Oy({
+    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Ly({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
 Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
     <circle class="badge" cx=${u} cy=${m} r=${V*.68}/>
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
-      dominant-baseline="central">${t}</text>`}function Ly(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+      dominant-baseline="central">${t}</text>`}function Ey(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-Wt,ps=$(()=>{_();E();ea();je();ne();V=18;Wt=t=>!!t?.folded});function Oa(t,e){return!Wt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Aa(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Wt,ps=$(()=>{_();E();ra();Ue();ne();V=18;Wt=t=>!!t?.folded});function Na(t,e){return!Wt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Ea(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
-      ${lp("Punch",e.segments_mm?.punch)} ${lp("Die",e.segments_mm?.die)}
+      ${cp("Punch",e.segments_mm?.punch)} ${cp("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Ey(e.sides_near??[])}
+      ${Ny(e.sides_near??[])}
     </ul>
-  </section>`}function lp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
-" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Ey(t){if(!t.length)
+  </section>`}function cp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Ny(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var nl=$(()=>{_();ps();ne();E()});function hp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function us(t){let e=hp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${up}${mp[e]}</svg
-    ><b>${pp[e]}.</b>`}function La(t,e){let n=hp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${up}${mp[n]}</svg>
+  </li>`}var sl=$(()=>{_();ps();ne();E()});function pp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function us(t){let e=pp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${mp}${fp[e]}</svg
+    ><b>${up[e]}.</b>`}function Ba(t,e){let n=pp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${mp}${fp[n]}</svg>
     <p>
-      <b data-test="move">${pp[n]}.</b>
+      <b data-test="move">${up[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${Cy(t,e)}
+      ${Py(t,e)}
     </p>
   </div>`}function po({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
-n})`:""}`}function Cy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
+n})`:""}`}function Py(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=po(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var pp,up,sl,cp,Ny,dp,By,mp,ms=$(()=>{_();pp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var up,mp,ol,dp,By,hp,Cy,fp,ms=$(()=>{_();up={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},up=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,sl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-cp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Ny=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-dp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,By=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-mp={first:[Ny],same:[By],over:[sl],end:[cp],both:[sl,cp],quarter:[dp],"quarter-over":[sl,dp]}});function uo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
-s,o]=[t[n-1],t[n]];return ol(s,o,(e-s.share)/(o.share-s.share))}function ol(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},mp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ol=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+dp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,By=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+hp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Cy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+fp={first:[By],same:[Cy],over:[ol],end:[dp],both:[ol,dp],quarter:[hp],"quarter-over":[ol,hp]}});function uo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+s,o]=[t[n-1],t[n]];return al(s,o,(e-s.share)/(o.share-s.share))}function al(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function fp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function gp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function gp(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function $p(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
-"approach"?n:-n,r=Py(t.frames,e.phase);return{...Iy(r,o,a),punch_y_mm:n}}function Py(t,e){let n=e==="withdrawa\
+"approach"?n:-n,r=Iy(t.frames,e.phase);return{...Ry(r,o,a),punch_y_mm:n}}function Iy(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:t}function Iy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
-n>=l&&r>l)return ol(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
-end"?ol(s,o,(e(s)-n)/(e(s)-e(o))):o}function Ry({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
+s-1);return o.length?o:t}function Ry(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
+n>=l&&r>l)return al(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
+end"?al(s,o,(e(s)-n)/(e(s)-e(o))):o}function Wy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
 inside_radius_mm:r}){let[l,c]=fs([[-a,-t/2],[-a,t/2]],s),[h,p]=fs([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
 m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(fs(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(fs(e,s))}Z`}function $p(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+0 0 1 ${u(c)}${m(fs(e,s))}Z`}function bp(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...fs(t.left,u),
 ...fs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function fs(t,[e,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Ea(t,e,n){let s=-n.
-punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Ry(e,n),tools:[
-t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var al=$(
-()=>{je()});function Na({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=xp?e:null}function Pn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Na(t),{before:o,after:a}=fp(n),r=s?gp(n,
-s):uo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ea(e,n,r),
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Ca(t,e,n){let s=-n.
+punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Wy(e,n),tools:[
+t.before.ram,t.before.holder,t.before.punch].map(xt).filter(Boolean),down:s,gauge:xt(t.before.gauge),back:a}}var rl=$(
+()=>{Ue()});function Pa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Sp?e:null}function Pn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Pa(t),{before:o,after:a}=gp(n),r=s?$p(n,
+s):uo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ca(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function gs(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Na(t);if(!n)return`Nothing comes within ${g(w(xp,{
+if(!e)return"Clearance was not checked at this step.";let n=Pa(t);if(!n)return`Nothing comes within ${g(w(Sp,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${bp(n.tool)}, ${wp(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${bp(n.tool)}, ${wp(n)}${e.hits?.length?o:""}.`}function wp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${wp(n.tool)}, ${yp(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${wp(n.tool)}, ${yp(n)}${e.hits?.length?o:""}.`}function yp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
-function rl({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
+function il({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${yp(t,e)}`;if(e.phase==="putting in")return`Putting it in${yp(t,e)}`;let s=g(w(Math.max(
+t")return`Taking it out${_p(t,e)}`;if(e.phase==="putting in")return`Putting it in${_p(t,e)}`;let s=g(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function yp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function _p({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
-t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Wy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
+t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Dy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[vp(e,n,"slide"),vp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${_p}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[kp(e,n,"slide"),kp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${vp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${_p}`}:null}function ge(t,{short:e=!1}={}){let n=Wy(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${vp}`}:null}function fe(t,{short:e=!1}={}){let n=Dy(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${kp(n.kind)}<b>${n.what}.</b></span
+      >${xp(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${kp(n.kind)}
+    ${xp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var xp,bp,_p,vp,kp,Dy,Fy,Oe=$(()=>{_();al();E();xp=100;bp=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;_p="Punch still, at its top. Fingers never between.";vp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");kp=t=>t==="swing"?Dy:Fy(t!=="slide"),Dy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var Sp,wp,vp,kp,xp,Fy,jy,Ae=$(()=>{_();rl();E();Sp=100;wp=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;vp="Punch still, at its top. Fingers never between.";kp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");xp=t=>t==="swing"?Fy:jy(t!=="slide"),Fy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Fy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,jy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function ll({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
+  </svg>`});function cl({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
 unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function $s(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${il(s)}</span>
+          <span class="where">${ll(s)}</span>
           <span class="more"
-            >${[ll(s),Tp(s.steps,e),cl(s,n),jy(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[cl(s),Mp(s.steps,e),dl(s,n),Hy(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Tp(t,e){return!t?.
-length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function cl({kind:t,code:e},n){let s=n.filter(
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Mp(t,e){return!t?.
+length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function dl({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${Tp(o.map(({number:a})=>a),0)}`:""}`:""}function jy(t){return t==="good"||!t?"":t==="unknown"?"condition \
-unknown":t}function Ba(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
-      ${Te("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
+for ${Mp(o.map(({number:a})=>a),0)}`:""}`:""}function Hy(t){return t==="good"||!t?"":t==="unknown"?"condition \
+unknown":t}function Ia(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
+      ${Se("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
-      ${Te("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
+      ${Se("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm_high,{digits:2})]})}
-      ${Te("Mass",Xs(t.mass_kg),{test:"blank-mass"})}
+      ${Se("Mass",Xs(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.rests_on?i`<p data-test="blank-rests-on">Blank by ${t.rests_on}.</p>`:d}
-    ${t.lines?i`<p data-test="relief">${dl(t)}</p>`:d}`}function dl({relief:t,lines:e=[]}){let n=new Set(e.map(
+    ${t.lines?i`<p data-test="relief">${hl(t)}</p>`:d}`}function hl({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function Mp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
+"across.":"a side."}`}function Ap(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1438,7 +1440,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       </thead>
       <tbody role="rowgroup">
         ${t.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${Hy(t,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${Uy(t,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1449,9 +1451,9 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function Hy({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function hl(t,e=0){
+  </div>`}function Uy({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function pl(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${Uy(po(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${Gy(po(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1460,17 +1462,17 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${Uy(po(t,e))} to the gauge${s}, `:"";
             data-end=${String(t.turn_end)}
             >${us(t)}</span
           > `:d}
-    ${ge(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
-    up.${Gy(t)}
-  </span>`}function Gy({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
+    ${fe(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
+    up.${Vy(t)}
+  </span>`}function Vy({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
-  >`}function $e(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
-`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function Vy(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Sp(t,e,n){
-return ce(t,t)?t.first_hit?qy(t,e,n):t.limits?Vy(t,e,n):g(n(t[e])):g(n(null))}function qy(t,e,n){let s=e==="se\
-t_angle_deg"?`first hit, ${ji(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
+  >`}function ge(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
+`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function qy(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Tp(t,e,n){
+return ce(t,t)?t.first_hit?zy(t,e,n):t.limits?qy(t,e,n):g(n(t[e])):g(n(null))}function zy(t,e,n){let s=e==="se\
+t_angle_deg"?`first hit, ${Hi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
-    >`}function Ca(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function Ra(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1480,45 +1482,45 @@ t_angle_deg"?`first hit, ${ji(t.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${t.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${e?i`<a href=${e(o.number)}>${o.number}. ${$e(o)}</a>`:i`${o.number}. ${$e(o)}`}
+                ${e?i`<a href=${e(o.number)}>${o.number}. ${ge(o)}</a>`:i`${o.number}. ${ge(o)}`}
                 <small>${g(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Sp(o,"set_angle_deg",S)}
+                ${Tp(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Sp(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Tp(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${g(Jt(o))}<small class="band">expected ${g(Ke(o))}</small>
+                ${g(Xt(o))}<small class="band">expected ${g(Ke(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
 d}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${hl(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${pl(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var il,Uy,Ze=$(()=>{_();_t();$n();E();me();ne();ga();Mn();ms();Oe();il=ze;Uy=t=>t[0].toUpperCase()+t.
-slice(1)});function Pa(t,e){return i`<header class="step-top">
+  </div>`}var ll,Gy,Ze=$(()=>{_();ut();bn();E();ue();ne();wa();Mn();ms();Ae();ll=Fe;Gy=t=>t[0].toUpperCase()+t.
+slice(1)});function Wa(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
-    ${pl(t,e)}
+    ${ul(t,e)}
   </header>`}function Gt(t,e,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
     <span class="value" data-test="${n}-value">${e.text}${e.unit==="°"?"°":d}</span>
-  </div>`}var pl,Qe=$(()=>{_();Ze();pl=(t,e)=>i`<h1>
+  </div>`}var ul,Qe=$(()=>{_();Ze();ul=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
-      >${$e(e)}
+      >${ge(e)}
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function Ap(t,e,n,s,o){let a=Pn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?uo(t.motion,l):null,
+  </h1>`});function Op(t,e,n,s,o){let a=Pn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?uo(t.motion,l):null,
 h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       type="button"
       class="button"
@@ -1526,11 +1528,11 @@ h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       data-test=${y}
       @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${fe(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&Ea(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&$p(t.motion,c),words:`${$e(
-t)}, ${Ky(t,r)}. Gauge at ${p}.`})}
+    </button>`;return i`${me(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
+angle:e,moment:h??(c&&Ca(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&bp(t.motion,c),words:`${ge(
+t)}, ${Yy(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${Yy(t,r,c)}
+            ${Jy(t,r,c)}
           </p>`:d}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1538,9 +1540,9 @@ t)}, ${Ky(t,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?Jy(t,l,n,s,o):d}`}function Ky(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?gs(t):"on its way"}function Yy(t,e,n){return n?rl(t,n):gs(t)}function Jy(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&Xy(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+    ${a?Xy(t,l,n,s,o):d}`}function Yy(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
+er"?"at the bottom of the stroke":e==="during"?gs(t):"on its way"}function Jy(t,e,n){return n?il(t,n):gs(t)}function Xy(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&Zy(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1558,41 +1560,41 @@ let a=()=>{n.playing=!n.playing,n.playing&&Xy(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${rl(t,uo(t.motion,e))}
+      aria-valuetext=${il(t,uo(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function Xy(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
-max(0,r-o)/zy),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var zy,mo,Ia=$(()=>{_();al();ro();E();Ze();Oe();zy=7e3,mo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Op(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?Bt(n.said):n?.what??`${Zy(t)} Something else is wron\
+  </div>`}function Zy(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+max(0,r-o)/Ky),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
+requestAnimationFrame(a)}var Ky,mo,Da=$(()=>{_();rl();ro();E();Ze();Ae();Ky=7e3,mo=()=>({at:"before",share:0,close:!1,
+playing:!1})});function Lp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+"No new setting comes from this one."}</p>`;let s=n?.said?Bt(n.said):n?.what??`${Qy(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??Md).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??Bd).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Zy(t){let e=fi(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Lp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function Qy(t){let e=yi(t),n="That is further off than the card’s table of corrections goes.";return e?
+`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Ep(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var ul=$(()=>{_();$n();E();G()});function Ep({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var ml=$(()=>{_();bn();E();G()});function Np({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${Np(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${Bp(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function Ra({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${Np(n.centre_mm)}`:""}function Np(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Wa=$(()=>{_();E();G()});function Da(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+    </ul>`}function Fa({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
+`Station ${n.number}, ${Bp(n.centre_mm)}`:""}function Bp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var ja=$(()=>{_();E();G()});function Ha(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Fa(t,e,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ua(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=te(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Ap(r,ya(e,a),n,s,o)}function ja(t,e){let n=te(
+    </p>`;let a=te(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Op(r,ka(e,a),n,s,o)}function Ga(t,e){let n=te(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1601,7 +1603,7 @@ i`<div class="set-figures">
       ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${rs(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?Lp(e,n.fromTrial):d} ${Qy(e)}
+    ${n.set_angle_deg===null?Ep(e,n.fromTrial):d} ${t_(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
             ${g(w(e.punch_depth_mm,{digits:2}))}.
@@ -1610,12 +1612,12 @@ i`<div class="set-figures">
             <b>Draw the gauge back ${g(w(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${t_(e)}`}function Qy(t){let e=$a(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
-function t_({hits:t}){return t?i`<div class="hits" data-test="hits">
+    ${e_(e)}`}function t_(t){let e=ya(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+function e_({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function Bp(t,e){if(!e.die)return d;let n=Ra(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function Cp(t,e){if(!e.die)return d;let n=Fa(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1641,36 +1643,36 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${ds(e)}`}var Ha=$(()=>{_();kt();E();me();G();Mn();Ia();Ln();ul();Qe();Wa()});function Cp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Da(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
-e_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${ds(e)}`}var Va=$(()=>{_();vt();E();ue();G();Mn();Da();Ln();ml();Qe();ja()});function Pp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ha(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+n_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
     data-step=${e.number}
     data-revision=${t.revision}>
     <header class="step-top">
-      ${Ua(n,o)}
+      ${qa(n,o)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
-      ${pl(t,e)}
+      ${ul(t,e)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${yt(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${La(e,t.part.flats_mm.length)}${ge(e)}</div>
-      <section class="step-set" aria-label="What to set">${ja(t,e)}</section>
+      <div class="step-way">${Ba(e,t.part.flats_mm.length)}${fe(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ga(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?yt(p):d}${Oa(t.plan,e)}
+        ${p.length?yt(p):d}${Na(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${$s(n_(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${$s(s_(t,e),0)}</section>
     </div>
-    ${Ip({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
-  </article>`}function Pp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${Rp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
+  </article>`}function Ip(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${Ua(e,s)}
+      ${qa(e,s)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
     </header>
     ${n}
@@ -1684,21 +1686,21 @@ e_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Ip({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Ip({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Rp({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function Rp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var e_,n_,Ua,ml=$(()=>{_();Xe();nl();G();ms();Ze();Qe();Oe();Ha();e_=3;n_=(t,e)=>t.plan.tools.filter(
-n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Ua=(t,e)=>i`<button
+  </nav>`}var n_,s_,qa,fl=$(()=>{_();Xe();sl();G();ms();Ze();Qe();Ae();Va();n_=3;s_=(t,e)=>t.plan.tools.filter(
+n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));qa=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${Ae(t)}, this display. Choose another"
+    aria-label="${Me(t)}, this display. Choose another"
     @click=${e.choose}>
-    ${Ae(t)}
-  </button>`});function Rp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+    ${Me(t)}
+  </button>`});function Wp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1709,7 +1711,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Ua=(t,e)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${Ae(r)}
+                  ${Me(r)}
                 </button>`)}
           </div>`:d}
     ${t?i`<form
@@ -1723,8 +1725,8 @@ hint:"Like 1, or Big press. It is kept on this display."})}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
             Stay at ${Bn(o)}
           </button>`:d}
-    ${Xi()}
-  </div>`}function jp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+    ${Zi()}
+  </div>`}function Hp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1733,184 +1735,184 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Wp,Dp,Fp,fl,Hp=$(()=>{_();U();Zi();Xe();dt();ml();J();Wp=t=>fl(t,"bench-idle",Ae(t.name),
+        </p>`:d}`}var Dp,Fp,jp,gl,Up=$(()=>{_();U();Qi();Xe();dt();fl();J();Dp=t=>gl(t,"bench-idle",Me(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
-      ${Xi()}`),Dp=(t,e,n)=>fl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
+      ${Zi()}`),Fp=(t,e,n)=>gl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),Fp=(t,e,n)=>fl(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),jp=(t,e,n)=>gl(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
-    </p>`),fl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${Ua(t,n)}</header>
+    </p>`),gl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    <header class="step-top">${qa(t,n)}</header>
     ${e}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var Vp={};et(Vp,{show:()=>o_});function o_(t){Yh(t.signal);let e=Qi();e?Gp(t,e):Up(t,"")}function Up(t,e){t.title(
+  </article>`});var qp={};et(qp,{show:()=>a_});function a_(t){Jh(t.signal);let e=tl();e?Vp(t,e):Gp(t,"")}function Gp(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(Rp(s,c)),r=p=>{n.abort();let u=Qi();Gp(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Zh(p||" ")).name)}catch(u){
+aborted&&t.render(Wp(s,c)),r=p=>{n.abort();let u=tl();Vp(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Qh(p||" ")).name)}catch(u){
 s.wrong=u instanceof A?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
 h=async()=>{try{Object.assign(s,{names:(await Nn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,s_))};a(),h()}function Gp(t,e){let{name:n}=e,s=new AbortController,
+signal.aborted||(a(),t.ready(),o=setTimeout(h,o_))};a(),h()}function Vp(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=mo(),u=Ma(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
+step:e.step},l=null,c=null,h=0,p=mo(),u=La(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):L()},o);function m(v){e={...e,...r,...v},
-tl(e)}function f(v){s.abort(),v||tl(null),Up(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
+el(e)}function f(v){s.abort(),v||el(null),Gp(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),X&&(p=mo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():L()}async function y(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,L(),!!r.code)try{await wt(r.code,N=>{v.aborted||(l=N,h=0,L())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,L()}}let M={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function L(){if(o.aborted)return;let v=jp(u.standing(),!!l,
+{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function L(){if(o.aborted)return;let v=Hp(u.standing(),!!l,
 h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(B({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
-function B(v){if(!r.code)return Wp(v);if(!l)return c?Dp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?Cp(l,X,v,Fa(l,X,p,L,a.signal)):r.step===N.length+1?Pp(l,v):Fp(l,r.step,v)}ap(M,o),
-ft(L,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Zt(
+function B(v){if(!r.code)return Dp(v);if(!l)return c?Fp(r.code,c,v):St(`Opening ${W(r.code)}…`);let N=l.plan.
+steps,X=N[r.step-1];return X?Pp(l,X,v,Ua(l,X,p,L,a.signal)):r.step===N.length+1?Ip(l,v):jp(l,r.step,v)}rp(M,o),
+gt(L,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Qt(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,L())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var s_,qp=$(()=>{U();Zi();Xe();el();kt();
-dt();rp();nt();$t();Hp();ml();Ia();Ct();Ha();s_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Pe(i``,n);Pe(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var o_,zp=$(()=>{U();Qi();Xe();nl();vt();
+dt();ip();nt();Nt();Up();fl();Da();Ct();Va();o_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ce(i``,n);Ce(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(zp),e||(zp=setTimeout(s,8e3))}var zp,ae=$(()=>{_()});function Kp(t){try{let e=JSON.parse(localStorage.getItem(gl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
-Array.isArray(e.form?.bends)?e:null}catch{return null}}function $l(t,e){try{return localStorage.setItem(gl(t),
-JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function bl(t){try{localStorage.removeItem(
-gl(t))}catch{}}var gl,Yp=$(()=>{gl=t=>`flangebook.part.${t||"new"}`});var Ga,be,Va,qa,fo=$(()=>{ue();cs();E();Ga=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-be=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Va=t=>({angle:String(t.included_angle_deg),direction:t.
+    </div>`,n),clearTimeout(Kp),e||(Kp=setTimeout(s,8e3))}var Kp,ae=$(()=>{_()});function Yp(t){try{let e=JSON.parse(localStorage.getItem($l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+Array.isArray(e.form?.bends)?e:null}catch{return null}}function bl(t,e){try{return localStorage.setItem($l(t),
+JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function wl(t){try{localStorage.removeItem(
+$l(t))}catch{}}var $l,Jp=$(()=>{$l=t=>`flangebook.part.${t||"new"}`});var za,$e,Ka,Ya,fo=$(()=>{pe();cs();E();za=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+$e=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Ka=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...lo(t)}),
-qa=(t,e)=>({included_angle_deg:t.kind==="bend"?It(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
-t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},..._a(t)})});function za(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[be(),be()]}:t==="lips-out"?{flats:["",""],
-bends:[be(),{...be(),direction:"down"}]}:{flats:[""],bends:[be()]};return{length:"",width:"",there:t==="channe\
+Ya=(t,e)=>({included_angle_deg:t.kind==="bend"?It(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
+t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...xa(t)})});function Ja(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[$e(),$e()]}:t==="lips-out"?{flats:["",""],
+bends:[$e(),{...$e(),direction:"down"}]}:{flats:[""],bends:[$e()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...In],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Xp(t,e){let n=za(e);for(let s of In){let o=t.sides[t.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function Zp(t,e){let n=Ja(e);for(let s of In){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function Zp({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function Qp({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Qp(t){let e=In.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=za().sides;for(let o of In){let a=t.sides[o]??t.
-sides[e[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(Va)}}return{length:q(t.length_mm),width:q(t.width_mm),
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function tu(t){let e=In.
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=Ja().sides;for(let o of In){let a=t.sides[o]??t.
+sides[e[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(Ka)}}return{length:q(t.length_mm),width:q(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:q(t.relief_mm),corner:t.corner,gap:q(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function su(t,e){let n=s=>t.there.includes(s)?eu(t,s).flats.map((o,a)=>`${s}\
- ${ys(a)}`):[];return wl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function ou(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=eu(t,o);return[o,{flats_mm:a.flats.map(n),
-bends:a.bends.map(r=>qa(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
+firstPair:t.first_pair??"left-right"}}function ou(t,e){let n=s=>t.there.includes(s)?nu(t,s).flats.map((o,a)=>`${s}\
+ ${ys(a)}`):[];return yl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+o),...n(o)])}function au(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=nu(t,o);return[o,{flats_mm:a.flats.map(n),
+bends:a.bends.map(r=>Ya(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
 relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function bs(t){
-return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...yl(t).flatMap(
-e=>a_(t,e))]}function a_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=t[n].bends[a],h=`${s}${ys(a)}`;return[[ws(n,a),h,o],...r==="bend"?[[Ka(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${tn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function au(t,e){if(!t.alike)return e;
+return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],..._l(t).flatMap(
+e=>r_(t,e))]}function r_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
+angle:l,gap:c}=t[n].bends[a],h=`${s}${ys(a)}`;return[[ws(n,a),h,o],...r==="bend"?[[Xa(n,a),`angle of the ${h}`,
+l]]:[],...r==="open_hem"?[[`${tn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function ru(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function ru(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function iu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ys(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function iu(t,e,n,s){
-let o=t.sides[e];return Ya(t,e,{...o,flats:o.flats.with(n,s)})}function _s(t,e,n,s){let o=t.sides[e];return Ya(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function lu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return Ya(t,e,{flats:[...n,""],bends:[...o,be()]})}function cu(t,e){let{flats:n,bends:s}=t.
-sides[e];return Ya(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function du(t,e){let n=In.filter(o=>o===e!==
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ys(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function lu(t,e,n,s){
+let o=t.sides[e];return Za(t,e,{...o,flats:o.flats.with(n,s)})}function _s(t,e,n,s){let o=t.sides[e];return Za(
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function cu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return Za(t,e,{flats:[...n,""],bends:[...o,$e()]})}function du(t,e){let{flats:n,bends:s}=t.
+sides[e];return Za(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function hu(t,e){let n=In.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function hu(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var wl,In,Jp,tu,eu,Rn,nu,yl,ws,tn,Ka,ys,Ya,Wn=$(()=>{fo();E();wl=[["left","right"],["front","\
-back"]],In=wl.flat(),Jp=6;tu=({there:t})=>wl.every(e=>e.some(n=>t.includes(n))),eu=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Rn=t=>su(t,()=>[]),nu=t=>su(t,(e,n)=>[`base, ${e} to ${n}`]);yl=({there:t,alike:e})=>e?t.slice(0,1):t;ws=(t,e)=>`\
-box.sides.${t}.flats_mm.${e}`,tn=(t,e)=>`box.sides.${t}.bends.${e}`,Ka=(t,e)=>`${tn(t,e)}.included_angle_deg`,
-ys=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Ya=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function vl(t){if(!t)return go();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+[n[0]]:s}:t.sides}}function pu(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var yl,In,Xp,eu,nu,Rn,su,_l,ws,tn,Xa,ys,Za,Wn=$(()=>{fo();E();yl=[["left","right"],["front","\
+back"]],In=yl.flat(),Xp=6;eu=({there:t})=>yl.every(e=>e.some(n=>t.includes(n))),nu=(t,e)=>t.sides[t.alike?t.there[0]:
+e],Rn=t=>ou(t,()=>[]),su=t=>ou(t,(e,n)=>[`base, ${e} to ${n}`]);_l=({there:t,alike:e})=>e?t.slice(0,1):t;ws=(t,e)=>`\
+box.sides.${t}.flats_mm.${e}`,tn=(t,e)=>`box.sides.${t}.bends.${e}`,Xa=(t,e)=>`${tn(t,e)}.included_angle_deg`,
+ys=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Za=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function kl(t){if(!t)return go();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
-[]],margin:s===void 0||s===_l?"":q(s)}}function kl(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+[]],margin:s===void 0||s===vl?"":q(s)}}function xl(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
 critical_flats:l,margin:c}=t??go(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:Q(c,
-e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function xl(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
+e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Sl(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
-wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function Ja(t){let{first:e,last:n,no_turn_over:s,
+wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function Qa(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??go();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var _l,go,pu,Xa=$(()=>{E();_l=2,go=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});pu=t=>({...t,first:"",
-last:"",critical_flats:[]})});function Tl(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[be()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function Za({aside:t,...e},n){let s=uu({...e,box:n?e.box??t??za():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function mu(t,e){return t.box&&e&&String(Rn(t.box))===String(
-Rn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:uu({...t,box:e})}function $o(t,e){return t.box?{...Tl(t.metal),
-title:t.title??"",note:e,thickness:q(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:vl(
-t.wishes),tools:lo(t.tools),box:Qp(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
-length:q(t.bend_length_mm),flats:t.flats_mm.map(q),bends:t.bends.map(Va),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:vl(t.wishes),tools:lo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var vl,go,uu,tr=$(()=>{E();vl=2,go=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});uu=t=>({...t,first:"",
+last:"",critical_flats:[]})});function Ml(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[$e()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function er({aside:t,...e},n){let s=mu({...e,box:n?e.box??t??Ja():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function fu(t,e){return t.box&&e&&String(Rn(t.box))===String(
+Rn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:mu({...t,box:e})}function $o(t,e){return t.box?{...Ml(t.metal),
+title:t.title??"",note:e,thickness:q(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:kl(
+t.wishes),tools:lo(t.tools),box:tu(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
+length:q(t.bend_length_mm),flats:t.flats_mm.map(q),bends:t.bends.map(Ka),dimension:t.dimension??"din6935",grain:t.
+grain??"",order:t.order??null,wishes:kl(t.wishes),tools:lo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function vs(t){let e=n=>Q(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:ou(t.box,t.unit),...t.
-order?{order:t.order}:{},...kl(t.wishes,t.unit),...Hi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
-t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>qa(n,t.unit)),dimension:t.
-dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...kl(t.wishes,t.unit),...Hi(t.tools),...t.
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:au(t.box,t.unit),...t.
+order?{order:t.order}:{},...xl(t.wishes,t.unit),...Ui(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
+t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Ya(n,t.unit)),dimension:t.
+dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...xl(t.wishes,t.unit),...Ui(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:It(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
-function Qa(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...bs(
+function nr(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...bs(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
-bends.flatMap((s,o)=>r_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>i_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function r_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function i_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function fu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Dn(t,e,n){return{...t,bends:t.
-bends.with(e,{...t.bends[e],...n})}}function Al(t,e){let n=t.bends.at(e==="left"?0:-1),s={...be(),direction:n?.
+ ${s+1}`,n]]:[]}function gu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Dn(t,e,n){return{...t,bends:t.
+bends.with(e,{...t.bends[e],...n})}}function Ol(t,e){let n=t.bends.at(e==="left"?0:-1),s={...$e(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:$u(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...xl(t.wishes,0)}}function gu(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:$u(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...xl(t.wishes,e+1)}}function $u(t,e,n){
-let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function tr(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function bu(t,e){return e===0||e===t.bends.length-1}var Sl,uu,Ml,en=$(()=>{
-fo();Wn();ue();cs();E();Xa();Sl=40;uu=t=>({...t,order:null,...t.wishes?{wishes:pu(t.wishes)}:{}});Ml=t=>JSON.stringify(
-{...vs(t),title:""})});async function Ol(t,e){try{let{body:n}=await T("POST","/cards",{body:{...yu(t),code:e},timeout:wu});return{saved:await ku(
-n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw vu(n)}}async function _u(t,e){let n={...yu(
-t),reason:t.reason??""},s=i_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:wu});return await Bc().then(c=>Fs({...s,number:c},l)).catch(
-()=>{}),{saved:await ku(r)}}catch(o){if(o instanceof A&&o.status===412)return{stale:await _e(e.code)};throw vu(
-o)}}function i_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Dt(),wanted:n});let{code:s,etag:o,
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:bu(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Sl(t.wishes,0)}}function $u(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:bu(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Sl(t.wishes,e+1)}}function bu(t,e,n){
+let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function sr(t){let e=t.split(/[^\d]+/).filter(Boolean).
+map(Number);return e.length?e:null}function wu(t,e){return e===0||e===t.bends.length-1}var Tl,mu,Al,en=$(()=>{
+fo();Wn();pe();cs();E();tr();Tl=40;mu=t=>({...t,order:null,...t.wishes?{wishes:uu(t.wishes)}:{}});Al=t=>JSON.stringify(
+{...vs(t),title:""})});async function Ll(t,e){try{let{body:n}=await T("POST","/cards",{body:{..._u(t),code:e},timeout:yu});return{saved:await xu(
+n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw ku(n)}}async function vu(t,e){let n={..._u(
+t),reason:t.reason??""},s=l_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:yu});return await Cc().then(c=>Fs({...s,number:c},l)).catch(
+()=>{}),{saved:await xu(r)}}catch(o){if(o instanceof A&&o.status===412)return{stale:await ye(e.code)};throw ku(
+o)}}function l_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Dt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function vu(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function ku(t){return ie(t).catch(()=>t)}var wu,yu,
-xu=$(()=>{U();kt();Nt();en();nt();$t();wu=6e4,yu=t=>({part:vs(t),note:t.note,...C().name?{by:C().name}:{}})});function Mu(t,{pixels:e=ns(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Su(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Ll(b),Y)]),a),p=Su(
-t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Tu(h)*bo+Y*.4,m=Tu(p)*bo+Y*.4,f=u+c;return i`<svg
+after:r,etag:o,revision:a}}function ku(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function xu(t){return ie(t).catch(()=>t)}var yu,_u,
+Su=$(()=>{U();vt();Et();en();nt();Nt();yu=6e4,_u=t=>({part:vs(t),note:t.note,...C().name?{by:C().name}:{}})});function Au(t,{pixels:e=ns(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Tu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(El(b),Y)]),a),p=Tu(
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Mu(h)*bo+Y*.4,m=Mu(p)*bo+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${l_(t)}
+      aria-label=${c_(t)}
       viewBox="-8 -4 ${e+8} ${f+m+bo*1.4}">
-      ${l?d_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,y)=>c_(b,b.at_mm*r,h[y],p[y],u,f))}
-      ${h_(a,f+m+Y*.7,H(t.length_mm))}
-      ${p_(a+Y,u,f,o)}
+      ${l?h_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,y)=>d_(b,b.at_mm*r,h[y],p[y],u,f))}
+      ${p_(a,f+m+Y*.7,H(t.length_mm))}
+      ${u_(a+Y,u,f,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Ll(t){let e=t.
-included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function l_(t){
-let e=t.bend_lines.map(n=>`bend ${n.bend} ${Ll(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function Su(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
-Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function c_(t,e,n,s,o,a){
+    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function El(t){let e=t.
+included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function c_(t){
+let e=t.bend_lines.map(n=>`bend ${n.bend} ${El(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
+width_mm)}. ${e.join("; ")}.`}function Tu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function d_(t,e,n,s,o,a){
 let r=o-Y*.4-bo*(n.row+.5),l=a+Y*.4+bo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
     <text class="badge-number" x=${c+Y*.75} y=${r} font-size=${Y*.95} text-anchor="middle"
       dominant-baseline="central">${t.bend}</text>
-    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${Ll(t)}</text>
+    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${El(t)}</text>
     <rect class="ground" x=${s.at-s.width/2} y=${l-Y*.7} width=${s.width}
       height=${Y*1.4}/>
     <text x=${s.at} y=${l} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${H(t.at_mm)}</text>`}function d_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
+      dominant-baseline="central">${H(t.at_mm)}</text>`}function h_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function h_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function p_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function p_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function u_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,bo,Tu,Au=$(()=>{_();E();ea();ne();Y=18,bo=Y*1.5;Tu=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Xt(t,{mark:e=0,...n}={}){if(!Wt(t))return Rd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Aa(t.folded,{...n,mark:s})}function ks(t,e={}){return t.outline?ip(t,e):Mu(t,e)}var nn=$(()=>{
-ps();Au();ne()});function xs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var Y,bo,Mu,Ou=$(()=>{_();E();ra();ne();Y=18,bo=Y*1.5;Mu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Zt(t,{mark:e=0,...n}={}){if(!Wt(t))return jd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return Ea(t.folded,{...n,mark:s})}function ks(t,e={}){return t.outline?lp(t,e):Au(t,e)}var nn=$(()=>{
+ps();Ou();ne()});function xs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1943,9 +1945,9 @@ ps();Au();ne()});function xs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function er(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ss=$(()=>{_();G()});function Lu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=$o(t.part,t.note),r=[...new Set([...El(e),...El(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=er(Ou(e),Ou(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </section>`}function or(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ss=$(()=>{_();G()});function Eu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=$o(t.part,t.note),r=[...new Set([...Nl(e),...Nl(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=or(Lu(e),Lu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -1977,7 +1979,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=er(Ou(e),Ou(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${Xt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${Zt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -1992,20 +1994,20 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=er(Ou(e),Ou(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function El(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
+  </section>`}function Nl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
-{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:Ja(t.
+{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:Qa(t.
 wishes)},{label:"Tools",value:On(t.tools)},...t.box?[...bs(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,On(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var Ou,Eu=$(()=>{_();nn();Wn();en();cs();Xa();G();Ss();Ou=t=>Object.fromEntries(El(t).map(({label:e,value:n})=>[
-e,n]))});function Bu(t,e,n){let{box:s,unit:o}=t,a=au(s,e),r=(l,c)=>n(mu(t,l),c);return i`${$_(s,r)}
+var Lu,Nu=$(()=>{_();nn();Wn();en();cs();tr();G();Ss();Lu=t=>Object.fromEntries(Nl(t).map(({label:e,value:n})=>[
+e,n]))});function Cu(t,e,n){let{box:s,unit:o}=t,a=ru(s,e),r=(l,c)=>n(fu(t,l),c);return i`${b_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${b_(s,r)}
+      ${w_(s,r)}
       <div>
         ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
@@ -2021,78 +2023,78 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(hu(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(pu(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${yl(s).map(l=>w_(s,l,a,r))}
+    ${_l(s).map(l=>y_(s,l,a,r))}
     <h2>Corners</h2>
-    ${k_(t,a,r)}
-    ${tu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Nu[0][0],
-options:Nu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function $_(t,e){let n=Zp(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${u_.map(([s,o,a])=>i`<button
+    ${x_(t,a,r)}
+    ${eu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Bu[0][0],
+options:Bu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function b_(t,e){let n=Qp(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${m_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(Xp(t,s))}>
+          @click=${()=>e(Zp(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function b_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
+  </div>`}function w_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(du(t,s))}>
+      @click=${()=>e(hu(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
     ${In.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function w_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
+  </div>`}function y_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
     <legend>${r}</legend>
-    ${v_(a)}
+    ${k_(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${y_(t,e,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${__(t,e,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=Jp}
-        @click=${()=>s(lu(t,e),{focus:ws(e,o.length)})}>
+        ?disabled=${o.length>=Xp}
+        @click=${()=>s(cu(t,e),{focus:ws(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(cu(t,e),{focus:ws(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(du(t,e),{focus:ws(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function y_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Cu(ys(n))],h=`${tn(e,n)}.hem\
+  </fieldset>`}function __(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Pu(ys(n))],h=`${tn(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:ws(e,n),label:c,value:a[n],wrong:[...R(s,ws(e,n)),...R(s,tn(e,n))],change:p=>o(iu(t,e,
+      ${O({next:!0,name:ws(e,n),label:c,value:a[n],wrong:[...R(s,ws(e,n)),...R(s,tn(e,n))],change:p=>o(lu(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:Ka(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
-Ka(e,n)),change:p=>o(_s(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?O({next:!0,name:Xa(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
+Xa(e,n)),change:p=>o(_s(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
     ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(_s(t,
 e,n,{gap:p}))}):d}
     ${K({name:`${tn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:g_,change:p=>o(_s(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${__(t,e,n,s,o)}`}function __(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${tn(e,n)}.inside_radius_mm`,c=n===
+n","↓ down"]]:$_,change:p=>o(_s(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${v_(t,e,n,s,o)}`}function v_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${tn(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Cu(ys(n))}: </span
+      <span class="unseen">${Pu(ys(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:R(s,l),change:h=>o(_s(t,e,n,{radius:h}))}):d}
-    ${c?z({name:`${tn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Ga,change:h=>o(_s(t,e,n,{kind:h}))}):d}
-  </details>`}function v_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
+    ${c?z({name:`${tn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:za,change:h=>o(_s(t,e,n,{kind:h}))}):d}
+  </details>`}function k_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2100,12 +2102,12 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function k_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${S_(t)}
+  </svg>`}function x_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+      ${T_(t)}
       <div>
-        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:f_,change:o=>s({...t,corner:o===
+        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:g_,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
-        ${K({name:"box.relief",label:"Relief",value:t.relief,options:m_,change:o=>s({...t,relief:o})})}
+        ${K({name:"box.relief",label:"Relief",value:t.relief,options:f_,change:o=>s({...t,relief:o})})}
       </div>
     </div>
     <div class="fields">
@@ -2114,40 +2116,40 @@ f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:
 {...t,reliefSize:o})})}
       ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
 thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function S_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+    </div>`}function T_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${x_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${S_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var u_,m_,f_,Nu,g_,Cu,x_,Pu=$(()=>{_();fo();Wn();en();J();oe();u_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var m_,f_,g_,Bu,$_,Pu,S_,Iu=$(()=>{_();fo();Wn();en();J();oe();m_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],m_=[["round","Round"],["square","Square"],["none","None"]],f_=[["c\
-losed","Closed"],["open","Open"]],Nu=[["left-right","Left and right"],["front-back","Front and back"]],g_=[["u\
-p","↑ in"],["down","↓ out"]];Cu=t=>t[0].toUpperCase()+t.slice(1);x_={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Nl(t,e){return i`<details class="convention" data-test="convention">
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],f_=[["round","Round"],["square","Square"],["none","None"]],g_=[["c\
+losed","Closed"],["open","Open"]],Bu=[["left-right","Left and right"],["front-back","Front and back"]],$_=[["u\
+p","↑ in"],["down","↓ out"]];Pu=t=>t[0].toUpperCase()+t.slice(1);S_={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Bl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Iu[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Ru[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Iu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Ru).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
               data-test="dimension-${n}"
               value=${n}
-              .checked=${vt(t.dimension===n)}
+              .checked=${_t(t.dimension===n)}
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:T_(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:M_(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function T_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function Ru(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+  </details>`}function M_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function Wu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2176,7 +2178,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function Bl(t,e,n,s){let o=t.box?Rn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function Cl(t,e,n,s){let o=t.box?Rn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...t,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2185,7 +2187,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:tr(l)})})}
+join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:sr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2216,25 +2218,25 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:tr(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function Wu(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
+  </details>`}function Du(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
 grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Iu,Du=$(()=>{_();Ie();Wn();en();J();oe();Iu={din6935:{title:"\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Ru,Fu=$(()=>{_();Pe();Wn();en();J();oe();Ru={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Fu,ju=$(()=>{_();li();ci();Fu=Go(class extends Yn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Vo(t),this.key=e),n}})});function Hu(t,e,n){let s=t.bends.length>=Sl;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var ju,Hu=$(()=>{_();hi();pi();ju=Vo(class extends Yn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(qo(t),this.key=e),n}})});function Uu(t,e,n){let s=t.bends.length>=Tl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(Al(t,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(Ol(t,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${t.flats.map((o,a)=>i`${A_(t,a,e,n)}${a<t.bends.length?O_(t,a,e,n):d}`)}
+      ${t.flats.map((o,a)=>i`${O_(t,a,e,n)}${a<t.bends.length?L_(t,a,e,n):d}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2242,28 +2244,28 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Vo(t),this.key=e),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(Al(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
+        @click=${()=>n(Ol(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${Sl} bends.</p>`:d}`}function A_(t,e,n,s){let o=`flats_mm.${e}`;
+    ${s?i`<p class="hint">A part has at most ${Tl} bends.</p>`:d}`}function O_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(fu(t,e,a))})}
-  </li>`}function O_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(gu(t,e,a))})}
+  </li>`}function L_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
 Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(Dn(t,e,{angle:h}))})}
-      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:M_,change:h=>s(Dn(t,e,{direction:h===
+      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:A_,change:h=>s(Dn(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
-    ${o.kind==="open_hem"?L_(t,e,n,s):d}
-    ${Fu(e,E_(t,e,n,s))}
-  </li>`}function L_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(Dn(t,e,{gap:a}))})}function E_(t,e,n,s){let o=t.bends[e],
+    ${o.kind==="open_hem"?E_(t,e,n,s):d}
+    ${ju(e,N_(t,e,n,s))}
+  </li>`}function E_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
+unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(Dn(t,e,{gap:a}))})}function N_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
@@ -2271,20 +2273,20 @@ a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
 ive.",value:o.radius,wrong:R(n,a),change:r=>s(Dn(t,e,{radius:r}))}):d}
-    ${qi(`bends.${e}`,o,n,r=>s(Dn(t,e,r)))}
-    ${bu(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Ga,change:r=>s(Dn(t,
+    ${zi(`bends.${e}`,o,n,r=>s(Dn(t,e,r)))}
+    ${wu(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:za,change:r=>s(Dn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(gu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s($u(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var M_,Uu=$(()=>{_();ju();fo();en();J();cs();Ln();oe();M_=[["up","↑ up"],["down","↓ down"]]});function Vu(t,e,n){let s=t.wishes??go(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Rn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?nu(t.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=Ja(s);return i`<details class="wishes" data-test="wishes">
+  </details>`}var A_,Gu=$(()=>{_();Hu();fo();en();J();cs();Ln();oe();A_=[["up","↑ up"],["down","↓ down"]]});function qu(t,e,n){let s=t.wishes??go(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Rn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?su(t.box).map(c=>c[0].toUpperCase()+
+c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=Qa(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
@@ -2294,52 +2296,52 @@ rst"),change:c=>o({first:c})})}
       ${z({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${nr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${nr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${nr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${ar("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${ar("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${ar("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>nr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:N_(s.critical_flats,
+        ${r.map((c,h)=>ar(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:B_(s.critical_flats,
 h+1,p)})))}
       </div>
       ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
-ty: the usual.",placeholder:q(_l),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function nr(t,e,n,s){return i`<label class="tick"
+ty: the usual.",placeholder:q(vl),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
+  </details>`}function ar(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${t}
       data-test=${t}
-      .checked=${vt(n)}
+      .checked=${_t(n)}
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Cl,Gu,N_,qu=$(()=>{_();Ie();Wn();E();Xa();J();oe();Cl=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],Gu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};N_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Ku(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+  >`}var Pl,Vu,B_,zu=$(()=>{_();Pe();Wn();E();tr();J();oe();Pl=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],Vu={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};B_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Yu(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(Za(t,p==="box"))})}
+change:p=>r(er(t,p==="box"))})}
     ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
     ${z({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
-      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?B_(s,t.thickness):
+      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?C_(s,t.thickness):
 "",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
       ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
-    ${h?i`${Bu({...t,box:h},a,r)}
+    ${h?i`${Cu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
-            ${Nl(t,r)}
-            ${s||t.order?Bl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${Nl(t,r)} ${Hu(t,a,r)}
+            ${Bl(t,r)}
+            ${s||t.order?Cl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
+            ${Bl(t,r)} ${Uu(t,a,r)}
             <h2>More, if it matters</h2>
-            ${Wu(t,a,r)} ${Ru(t,a,r)}
-            ${Bl(t,s?.order?.sequence,a,r)}`}
-    ${Vu(t,a,r)} ${Th(t,n,a,r)}
+            ${Du(t,a,r)} ${Wu(t,a,r)}
+            ${Cl(t,s?.order?.sequence,a,r)}`}
+    ${qu(t,a,r)} ${Mh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2347,64 +2349,64 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         name="note"
         data-test="note"
         rows="2"
-        .value=${vt(t.note)}
+        .value=${_t(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
     ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function B_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
-w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Pl(t){return t.box?["title","metal","\
-thickness_mm",...bs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Cl,...Vi,"note","reason"]:["t\
+change:p=>r({...t,reason:p})}):d}`}function C_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
+w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Il(t){return t.box?["title","metal","\
+thickness_mm",...bs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Pl,...qi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...Cl,...Vi,"note","reason"]}function sr(t){if(t.startsWith("box"))
-return ru(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Gu[n]??"Order":n===
-void 0?zu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${zu[s]??s}`:""}`}function Yu(t){
+`holes.${n}.diameter_mm`]),"grain","order",...Pl,...qi,"note","reason"]}function rr(t){if(t.startsWith("box"))
+return iu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Vu[n]??"Order":n===
+void 0?Ku[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Ku[s]??s}`:""}`}function Ju(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var zu,Il=$(()=>{_();Ie();E();en();Wn();Pu();J();Du();Ln();Uu();qu();oe();
-zu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+s instanceof HTMLElement&&s.focus()}var Ku,Rl=$(()=>{_();Pe();E();en();Wn();Iu();J();Fu();Ln();Gu();zu();oe();
+Ku={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function Ju({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
+place",diameter_mm:"size",die:"die",punch:"punch"}});function Xu({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${e.map(P_)}
+      ${e.map(I_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function P_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
+    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function I_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
-    <b>± ${g(C_(Number(s)))}</b>, from step
+    <b>± ${g(P_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var C_,Xu=$(()=>{_();E();C_=t=>P()==="in"?{text:tt(t/he,3),unit:"in"}:w(t,{digits:2})});function or(t,e){if(!Fn(t))return d;let{order:n}=t,[s,o]=I_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var P_,Zu=$(()=>{_();E();P_=t=>P()==="in"?{text:tt(t/de,3),unit:"in"}:w(t,{digits:2})});function ir(t,e){if(!Fn(t))return d;let{order:n}=t,[s,o]=R_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Zu(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Qu(n.sequence)}
           </p>`:d}
-    ${R_(n.blocked??[])} ${W_(n.remedies??[])} ${D_(n.wishes)}
+    ${W_(n.blocked??[])} ${D_(n.remedies??[])} ${F_(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${F_(n.alternatives,e)} ${Ep(t)} ${Ju(t)}
-  </div>`}function I_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
+    ${j_(n.alternatives,e)} ${Np(t)} ${Xu(t)}
+  </div>`}function R_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function Zu(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function Qu(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
-  >`}function R_(t){return t.length?i`<h3>What is in the way</h3>
+  >`}function W_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
-    </ul>`:d}function W_(t){return t.length?i`<h3>What would help</h3>
+    </ul>`:d}function D_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${t.map(({template:e,numbers:n})=>i`<li>${He(e,n)}</li>`)}
-    </ul>`:d}function D_(t){return t.length?i`<h3>What each wish costs</h3>
+      ${t.map(({template:e,numbers:n})=>i`<li>${Ge(e,n)}</li>`)}
+    </ul>`:d}function F_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
-    </ul>`:d}function F_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
+    </ul>`:d}function j_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${Zu(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Fn,Qu,tm,ar=$(()=>{_();G();rt();Xu();Wa();Fn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);Qu=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${Qu(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Fn,tm,em,lr=$(()=>{_();G();lt();Zu();ja();Fn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);tm=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2414,7 +2416,7 @@ t?.alternatives);Qu=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),tm=t=>({use:e=>I("cards.revise",i`<a
+    </button>`}),em=t=>({use:e=>I("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
@@ -2422,15 +2424,15 @@ null)}>
         >Use this order</a
       >`),free:()=>I("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function em(t,{save:e,order:n}){return i`${is(t.checks)}
+      >`)})});function nm(t,{save:e,order:n}){return i`${is(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${Ba(t.blank)}${ks(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${Ia(t.blank)}${ks(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${Mp(t.blank)} ${j_(t.blank.bend_lines)}
+          ${Ap(t.blank)} ${H_(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2444,7 +2446,7 @@ null)}>
     </section>
     ${Fn(t)?i`<section>
             <h2>Order</h2>
-            ${or(t,n)}
+            ${ir(t,n)}
           </section>`:d}
     <section>
       <h2>Fetch</h2>
@@ -2453,12 +2455,12 @@ null)}>
     <section>
       <h2>Steps</h2>
       ${t.order&&!Fn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
-      ${Ca(t)}
+      ${Ra(t)}
       <div class="step-drawings">
-        ${t.steps.map(s=>H_(s,t.part.thickness_mm))}
+        ${t.steps.map(s=>U_(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${ls(t.checks)} ${Ye(t.checks)}`}function j_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${ls(t.checks)} ${Ye(t.checks)}`}function H_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2468,38 +2470,38 @@ d:i`<details data-test="other-allowances">
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function H_(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=ya(t,{set_angle_deg:t.
+  </details>`}function U_(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=ka(t,{set_angle_deg:t.
 set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
 near:Pn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${$e(t)}</b> ${hl(t)} ${ds(t)}
+      <b>${t.number}. ${ge(t)}</b> ${pl(t)} ${ds(t)}
       <small data-test="origins">${ho(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${gs(t)}</span
             >`:d}
     </figcaption>
     <div class="poses">
-      ${fe(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
+      ${me(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${g(n)}.`})}
-      ${U_(t,a)}
-      ${fe(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
+      ${G_(t,a)}
+      ${me(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function U_(t,e){let n=Pn(t);return n?fe(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${gs(t)}`}):d}var nm=$(()=>{_();nn();ro();E();Mn();io();ar();Ln();ka();Oe();Ze()});function sm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function G_(t,e){let n=Pn(t);return n?me(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${gs(t)}`}):d}var sm=$(()=>{_();nn();ro();E();Mn();io();lr();Ln();Ta();Ae();Ze()});function om({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${t?.section?Xt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${t?.section?Zt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${V_(t,e,n,s)}
+            ${q_(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function G_(t){let[e]=Object.entries(t.errors);return e?Gi(sr(e[0]),e[1]):t.message}function V_(t,e,n,s){
+  </div>`}function V_(t){let[e]=Object.entries(t.errors);return e?Vi(rr(e[0]),e[1]):t.message}function q_(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-A)return`Not right yet. ${G_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+A)return`Not right yet. ${V_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var om=$(()=>{_();nn();U();E();G();Il();oe()});function z_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var am=$(()=>{_();nn();U();E();G();Rl();oe()});function K_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2518,13 +2520,13 @@ A)return`Not right yet. ${G_(e)}`;if(e)return String(e);if(!t)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${Y_(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${J_(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function Y_(t){return K_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function rm({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?z_(e,s):n?J_({again:o,
-back:t?a:null}):d}function J_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function J_(t){return Y_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
+"no turning"}function im({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?K_(e,s):n?X_({again:o,
+back:t?a:null}):d}function X_({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${e?"Below stands the plan from before your last change.":d}
@@ -2535,43 +2537,43 @@ back:t?a:null}):d}function J_({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var q_,am,K_,X_,Z_,im,lm=$(()=>{_();q_=.6,am=({seconds:t})=>t>=q_;K_=[["turn_overs","turn-over",
+  </section>`}var z_,rm,Y_,Z_,Q_,lm,cm=$(()=>{_();z_=.6,rm=({seconds:t})=>t>=z_;Y_=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];X_="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];Z_="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",Z_="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",Q_="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",im=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?Z_:X_}
-  </div>`});var dm={};et(dm,{show:()=>Q_});async function Q_(t){let e=zs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
-vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
-he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([lt("metals",t.signal),lt("dies",t.signal),
-lt("punches",t.signal)]),r=await tv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=Za(r.form,!0));let l={
+ and right are bent first, then front and back between them.",lm=t=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${t?Q_:Z_}
+  </div>`});var hm={};et(hm,{show:()=>tv});async function tv(t){let e=zs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(St(e?"Fetching the card…":"Looking into t\
+he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
+it("punches",t.signal)]),r=await ev(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=er(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=Se(async(D,at)=>(await fc("/plan",vs(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
+kept:!0},c=xe(async(D,at)=>(await gc("/plan",vs(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
 at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
-null}),ct()},t.signal,350);function h(D){am(D)&&(l.progress=D,ct())}function p(D=!1){let at=Ml(l.form);if(!D&&
-at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:Qa(l.form).length===0,progress:null,stopped:!1}),
+null}),ct()},t.signal,350);function h(D){rm(D)&&(l.progress=D,ct())}function p(D=!1){let at=Al(l.form);if(!D&&
+at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:nr(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
-planned,key:Ml(l.planned),stopped:!1}),l.kept=$l(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
+planned,key:Al(l.planned),stopped:!1}),l.kept=bl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
 rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
-let we=l.form;l.form=D,l.kept=$l(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>co(
-at)),re&&Z(re,{label:"Put it back",act:()=>m(we)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+let be=l.form;l.form=D,l.kept=bl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>co(
+at)),re&&Z(re,{label:"Put it back",act:()=>m(be)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(tr(D))}async function y(D){let[at]=Qa(l.form);if(at){l.summary=!0,ct(),co(at[0]);
+`/part?from=${e}`:"/part"),f(sr(D))}async function y(D){let[at]=nr(l.form);if(at){l.summary=!0,ct(),co(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return M(Vt.
 saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
-error instanceof A?l.error.errors:{},we=Pl(l.form).find(Vt=>Object.keys(re).some(lc=>lc===Vt||lc.startsWith(`${Vt}\
-.`)));we&&co(we)}function M(D){bl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
-g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ut(`/c/${D.code}`)}let L=()=>ht(
-n)&&y(()=>l.base?_u(l.form,l.base):Ol(l.form,l.newCode)),B=()=>(l.newCode=ii(),y(()=>Ol(l.form,l.newCode)));function v(){
-bl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...cm(l.card,s)}),p(!0),Z(e?
+error instanceof A?l.error.errors:{},be=Il(l.form).find(Vt=>Object.keys(re).some(cc=>cc===Vt||cc.startsWith(`${Vt}\
+.`)));be&&co(be)}function M(D){wl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),mt(`/c/${D.code}`)}let L=()=>ht(
+n)&&y(()=>l.base?vu(l.form,l.base):Ll(l.form,l.newCode)),B=()=>(l.newCode=di(),y(()=>Ll(l.form,l.newCode)));function v(){
+wl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...dm(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
-Object.assign(l,{clash:null,base:Rl(D)}),m($o(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
-ut mine back",act:()=>m(at)})}async function X(D){try{await gc(`/blank.${D}`,vs(l.form),`${l.form.title.trim()||
+Object.assign(l,{clash:null,base:Wl(D)}),m($o(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+ut mine back",act:()=>m(at)})}async function X(D){try{await $c(`/blank.${D}`,vs(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-A?l.error.errors:{},at=Qa(l.form),re=rm(l,u),we=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+A?l.error.errors:{},at=nr(l.form),re=im(l,u),be=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
           ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
@@ -2584,7 +2586,7 @@ A?l.error.errors:{},at=Qa(l.form),re=rm(l,u),we=!l.busy&&!l.stopped&&!at.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?Lu(l.clash,l.form,{saveMine:()=>{l.base=Rl(l.clash),L()},takeTheirs:()=>N(l.clash),saveAsNew:B}):
+        ${l.clash?Eu(l.clash,l.form,{saveMine:()=>{l.base=Wl(l.clash),L()},takeTheirs:()=>N(l.clash),saveAsNew:B}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2594,7 +2596,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?xh(D,sr,Pl(l.form)):d}
+        ${l.summary?Sh(D,rr,Il(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2605,14 +2607,14 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${sm(l,{open:at,stale:!we,waiting:re})}
+            ${om(l,{open:at,stale:!be,waiting:re})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${Yu}
+              @keydown=${Ju}
               @submit=${Vt=>{Vt.preventDefault(),L()}}>
-              ${Ku(l.form,{metals:s,crib:{dies:o,punches:a},plan:we?l.plan:null,editing:!!e,errors:D,change:m})}
+              ${Yu(l.form,{metals:s,crib:{dies:o,punches:a},plan:be?l.plan:null,editing:!!e,errors:D,change:m})}
               ${I(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
@@ -2622,94 +2624,94 @@ d}
           </div>
           <div class="plan-side">
             ${innerWidth<1e3?d:re}
-            <div class="part-plan ${we||!l.plan?"":"stale"}" data-test="plan">
-              ${l.plan&&!we&&!l.busy?i`<p class="stale-note">
+            <div class="part-plan ${be||!l.plan?"":"stale"}" data-test="plan">
+              ${l.plan&&!be&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?em(l.plan,{save:X,order:Qu(f)}):im(!!l.form.box)}
+              ${l.plan?nm(l.plan,{save:X,order:tm(f)}):lm(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let So=t.query.get("order");So&&b(So)}function cm(t,e){return t?{form:$o(
-t.part,t.note),base:Rl(t)}:{form:Tl(e[0]?.code??""),base:null}}async function tv(t,e,n){let s=Kp(t),o=null;try{
-t&&(o=await _e(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...cm(o,e),newCode:ii(),card:o,restored:!1}}var Rl,hm=$(()=>{_();U();kt();dt();_t();oo();ae();Yp();en();xu();
-Lt();Pt();dt();rt();Eu();Il();ar();nm();om();lm();Ct();oe();Rl=t=>({code:t.code,etag:t.etag,revision:t.revision,
-revision_id:t.revision_id})});async function pm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new jn(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(ev)}catch(o){throw new jn(nv[o.name]??"busy")}let s=()=>n.
+        </div>`),l.busy||t.ready()}p(!0);let So=t.query.get("order");So&&b(So)}function dm(t,e){return t?{form:$o(
+t.part,t.note),base:Wl(t)}:{form:Ml(e[0]?.code??""),base:null}}async function ev(t,e,n){let s=Yp(t),o=null;try{
+t&&(o=await ye(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
+{...dm(o,e),newCode:di(),card:o,restored:!1}}var Wl,pm=$(()=>{_();U();vt();dt();ut();oo();ae();Jp();en();Su();
+Ot();Pt();dt();lt();Nu();Rl();lr();sm();am();cm();Ct();oe();Wl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+revision_id:t.revision_id})});async function um(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new jn(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(nv)}catch(o){throw new jn(sv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",e),n}function um(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function mm(t,e){await t.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var jn,ev,nv,fm=$(()=>{jn=class extends Error{constructor(e){
-super(e),this.fault=e}},ev={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-nv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function bm(){return rr??=ov(),rr.catch(()=>rr=void 0),rr}async function ov(){let t=await av(),e=t??await gm(),
-n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Ts(String(o));return e=await gm(),
-n.read(s)}}};return n}async function av(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
-catch(()=>[]))?.includes("qr_code")?new t($m):null}async function gm(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>sv},fireImmediately:!0}),new t($m)}catch(t){throw new Ts(String(t))}}
-var Ts,sv,$m,rr,wm=$(()=>{Ts=class extends Error{},sv="/vendor/zxing-wasm/zxing_reader.wasm",$m={formats:["qr_\
-code"]}});function _m(t){let e=lv(t.trim()),n=e?rv.exec(e.pathname)?.[1]:iv.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:dv(t,e)};let{code:s,whole:o,fault:a}=pt(cv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Wl(W(s))} is\
- no card’s code. ${r}`}}function lv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
-e.protocol)?e:null}function cv(t){try{return decodeURIComponent(t)}catch{return t}}function dv(t,e){return e?`\
-It leads to ${Wl(e.host)}, not to a card.`:t.trim()?`It holds “${Wl(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var rv,iv,ym,Wl,vm=$(()=>{dt();rv=/^\/c\/([^/]+)\/?$/i,iv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-ym=40;Wl=t=>t.length>ym?`${t.slice(0,ym)}…`:t});async function Sm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,hv))}}function Tm(t,e,n){let o=t.filter(l=>xm(l,e,e)).map(l=>({..._m(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(km(a))return a[0];let r=a.
-filter(l=>xm(l.mark,e,n));return r.length>0&&km(r)?r[0]:"several"}function xm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+"ended",e),n}function mm(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function fm(t,e){await t.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var jn,nv,sv,gm=$(()=>{jn=class extends Error{constructor(e){
+super(e),this.fault=e}},nv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+sv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function wm(){return cr??=av(),cr.catch(()=>cr=void 0),cr}async function av(){let t=await rv(),e=t??await $m(),
+n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Ts(String(o));return e=await $m(),
+n.read(s)}}};return n}async function rv(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
+catch(()=>[]))?.includes("qr_code")?new t(bm):null}async function $m(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
+return await e({overrides:{locateFile:()=>ov},fireImmediately:!0}),new t(bm)}catch(t){throw new Ts(String(t))}}
+var Ts,ov,bm,cr,ym=$(()=>{Ts=class extends Error{},ov="/vendor/zxing-wasm/zxing_reader.wasm",bm={formats:["qr_\
+code"]}});function vm(t){let e=cv(t.trim()),n=e?iv.exec(e.pathname)?.[1]:lv.exec(t.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:hv(t,e)};let{code:s,whole:o,fault:a}=pt(dv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Dl(W(s))} is\
+ no card’s code. ${r}`}}function cv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
+e.protocol)?e:null}function dv(t){try{return decodeURIComponent(t)}catch{return t}}function hv(t,e){return e?`\
+It leads to ${Dl(e.host)}, not to a card.`:t.trim()?`It holds “${Dl(t.trim())}”, no card’s code.`:"It ho\
+lds nothing that can be read."}var iv,lv,_m,Dl,km=$(()=>{dt();iv=/^\/c\/([^/]+)\/?$/i,lv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+_m=40;Dl=t=>t.length>_m?`${t.slice(0,_m)}…`:t});async function Tm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,pv))}}function Mm(t,e,n){let o=t.filter(l=>Sm(l,e,e)).map(l=>({...vm(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(xm(a))return a[0];let r=a.
+filter(l=>Sm(l.mark,e,n));return r.length>0&&xm(r)?r[0]:"several"}function Sm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var hv,km,Mm=$(()=>{vm();hv=60;km=t=>t.every(e=>e.code===t[0].code)});function Am(t,e){let{title:n,words:s,again:o}=pv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+l&&a<=c&&r>=h&&r<=p}var pv,xm,Am=$(()=>{km();pv=60;xm=t=>t.every(e=>e.code===t[0].code)});function Om(t,e){let{title:n,words:s,again:o}=uv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
-  </section>`}var Dl,pv,Om=$(()=>{_();Dl=i`<p>
+  </section>`}var Fl,uv,Lm=$(()=>{_();Fl=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,pv={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,uv={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${Dl}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${Fl}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${Dl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${Fl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${Dl}`,again:!0}}});var Em={};et(Em,{show:()=>gv});async function gv(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Lm},n=oa(),s=await Ne().catch(()=>[]),o=new AbortController,a=()=>t.render(yv(e,{again:h,lamp:p},()=>aa(n,
+      ${Fl}`,again:!0}}});var Nm={};et(Nm,{show:()=>$v});async function $v(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
+says:Em},n=ca(),s=await Ee().catch(()=>[]),o=new AbortController,a=()=>t.render(_v(e,{again:h,lamp:p},()=>da(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof jn?r({fault:u.fault}):u instanceof Ts?r({fault:"no-decoder"}):t.render(Ue(
-u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Lm});try{let[m,f]=await Promise.
-all([pm(u,()=>c(new jn("busy"))),bm()]);if(u.aborted)return;r({stream:m,lamp:um(m)?!1:null,says:uv});let b=document.
-querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=$v(
-L=>r({says:L}),u);await Sm(b,f,L=>M(Tm(L,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
-let u=!e.lamp;await mm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function $v(t,e){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>fv&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(mv):a.kind==="card"?await wv(a.code,t,e):t(bv(a)),s=performance.
-now())}}function bv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
-bel",words:`${e} Still looking.`}}async function wv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Ed(t,n).catch(a=>String(a.
-message));n.aborted||(o==="device"||o==="shop"?ut(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
+lamp:null})},c=u=>{l(),u instanceof jn?r({fault:u.fault}):u instanceof Ts?r({fault:"no-decoder"}):t.render(Ve(
+u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Em});try{let[m,f]=await Promise.
+all([um(u,()=>c(new jn("busy"))),wm()]);if(u.aborted)return;r({stream:m,lamp:mm(m)?!1:null,says:mv});let b=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=bv(
+L=>r({says:L}),u);await Tm(b,f,L=>M(Mm(L,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
+let u=!e.lamp;await fm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function bv(t,e){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>gv&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(fv):a.kind==="card"?await yv(a.code,t,e):t(wv(a)),s=performance.
+now())}}function wv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
+bel",words:`${e} Still looking.`}}async function yv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Pd(t,n).catch(a=>String(a.
+message));n.aborted||(o==="device"||o==="shop"?mt(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
-g",title:`${s} could not be opened`,words:o}))}function yv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
+g",title:`${s} could not be opened`,words:o}))}function _v({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
 s.kind}>
     <h1>Scan a label</h1>
-    ${t?Am(t,o.again):i`<div class="scan-view">
+    ${t?Om(t,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${e} aria-label="What the camera sees"></video>
-            ${_v}
+            ${vv}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${t?"fault":s.kind} role="status" data-test="says">
@@ -2725,34 +2727,34 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Lm,uv,mv,fv,_v,Nm=$(()=>{_();fm();kt();dt();wm();Mm();Pt();$t();vi();Om();Ct();Lm={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},uv={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},mv={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},fv=2500;_v=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var Em,mv,fv,gv,vv,Bm=$(()=>{_();gm();vt();dt();ym();Am();Pt();Nt();Si();Lm();Ct();Em={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},mv={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},fv={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},gv=2500;vv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Bm(t,e,n){Im(t,e,n),ep(t),mt?.link.move({code:e,step:n},{whatever:!0})}function ir(){mt?.end.abort(),
-mt=null,lr(),wo()}function Cm(t,e){!mt||mt.at.code!==t||mt.at.step===e||(mt.at.step=e,lr(),mt.link.move({code:t,
-step:e}),wo())}function Pm(t){mt&&(mt.at.step=t,mt.link.move({code:mt.at.code,step:t},{whatever:!0}))}function cr(t,e){
-document.addEventListener("bench",()=>t(yo()),{signal:e})}function Im(t,e,n,s=null){mt?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ma(t,s,{keepMs:vv,heard:l=>{if(l.code!==a.code)return ir();
-a.step=l.step,lr(),wo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return ir();Object.assign(a,{answers:c,
-late:h,refused:p}),wo()}},o.signal);mt={at:a,link:r,end:o},lr(),wo()}function lr(){try{mt?sessionStorage.setItem(
-Fl,JSON.stringify({name:mt.at.name,code:mt.at.code,step:mt.at.step})):sessionStorage.removeItem(Fl)}catch{}}function dr(){
-if(!mt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Fl)??"{}");t&&e&&Im(t,e,n)}catch{}}var Fl,
-vv,mt,yo,wo,hr=$(()=>{el();Xe();Fl="flangebook.on-bench",vv=5e3,mt=null,yo=()=>mt?{...mt.at}:null;wo=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
+</div>`});function Cm(t,e,n){Rm(t,e,n),np(t),ft?.link.move({code:e,step:n},{whatever:!0})}function dr(){ft?.end.abort(),
+ft=null,hr(),wo()}function Pm(t,e){!ft||ft.at.code!==t||ft.at.step===e||(ft.at.step=e,hr(),ft.link.move({code:t,
+step:e}),wo())}function Im(t){ft&&(ft.at.step=t,ft.link.move({code:ft.at.code,step:t},{whatever:!0}))}function pr(t,e){
+document.addEventListener("bench",()=>t(yo()),{signal:e})}function Rm(t,e,n,s=null){ft?.end.abort();let o=new AbortController,
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=La(t,s,{keepMs:kv,heard:l=>{if(l.code!==a.code)return dr();
+a.step=l.step,hr(),wo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return dr();Object.assign(a,{answers:c,
+late:h,refused:p}),wo()}},o.signal);ft={at:a,link:r,end:o},hr(),wo()}function hr(){try{ft?sessionStorage.setItem(
+jl,JSON.stringify({name:ft.at.name,code:ft.at.code,step:ft.at.step})):sessionStorage.removeItem(jl)}catch{}}function ur(){
+if(!ft)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(jl)??"{}");t&&e&&Rm(t,e,n)}catch{}}var jl,
+kv,ft,yo,wo,mr=$(()=>{nl();Xe();jl="flangebook.on-bench",kv=5e3,ft=null,yo=()=>ft?{...ft.at}:null;wo=()=>document.
+dispatchEvent(new CustomEvent("bench"))});function Tt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
-    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${jl}
-  </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
+    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${Hl}
+  </div>`}function Mt(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${jl}
+      reaches and open it again. ${Hl}
     </div>`;if(e instanceof A&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
-      The code is a right one, but this shop has no card of that number. Look at the label again. ${jl}
-    </div>`;throw e}var jl,Le=$(()=>{_();U();dt();jl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Wm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is a right one, but this shop has no card of that number. Look at the label again. ${Hl}
+    </div>`;throw e}var Hl,Oe=$(()=>{_();U();dt();Hl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Dm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2770,8 +2772,8 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
           ${t.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${Rm(a,"saved")}</td>
-                <td>${Rm(a,"fresh")}</td>
+                <td>${Wm(a,"saved")}</td>
+                <td>${Wm(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
@@ -2782,10 +2784,10 @@ d}
     ${I("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:d}function Rm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(bn(t.field??"",n)):t[e]}var Dm=$(()=>{_();Lt();E();rt()});function _o(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+  </details>`:d}function Wm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(t.field)&&typeof n=="number"?g(wn(t.field??"",n)):t[e]}var Fm=$(()=>{_();Ot();E();lt()});function _o(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
-be sent"}function Fm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
+be sent"}function jm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
@@ -2799,55 +2801,55 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
             ${n.length?"until the other one is settled.":"and goes out by itself."}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:d}
           </p>`:d}
-  </section>`}function pr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
+  </section>`}function fr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Ms=$(()=>{_();Lt();G();rt()});async function ur(t,e){try{As=(await Nn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function mr(t,e,{draw:n,
-start:s}){let o=yo();if(o?.code===t)return kv(o,e);if(!As.length)return d;let a=[jm,tp()].find(r=>As.includes(
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Ms=$(()=>{_();Ot();G();lt()});async function gr(t,e){try{As=(await Nn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function $r(t,e,{draw:n,
+start:s}){let o=yo();if(o?.code===t)return xv(o,e);if(!As.length)return d;let a=[Hm,ep()].find(r=>As.includes(
 r))??As[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
-    ${As.length>1?z({name:"bench",label:"Bench",value:a,options:As.map(r=>[r,r]),change:r=>{jm=r,n()}}):d}
+    ${As.length>1?z({name:"bench",label:"Bench",value:a,options:As.map(r=>[r,r]),change:r=>{Hm=r,n()}}):d}
     <button
       type="button"
       class="button"
       data-test="put-on-bench"
-      @click=${()=>{Bm(a,t,e),n(),s?.()}}>
+      @click=${()=>{Cm(a,t,e),n(),s?.()}}>
       Show on ${Bn(a)}
     </button>
-  </section>`}function kv(t,e){let n=Bn(t.name);return i`<section
+  </section>`}function xv(t,e){let n=Bn(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${xv(t,n)}</p>
-    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Pm(e)}>
+    <p role="status">${Sv(t,n)}</p>
+    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Im(e)}>
             Show step ${e} there
           </button>`:d}
-    <button type="button" class="button" data-test="off-bench" @click=${ir}>Stop</button>
-  </section>`}function xv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+    <button type="button" class="button" data-test="off-bench" @click=${dr}>Stop</button>
+  </section>`}function Sv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var As,jm,Hl=$(()=>{_();Xe();hr();J();As=[],jm=""});function fr(t){let{drawing:e}=t,n=Pn(t),s=Na(t),o=Sv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${Ul("before","before",Hm(e.before),e,o)}
-    ${n?Ul("during",s?Wi(s).join(" "):"half way",n.shown,e,o,s):d}
-    ${Ul("after","after",Hm(e.after),e,o)}
-  </div>`}function Sv(t,e,n){let[s,o,a,r]=Yt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?Tn(n):[0,0];
+i`<b>On ${s}.</b>`}var As,Hm,Ul=$(()=>{_();Xe();mr();J();As=[],Hm=""});function br(t){let{drawing:e}=t,n=Pn(t),s=Pa(t),o=Tv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${Gl("before","before",Um(e.before),e,o)}
+    ${n?Gl("during",s?Di(s).join(" "):"half way",n.shown,e,o,s):d}
+    ${Gl("after","after",Um(e.after),e,o)}
+  </div>`}function Tv(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?Tn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Ul(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
+l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Gl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
       preserveAspectRatio="xMidYMid meet"
       aria-hidden="true">
-      <path class="tool" d=${St(s.die)} />
+      <path class="tool" d=${xt(s.die)} />
       <g transform="translate(0 ${n.down})">
         ${n.tools.map(h=>x`<path class="tool" d=${h}/>`)}
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?Tv(c,a-o):d}
+      ${c?Mv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function Tv(t,e){if(!ba(t,e))return x`<path class="ring" d=${Zs([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=Tn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var Hm,Gl=$(()=>{_();Oe();Di();je();Hm=({
-sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
+  </figure>`}function Mv(t,e){if(!_a(t,e))return x`<path class="ring" d=${Zs([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=Tn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var Um,Vl=$(()=>{_();Ae();Fi();Ue();Um=({
+sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:xt(t),tools:[e,n,s].map(xt).filter(Boolean),down:0,gauge:xt(
 o),back:0})});function Os(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
     <div>
@@ -2855,57 +2857,57 @@ id}>
       <span class="code">Step ${t.step}</span>
       <span class="more">
         ${e?i`<b class="waits">${_o(e)}</b> · `:d}
-        ${[ss(t),ke(t),Mv(t),Av(t.correction,n)].filter(Boolean).join(" · ")}
+        ${[ss(t),ve(t),Av(t),Ov(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
   </li>`}function sn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Ov(t.flange_mm)}`:s}var Mv,Av,Ov,Ls=$(()=>{
-_();$n();E();Ms();Ut();Mv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Av=(t,e)=>t?.set_angle_deg&&
-e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Ov=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var Gm={};et(Gm,{show:()=>Lv});async function Lv(t){let{code:e}=t.params;if(!pt(e).whole)return Um(t,Mt(e));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Nv(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await gn(await Jo(n,{replan:!0,reason:"\
+join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Lv(t.flange_mm)}`:s}var Av,Ov,Lv,Ls=$(()=>{
+_();bn();E();Ms();Ut();Av=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Ov=(t,e)=>t?.set_angle_deg&&
+e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Lv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var Vm={};et(Vm,{show:()=>Ev});async function Ev(t){let{code:e}=t.params;if(!pt(e).whole)return Gm(t,Tt(e));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Bv(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await $n(await ea(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Dt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await rn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Ev(n.part.metal),
-o(),t.ready()};ft(()=>n&&o(),t.signal),cr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await Ys(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Um(t,At(
-e,l));return}dr(),ur(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function Um(t,e){t.title("No such card"),t.render(e),t.ready()}async function Ev(t){return(await Qt().
-catch(()=>{}))?.metals?.find(n=>n.code===t)?.name??t}function Nv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.
-level!=="ok"),r=a.filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));
-return i`<article class="card" data-test="card" data-revision=${t.revision}>
+r=async l=>{n=l,s.waiting=(await rn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Nv(n.part.metal),
+o(),t.ready()};gt(()=>n&&o(),t.signal),pr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
+await Js(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||Gm(t,Mt(
+e,l));return}ur(),gr(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+()=>null),o()}function Gm(t,e){t.title("No such card"),t.render(e),t.ready()}async function Nv(t){return(await De())?.
+metals?.find(n=>n.code===t)?.name??t}function Bv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
+filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
+revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(t.code)}</p>
         <h1 data-test="card-title">${t.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Cv(t,e.metal)}</p>
+        <p class="card-what" data-test="card-what">${Pv(t,e.metal)}</p>
         ${t.note?i`<p class="card-note" data-test="card-note">${t.note}</p>`:d}
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
-      ${Fm(t)}
+      ${jm(t)}
       ${r.length?i`<section class="card-stops" aria-label="Stop">${yt(r)}</section>`:d}
-      ${Wm(e.fresh,{...e,take:n,settings:t.settings.length})}
-      ${Bv(t,r.length>0)}
-      ${o.steps.length?mr(t.code,1,{draw:s,start:()=>ut(`/c/${t.code}/step/1`)}):d}
+      ${Dm(e.fresh,{...e,take:n,settings:t.settings.length})}
+      ${Cv(t,r.length>0)}
+      ${o.steps.length?$r(t.code,1,{draw:s,start:()=>mt(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${Xt(o,{tallest:innerHeight*.34})}
+        ${Zt(o,{tallest:innerHeight*.34})}
       </section>
-      ${Dv(t)}
+      ${Fv(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${$s(o.tools,o.steps.length,o.steps)}${Ba(o.blank)}${Wt(o)?ks(o.blank,{tallest:420}):d}
+        ${$s(o.tools,o.steps.length,o.steps)}${Ia(o.blank)}${Wt(o)?ks(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Fn(o)?d:Pv(o.order)}${Rv(t)}
+        ${Fn(o)?d:Iv(o.order)}${Wv(t)}
       </section>
       ${Fn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${or(o,tm(t.code))}
+              ${ir(o,em(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -2914,71 +2916,71 @@ return i`<article class="card" data-test="card" data-revision=${t.revision}>
       ${Ye(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
-        ${Wv(t,e.waiting)}
+        ${Dv(t,e.waiting)}
       </section>
     </div>
-  </article>`}function Bv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
+  </article>`}function Cv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${t}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
-  </div>`:d}function Cv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
+  </div>`:d}function Pv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
 1?"1 bend":`${t.bends.length} bends`,a=Wt(e)?`box ${Cn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Iv(t,e){let{gauge_x_mm:n}=te(t,e);return n===null?"no \
-gauge":`gauge at ${g(w(n))}`}function Rv(t){return i`<ol class="rows" data-test="step-list">
+, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Rv(t,e){let{gauge_x_mm:n}=te(t,e);return n===null?"no \
+gauge":`gauge at ${g(w(n))}`}function Wv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
-            <span class="lead">${e.number}. ${$e(e)} ${e.direction}</span>
+            <span class="lead">${e.number}. ${ge(e)} ${e.direction}</span>
             <span class="code">${g(S(e.included_angle_deg))}</span>
-            <span class="more">${Iv(t,e)}</span>
+            <span class="more">${Rv(t,e)}</span>
             ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${us(e)}</span>`:d}
-            ${ge(e,{short:!0})} ${e.drawing?fr(e):d}
+            ${fe(e,{short:!0})} ${e.drawing?br(e):d}
           </a>
         </li>`)}
-  </ol>`}function Wv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
+  </ol>`}function Dv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
       Nothing measured yet.${I("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
     ${[...e].reverse().map(s=>Os(s.body,{waiting:s}))}
     ${n.map(s=>Os(s,{step:t.plan.steps[s.step-1]}))}
-  </ul>`}function Dv({code:t}){return i`<nav class="card-links" aria-label="This card">
+  </ul>`}function Fv({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${st(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var Pv,Vm=$(()=>{_();U();kt();dt();We();Nt();hr();Pt();nt();$t();bt();E();Le();G();io();Dm();Ms();ms();
-rt();ar();Ze();Hl();Gl();Oe();Ls();ps();nn();ne();Pv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var Ym={};et(Ym,{show:()=>Fv});async function Fv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return qm(t,Mt(
-e));let s=mo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Uv(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(Vv(o,r,()=>Fa(o,r,s,a,t.signal),mr(o.code,r.number,{draw:a})))};ft(()=>o&&a(),t.signal),
-cr(()=>o&&jv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&Hv(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&Gv(r,o,Number(n)),{signal:t.signal}),dr();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Cm(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||qm(t,At(e,r));return}ur(t.signal,()=>o&&a())}
-function jv(t,e,n){let s=yo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ut(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Hv(t){let e=await Ys(t.code).catch(()=>{});e&&e.revision!==
-t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>xe()})}function qm(t,e){t.
-title("No such card"),t.render(e),t.ready()}function Gv(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(t.target.tagName)||(t.key==="ArrowRight"&&ut(zm(e,n).href),t.key==="ArrowLeft"&&ut(Km(e,n).href))}function zm(t,e){
+  </nav>`}var Iv,qm=$(()=>{_();U();vt();dt();ut();He();Et();mr();Pt();nt();bt();E();Oe();G();io();Fm();Ms();ms();
+lt();lr();Ze();Ul();Vl();Ae();Ls();ps();nn();ne();Iv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+d});var Jm={};et(Jm,{show:()=>jv});async function jv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return zm(t,Tt(
+e));let s=mo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Gv(o,n));t.title(`${o.title||e},\
+ step ${r.number}`),t.render(qv(o,r,()=>Ua(o,r,s,a,t.signal),$r(o.code,r.number,{draw:a})))};gt(()=>o&&a(),t.signal),
+pr(()=>o&&Hv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&Uv(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&Vv(r,o,Number(n)),{signal:t.signal}),ur();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Pm(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||zm(t,Mt(e,r));return}gr(t.signal,()=>o&&a())}
+function Hv(t,e,n){let s=yo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?mt(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Uv(t){let e=await Js(t.code).catch(()=>{});e&&e.revision!==
+t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function zm(t,e){t.
+title("No such card"),t.render(e),t.ready()}function Vv(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+test(t.target.tagName)||(t.key==="ArrowRight"&&mt(Km(e,n).href),t.key==="ArrowLeft"&&mt(Ym(e,n).href))}function Km(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
-p ${e+1}`}:n.set_angle_deg===null||!ve(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function Vv(t,e,n,s){let{stops:o,watch:a}=Da(
-t,e),r=e.number===t.plan.steps.length,l=zm(t,e.number);return i`<article class="step" data-test="step">
-    ${Pa(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
+p ${e+1}`}:n.set_angle_deg===null||!_e(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function qv(t,e,n,s){let{stops:o,watch:a}=Ha(
+t,e),r=e.number===t.plan.steps.length,l=Km(t,e.number);return i`<article class="step" data-test="step">
+    ${Wa(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${La(e,t.part.flats_mm.length)}${ge(e)}</div>
-      <section class="step-set" aria-label="What to set">${ja(t,e)}</section>
+      <div class="step-way">${Ba(e,t.part.flats_mm.length)}${fe(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ga(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${a.length?yt(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Bp(t.plan,e)} ${Oa(t.plan,e)}
+        ${Cp(t.plan,e)} ${Na(t.plan,e)}
         ${ho(e.origin)?i`<p class="hint origins" data-test="origins">${ho(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${Km(t,e.number).href} data-test="back">Back</a>
+      <a class="button" href=${Ym(t,e.number).href} data-test="back">Back</a>
       ${r||e.set_angle_deg===null?d:st(`/c/${t.code}/trial/${e.number}`,i`<a class="button" href="/c/${t.code}/trial/${e.
 number}" data-test="came-out"
                 >What came out?</a
@@ -2987,30 +2989,30 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Uv,Km,Jm=$(()=>{_();kt();dt();ae();hr();Pt();es();nt();We();Le();nl();G();ms();rt();Ia();ka();
-Hl();Qe();Oe();Ha();Uv=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var Gv,Ym,Xm=$(()=>{_();vt();dt();ae();mr();Pt();es();nt();He();Oe();sl();G();ms();lt();Da();Ta();
+Ul();Qe();Ae();Va();Gv=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;Km=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function gr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+  </div>`;Ym=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function wr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
 return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
-(c[e]-l[e])*(c[s]-l[s])}var Vl=$(()=>{});function Xm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=gr(o.rows,"measured_deg",e,"flange_mm");if(a===
+(c[e]-l[e])*(c[s]-l[s])}var ql=$(()=>{});function Zm(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=wr(o.rows,"measured_deg",e,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge is. No new X before it is checked.",to_check:qv};let l=Math.abs(r)<=ql?s:s-r,c=l>=
+ is further off than a gauge is. No new X before it is checked.",to_check:zv};let l=Math.abs(r)<=zl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
-gh to mend the flange.",to_check:[]}}var ql,qv,Es,$r=$(()=>{Vl();ql=.05;qv=["Measure again, to the face that t\
+gh to mend the flange.",to_check:[]}}var zl,zv,Es,yr=$(()=>{ql();zl=.05;zv=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
  card, and the sheet against it?"],Es=({correction:t,gauge:e})=>t?.flange??e??null});function vo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
 let n=Number(e);return n>0&&n<180?n:null}function ko(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=vo(a);r===null?n[o]=[t.places==="one"?Zm:zv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[Zm]),{angles:e,wrong:n}}function Qm(t,e,n){let s=Xv(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-l=>gr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||Kv(t,s))return null;
-let r={row:s,ends:s!==br(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function Kv({first_hit:t,included_angle_deg:e},n){
-return!!t&&n>Math.max(e+Yv,t.comes_out_deg_high)}function br(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function Xv(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=Jv?e:br(t)}function Ns(t){
-return t?.correction?.set_angle_deg?t.correction:t?.table??null}var Zm,zv,Yv,Jv,Bs=$(()=>{$n();Vl();Zm="Type t\
-he angle between the flats in degrees, such as 90.5. Square is 90.",zv="Degrees, such as 90.5";Yv=5;Jv=.3});function ef(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
+let r=vo(a);r===null?n[o]=[t.places==="one"?Qm:Kv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[Qm]),{angles:e,wrong:n}}function tf(t,e,n){let s=Zv(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+l=>wr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||Yv(t,s))return null;
+let r={row:s,ends:s!==_r(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function Yv({first_hit:t,included_angle_deg:e},n){
+return!!t&&n>Math.max(e+Jv,t.comes_out_deg_high)}function _r(t){let e=Object.values(t);return e.reduce((n,s)=>n+
+s,0)/e.length}function Zv(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=Xv?e:_r(t)}function Ns(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var Qm,Kv,Jv,Xv,Bs=$(()=>{bn();ql();Qm="Type t\
+he angle between the flats in degrees, such as 90.5. Square is 90.",Kv="Degrees, such as 90.5";Jv=5;Xv=.3});function nf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
 change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??te(t,e);return i`<form
     class="trial-form"
     novalidate
@@ -3028,8 +3030,8 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
 e, right"]],change:h=>{Object.assign(a,{places:h}),o()}})}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:P(),placeholder:c.punch_depth_mm===null?
-"":w(c.punch_depth_mm,{digits:2}).text,hint:tf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:tf})}
+"":w(c.punch_depth_mm,{digits:2}).text,hint:ef}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:ef})}
         ${l("flange","flange_mm","Flange measured",{unit:P(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3051,28 +3053,28 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:tf}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var tf,nf=$(()=>{_();kt();E();J();tf="Leave it if it was set as shown."});function sf(t){let e=Es(t);return e?e.gauge_x_mm===null?Zv(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var ef,sf=$(()=>{_();vt();E();J();ef="Leave it if it was set as shown."});function of(t){let e=Es(t);return e?e.gauge_x_mm===null?Qv(e):i`<div class="set-figures" data-test="new-gauge">
       ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${of(e.error_mm)}</p>`:d}function Zv({error_mm:t,words:e,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${af(e.error_mm)}</p>`:d}function Qv({error_mm:t,words:e,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${of(t)} No gauge is that far off.</p>
+    <p>${k("stop")} <b>No new gauge X.</b> ${af(t)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?Bt(n):e}</p>`}function of(t){return t===null?"":Math.abs(t)<=ql?"Flang\
-e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function af(t){
+  </div>`:i`<p data-test="no-gauge">${n?Bt(n):e}</p>`}function af(t){return t===null?"":Math.abs(t)<=zl?"Flang\
+e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function rf(t){
 let e=t?.crown;return e?i`<div class="crown" data-test="crown">
-    <p>${Qv(e)}</p>
-    ${e.shim?tk(e.shim):d}
-  </div>`:d}function Qv({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
-    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function tk({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
+    <p>${tk(e)}</p>
+    ${e.shim?ek(e.shim):d}
+  </div>`:d}function tk({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
+    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function ek({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
 o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="shim">
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var rf,lf=$(()=>{_();$r();E();G();Qe();rf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
- that the sheet measures.`:""});function cf(t,e,n,{again:s,keep:o}){let a=Ns(n),r=e.number===t.plan.steps.length;return i`<div
+  </p>`}var lf,cf=$(()=>{_();yr();E();G();Qe();lf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+ that the sheet measures.`:""});function df(t,e,n,{again:s,keep:o}){let a=Ns(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
@@ -3082,11 +3084,11 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
               <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
               itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?nk(a):Op(e,n)}
-      ${a?i`<p class="basis" data-test="basis">${ok(n)}</p>`:d}
-      ${n.question?ek(t,n.question):d} ${sf(n)}
-      ${rk(n.correction)} ${af(n.correction)}
-      ${a?I("cards.revise",ik(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?sk(a):Lp(e,n)}
+      ${a?i`<p class="basis" data-test="basis">${ak(n)}</p>`:d}
+      ${n.question?nk(t,n.question):d} ${of(n)}
+      ${ik(n.correction)} ${rf(n.correction)}
+      ${a?I("cards.revise",lk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3097,77 +3099,77 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function ok({correction:t,table:e}){return t?`${t.what}${ak(t)}${rf(t)}`:`Worked out on this device,\
+  </div>`}function ak({correction:t,table:e}){return t?`${t.what}${rk(t)}${lf(t)}`:`Worked out on this device,\
  from the card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.
-ends?` ${sk}`:""}`}function rk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
+ends?` ${ok}`:""}`}function ik(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
     Left and right differ: about ${tt(Math.abs(e),2)} mm in each metre,
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function ik(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function lk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var ek,nk,sk,ak,df=$(()=>{_();lf();Bs();
-E();G();ul();rt();Qe();Ls();ek=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var nk,sk,ok,rk,hf=$(()=>{_();cf();Bs();
+E();G();ml();lt();Qe();Ls();nk=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,nk=t=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,sk=t=>i`<div class="set-figures" data-test="new-setting">
     ${Gt("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,sk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";ak=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
-.":""});async function hf(t,e,n,s){let o=Ns(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await Re(t,{settings:[...t.settings.filter(r=>r.step!==e.number),ck(e,o,n.trial,dk(t,e,n))]},{reason:`\
+  </div>`,ok="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";rk=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
+.":""});async function pf(t,e,n,s){let o=Ns(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await je(t,{settings:[...t.settings.filter(r=>r.step!==e.number),dk(e,o,n.trial,hk(t,e,n))]},{reason:`\
 Step ${e.number} set from a piece that came out at ${sn(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:lk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function lk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+kept:"kept",where:a.where,words:ck(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function ck({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var ck,dk,pf=$(()=>{We();
-Ls();$r();Bs();bt();ck=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${sn(n)}`}),dk=(t,e,n)=>Es(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var mf={};et(mf,{show:()=>pk});async function pk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return zl(t,Mt(
-e));let s={typed:{...uf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=hk.
-includes((await Qt().catch(()=>{}))?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=
-l,o&&!t.signal.aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.
-plan.steps[Number(n)-1];if(!l)return zl(t,i`<p class="state" data-test="no-step">
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var dk,hk,uf=$(()=>{He();
+Ls();yr();Bs();bt();dk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${sn(n)}`}),hk=(t,e,n)=>Es(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var ff={};et(ff,{show:()=>uk});async function uk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Kl(t,Tt(
+e));let s={typed:{...mf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=pk.
+includes((await De())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
+aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
+n)-1];if(!l)return Kl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(uk(o,l,s,r))};pe(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(mk(o,l,s,r))};he(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
-(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||zl(t,At(e,l))}}function zl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function uk(t,e,n,s){let o=()=>mk(t,e,n,s),a=()=>{let l=fk(n);Object.assign(n,{typed:{
-...uf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>hf(
+(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Kl(t,Mt(e,l))}}function Kl(t,e){t.title("No such car\
+d"),t.render(e),t.ready()}function mk(t,e,n,s){let o=()=>fk(t,e,n,s),a=()=>{let l=gk(n);Object.assign(n,{typed:{
+...mf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>pf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${Pa(t,e)}
+    ${Wa(t,e)}
     <div class="trial-body">
-      ${n.result?cf(t,e,n.result,{again:a,keep:r}):ef(t,e,n,{save:o,draw:s})}
+      ${n.result?df(t,e,n.result,{again:a,keep:r}):nf(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${Xt(t.plan,{mark:e.bend})}
+        ${Zt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function mk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=ko(n.typed),r=$k(t,e,n);if(r||
+  </article>`}async function fk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=ko(n.typed),r=bk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),se(a);let l=bk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Ko(
+Object.keys(a).length||!r)return s(),se(a);let l=wk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Yo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:Qm(e,o,r),gauge:c?null:gk(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Bt(c.question_said):
+null?null:tf(e,o,r),gauge:c?null:$k(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Bt(c.question_said):
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof A?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await ts(),s(),se(n.wrong)}function fk({result:t,used:e}){let n=Ns(t),s=t&&(Es(t)?.gauge_x_mm??
-t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function gk(t,e,n,s){let o=Bd(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:Xm(t,br(e),o,n.gauge_x_mm)}function $k(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
+String(c)}n.sending=!1,await ts(),s(),se(n.wrong)}function gk({result:t,used:e}){let n=Ns(t),s=t&&(Es(t)?.gauge_x_mm??
+t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function $k(t,e,n,s){let o=Rd(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:Zm(t,_r(e),o,n.gauge_x_mm)}function bk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??te(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=vo(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function bk(t,e,n,s,o){let a={id:Dt(),revision:t.
+null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function wk(t,e,n,s,o){let a={id:Dt(),revision:t.
 revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),C().name&&(a.by=C().name),a}var uf,hk,ff=$(()=>{_();U();kt();dt();$r();Bs();Nt();Pt();Qn();nt();
-$t();bt();E();Le();G();J();Qe();nf();df();nn();pf();uf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
-note:"",set:"",lot:"",radius:"",thickness:""},hk=["depth","stop"]});function $f(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+o.note.trim()),C().name&&(a.by=C().name),a}var mf,pk,gf=$(()=>{_();U();vt();dt();ut();yr();Bs();Et();Pt();Qn();
+nt();bt();E();Oe();G();J();Qe();sf();hf();nn();uf();mf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
+note:"",set:"",lot:"",radius:"",thickness:""},pk=["depth","stop"]});function bf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${xo(o,o.before)}</small></legend>
-        ${gf(o,"shop","In the shop",e,s)} ${gf(o,"yours",n,e,s)}
-      </fieldset>`)}function gf(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
+        ${$f(o,"shop","In the shop",e,s)} ${$f(o,"yours",n,e,s)}
+      </fieldset>`)}function $f(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
       ><input
         type="radio"
@@ -3180,46 +3182,46 @@ note:"",set:"",lot:"",radius:"",thickness:""},hk=["depth","stop"]});function $f(
     <span class="settle-value">${xo(t,t[e])}</span>
   </label>`}function xo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
-pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Kl=$(()=>{_();E()});function bf(t,e){return t.length?i`<section class="panel">
+pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Yl=$(()=>{_();E()});function wf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>wk(n,e))}
+      ${t.map(n=>yk(n,e))}
     </ol>
-  </section>`:d}function wk(t,e){let n=Xn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function yk(t,e){let n=Xn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:st(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
     </h3>
-    <p class="more">${[ss(t),ke(t)?`by ${ke(t)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[ss(t),ve(t)?`by ${ve(t)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${xo(s,s.before)} to ${xo(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var wf=$(()=>{_();Zn();rt();Kl();Ut()});function yf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var yf=$(()=>{_();Zn();lt();Yl();Ut()});function _f({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
       ${Wt(s)?Cn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
-    ${Xt(s)}
+    ${Zt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${yk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${_k(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${Ca(s)} ${yt(s.checks,{quiet:!0})}
-  </div>`}function yk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+    ${Ra(s)} ${yt(s.checks,{quiet:!0})}
+  </div>`}function _k(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var _f=$(()=>{_();ps();nn();$n();E();G();Ze()});var kf={};et(kf,{show:()=>_k});async function _k(t){let{code:e}=t.params;if(!pt(e).whole)return vf(t,Mt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(kk(n,s,{look:r,
+set_angle_deg))}, depth ${s}`}var vf=$(()=>{_();ps();nn();bn();E();G();Ze()});var xf={};et(xf,{show:()=>vk});async function vk(t){let{code:e}=t.params;if(!pt(e).whole)return kf(t,Tt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(xk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>T("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await T("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await vk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+await kk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 A&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
-h))}s.busy=!1,o()};ft(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
+h))}s.busy=!1,o()};gt(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await rn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||vf(t,At(e,c))}}function vf(t,e){t.title("No such card"),t.render(e),t.ready()}async function vk(t,e){
-let n=await _e(t.code);return Jo(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Dt(),...C().name?
-{by:C().name}:{}})}function kk(t,e,n){return i`<article class="history" data-test="history-screen">
+t.signal.aborted||kf(t,Mt(e,c))}}function kf(t,e){t.title("No such card"),t.render(e),t.ready()}async function kk(t,e){
+let n=await ye(t.code);return ea(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Dt(),...C().name?
+{by:C().name}:{}})}function xk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3227,27 +3229,27 @@ let n=await _e(t.code);return Jo(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${xk(t,e,n)}
+        ${Sk(t,e,n)}
       </section>
-      ${bf(e.proposals,t.code)}
+      ${wf(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${Tk(t,e)}
+        ${Mk(t,e)}
       </section>
     </div>
-  </article>`}function xk(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function Sk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>Sk(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Sk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>Tk(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Tk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
       ${t.worst==="stop"||t.worst==="caution"?k(t.worst):d}
     </h3>
-    <p class="more">${[ot(t.at),ke(t)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[ot(t.at),ve(t)].filter(Boolean).join(", by ")}</p>
     ${t.reason?i`<p data-test="reason">${t.reason}</p>`:d}
     ${t.changes.length?i`<ul class="changes" data-test="changes">
             ${t.changes.map(l=>i`<li>${l}</li>`)}
@@ -3268,24 +3270,24 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?yf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function Tk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+    ${r?n.snapshot?_f(n.snapshot):i`<p>Fetching it…</p>`:d}
+  </li>`}function Mk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...e.waiting].reverse().map(n=>Os(n.body,{waiting:n}))}
       ${[...t.trials].reverse().map(n=>Os(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
-    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var xf=$(
-()=>{_();U();kt();dt();ae();Nt();nt();bt();Le();G();rt();wf();_f();Ls();Ut()});var Tf={};et(Tf,{show:()=>Mk});async function Mk(t){let{code:e}=t.params;if(!pt(e).whole)return Sf(t,Mt(e));let n,
+    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Sf=$(
+()=>{_();U();vt();dt();ae();Et();nt();bt();Oe();G();lt();yf();vf();Ls();Ut()});var Mf={};et(Mf,{show:()=>Ak});async function Ak(t){let{code:e}=t.params;if(!pt(e).whole)return Tf(t,Tt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(Ok(n,s,{draw:o,save:()=>Ak(n,s,o,t.signal)}))};pe(()=>s.typed?"Leave without saving what you type\
+e`),t.render(Lk(n,s,{draw:o,save:()=>Ok(n,s,o,t.signal)}))};he(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Sf(t,At(e,a))}}function Sf(t,e){t.title("No such card"),t.
-render(e),t.ready()}async function Ak(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
+o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Tf(t,Mt(e,a))}}function Tf(t,e){t.title("No such card"),t.
+render(e),t.ready()}async function Ok(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
-e.sending=!0,n();try{let{where:r}=await Re(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(pr(r)),j(),
-s.aborted)return;ut(r==="settle"&&ve(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
-r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Ok(t,e,{
+e.sending=!0,n();try{let{where:r}=await je(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(fr(r)),j(),
+s.aborted)return;mt(r==="settle"&&_e(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
+r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Lk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3310,26 +3312,26 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Mf=$(()=>{_();kt();dt();U();We();ae();Pt();es();bt();Le();rt();J();Ms()});var Of={};et(Of,{show:()=>Lk});async function Lk(t){let{code:e}=t.params;if(!pt(e).whole)return Af(t,Mt(e));let n,
+  </form>`}var Af=$(()=>{_();vt();dt();U();He();ae();Pt();es();bt();Oe();lt();J();Ms()});var Lf={};et(Lf,{show:()=>Ek});async function Ek(t){let{code:e}=t.params;if(!pt(e).whole)return Of(t,Tt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(Ek(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+t.render(Nk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Xn(u,m,n),s.mine=!!(s.proposal&&await Eo(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await mi(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Re(n,wd(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Settled"});Z(pr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await wi(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await je(n,yd(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Settled"});Z(fr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
-await mi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Af(t,At(e,h))}}function Af(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function Ek(t,e,n){return i`<article class="settle" data-test="settle-screen">
+await wi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Of(t,Mt(e,h))}}function Of(t,e){t.title("No\
+ such card"),t.render(e),t.ready()}function Nk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?Nk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?Bk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function Nk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Bk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${ss(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3345,7 +3347,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":e.by?`All by ${e.by}`:"All of the other one"}
               </button>
             </div>
-            ${$f(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${bf(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:d}
     <div class="buttons settle-keep">
       <button
@@ -3357,49 +3359,49 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Lf=$(()=>{_();Zn();kt();dt();We();ae();Nt();bt();Le();Ms();Kl();Ut()});function Ef(t,e){let{plan:n}=t,s=Uk(n.checks);return i`<article
+    </div>`}var Ef=$(()=>{_();Zn();vt();dt();He();ae();Et();bt();Oe();Ms();Yl();Ut()});function Nf(t,e){let{plan:n}=t,s=Gk(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Ck(t,e)}
+    ${Pk(t,e)}
     <figure class="strip ${Wt(n)?"of-box":""}">
       <figcaption>
-        Blank ${wr(n.blank.length_mm)} × ${wr(n.blank.width_mm)},
+        Blank ${vr(n.blank.length_mm)} × ${vr(n.blank.width_mm)},
         ${g(Xs(n.blank.mass_kg))}.
-        ${Wt(n)?Bk(n):"Bend lines from the left end."}
+        ${Wt(n)?Ck(n):"Bend lines from the left end."}
       </figcaption>
       ${ks(n.blank,Wt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Pk(n)} ${Ik(t,s)} ${Vk(s)}
+    ${Ik(n)} ${Rk(t,s)} ${qk(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Bk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function Ck({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,dl(t),"Inside up."].filter(
-Boolean).join(" ")}function Ck(t,e){let{part:n,plan:s}=t;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,hl(t),"Inside up."].filter(
+Boolean).join(" ")}function Pk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
       <p>
         <b
           >${e},
-          ${wr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${Wt(s)?`box ${Cn(s.folded)}`:i`bend length ${wr(n.bend_length_mm)}`}.
+          ${vr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${Wt(s)?`box ${Cn(s.folded)}`:i`bend length ${vr(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${t.revision}, ${yn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
+        Revision ${t.revision}, ${_n(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
       </p>
       ${t.note?i`<p class="note">${t.note}</p>`:d}
     </div>
-    ${s.section?Xt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
+    ${s.section?Zt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
     <img
       class="qr"
       src="/api/v1/cards/${t.code}/qr.svg"
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Pk(t){let e=n=>{let s=cl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function Ik(t){let e=n=>{let s=dl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3414,12 +3416,12 @@ return t.tools.length?i`<table class="fetch">
       ${t.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${e(n)}</td>
-            <td>${il(n)}</td>
-            <td>${ll(n)||"–"}</td>
+            <td>${ll(n)}</td>
+            <td>${cl(n)||"–"}</td>
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Ik(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Rk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3432,24 +3434,24 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>Rk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>Wk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Rk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Wk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Dk(t.plan,e)}${e.drawing?fr(e):"no drawing"}${Fk(e,t.plan.tools)}
+      ${Fk(t.plan,e)}${e.drawing?br(e):"no drawing"}${jk(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${jk(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${Hk(e)}
     </td>
     <td class="figures-cell">
-      ${zk(e,o)}<br />
+      ${Kk(e,o)}<br />
       <span class="small"
-        >${Wk(e)}${Kk(o)?i`<br />from a first piece`:d}</span
+        >${Dk(e)}${Yk(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
@@ -3457,63 +3459,62 @@ return t.tools.length?i`<table class="fetch">
       <span class="small"
         >${e.inside_face==="up"?"Top":"Bottom"} face
         up${e.gauged_end?`, ${po(e,s)} to the gauge`:""}.</span
-      >${ge(e,{short:!0})}
+      >${fe(e,{short:!0})}
     </td>
-    <td>${Hk(n)}</td>
+    <td>${Uk(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${_h(o.firstHit)}</span>`:d}</span
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${vh(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function Wk(t){let e=$a(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Dk(t,e){
-let n=Ra(t,e);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function Dk(t){let e=ya(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Fk(t,e){
+let n=Fa(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function Fk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function jk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
       ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function jk({hits:t}){return t?i`<br /><span class="small"
+    </div>`}):d}function Hk({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function Hk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function Uk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function Uk(t){let e=new Map;for(let[n]of Nf)for(let s of t.filter(o=>Ht(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Gk(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Vk(t){
+n)} <b>${s.join(" ")}</b></div>`)}function Gk(t){let e=new Map;for(let[n]of Bf)for(let s of t.filter(o=>Ht(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Vk(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function qk(t){
 return i`<div class="remarks" data-test="sheet-remarks">
-    ${Nf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
+    ${Bf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${qk(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${zk(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function qk(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>Zo(bn(o,a[o]))))].join(" / ")).trim()}function zk(t,{set_angle_deg:e,punch_depth_mm:n,
+  </div>`}function zk(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>sa(wn(o,a[o]))))].join(" / ")).trim()}function Kk(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var wr,Nf,Gk,Kk,Bf=$(()=>{_();ps();
-nn();ne();Gl();kt();E();me();G();Mn();ms();Ze();Wa();Oe();Ut();wr=t=>g({text:H(t),unit:P()});Nf=[["stop","Stop"],
-["caution","Caution"],["unknown","Unknown"],["note","Note"]];Gk=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
-Math.floor(t/26)+1));Kk=t=>t.fromTrial&&t.set_angle_deg!==null});function Cs(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Be({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ps(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var vr,Bf,Vk,Yk,Cf=$(()=>{_();ps();
+nn();ne();Vl();vt();E();ue();G();Mn();ms();Ze();ja();Ae();Ut();vr=t=>g({text:H(t),unit:P()});Bf=[["stop","Stop"],
+["caution","Caution"],["unknown","Unknown"],["note","Note"]];Vk=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
+Math.floor(t/26)+1));Yk=t=>t.fromTrial&&t.set_angle_deg!==null});function Cs(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(e){Ne({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ps(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
-  </button>`}function yr(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+  </button>`}function kr(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${C().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var _r=$(()=>{_();nt();J()});var Pf={};et(Pf,{show:()=>Yk});async function Yk(t){let{code:e}=t.params;if(!pt(e).whole)return Cf(t,Mt(e));let n,
-s=[],o=async()=>{s=(await Qt().catch(()=>{}))?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.
-metal)?.name??n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.
-title}</a></p>
+  </div>`}var xr=$(()=>{_();nt();J()});var If={};et(If,{show:()=>Jk});async function Jk(t){let{code:e}=t.params;if(!pt(e).whole)return Pf(t,Tt(e));let n,
+s=[],o=async()=>{s=(await De())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
+n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Cs(a)}${Ps("Print the card")}</div>
-        ${yr(Ef(n,r),{about:"The card as it prints"})}`)}ft(()=>n&&a(),t.signal),document.addEventListener("sy\
+        ${kr(Nf(n,r),{about:"The card as it prints"})}`)}gt(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-Cf(t,At(e,r))}}function Cf(t,e){t.title("No such card"),t.render(e),t.ready()}var If=$(()=>{_();kt();dt();nt();
-$t();Le();Bf();_r()});var Df={};et(Df,{show:()=>Jk});async function Jk(t){let{code:e}=t.params;if(!pt(e).whole)return Wf(t,Mt(e));let n=C().
-units,s=Rf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+Pf(t,Mt(e,r))}}function Pf(t,e){t.title("No such card"),t.render(e),t.ready()}var Rf=$(()=>{_();vt();dt();ut();
+nt();Oe();Cf();xr()});var Ff={};et(Ff,{show:()=>Xk});async function Xk(t){let{code:e}=t.params;if(!pt(e).whole)return Df(t,Tt(e));let n=C().
+units,s=Wf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3522,7 +3523,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${Rf.map(l=>Xk(o,l,n,()=>a(l)))}
+          ${Wf.map(l=>Zk(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3530,15 +3531,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${vr(e,s.size,n,"svg")}
+          src=${Sr(e,s.size,n,"svg")}
           alt=""
-          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Wf(t,At(e,l))}}
-function Xk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Df(t,Mt(e,l))}}
+function Zk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${vr(t.code,e,o,"svg")}
+        src=${Sr(t.code,e,o,"svg")}
         data-test="label-image-${e}"
         alt="Label of card ${t.display_code}: ${t.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3552,22 +3553,22 @@ function Xk(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       <a
         class="button"
         download="${r}.svg"
-        href=${vr(t.code,e,o,"svg")}
+        href=${Sr(t.code,e,o,"svg")}
         data-test="svg-${e}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${vr(t.code,e,o,"png")}
+        href=${Sr(t.code,e,o,"png")}
         data-test="png-${e}"
         >PNG</a
       >
     </div>
-  </section>`}function Wf(t,e){t.title("No such card"),t.render(e),t.ready()}var Rf,vr,Ff=$(()=>{_();kt();dt();
-nt();Le();J();rt();Rf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];vr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var jf={};et(jf,{show:()=>Qk});async function Qk(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await ex(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
+  </section>`}function Df(t,e){t.title("No such card"),t.render(e),t.ready()}var Wf,Sr,jf=$(()=>{_();vt();dt();
+nt();Oe();J();lt();Wf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];Sr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Hf={};et(Hf,{show:()=>tx});async function tx(t){t.title("Labels on a sheet"),t.render(St("Fetching the car\
+ds…"));let e=(await nx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(kt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
@@ -3614,7 +3615,7 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:Zk,change:y=>u(()=>s=y)})}
+              ${K({name:"size",label:"Label size",value:s,options:Qk,change:y=>u(()=>s=y)})}
               ${Cs(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
@@ -3626,11 +3627,11 @@ y==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Ps(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>tx(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>ex(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}ft(f,t.signal),f(),await p(),t.ready()}function tx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
+        </div>`)}gt(f,t.signal),f(),await p(),t.ready()}function ex(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
@@ -3644,17 +3645,17 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function ex(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
-length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ne().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Zk,Hf=$(()=>{_();U();nt();$t();J();rt();_r();Ct();
-Zk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Uf(t){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function nx(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
+length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ee().
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var Qk,Uf=$(()=>{_();U();nt();Nt();J();lt();xr();Ct();
+Qk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Gf(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
-        ${t.press?.name??"No press entered"}${t.press?i`, ${g(gt(t.press.force_kn))}`:d}.
+        ${t.press?.name??"No press entered"}${t.press?i`, ${g($t(t.press.force_kn))}`:d}.
         Held against ratings at a bend length of ${g(w(t.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${yn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${_n(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
@@ -3663,7 +3664,7 @@ Zk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Uf(t){return i
           ${t.dies.map(e=>i`<th scope="col" data-test="die-${e.code}">
                 V ${H(e.v_opening_mm)}<span class="sub">${e.code}</span>
                 <span class="sub"
-                  >${e.rating_kn_per_m===null?"rating ?":g(Ot(e.rating_kn_per_m))}</span
+                  >${e.rating_kn_per_m===null?"rating ?":g(At(e.rating_kn_per_m))}</span
                 >
               </th>`)}
         </tr>
@@ -3671,30 +3672,30 @@ Zk=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Uf(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(nx)}
+              ${e.cells.map(sx)}
             </tr>`)}
       </tbody>
     </table>
-    ${ox()}
+    ${ax()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function nx(t){return t.usable?i`<td
+  </article>`}function sx(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
-      ><span class="force">${Jt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ke(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,sx(t))}</span
+      ><span class="force">${Xt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ke(
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,ox(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function sx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function ox(){let t=Ot(0).unit;return i`<ul class="chart-legend">
+    </td>`}function ox({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function ax(){let t=At(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3703,10 +3704,10 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,sx(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var Gf=$(()=>{_();ne();E();me();G();Ut()});var Vf={};et(Vf,{show:()=>ax});async function ax(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
-let e=(await lt("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
-it.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Se(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+  </ul>`}var Vf=$(()=>{_();ne();E();ue();G();Ut()});var qf={};et(qf,{show:()=>rx});async function rx(t){t.title("Wall chart"),t.render(St("Working out the chart…"));
+let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(kt("No metals yet",i`A chart needs one. ${I(
+rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
+get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",Q(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{bend_length:s.
 trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3716,19 +3717,19 @@ trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
           ${Cs(h)} ${Ps("Print the chart")}
         </div>
-        ${a?Ue(a):d}
-        ${o?yr(Uf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}ft(h,t.
-signal),r(null,{now:!0})}var qf=$(()=>{_();U();_t();nt();E();Gf();J();rt();_r();Ct();oo()});function zf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${a?Ve(a):d}
+        ${o?kr(Gf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:St("Working out the chart…")}`)}gt(h,t.
+signal),r(null,{now:!0})}var zf=$(()=>{_();U();ut();nt();E();Vf();J();lt();xr();Ct();oo()});function Kf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Ae(s.name)}</b> ${rx(s)}</span>
+                  <span><b>${Me(s.name)}</b> ${ix(s)}</span>
                   ${I("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${Ae(s.name)}"
+                      aria-label="Take it out… ${Me(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3738,76 +3739,76 @@ signal),r(null,{now:!0})}var qf=$(()=>{_();U();_t();nt();E();Gf();J();rt();_r();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var rx,Kf=$(()=>{_();Xe();dt();rt();rx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Yf(t){let e=t.map(({ring:o})=>Yt([o])),n=Yl-2*xr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>ix(o,a,e[r],s))}function ix(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*xr),c=(Yl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>xr+(a-u)*r;return i`<figure>
+  </section>`}var ix,Yf=$(()=>{_();Xe();dt();lt();ix=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Jf(t){let e=t.map(({ring:o})=>Jt([o])),n=Jl-2*Mr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>lx(o,a,e[r],s))}function lx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*Mr),c=(Jl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Mr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${Yl} ${l}"
+      viewBox="0 0 ${Jl} ${l}"
       role="img"
-      aria-label="${t||"Outline"} to scale, ${kr(o-n)} wide, ${kr(a-s)} high"
+      aria-label="${t||"Outline"} to scale, ${Tr(o-n)} wide, ${Tr(a-s)} high"
       data-test="outline">
-      ${lx(n,o,h(0),l)}
+      ${cx(n,o,h(0),l)}
       <path
         class="tool"
-        d=${St(e)}
-        transform="translate(${c} ${xr+a*r}) scale(${r})" />
-      ${cx(h(n),h(o),l-16,kr(o-n))}
-      ${dx(p(s),p(a),h(o)+16,kr(a-s))}
+        d=${xt(e)}
+        transform="translate(${c} ${Mr+a*r}) scale(${r})" />
+      ${dx(h(n),h(o),l-16,Tr(o-n))}
+      ${hx(p(s),p(a),h(o)+16,Tr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function lx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function cx(t,e,n,s){
+  </figure>`}function cx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function dx(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function dx(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function hx(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Sr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Pd(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Ar(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Dd(
 e,2)} aria-hidden="true">
-    <path class="tool" d=${St(t)} />
-  </svg>`:d}function Tr(t){let e=t.filter(n=>n?.length);return e.length?Yt(e):[0,0,1,1]}var Yl,xr,kr,Mr=$(()=>{
-_();E();je();ne();Yl=360,xr=50;kr=t=>g({text:H(t),unit:P()})});function Jf(t,e){let n=Tr(e.map(s=>s.outline_mm));return i`<ul class="rack">
+    <path class="tool" d=${xt(t)} />
+  </svg>`:d}function Or(t){let e=t.filter(n=>n?.length);return e.length?Jt(e):[0,0,1,1]}var Jl,Mr,Tr,Lr=$(()=>{
+_();E();Ue();ne();Jl=360,Mr=50;Tr=t=>g({text:H(t),unit:P()})});function Xf(t,e){let n=Or(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${Sr(s.outline_mm,n)}<span class="under"
+            ${Ar(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var Xf=$(()=>{_();Mr()});var Zf={};et(Zf,{show:()=>hx});async function hx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([fa(t.signal),lt("punches",t.signal),lt("dies",t.signal),lt("holders",t.signal),lt("metals",t.signal),Nn(t.
+  </ul>`}var Zf=$(()=>{_();Lr()});var Qf={};et(Qf,{show:()=>px});async function px(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([Qo(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Nn(t.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Bn(u.name);if(confirm(`Take ${m} ou\
-t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await Qh(
+t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await tp(
 u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Nn(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${I(it.press,"Changing anything needs the shop's server.")}
+                ${I(rt.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${ux(e)} ${Jl("punches",s.items)} ${Jl("dies",o.items)}
-          ${Jl("holders",a.items)}
+          ${mx(e)} ${Xl("punches",s.items)} ${Xl("dies",o.items)}
+          ${Xl("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(px)}
+              ${r.items.map(ux)}
             </ul>
           </section>
-          ${c.benches?zf(c.benches,{...c,takeOut:h}):d} ${mx()}
+          ${c.benches?Kf(c.benches,{...c,takeOut:h}):d} ${fx()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function ux(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function mx(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
       <div>
         <dt>Force</dt>
-        <dd>${g(gt(t.force_kn))}</dd>
+        <dd>${g($t(t.force_kn))}</dd>
       </div>
       <div>
         <dt>Bed</dt>
@@ -3826,14 +3827,14 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${I(it.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function Jl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
+      ${I(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function Xl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
-    <h2><a href="/shop/${t}">${qe[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?Jf(t,e):i`<p>None yet. ${I(it[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    <h2><a href="/shop/${t}">${We[t].title}</a> <span class="soft">${e.length}</span></h2>
+    ${e.length?Xf(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function mx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function fx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3844,49 +3845,49 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var px,Qf=$(()=>{_();Xe();_t();E();Kf();G();rt();Xf();px=({code:t,name:e})=>i`<li>
+    </section>`)}var ux,tg=$(()=>{_();Xe();ut();E();Yf();G();lt();Zf();ux=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
       >`)}
-  </li>`});function eg(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...tg},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...tg},layers:[]}),
+  </li>`});function ng(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...eg},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...eg},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>fx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await To(
-`/outlines/dxf?${gx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>gx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await To(
+`/outlines/dxf?${$x(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof A&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function gx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var tg,fx,ng=$(()=>{U();tg={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},fx=2e6});async function Is(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+n()}return{state:o,choose:l,set:c}}function $x(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var eg,gx,sg=$(()=>{U();eg={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},gx=2e6});async function Is(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
-s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],pe(()=>"Leave withou\
+s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],he(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:L})=>[
 L,["This is needed."]])):{},M=Object.keys(y).length===0;if(Object.assign(s,{busy:M,wrong:y,others:[],clash:null}),
-a(),!M)return se(y);try{await t.write(b),pe(null),t.done(b);return}catch(L){await h(L)}s.busy=!1,a(),se(s.wrong)}
+a(),!M)return se(y);try{await t.write(b),he(null),t.done(b);return}catch(L){await h(L)}s.busy=!1,a(),se(s.wrong)}
 async function h(b){if(b instanceof A&&b.status===412){let y=s.kept;s.kept=await t.read(e);let M=s.kept?t.toDraft(
-s.kept):{},L=ph(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:L,differences:L==="t\
-his changed"?er(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=ch(
+s.kept):{},L=Ed(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:L,differences:L==="t\
+his changed"?or(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=uh(
 b.errors,t.boxes.map(({name:L})=>L));Object.assign(s,{wrong:y,others:M})}else s.others=[`Not saved: ${b instanceof
 Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),pe(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??eg(b,{signal:e,show:a,
+clash:null}),he(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ng(b,{signal:e,show:a,
 took:L=>f(y,L)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",q(M)),l(b,rh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Ar=$(()=>{U();_t();ue();ng();Pt();E();Ss();J()});function Lr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...wx(t,a)},signal:r})).
-body,({answer:a,error:r})=>{a&&(s=sg(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:bx(a),wrong:r?yx(r):[],fault:l})},n);return a=>{$x(t,a)&&o(a)}}function $x(t,e){let n={
-punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ve(n).filter(({type:s,blank:o,when:a})=>[
+""&&l("height_mm",q(M)),l(b,dh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var Er=$(()=>{U();ut();pe();sg();Pt();E();Ss();J()});function Br(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...yx(t,a)},signal:r})).
+body,({answer:a,error:r})=>{a&&(s=og(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
+null;e({parts:s,checks:wx(a),wrong:r?_x(r):[],fault:l})},n);return a=>{bx(t,a)&&o(a)}}function bx(t,e){let n={
+punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return ze(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
-e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function sg({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function wx(t,e){
-return t==="press"?Sn(e):{...Sn(e),code:e.code||"new"}}function yx(t){if(!(t instanceof A))return["The drawing\
+e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function og({outline_mm:t,ram:e,bed:n}){
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function yx(t,e){
+return t==="press"?gn(e):{...gn(e),code:e.code||"new"}}function _x(t){if(!(t instanceof A))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Or,bx,Xl=$(()=>{U();_t();ue();oo();Or=t=>({parts:sg({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});bx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Er({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Nr,wx,Zl=$(()=>{U();ut();pe();oo();Nr=t=>({parts:og({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});wx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Cr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function Nr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
-up, new plans no longer use this ${s}.`;return ht(it[n.kind])?i`<div role="alert">
+ys."})}function Pr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert">
       ${t.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
     <div class="buttons">
@@ -3906,8 +3907,8 @@ up, new plans no longer use this ${s}.`;return ht(it[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Rs,
-Br=$(()=>{_();_t();Lt();J();Rs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${e}</fieldset>`});function ag(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+Ir=$(()=>{_();ut();Ot();J();Rs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+        <fieldset class="only-read" disabled>${e}</fieldset>`});function rg(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
@@ -3920,7 +3921,7 @@ Br=$(()=>{_();_t();Lt();J();Rs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
-  </section>`}var og,rg=$(()=>{_();U();E();og=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function dg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
+  </section>`}var ag,ig=$(()=>{_();U();E();ag=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function hg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
 p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${z({...p(m,
 f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -3930,19 +3931,19 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),vx(t,o)}}>
+      @submit=${m=>{m.preventDefault(),kx(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${cg.map(([m,f,b])=>O({...p(m,f),unit:P(),keys:"decimal",hint:b}))}
-        ${lg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
+        ${dg.map(([m,f,b])=>O({...p(m,f),unit:P(),keys:"decimal",hint:b}))}
+        ${cg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?_x(c,a):d}
-  </details>`}function _x(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?vx(c,a):d}
+  </details>`}function vx(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3957,28 +3958,28 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function vx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await T("POST","/press/strip-test",{body:kx(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function kx(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of cg)e[n]=Q(t[n]??"");for(let[n]of lg)e[n]=vo(t[n]??"");return e}var ig,lg,cg,hg=$(()=>{
-_();U();Bs();E();J();ig=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),lg=[["left_deg","Left"],["midd\
-le_deg","Middle"],["right_deg","Right"]],cg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
+  </div>`}async function kx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await T("POST","/press/strip-test",{body:xx(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function xx(t){let e={metal:t.metal,die:t.die,
+punch:t.punch};for(let[n]of dg)e[n]=Q(t[n]??"");for(let[n]of cg)e[n]=vo(t[n]??"");return e}var lg,cg,dg,pg=$(()=>{
+_();U();Bs();E();J();lg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),cg=[["left_deg","Left"],["midd\
+le_deg","Middle"],["right_deg","Right"]],dg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
-end","To the middle of the strip, left and right alike."]]});function Cr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Yt([...e,s]),a=wn(o,Zl-2*pg,Ql-2*pg),[r,l]=a([o[2],o[1]]),
-c=[(Zl-r)/2,(Ql-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
+end","To the middle of the strip, left and right alike."]]});function Rr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Jt([...e,s]),a=yn(o,Ql-2*ug,tc-2*ug),[r,l]=a([o[2],o[1]]),
+c=[(Ql-r)/2,(tc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${Zl} ${Ql}"
+    viewBox="0 0 ${Ql} ${tc}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${e.map(m=>x`<path class="fault-line" d=${Zs((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>xx(e[0],m,h))} ${s.map(m=>Sx(h(m)))}
-  </svg>`}function xx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Zs([
+    ${n.map(m=>Sx(e[0],m,h))} ${s.map(m=>Tx(h(m)))}
+  </svg>`}function Sx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Zs([
 s,o])}/>
-    ${ug(s,e)}${ug(o,e%t.length+1)}`}var Zl,Ql,pg,ug,Sx,tc=$(()=>{_();je();Zl=360,Ql=300,pg=30;ug=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,Sx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function mg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
+    ${mg(s,e)}${mg(o,e%t.length+1)}`}var Ql,tc,ug,mg,Tx,ec=$(()=>{_();Ue();Ql=360,tc=300,ug=30;mg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,Tx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function fg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
 f-${t}`,m=(f,b,y)=>z({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(f,M)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
@@ -3993,46 +3994,46 @@ f-${t}`,m=(f,b,y)=>z({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${ec(r.width_mm)} wide,
-                      ${ec(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${ec(r.within_mm)}. ${r.rule}${Lx(r)}
+                      <b>${o}</b>, read in ${r.units}: ${nc(r.width_mm)} wide,
+                      ${nc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${nc(r.within_mm)}. ${r.rule}${Ex(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?Cr(c):d}
+            ${c?.lines_mm.length?Rr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",Tx)}
+              ${m("units","Drawn in",Mx)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",Mx)}
+              ${m("origin","0, 0 is",Ax)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",Ax)} ${m("mirror","Mirrored",Ox)}
+              ${m("turn_deg","Turned",Ox)} ${m("mirror","Mirrored",Lx)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function Lx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var Tx,Mx,Ax,Ox,ec,fg=$(()=>{_();tc();E();J();Tx=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],Mx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-Ax=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],Ox=[["no","no"],
-["yes","front to back"]];ec=t=>g(w(t,{digits:2}))});function gg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=vn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
+  </div>`}function Ex({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var Mx,Ax,Ox,Lx,nc,gg=$(()=>{_();ec();E();J();Mx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],Ax=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+Ox=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],Lx=[["no","no"],
+["yes","front to back"]];nc=t=>g(w(t,{digits:2}))});function $g({draft:t,change:e,wrong:n}){let s=t.openings??"",o=kn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>Ex(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",eh(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>Nx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",ah(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>e("openings",nh(s))}>
+      @click=${()=>e("openings",rh(s))}>
       Add a V
     </button>
-  </div>`;function r(l){let c=Number(t.up||"1");e("openings",sh(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function Ex(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
+  </div>`;function r(l){let c=Number(t.up||"1");e("openings",ih(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
+max(c-1,1)))}}function Nx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
 `V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
 2)),u=h.filter(f=>!Object.keys(no).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,M="")=>O({name:`opening-${c}-${no[f]}`,
 label:b,unit:y,placeholder:M,value:t[no[f]],keys:f==="code"?"text":"decimal",change:L=>a({[no[f]]:L}),wrong:p(
@@ -4045,7 +4046,7 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
           name="up"
           value=${c}
           data-test="up-${c}"
-          .checked=${vt(o===String(c))}
+          .checked=${_t(o===String(c))}
           @change=${r} />
         drawn up</label
       >
@@ -4061,42 +4062,42 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <div class="fields three">
       ${m("v_opening_mm","V opening",P())} ${m("angle_deg","Angle","°")}
       ${m("shoulder_radius_mm","Shoulder radius",P())}
-      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:th,change:f=>a({face:f}),wrong:p(
+      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:oh,change:f=>a({face:f}),wrong:p(
 "face")})}
       ${m("centre_mm","Off the middle",P(),"0")}
       ${m("rating_kn_per_m","Rating","kN/m","as the block")} ${m("code","Code","","by itself")}
     </div>
     ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var $g=$(()=>{_();Ie();Si();E();J()});function Pr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
-    ${ia[t].map((c,h)=>i`<section class="panel ${c.part}">
+  </fieldset>`}var bg=$(()=>{_();Pe();Ai();E();J()});function Wr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+    ${pa[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?Nx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?Bx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?gg({draft:e,change:n,
-wrong:s}):Bx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?$g({draft:e,change:n,
+wrong:s}):Cx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function Nx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?Cr(t.fault):t?.parts.length?i`<div class="outlines">${Yf(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function Bx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${t?.fault?Rr(t.fault):t?.parts.length?i`<div class="outlines">${Jf(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?yt(t.checks,{quiet:!0}):d}
-  </div>`}function Bx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
-if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return bg(t,z({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?mg(r,a(t.dxf,r)):d;return Cx(t,e,i`${b}${Px(t,e,n,
-s)}`)}let p=wg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?Ix(e,h):c==="leng\
-ths"?Rx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
+  </div>`}function Cx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
+if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return wg(t,z({name:r,label:l,value:e,options:b,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?fg(r,a(t.dxf,r)):d;return Px(t,e,i`${b}${Ix(t,e,n,
+s)}`)}let p=yg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?Rx(e,h):c==="leng\
+ths"?Wx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
 "rating"?i`<div class="broad">
       ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:bg(t,f)}function Cx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+    </div>`:wg(t,f)}function Px({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Px(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return An({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:wg(t),lines:l==="points"?7:2})}function Ix(t,e){let n=It(t);return n===null?`${e}\
- ${ah}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${g(Ot(n))}. `:""}May be typed with its unit: 25 s\
-hort tons/ft.`}function Rx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
-iece.":`${n} pieces.`}`:e}var bg,wg,nc=$(()=>{_();tc();Mr();ue();nt();Ei();E();G();fg();J();$g();bg=({broad:t,
-type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;wg=({type:t,unit:e=""})=>["length","lengths","\
-points"].includes(t)?P():e});function yg(t,e){return i`<section class="panel" id="zero" data-test="zero">
+      </details>`:s}function Ix(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return An({name:o,label:a,value:e,
+change:n,wrong:s,hint:r,unit:yg(t),lines:l==="points"?7:2})}function Rx(t,e){let n=It(t);return n===null?`${e}\
+ ${ch}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${g(At(n))}. `:""}May be typed with its unit: 25 s\
+hort tons/ft.`}function Wx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
+iece.":`${n} pieces.`}`:e}var wg,yg,sc=$(()=>{_();ec();Lr();pe();nt();Ci();E();G();gg();J();bg();wg=({broad:t,
+type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;yg=({type:t,unit:e=""})=>["length","lengths","\
+points"].includes(t)?P():e});function _g(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is learned again from the next piece
@@ -4110,15 +4111,15 @@ points"].includes(t)?P():e});function yg(t,e){return i`<section class="panel" id
         It is another press
       </button>
     </div>
-  </section>`}var _g=$(()=>{_()});var vg={};et(vg,{show:()=>Wx});async function Wx(t){let e=ht(it.press),s=(await lt("holders",t.signal)).items.
-map(({code:M,name:L})=>[M,`${M}, ${L}`]),o=async M=>(await lt(M,t.signal)).items.flatMap(zi).map(({code:L,name:B})=>[
-L,B?`${L}, ${B}`:L]),a=ig(),[r,l,c,h]=e?await Promise.all([og(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Is({async read(M){let L=await(e?Ii:fa)(M);return p=
-L.etag,u.before=L.press?.depth_zeroed_at??null,L.press??void 0},async write(M){let L=await hh(M,p);u.after=L.depth_zeroed_at},
-blank:{},boxes:Ve("press"),toDraft:M=>ca("press",M),fromDraft:(M,L)=>({...da("press",M,L),depth_zeroed_at:L?.depth_zeroed_at??
-null,gauge_zeroed_at:L?.gauge_zeroed_at??null}),preview:e?Lr("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
-y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ut("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Or(f.state.kept));let b=(...M)=>{let L=new Date().toISOString();for(let B of M)
+  </section>`}var vg=$(()=>{_()});var kg={};et(kg,{show:()=>Dx});async function Dx(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
+map(({code:M,name:L})=>[M,`${M}, ${L}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Ki).map(({code:L,name:B})=>[
+L,B?`${L}, ${B}`:L]),a=lg(),[r,l,c,h]=e?await Promise.all([ag(t.signal),o("metals"),o("dies"),o("punches")]):[
+null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Is({async read(M){let L=await(e?ta:Qo)(M);return p=
+L.etag,u.before=L.press?.depth_zeroed_at??null,L.press??void 0},async write(M){let L=await Ld(M,p);u.after=L.depth_zeroed_at},
+blank:{},boxes:ze("press"),toDraft:M=>ma("press",M),fromDraft:(M,L)=>({...fa("press",M,L),depth_zeroed_at:L?.depth_zeroed_at??
+null,gauge_zeroed_at:L?.gauge_zeroed_at??null}),preview:e?Br("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
+y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),mt("/s\
+hop")}},t.signal);t.title("The press"),e||(m=Nr(f.state.kept));let b=(...M)=>{let L=new Date().toISOString();for(let B of M)
 f.state.kept[B]=L;f.save()};function y(){let{state:M,change:L,save:B}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${M.kept?.name??"The press"}</h1>
         ${e?i`<p>
@@ -4127,11 +4128,11 @@ figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
         ${M.clash?xs(M.clash,"press",{saveMine:B,takeTheirs:f.takeTheirs}):d}
-        ${ag(r,()=>b("gauge_zeroed_at"))}
+        ${rg(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),B()}}>
-          ${Rs(it.press,Pr({kind:"press",draft:M.draft,change:L,wrong:M.wrong,preview:m,reader:f.reader,options:{
+          ${Rs(rt.press,Wr({kind:"press",draft:M.draft,change:L,wrong:M.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${M.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4143,21 +4144,21 @@ holder:s}}))}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${e&&M.kept?dg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>L("deflection_mm",v)}):d}
-        ${e&&M.kept?yg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var kg=$(()=>{_();_t();ue();Ar();ae();Xl();Lt();Pt();Ss();Br();rg();Ln();hg();nc();_g()});function Sg(t,e,n,s){let{angles:o,wrong:a}=ko(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=xn(
+        ${e&&M.kept?hg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>L("deflection_mm",v)}):d}
+        ${e&&M.kept?_g(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
+var xg=$(()=>{_();ut();pe();Er();ae();Zl();Ot();Pt();Ss();Ir();ig();Ln();pg();sc();vg()});function Tg(t,e,n,s){let{angles:o,wrong:a}=ko(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Sn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?Fx(s.set,a):n.set_angle_deg;for(let[u,m]of Dx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Fx(t,e){
-let{angles:n}=ko({...Ir,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Ir,Dx,xg,Tg=$(()=>{ua();Bs();nt();E();Ir={one:"",left:"",middle:"",
+s.set.trim()?jx(s.set,a):n.set_angle_deg;for(let[u,m]of Fx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function jx(t,e){
+let{angles:n}=ko({...Dr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Dr,Fx,Sg,Mg=$(()=>{ba();Bs();nt();E();Dr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-Dx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
-e_right_mm"],["radius","radius_mm"]],xg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
-"")});function Og(t,e){let n=Math.min((Mg-2*Ag-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Ag+34,24],[l,c,h]=[a+s,r+o,a+s/2],
+Fx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+e_right_mm"],["radius","radius_mm"]],Sg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
+"")});function Lg(t,e){let n=Math.min((Ag-2*Og-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Og+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${Mg} ${Math.round(c+52)}"
+    viewBox="0 0 ${Ag} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${u} wide, bent in its middle"
     data-test="strip">
@@ -4178,70 +4179,70 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${u}
     </text>
-  </svg>`}var Mg,Ag,Lg=$(()=>{_();E();Mg=400,Ag=30});function Bg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=hs(r,l,{from:Ng,to:Eg-Ng,size:s,most:5}),{at:h}=c;
+  </svg>`}var Ag,Og,Eg=$(()=>{_();E();Ag=400,Og=30});function Cg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=hs(r,l,{from:Bg,to:Ng-Bg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${Eg} 112"
+    viewBox="0 0 ${Ng} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${jx}>${p.text}</text>`)}
+            font-size=${Hx}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>Hx(h(p.value),74,p))}
-  </svg>`}function Hx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>Ux(h(p.value),74,p))}
+  </svg>`}function Ux(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Eg,Ng,jx,Cg=$(()=>{_();Ki();Eg=340,Ng=24,jx=17});function Wg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Ng,Bg,Hx,Pg=$(()=>{_();Yi();Ng=340,Bg=24,Hx=17});function Dg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
-    ${[Pg(n,"measured flange"),Pg(s,"strip")].filter(Boolean).join(" and ")} of this
+    ${[Ig(n,"measured flange"),Ig(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function Rr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
+  </p>`}function Fr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(Ux)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Ux(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>Gx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(Gx)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Gx(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>Vx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${Ig(n,r)}</dd>
+        <dd data-test="before">${Rg(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${Ig(s,r)}</dd>
+        <dd data-test="after">${Rg(s,r)}</dd>
       </div>
     </dl>
-    ${Bg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?he:1,words:`${l}: before ${Rg(n,r)}, now ${Rg(
+    ${Cg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?de:1,words:`${l}: before ${Wg(n,r)}, now ${Wg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function Gx(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Pg,Ig,
-Rg,sc=$(()=>{_();Cg();E();Pg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Ig=(t,e)=>i`<b>${g(e(t.nominal))}</b>
-    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Rg=({low:t,high:e},n)=>`${n(t).text} to ${g(
-n(e))}`});function Gg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
+  </section>`}function Vx(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Ig,Rg,
+Wg,oc=$(()=>{_();Pg();E();Ig=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Rg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
+    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Wg=({low:t,high:e},n)=>`${n(t).text} to ${g(
+n(e))}`});function Vg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
 {name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:P(),next:!0,...b}),u=(m,f,b)=>z(
-{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${Ug(
+{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${Gg(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
-    ${Hg(t)}
+    ${Ug(t)}
     <div class="test-fields">
       ${u("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${u("die","Die",Fg(n,r.die))}
-      ${u("punch","Punch",Fg(s,r.punch))}
+      ${u("die","Die",jg(n,r.die))}
+      ${u("punch","Punch",jg(s,r.punch))}
       ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
@@ -4250,9 +4251,9 @@ As on the sheet’s tag, if you know it."})}
         ${h?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function Fg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
-[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function Vg({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(qx,{digits:0}));return i`${is(t.checks)}
+  </form>`}function jg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
+[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function qg({bend:t},{go:e}){let n=t.
+worst!=="stop"&&t.die&&t.punch,s=g(w(zx,{digits:0}));return i`${is(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4265,7 +4266,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(qx,{digits:0}));return i`${is(t.checks)}
         <ol class="do-list">
           <li>
             Cut a strip <b>${g(w(t.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${g(w(Dg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            <b>${g(w(Fg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4284,8 +4285,8 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(qx,{digits:0}));return i`${is(t.checks)}
         <div class="figures">${ao("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
-        ${Og(Dg,t.bend_length_mm)}
-        ${t.drawing?fe(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
+        ${Lg(Fg,t.bend_length_mm)}
+        ${t.drawing?me(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
@@ -4297,10 +4298,10 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function qg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
+    </div>`}function zg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
 label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...f}),h={keys:"decimal",unit:"\
-°"};return i`<form novalidate data-test="measure-form" @submit=${Ug(n)}>
-    ${Hg(t)}
+°"};return i`<form novalidate data-test="measure-form" @submit=${Gg(n)}>
+    ${Ug(t)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${g(S(r.included_angle_deg))}. The angle is
       needed; the rest teaches more.
@@ -4346,7 +4347,7 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>e("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function zg({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
+  </form>`}function Kg({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
       ${t.said.map(h=>i`<p>${Bt(h)}</p>`)}
@@ -4367,11 +4368,11 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
               figures are as before.
             </p>
           </section>`:d}
-    ${Rr(t.figures)}
+    ${Fr(t.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(zx)}
+              ${t.cards.map(Kx)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4381,19 +4382,19 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Vx,Dg,qx,jg,Hg,Ug,zx,Kg=$(()=>{_();ro();Lg();E();me();J();io();G();Mn();sc();Qe();oe();Vx=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Dg=300,qx=102,jg=t=>i`<ol class="stages" aria-label="Stages">
-    ${Vx.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
-  </ol>`,Hg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Ug=t=>e=>{e.preventDefault(),
-t()};zx=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+    </div>`}var qx,Fg,zx,Hg,Ug,Gg,Kx,Yg=$(()=>{_();ro();Eg();E();ue();J();io();G();Mn();oc();Qe();oe();qx=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Fg=300,zx=102,Hg=t=>i`<ol class="stages" aria-label="Stages">
+    ${qx.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+  </ol>`,Ug=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,Gg=t=>e=>{e.preventDefault(),
+t()};Kx=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.map(Bt).join("; ")}</span>
     </a>
-  </li>`});var Yg={};et(Yg,{show:()=>Yx});async function Yx(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
-let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await lt(b,t.signal)).items)),o=ha(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Ir},bend:null,
-answer:null,id:Dt(),wrong:{},general:"",busy:!1};pe(()=>a.stage==="measure"&&xg(a.typed)?"Leave without keepin\
+  </li>`});var Jg={};et(Jg,{show:()=>Jx});async function Jx(t){t.title("Test bend"),t.render(St("Looking into the crib…"));
+let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=ga(t.query);
+o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Dr},bend:null,
+answer:null,id:Dt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&Sg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4401,33 +4402,33 @@ g what you measured?":null);let r=()=>t.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${jg(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?Vg(a,b):a.
-stage==="measure"?qg(a,b):a.stage==="taught"?zg(a,e,b):Gg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
+        ${Hg(a.stage)} ${l()}
+      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?qg(a,b):a.
+stage==="measure"?zg(a,b):a.stage==="taught"?Kg(a,e,b):Vg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=so(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,Kx[y]])));history.replaceState(null,"",`/shop/test-bend?${pa(o)}`),await f(async()=>{
-a.bend=(await T("POST","/bend",{body:xn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Sg(
+Object.fromEntries(b.map(y=>[y,Yx[y]])));history.replaceState(null,"",`/shop/test-bend?${$a(o)}`),await f(async()=>{
+a.bend=(await T("POST","/bend",{body:Sn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Tg(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await T("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Ir,lot:a.typed.lot,
+bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Dr,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Dt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},Jx(y)))}a.busy=!1,r()}}ft(r,t.signal),r(),t.ready()}
-function Jx(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var Kx,Jg=$(()=>{_();U();ua();_t();Nt();Pt();nt();bt();Tg();E();J();Ct();
-Kg();Kx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},Xx(y)))}a.busy=!1,r()}}gt(r,t.signal),r(),t.ready()}
+function Xx(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var Yx,Xg=$(()=>{_();U();ba();ut();Et();Pt();nt();bt();Mg();E();J();Ct();
+Yg();Yx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
-ch as 90."]}});function Xg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ch as 90."]}});function Zg(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?Xx[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?Zx[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?Zx(n,s):d}
+    ${n?Qx(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${t.said.map(a=>i`<p>${Bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${Qx(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${t0(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function Zx({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+  </section>`}function Qx({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4435,15 +4436,15 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var Xx,Qx,Zg=$(()=>{_();E();G();rt();Xx={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-Qx=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var Qg={};et(Qg,{show:()=>t0});async function t0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
-title("What the metal taught");let{items:s}=await lt("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
-title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
+  </p>`}var Zx,t0,Qg=$(()=>{_();E();G();lt();Zx={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+t0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var t$={};et(t$,{show:()=>e0});async function e0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
+title("No such metal"),t.render(kt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([T("GET",`/learned?${n}`,{signal:t.signal}),T("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
 if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:C().
-name?{by:C().name}:{},timeout:2e4});await r(),Z(n0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+name?{by:C().name}:{},timeout:2e4});await r(),Z(s0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
 A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
@@ -4455,18 +4456,18 @@ A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${Xg(a.press)} ${s0(a.groups)}
+                  ${Zg(a.press)} ${o0(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>o0(h,a.busy,l))}
+                    ${a.evidence.map(h=>a0(h,a.busy,l))}
                   </ul>
                 </section>
-              </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),ft(c,t.signal),c(),t.ready()}function n0(t,e){let n=e0[t];return e.
+              </div>`:kt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
+                cards count too.`)}`);await r(),gt(c,t.signal),c(),t.ready()}function s0(t,e){let n=n0[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function s0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function o0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${g(w(e,{digits:2}))} over V
@@ -4477,12 +4478,12 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
                 The metal springs back <b>${tt(o.nominal,2)} times</b> as much as expected
                 (${tt(o.low,2)} to ${tt(o.high,2)}).
               </p>`:d}
-        ${a?Wg(a):d} ${Rr(r)}
+        ${a?Dg(a):d} ${Fr(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function o0(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function a0(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
-t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),ke(t)];return i`<li
+t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),ve(t)];return i`<li
     class="row evidence ${t.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${t.id}
@@ -4498,7 +4499,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${Qs(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${a0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
+      ${r0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4507,54 +4508,54 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function a0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var e0,t$=$(()=>{_();U();_t();ae();nt();bt();
-E();G();sc();rt();Zg();Ct();Ut();e0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var e$={};et(e$,{show:()=>r0});async function r0(t){let e=ma(t.params.kind);if(!e)return t.title("Not here"),t.
-render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=qe[e];
-t.title(s);let{items:a,kept:r}=await lt(e,t.signal),l=Tr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+  </li>`}function r0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var n0,e$=$(()=>{_();U();ut();ae();nt();bt();
+E();G();oc();lt();Qg();Ct();Ut();n0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var n$={};et(n$,{show:()=>i0});async function i0(t){let e=Xo(t.params.kind);if(!e)return t.title("Not here"),t.
+render(kt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=We[e];
+t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Or(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?d:I(it[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?d:I(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${I(it[e],"Changing anything needs the shop's server.")}
+              ${I(rt[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?h0(c):i0(e,c,l))}
-            </ul>`:xt(`No ${o} yet`,I(it[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function i0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+              ${a.map(c=>e==="metals"?p0(c):l0(e,c,l))}
+            </ul>`:kt(`No ${o} yet`,I(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),t.ready()}function l0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
-      <span class="thumb">${Sr(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${l0(e)}</span>
-      <span class="fact"><span class="what">Place</span>${ze(e)}</span>
+      <span class="thumb">${Ar(e.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${c0(e)}</span>
+      <span class="fact"><span class="what">Place</span>${Fe(e)}</span>
       <span class="fact"
-        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
+        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(At(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(c0(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(d0(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${d0(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${h0(e)}</span>
     </a>
-  </li>`}function l0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function c0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function d0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function h0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function h0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function p0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var c0,n$=$(()=>{_();_t();E();G();rt();Ct();Mr();c0=t=>Math.max(...t)});function ac(t,e){let n=e.params.tool===oc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
-isNew:n,code:s,async read(a){return o=await(ht(it[t])?Pi:lt)(t,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await dh(
-t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ut(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var oc,s$=$(()=>{_t();ae();Lt();Pt();oc="+"});async function o$(t,e){let n=await Is({...e,blank:{poisson:.3},boxes:p0,toDraft:o=>({code:o.code??"",...ih(o)}),
-fromDraft:o=>({...lh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
-"No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
+  </li>`}var d0,s$=$(()=>{_();ut();E();G();lt();Ct();Lr();d0=t=>Math.max(...t)});function rc(t,e){let n=e.params.tool===ac,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+isNew:n,code:s,async read(a){return o=await(ht(rt[t])?Zo:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
+let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Od(
+t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),mt(`/\
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var ac,o$=$(()=>{ut();ae();Ot();Pt();ac="+"});async function a$(t,e){let n=await Is({...e,blank:{poisson:.3},boxes:u0,toDraft:o=>({code:o.code??"",...hh(o)}),
+fromDraft:o=>({...ph(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
+"No such metal"),t.render(kt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${e.isNew?"New metal":i`${e.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
@@ -4576,42 +4577,42 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${Rs(it.metals,i`<section class="panel">
+          ${Rs(rt.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${e.isNew?Er(n,e):d} ${r("name","Name")}
-                  ${z({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Xd,change:l=>a(
+                  ${e.isNew?Cr(n,e):d} ${r("name","Name")}
+                  ${z({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:eh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${os.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${An({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${_n.map(l=>u0(l,n))}</div>`)}
-          ${Nr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function u0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
-.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!rc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+              <div class="figure-cards">${vn.map(l=>m0(l,n))}</div>`)}
+          ${Pr(n,e,"metal")}
+        </form>`)}s(),t.ready()}function m0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!ic.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${rc.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${ic.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
       ${An({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:Jd.map(p=>[p,p]),change:c("standi\
+      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:th.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var rc,p0,a$=$(()=>{_();ue();_t();Ar();xi();Br();Ss();G();J();rt();Ct();rc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],p0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...os,..._n.flatMap(({name:t,label:e})=>[...rc,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),..._n]});var r$={};et(r$,{show:()=>f0});async function f0(t){let e=ma(t.params.kind);return e?t.params.tool===oc&&!ht(it[e])?
-(t.title(`New ${qe[e].one}`),t.render(Xo(it[e])),t.ready()):e==="metals"?o$(t,ac(e,t)):g0(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function g0(t,e){let n=qe[e],s=ac(
-e,t),o=ht(it[e]),a=null,r=await Is({...s,blank:m0[e],boxes:[{name:"code",label:"Code"},...Ve(e)],toDraft:c=>({
-code:c.code??"",...ca(e,c)}),fromDraft:(c,h)=>({...da(e,c,h),code:c.code.trim()}),preview:o?Lr(n.one,c=>{a=c,r.
+  </fieldset>`}var ic,u0,r$=$(()=>{_();pe();ut();Er();Mi();Ir();Ss();G();J();lt();Ct();ic=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],u0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...os,...vn.flatMap(({name:t,label:e})=>[...ic,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...vn]});var i$={};et(i$,{show:()=>g0});async function g0(t){let e=Xo(t.params.kind);return e?t.params.tool===ac&&!ht(rt[e])?
+(t.title(`New ${We[e].one}`),t.render(na(rt[e])),t.ready()):e==="metals"?a$(t,rc(e,t)):$0(t,e):(t.render(kt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function $0(t,e){let n=We[e],s=rc(
+e,t),o=ht(rt[e]),a=null,r=await Is({...s,blank:f0[e],boxes:[{name:"code",label:"Code"},...ze(e)],toDraft:c=>({
+code:c.code??"",...ma(e,c)}),fromDraft:(c,h)=>({...fa(e,c,h),code:c.code.trim()}),preview:o?Br(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
-t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Or(r.state.kept));function l(){let{state:c,
+t.render(kt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
+t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Nr(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
@@ -4620,17 +4621,17 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Rs(it[e],Pr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Er(
+          ${Rs(rt[e],Wr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Cr(
 r,s):d}))}
-          ${Nr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var m0,i$=$(()=>{_();_t();ue();Ar();s$();Xl();Lt();Ss();Br();rt();Ct();nc();a$();
-m0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var d$={};et(d$,{show:()=>b0});async function b0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(y0(n,o)),o=w0(n,s,
+          ${Pr(r,s,n.one)}
+        </form>`)}l(),t.ready()}var f0,l$=$(()=>{_();ut();pe();Er();o$();Zl();Ot();Ss();Ir();lt();Ct();sc();r$();
+f0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var h$={};et(h$,{show:()=>w0});async function w0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(_0(n,o)),o=y0(n,s,
 e),[a,r,l]=await Promise.all([T("GET","/devices",{signal:e}),T("GET","/crew-options",{signal:e}),ln(e).then(({
 network:h})=>h?T("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,$0);e.addEventListener("abort",()=>clearInterval(
-c))}function w0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ro(r)}e()};
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,b0);e.addEventListener("abort",()=>clearInterval(
+c))}function y0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Wo(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await T("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4639,25 +4640,25 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await T("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await T(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function y0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function _0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${v0(t,e)}${k0(t.joining)}</div>`:_0()}
+    ${t.joining?i`<div class="crew-grid">${k0(t,e)}${x0(t.joining)}</div>`:v0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${x0(t,e)}
+      ${S0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function v0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function k0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Kt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${ot(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${c$(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${d$(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -4674,20 +4675,20 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Kt[s.role].word.toLowerCase()}.
           </p>`:d}
-    ${K({name:"role",label:"As",value:t.role,options:l$,change:o=>{t.role=o,e.draw()}})}
+    ${K({name:"role",label:"As",value:t.role,options:c$,change:o=>{t.role=o,e.draw()}})}
     <p class="hint" data-test="role-does">${Kt[t.role].word}: ${Kt[t.role].does}.</p>
     ${O({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function k0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function x0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${c$(t.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${d$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${S0(t.fingerprint)}</p>`:d}
-  </section>`}function x0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${T0(t.fingerprint)}</p>`:d}
+  </section>`}function S0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4698,13 +4699,13 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
             >
           </div>
           ${n.revoked_at?i`<p>${k("stop","Out")}</p>`:i`${z({name:`role-${n.id}`,label:`Role of ${n.name}`,value:n.
-role,options:l$,change:s=>e.setRole(n,s)})}
+role,options:c$,change:s=>e.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>e.revoke(n)}>
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var $0,l$,_0,c$,S0,h$=$(()=>{_();U();cn();
-G();J();Ut();$0=2e3,l$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);_0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var b0,c$,v0,d$,T0,p$=$(()=>{_();U();cn();
+G();J();Ut();b0=2e3,c$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);v0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4712,18 +4713,18 @@ G();J();Ut();$0=2e3,l$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);_0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;c$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,S0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Wr,ic=$(()=>{_();Wr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;d$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,T0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var jr,lc=$(()=>{_();jr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var u$={};et(u$,{show:()=>T0});async function T0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:M0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(A0(e,n));e.me=await ln(t.signal).
-catch(()=>null),e.waits=(await Ft().catch(()=>[])).length,n(),t.ready()}function M0(){if(location.pathname!=="\
+</p>`});var m$={};et(m$,{show:()=>M0});async function M0(t){t.title("Pair this device"),t.render(St("Asking the shop…"));
+let e={me:null,code:A0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(O0(e,n));e.me=await ln(t.signal).
+catch(()=>null),e.waits=(await Ft().catch(()=>[])).length,n(),t.ready()}function A0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function A0(t,e){let{me:n}=t;return n?n.role?O0(n):i`<div class="door">
+null,"",location.pathname),t}function O0(t,e){let{me:n}=t;return n?n.role?L0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${p$[Ce()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${p$[Ce()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${u$[Be()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${u$[Be()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4736,7 +4737,7 @@ null,"",location.pathname),t}function A0(t,e){let{me:n}=t;return n?n.role?O0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),E0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),N0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4756,7 +4757,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function O0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function L0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4764,23 +4765,23 @@ s,hint:"The owner sees this name in the list."})}
     <h1>This device is paired</h1>
     <p data-test="paired">${k("ok",Kt[e].word)} <b>${t.name}</b>: ${Kt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${Wr}
+    ${jr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${L0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${E0}>Unpair this device…</button>
     </p>
-  </div>`}async function L0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Zc()}async function E0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Xc(t.
-code,t.name.trim()),j(),ut(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Ro(n)}),e()}}var p$,m$=$(()=>{_();cn();Nt();Pt();nt();bt();G();J();ic();Ct();p$={revoked:"T\
+  </div>`}async function E0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Qc()}async function N0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Zc(t.
+code,t.name.trim()),j(),mt(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+t,{asking:!1,fault:Wo(n)}),e()}}var u$,f$=$(()=>{_();cn();Et();Pt();nt();bt();G();J();lc();Ct();u$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
-or half a year, so its pairing has ended."}});function f$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+or half a year, so its pairing has ended."}});function g$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>B0)throw new Error(
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>C0)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await To(`/import?${h}`,
-o,"application/json",n,N0)).body}catch(p){if(n.aborted)return;s.wrong=C0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function C0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var N0,
-B0,g$=$(()=>{U();N0=3e5,B0=6e7});function w$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,B0)).body}catch(p){if(n.aborted)return;s.wrong=P0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function P0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var B0,
+C0,$$=$(()=>{U();B0=3e5,C0=6e7});function y$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4799,10 +4800,10 @@ B0,g$=$(()=>{U();N0=3e5,B0=6e7});function w$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?I0(s,r):d}
-      ${a?a.imported?D0(a):R0(s,a,n):d}
+      ${r.length?R0(s,r):d}
+      ${a?a.imported?F0(a):W0(s,a,n):d}
     </div>
-  </section>`}function R0(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function W0(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4813,10 +4814,10 @@ B0,g$=$(()=>{U();N0=3e5,B0=6e7});function w$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${P0.map(([s,o])=>i`<tr>
+        ${I0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${b$(e.holds[s])}</td>
-              <td>${b$(e.here[s])}</td>
+              <td>${w$(e.holds[s])}</td>
+              <td>${w$(e.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
@@ -4831,33 +4832,33 @@ B0,g$=$(()=>{U();N0=3e5,B0=6e7});function w$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>W0(e)&&n()}>
+              @click=${()=>D0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var P0,$$,I0,b$,W0,D0,y$=$(()=>{_();G();Ut();P0=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],$$=8;I0=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var I0,b$,R0,w$,D0,F0,_$=$(()=>{_();G();Ut();I0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],b$=8;R0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
-      ${e.slice(0,$$).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${e.slice(0,b$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${e.length>$$?i`<p>There are more.</p>`:d}
+    ${e.length>b$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;b$=t=>t===""?"none":t,W0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),D0=({holds:t,
+  </div>`;w$=t=>t===""?"none":t,D0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),F0=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var _$={};et(_$,{show:()=>j0});async function j0(t){t.title("Copies and export");let e=f$({show:a,done:s,signal:t.
+  </div>`});var v$={};et(v$,{show:()=>H0});async function H0(t){t.title("Copies and export");let e=g$({show:a,done:s,signal:t.
 signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await T("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${H0(n)}
-          <div class="stack">${V0()}${w$(e)}</div>
-        </div>`)}a(),t.ready()}function H0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${U0(n)}
+          <div class="stack">${q0()}${y$(e)}</div>
+        </div>`)}a(),t.ready()}function U0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${U0(t)}</p>
+    <p data-test="standing">${G0(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4875,8 +4876,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${F0[a.kind]}</td>
-                    <td>${G0(a.size_bytes)}</td>
+                    <td>${j0[a.kind]}</td>
+                    <td>${V0(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4884,9 +4885,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function U0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function G0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function V0(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function q0(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4896,11 +4897,11 @@ copy yet")}function V0(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var F0,G0,v$=$(()=>{_();U();g$();bt();G();y$();Ut();F0={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};G0=t=>`${(t/1e6).toFixed(1)} MB`});async function k$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Re(h,zo(
-Jn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Uc(t),await Po(e)}var x$=$(()=>{U();
-Zn();We();$t()});function S$(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var j0,V0,k$=$(()=>{_();U();$$();bt();G();_$();Ut();j0={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};V0=t=>`${(t/1e6).toFixed(1)} MB`});async function x$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await je(h,Ko(
+Jn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Gc(t),await Io(e)}var S$=$(()=>{U();
+Zn();He();Nt()});function T$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
@@ -4912,59 +4913,59 @@ Zn();We();$t()});function S$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>q0(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>z0(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>z0(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>K0(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function q0(t){try{await k$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function z0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await Po(t.code),await ts())}var T$=$(()=>{_();dt();ae();x$();$t();bt();rt()});var O$={};et(O$,{show:()=>K0});async function K0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Ne().catch(()=>[]),Ft().catch(()=>[]),Co().catch(()=>[])]);e=
+  </section>`:d}async function z0(t){try{await x$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function K0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await Io(t.code),await ts())}var M$=$(()=>{_();dt();ae();S$();Nt();bt();lt()});var L$={};et(L$,{show:()=>Y0});async function Y0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Ee().catch(()=>[]),Ft().catch(()=>[]),Po().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${J0(o)}
+            ${X0(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${X0(o)}
+            ${Z0(o)}
           </section>
-          ${Y0()}
+          ${J0()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${Z0(e.entries)}
+            ${Q0(e.entries)}
           </section>
-          ${S$(e.lost)}
+          ${T$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${eS(e)} ${Wr}
+            ${nS(e)} ${jr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function Y0(){
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function J0(){
 let t=Un();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Kt[t].word}</b>: ${Kt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function J0(t){let{units:e,inches:n}=C(),s=o=>{Be(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function X0(t){let{units:e,inches:n}=C(),s=o=>{Ne(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
   ${K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function X0(t){let{theme:e,name:n}=C();
-return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Be({
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function Z0(t){let{theme:e,name:n}=C();
+return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ne({
 theme:s==="shop"?"shop":"day"}),t()}})}
-  ${O({name:"name",label:"Your name",value:n,change:s=>Be({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function Z0(t){return t.length?i`<ul class="waiting-list">
+  ${O({name:"name",label:"Your name",value:n,change:s=>Ne({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function Q0(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
-              <b>${A$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
+              <b>${O$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
               ${ot(e.queued_at)} by this device’s clock
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
@@ -4973,14 +4974,14 @@ hat the history says who."})}`}function Z0(t){return t.length?i`<ul class="waiti
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>Q0(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>tS(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>tS(e)}>
+                        @click=${()=>eS(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -4992,11 +4993,11 @@ hat the history says who."})}`}function Z0(t){return t.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>j()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
-    </p>`}function A$({kind:t,body:e}){if(t==="trial")return`${sn(e)}, step ${e.step}`;if(t==="note")return"No\
-te";let n=Object.keys(e).filter(s=>s in M$).map(s=>M$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function Q0(t){await Cc(t.id),await j()}async function tS(t){confirm(`Throw away ${A$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await No(t.id),await ts())}function eS({cards:t,total:e}){let{reached:n,
-at:s}=de(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
+    </p>`}function O$({kind:t,body:e}){if(t==="trial")return`${sn(e)}, step ${e.step}`;if(t==="note")return"No\
+te";let n=Object.keys(e).filter(s=>s in A$).map(s=>A$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
+was settled"}async function tS(t){await Pc(t.id),await j()}async function eS(t){confirm(`Throw away ${O$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await No(t.id),await ts())}function nS({cards:t,total:e}){let{reached:n,
+at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
         <dd data-test="kept-cards">${t}${e===null?d:` of ${e}`}</dd>
@@ -5016,39 +5017,39 @@ at:s}=de(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="t
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
-    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var M$,L$=$(
-()=>{_();U();cn();dt();Nt();Lt();nt();$t();bt();G();J();ic();Ms();T$();Ls();Ut();M$={title:"title",note:"note",
-archived:"in use or put away",settings:"settings"}});function ve(t){let e=sa(t.split("?")[0])?.route.needs;return!e||ht(e)}function sa(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of E$){let s=nS(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function nS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var A$,E$=$(
+()=>{_();U();cn();dt();Et();Ot();nt();Nt();bt();G();J();lc();Ms();M$();Ls();Ut();A$={title:"title",note:"note",
+archived:"in use or put away",settings:"settings"}});function _e(t){let e=la(t.split("?")[0])?.route.needs;return!e||ht(e)}function la(t){let e=t.split("/").filter(
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of N$){let s=sS(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function sS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=zs(n.code)),n}var E$,qd,es=$(()=>{dt();Lt();E$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Yd(),Kd))},
-{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(Kh(),zh))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(qp(),Vp))},{name:"part",path:"/part",needs:"parts.plan",
-load:()=>Promise.resolve().then(()=>(hm(),dm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Nm(),Em))},
-{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(Vm(),Gm))},{name:"step",path:"/c/:c\
-ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(Jm(),Ym))},{name:"trial",path:"/c/:code/trial/:s\
-tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(ff(),mf))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(xf(),kf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
-cards.change",load:()=>Promise.resolve().then(()=>(Mf(),Tf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
-cards.revise",load:()=>Promise.resolve().then(()=>(Lf(),Of))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(If(),Pf))},
-{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Ff(),Df))},{name:"labels",path:"/labe\
-ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(Hf(),jf))},{name:"chart",path:"/chart",needs:"\
-bends.chart",load:()=>Promise.resolve().then(()=>(qf(),Vf))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(Qf(),Zf))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(kg(),vg))},{name:"test-bend",path:"/shop\
-/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(Jg(),Yg))},{name:"learned",path:"\
-/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(t$(),Qg))},{name:"tools",path:"\
-/shop/:kind",load:()=>Promise.resolve().then(()=>(n$(),e$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(i$(),r$))},
-{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(h$(),d$))},{name:"pair",path:"\
-/pair",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(v$(),_$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(L$(),O$))}],qd=t=>E$.find(e=>e.name===t)});function Ge(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Pe(
+code&&(n.code=zs(n.code)),n}var N$,Jd,es=$(()=>{dt();Ot();N$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(Qd(),Zd))},
+{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(Yh(),Kh))},{name:"bench",path:"\
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(zp(),qp))},{name:"part",path:"/part",needs:"parts.plan",
+load:()=>Promise.resolve().then(()=>(pm(),hm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Bm(),Nm))},
+{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(qm(),Vm))},{name:"step",path:"/c/:c\
+ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(Xm(),Jm))},{name:"trial",path:"/c/:code/trial/:s\
+tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(gf(),ff))},{name:"history",path:"/c/:co\
+de/history",load:()=>Promise.resolve().then(()=>(Sf(),xf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+cards.change",load:()=>Promise.resolve().then(()=>(Af(),Mf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
+cards.revise",load:()=>Promise.resolve().then(()=>(Ef(),Lf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Rf(),If))},
+{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(jf(),Ff))},{name:"labels",path:"/labe\
+ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(Uf(),Hf))},{name:"chart",path:"/chart",needs:"\
+bends.chart",load:()=>Promise.resolve().then(()=>(zf(),qf))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(tg(),Qf))},
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(xg(),kg))},{name:"test-bend",path:"/shop\
+/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(Xg(),Jg))},{name:"learned",path:"\
+/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(e$(),t$))},{name:"tools",path:"\
+/shop/:kind",load:()=>Promise.resolve().then(()=>(s$(),n$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(l$(),i$))},
+{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(p$(),h$))},{name:"pair",path:"\
+/pair",load:()=>Promise.resolve().then(()=>(f$(),m$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(k$(),v$))},
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(E$(),L$))}],Jd=t=>N$.find(e=>e.name===t)});function qe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ce(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${oS}<span>Flangebook</span></a>
-        ${Ce()===null?i`<nav aria-label="Main">
-                ${sS.filter(([n])=>ve(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${aS}<span>Flangebook</span></a>
+        ${Be()===null?i`<nav aria-label="Main">
+                ${oS.filter(([n])=>_e(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${aS()}${rS()}${Ce()===null?iS():d}`,document.getElementById("masthead"))}function rS(){return Ks()?i`<p class="standing" data-test="held">
+      ${rS()}${iS()}${Be()===null?lS():d}`,document.getElementById("masthead"))}function iS(){return Ks()?i`<p class="standing" data-test="held">
       ${Ks()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -5057,8 +5058,8 @@ i`<div class="masthead">
       It is saved by itself then.
     </p>`:Ws()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
-    ${de().reached===!1?d:"Cards come from the shop."}
-  </p>`:d}function iS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=de(),r=o.filter(p=>ve(`/c/${p}\
+    ${Yt().reached===!1?d:"Cards come from the shop."}
+  </p>`:d}function lS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=Yt(),r=o.filter(p=>_e(`/c/${p}\
 /settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=Ws()?"":"Cards on this device still open.",h=t===
 !1?`Not connected to the shop. ${c}`:"";return!h&&!l&&!r.length&&!a?d:i`<p class="standing" data-test="standing">
     ${h} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
@@ -5066,23 +5067,23 @@ i`<div class="masthead">
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var sS,oS,aS,_i=$(()=>{_();cn();es();Qn();Ee();bt();sS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];oS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var oS,aS,rS,xi=$(()=>{_();cn();es();Qn();Le();bt();oS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];aS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,aS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,rS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});cn();_i();Pt();nt();bt();ae();async function B$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
-js");t.waiting&&N$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
-atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&N$(e)})}),await navigator.serviceWorker.
+      </p>`});cn();xi();Pt();nt();bt();ae();async function C$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+js");t.waiting&&B$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
+atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&B$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
-warn("The app could not be kept on this device:",t)}}function N$(t){Z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",t)}}function B$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}Io();ft(()=>Io());document.addEventListener("sync",()=>Ge());document.addEventListener("held",()=>Ge());document.
-addEventListener("storage",t=>{Ge(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&xe(),
-j())});document.addEventListener("turned-away",()=>{Ge(),document.documentElement.dataset.screen!=="pair"&&xe()});
-document.addEventListener("rights",()=>{Ce()===null&&document.documentElement.dataset.screen!=="pair"&&Gd()});
-Qc();Vd().finally(()=>{Od(),B$()});
+reload(),{once:!0}),t.postMessage("take over")}})}Ro();gt(()=>Ro());document.addEventListener("sync",()=>qe());document.addEventListener("held",()=>qe());document.
+addEventListener("storage",t=>{qe(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
+j())});document.addEventListener("turned-away",()=>{qe(),document.documentElement.dataset.screen!=="pair"&&ke()});
+document.addEventListener("rights",()=>{Be()===null&&document.documentElement.dataset.screen!=="pair"&&Kd()});
+td();Yd().finally(()=>{Ad(),C$()});
 /**
  * @license
  * Copyright 2017 Google LLC

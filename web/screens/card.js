@@ -3,12 +3,12 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call, Problem } from "../app/api.js";
 import { changeCard, openCard, settingOf } from "../app/cards.js";
 import { displayCode, readCode } from "../app/codes.js";
+import { seenShop } from "../app/crib.js";
 import { asShown, shownCard } from "../app/edits.js";
 import { newId, waitingFor } from "../app/outbox.js";
 import { onBenchMoves, resumeOnBench } from "../app/on_bench.js";
 import { go } from "../app/router.js";
 import { onSettings, settings } from "../app/settings.js";
-import { keptShop } from "../app/store.js";
 import { sync } from "../app/sync.js";
 import { angle, length, lengthUnit, words } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
@@ -114,7 +114,7 @@ function refuse(visit, template) {
 
 /** @param {string} code */
 async function metalName(code) {
-  const shop = await keptShop().catch(() => undefined);
+  const shop = await seenShop();
   return shop?.metals?.find((/** @type {any} */ metal) => metal.code === code)?.name ?? code;
 }
 

@@ -2,9 +2,9 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { displayCode } from "../app/codes.js";
+import { seenShop } from "../app/crib.js";
 import { waiting } from "../app/outbox.js";
 import { cardLines } from "../app/cards.js";
-import { keptShop } from "../app/store.js";
 import { kindsInWords, sync, syncStanding } from "../app/sync.js";
 import { offer, way } from "../app/view/offer.js";
 import { cardList } from "../app/view/cardlist.js";
@@ -66,7 +66,7 @@ export async function show(visit) {
 async function everythingKept() {
   const [{ list, where }, shop, queue] = await Promise.all([
     cardLines(),
-    keptShop().catch(() => undefined),
+    seenShop(),
     waiting().catch(() => []),
   ]);
   /** @type {Map<string, string>} */

@@ -2,8 +2,8 @@
 import { html } from "/vendor/lit-html/lit-html.js";
 import { openCard } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
+import { seenShop } from "../app/crib.js";
 import { onSettings } from "../app/settings.js";
-import { keptShop } from "../app/store.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { cardSheet } from "../app/view/card_sheet.js";
 import { paperChoice, printButton, sheet } from "../app/view/paper.js";
@@ -17,7 +17,7 @@ export async function show(visit) {
   /** @type {any[]} */
   let metals = [];
   const look = async () => {
-    metals = (await keptShop().catch(() => undefined))?.metals ?? metals;
+    metals = (await seenShop())?.metals ?? metals;
     if (card) draw();
   };
   function draw() {

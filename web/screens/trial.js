@@ -3,13 +3,13 @@ import { html } from "/vendor/lit-html/lit-html.js";
 import { Problem } from "../app/api.js";
 import { openCard, settingOf } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
+import { seenShop } from "../app/crib.js";
 import { fromFlange, gaugeAfter } from "../app/gauge_next.js";
 import { fromTable, middleOf, newSetting, readAngle, readMeasured } from "../app/measure.js";
 import { newId } from "../app/outbox.js";
 import { askBeforeLeaving } from "../app/router.js";
 import { send } from "../app/sending.js";
 import { settings } from "../app/settings.js";
-import { keptShop } from "../app/store.js";
 import { recount, sync } from "../app/sync.js";
 import { typedLength, typedMm } from "../app/units.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
@@ -74,7 +74,7 @@ export async function show(visit) {
   let card;
   // A device that is new to the shop hears of its press only when the first round is through.
   const followPress = async () => {
-    const byDepth = BY_DEPTH.includes((await keptShop().catch(() => undefined))?.press?.set_by);
+    const byDepth = BY_DEPTH.includes((await seenShop())?.press?.set_by);
     if (byDepth === state.byDepth || state.typed.set || state.sending || state.result) return;
     state.byDepth = byDepth;
     if (card && !visit.signal.aborted) draw();
