@@ -8,8 +8,6 @@ import pytest
 from browsing import by_test, call, plain_angle, show
 from playwright.sync_api import Page, expect
 
-REACHES_INTO_THE_APP = True  # conftest.options
-
 MEASURED = ("97", "110", "120")
 
 

@@ -8,8 +8,6 @@ from playwright.sync_api import Page
 
 from flangebook.planning.next_setting import next_setting
 
-REACHES_INTO_THE_APP = True  # conftest.options
-
 READ = """async ([step, trials, used]) => {
   const { fromTable } = await import("/app/measure.js");
   const { fromFlange } = await import("/app/gauge_next.js");

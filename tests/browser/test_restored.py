@@ -15,8 +15,6 @@ import pytest
 from browsing import PHONE, SILENCE, by_test, call, plain_angle, show, wait_ready
 from playwright.sync_api import BrowserContext, Page, expect
 
-REACHES_INTO_THE_APP = True  # conftest.options
-
 QUIET = f"{SILENCE}|ERR_FAILED"
 CARD = "SHE7FA1"
 TITLE = "Made after the backup"

@@ -18,8 +18,6 @@ from PIL import Image
 from playwright.sync_api import Browser, BrowserType, Page, Route, expect
 from secure import SecureShop, pair, trusting
 
-REACHES_INTO_THE_APP = True  # conftest.options
-
 CARD = "SHE7FA1"
 PROBLEM = "application/problem+json"
 

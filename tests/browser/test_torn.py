@@ -15,8 +15,6 @@ import pytest
 from browsing import by_test, call, plain_angle, show, wait_ready
 from playwright.sync_api import Error, Page, Route, expect
 
-REACHES_INTO_THE_APP = True  # conftest.options
-
 CARD = "SHE7FA1"
 SIGN_IN = "<!doctype html><title>Guest network</title><p>Sign in to go on."
 TITLE = "Asked for and cut off"
