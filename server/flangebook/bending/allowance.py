@@ -179,7 +179,7 @@ def allowance_navy(
         InputError: a size is unusable or the angle is no bend.
         RangeError: N below 1 degree.
 
-    Source: US Navy aviation training manual, sheet metal, https://tpub.com/air/13-19.htm.
+    Source: US Navy aviation training manual, sheet metal, "Computing Bend Allowance".
 
     >>> round(allowance_navy(90, 0.16, 0.040), 4)  # inches
     0.2772

@@ -45,8 +45,7 @@ def published_v_range_mm(thickness_mm: float) -> tuple[float, float]:
     Raises:
         InputError: the thickness is not above zero.
 
-    Source: die opening rule printed on a US averaged air-bend force chart,
-    https://it.scribd.com/document/414866806.
+    Source: die opening rule printed on a US averaged air-bend force chart.
 
     >>> published_v_range_mm(0.25 * 25.4)
     (50.8, 50.8)
