@@ -170,7 +170,7 @@ def test_the_wrong_method_hears_the_right_ones(
         ({"flats_mm": [40]}, "flats_mm"),
         ({"flats_mm": []}, "flats_mm"),
         ({"flats_mm": [40, 0]}, "flats_mm.1"),
-        ({"flats_mm": [40, "1,5"]}, "flats_mm.1"),
+        ({"flats_mm": [40, "1,500"]}, "flats_mm.1"),
         ({"flats_mm": [1] * 42}, "flats_mm"),
         ({"flats_mm": [1] * 500_000}, "flats_mm"),
         ({"flats_mm": "40, 60"}, "flats_mm"),

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import json
 import math
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -92,7 +94,8 @@ def test_spellings_that_are_known(text: str, kind: Kind, value: float):
         ("-inf mm", LENGTH),
         ("1e3", LENGTH),
         ("0x10", LENGTH),
-        ("1,5 mm", LENGTH),
+        ("1,200 mm", LENGTH),
+        ("1,", LENGTH),
         ("1.5.2", LENGTH),
         ("3 4", LENGTH),
         ("٣ mm", LENGTH),
@@ -153,6 +156,22 @@ def test_gauge_numbers_are_read_for_a_thickness_only(text: str, number: int):
 def test_gauge_numbers_that_are_none(text: str):
     with pytest.raises(InputError):
         read_thickness(text)
+
+
+TYPED = json.loads((Path(__file__).parent / "typed_lengths.json").read_text("utf-8"))
+
+
+@pytest.mark.parametrize("row", TYPED, ids=[row["typed"] for row in TYPED])
+def test_what_the_forms_and_the_shop_read_alike(row):
+    """tests/browser/test_typed_numbers.py holds the forms to the same rows."""
+    if row["on_mm_device"] is not None:
+        assert read(row["typed"], LENGTH) == pytest.approx(row["on_mm_device"], rel=1e-12)
+        return
+    with pytest.raises(InputError) as caught:
+        read(row["typed"], LENGTH)
+    for meaning in row["may_mean"]:
+        assert meaning in caught.value.right
+        read(meaning, LENGTH)
 
 
 @given(st.floats(-1e6, 1e6, allow_subnormal=False).map(lambda x: round(x, 4)))

@@ -168,9 +168,31 @@ export function lengthUnit() {
  * @returns {string}
  */
 export function typedLength(typed, unit = lengthUnit()) {
-  const text = typed.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
-  const bare = /^[+-]?(\d+(\.\d*)?|\.\d+|\d+\s*\/\s*\d+|\d+\s+\d+\s*\/\s*\d+)$/.test(text);
-  return bare ? `${text} ${unit}` : text;
+  const text = typed.trim();
+  if (TWO_WAYS.test(text)) return text;
+  const point = text.replace(/^(\d+),(\d+)(?![\d.,])/, "$1.$2");
+  const bare = /^[+-]?(\d+\.?\d*|\.\d+)$/.test(point) || (unit === "in" && FRACTION.test(point));
+  return bare ? `${point} ${unit}` : point;
+}
+
+// Some write a thousand so, others a decimal.
+const TWO_WAYS = /^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/;
+const FRACTION = /^(\d+[\s-]+)?\d+\s*\/\s*\d+$/;
+
+/**
+ * What a number may mean that can be read in two ways, or lacks its unit: 1,200 and, in mm, 1/8.
+ * @param {string} typed
+ * @param {"mm"|"in"} [unit] of a bare number
+ * @returns {string[]} each as it can be typed; empty when there is nothing to ask
+ */
+export function meanings(typed, unit = lengthUnit()) {
+  const text = typed.trim();
+  const [, first, last, after] = TWO_WAYS.exec(text) ?? [];
+  if (first) {
+    const point = String(Number(`${first}.${last}`));
+    return [point, `${first}${last}`].map((one) => (after ? `${one} ${after}` : one));
+  }
+  return unit === "mm" && FRACTION.test(text) ? [`${text} in`] : [];
 }
 
 /**

@@ -20,10 +20,12 @@ LONGEST = 40
 _NUMBER = re.compile(
     r"(?P<sign>[+-]?)(?:"
     r"(?:(?P<whole>\d{1,6})[ -])?(?P<top>\d{1,4})/(?P<bottom>\d{1,4})"
-    r"|(?P<decimal>\d{1,12}(?:\.\d{0,12})?|\.\d{1,12})"
+    r"|(?P<decimal>\d{1,12}(?:\.\d{0,12}|,\d{1,12})?|\.\d{1,12})"
     r")(?![\d.,/])",
     re.ASCII,
 )
+# Some write a thousand so, others a decimal: nobody can tell which is meant.
+_TWO_WAYS = re.compile(r"(?P<first>[1-9]\d{0,2}),(?P<last>\d{3})", re.ASCII)
 _GAUGE = re.compile(r"(?P<number>\d{1,2}) ?(?:ga|gauge|gage)\.?", re.IGNORECASE | re.ASCII)
 
 
@@ -181,7 +183,16 @@ def read(text: str, kind: Kind) -> float:
         raise InputError(f"{_shown(text)} is not {kind.called}.", right=_right(kind, short))
     spelling = " ".join(short[found.end() :].casefold().split())
     if not spelling and found["top"]:
-        raise InputError(f"{_shown(text)} is a fraction without a unit.", right="Write 1/8 in.")
+        right = f"Write {short} in." if kind is LENGTH else _right(kind, short)
+        raise InputError(f"{_shown(text)} is a fraction without a unit.", right=right)
+    if two := _TWO_WAYS.fullmatch(found["decimal"] or ""):
+        first, last = two.groups()
+        unit = f" {spelling}" if spelling else ""
+        point = f"{first}.{last}".rstrip("0").rstrip(".")
+        raise InputError(
+            f"{_shown(text)} can be {point} or {first}{last}.",
+            right=f"Write {point}{unit} or {first}{last}{unit}.",
+        )
     value = _value(found, text)
     return float(_converted(value, _unit(spelling, kind, text), kind))
 
@@ -204,7 +215,7 @@ def _value(found: re.Match[str], text: str) -> Fraction:
             raise InputError(f"{_shown(text)} divides by zero.", right="Write 1/8 in.")
         value = Fraction(int(found["top"]), int(found["bottom"])) + int(found["whole"] or 0)
     else:
-        decimal = found["decimal"]
+        decimal = found["decimal"].replace(",", ".")
         value = Fraction(f"0{decimal}" if decimal.startswith(".") else decimal.rstrip("."))
     return -value if found["sign"] == "-" else value
 
@@ -242,7 +253,7 @@ def _registry() -> Any:
 
 def _right(kind: Kind, text: str) -> str:
     if "," in text:
-        return "Write decimals with a point: 1.5."
+        return "Write 1.5 or 1500, without a comma."
     examples = {
         "length": "Write a number in mm, or with a unit: 3 mm, 0.125 in, 1/8 in.",
         "force": "Write a number in kN, or with a unit: 400 kN, 45 short tons.",

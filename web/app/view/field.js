@@ -1,6 +1,7 @@
 // Form fields with their label, hint and the server's word on what was wrong.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
+import { meanings } from "../units.js";
 
 /**
  * @typedef {object} FieldOptions
@@ -55,6 +56,24 @@ export function field({
       ${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}
       ${hint ? html`<span class="hint">${hint}</span>` : nothing}
     </span>
+    ${wrong.length ? mayMean(name, meanings(String(value)), change) : nothing}
+  </div>`;
+}
+
+/**
+ * One tap for each thing that was perhaps meant.
+ * @param {string} name
+ * @param {string[]} offered
+ * @param {(value: string) => void} change
+ */
+function mayMean(name, offered, change) {
+  return html`<div class="may-mean">
+    ${offered.map(
+      (one) =>
+        html`<button type="button" class="button" data-test="may-mean-${name}" @click=${() => change(one)}>
+          ${one}
+        </button>`,
+    )}
   </div>`;
 }
 
