@@ -6,7 +6,7 @@ import json
 from pathlib import Path
 
 import pytest
-from browsing import by_test, show
+from browsing import by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
 
 from flangebook.api.quantities import LENGTH, read
@@ -63,3 +63,86 @@ def test_an_eighth_without_a_unit_is_no_millimetre(page: Page, shop_server, cons
     by_test(page, "may-mean-thickness_mm").click()
     expect(by_test(page, "thickness_mm")).to_have_value("1/8 in")
     expect(by_test(page, "answer")).to_contain_text("Allow for")
+
+
+TON_KN = 8.896443230521  # 2000 lbf
+TONNE_KN = 9.80665  # 1000 kg under standard gravity (CGPM 1901)
+INCH = "localStorage.setItem('flangebook.settings', '{\"units\":\"inch\"}')"
+
+
+def save(page: Page, ready: str) -> None:
+    by_test(page, "save").click()
+    wait_ready(page, ready)
+
+
+@pytest.mark.parametrize(
+    ("typed", "kn", "shown_again"),
+    [
+        ("25", 25 * TON_KN, "25"),
+        ("25 tons", 25 * TON_KN, "25"),
+        ("25 short tons", 25 * TON_KN, "25"),
+        ("22,5", 22.5 * TON_KN, "22.5"),
+        ("25 t", 25 * TONNE_KN, "27.5578"),
+        ("25 tonnes", 25 * TONNE_KN, "27.5578"),
+        ("25 metric tons", 25 * TONNE_KN, "27.5578"),
+        ("250 kN", 250, "28.1011"),
+    ],
+)
+def test_forces_in_inch_and_tons(phone: Page, crib_server, typed: str, kn: float, shown_again: str):
+    """Every box of force is in tons there; what was not touched stays as it was kept."""
+    url = crib_server.url
+    before = call(f"{url}/api/v1/press")["press"]
+    show(phone, f"{url}/settings", "settings")
+    phone.evaluate(INCH)
+    show(phone, f"{url}/shop/press", "press")
+    expect(phone.locator("label[for=force_kn]")).to_contain_text("(tons)")
+    expect(phone.locator("label[for=force_per_m_limit_kn_per_m]")).to_contain_text("(tons/ft)")
+    by_test(phone, "force_kn").fill(typed)
+    save(phone, "shop")
+    after = call(f"{url}/api/v1/press")["press"]
+    assert after["force_kn"] == pytest.approx(kn, rel=1e-9)
+    changed = {name for name in before if before[name] != after[name]}
+    assert changed <= {
+        "force_kn",
+        "depth_zeroed_at",
+        "gauge_zeroed_at",
+    }  # another force: another press
+    show(phone, f"{url}/shop/press", "press")
+    expect(by_test(phone, "force_kn")).to_have_value(shown_again)
+
+
+def test_ratings_in_inch_and_tons_come_back_as_printed(phone: Page, crib_server):
+    """24 tons/ft, as the list prints it, can be typed."""
+    url = crib_server.url
+    show(phone, f"{url}/settings", "settings")
+    phone.evaluate(INCH)
+    for typed, per_m in (
+        ("24 tons/ft", 24 * TON_KN / 0.3048),
+        ("24", 24 * TON_KN / 0.3048),
+        ("80 t/m", 80 * TONNE_KN),
+    ):
+        show(phone, f"{url}/shop/dies/V16", "tool")
+        by_test(phone, "rating_kn_per_m").fill(typed)
+        save(phone, "tools")
+        die = next(d for d in call(f"{url}/api/v1/dies")["dies"] if d["code"] == "V16")
+        assert die["rating_kn_per_m"] == pytest.approx(per_m, rel=1e-9)
+
+
+def test_tons_on_a_device_in_mm_are_metric_and_it_says_so(phone: Page, crib_server):
+    url = crib_server.url
+    show(phone, f"{url}/shop/press", "press")
+    by_test(phone, "force_kn").fill("25 tons")
+    expect(phone.locator("#force_kn-more")).to_contain_text("metric tons: 245 kN")
+    save(phone, "shop")
+    assert call(f"{url}/api/v1/press")["press"]["force_kn"] == pytest.approx(25 * TONNE_KN)
+
+
+def test_a_rating_of_twelve_hundred_with_a_comma_is_asked_back(phone: Page, crib_server, console):
+    console.expect("422")
+    show(phone, f"{crib_server.url}/shop/dies/V16", "tool")
+    by_test(phone, "rating_kn_per_m").fill("1,200")
+    by_test(phone, "save").click()
+    by_test(phone, "may-mean-rating_kn_per_m").last.click()
+    save(phone, "tools")
+    dies = call(f"{crib_server.url}/api/v1/dies")["dies"]
+    assert next(d for d in dies if d["code"] == "V16")["rating_kn_per_m"] == 1200

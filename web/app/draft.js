@@ -3,7 +3,15 @@
 import { FIGURES, NUMBERS } from "./metal_fields.js";
 import { rowsOf, textOf } from "./openings.js";
 import { GROUPS } from "./tool_fields.js";
-import { lengthToType, typedLength } from "./units.js";
+import {
+  forceToType,
+  forceUnit,
+  lengthToType,
+  pointed,
+  ratingUnit,
+  typedForce,
+  typedLength,
+} from "./units.js";
 
 /** @typedef {import("./tool_fields.js").Draft} Draft */
 /** @typedef {import("./tool_fields.js").FieldSpec} FieldSpec */
@@ -17,7 +25,7 @@ const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
  * @returns {number|string|null}
  */
 export function typedNumber(text = "") {
-  const clean = text.trim().replace(/^([+-]?\d+),(\d+)$/, "$1.$2");
+  const clean = pointed(text);
   if (clean === "") return null;
   return PLAIN.test(clean) ? Number(clean) : clean;
 }
@@ -27,6 +35,9 @@ export function typedNumber(text = "") {
  * @returns {string|null}
  */
 const typedLengthOrNull = (text = "") => (text.trim() === "" ? null : typedLength(text));
+
+/** @param {string|undefined} text */
+const typedRating = (text = "") => (text.trim() === "" ? null : typedForce(text, ratingUnit()));
 
 /** @param {string|undefined} text */
 const lines = (text = "") =>
@@ -49,10 +60,11 @@ const TYPES = {
     show: (value) => (value === null || value === undefined ? "" : String(value)),
     take: typedNumber,
   },
-  rating: {
-    show: (value) => (value === null || value === undefined ? "" : String(value)),
-    take: typedNumber,
+  force: {
+    show: (value) => forceToType(value, forceUnit()),
+    take: (text = "") => (text.trim() === "" ? null : typedForce(text, forceUnit())),
   },
+  rating: { show: (value) => forceToType(value, ratingUnit()), take: typedRating },
   lengths: {
     show: (value) => (value ?? []).map(lengthToType).join(", "),
     take: (text = "") =>
@@ -91,7 +103,7 @@ function openingToType(opening) {
     face: opening.face,
     centre: lengthToType(opening.centre_mm),
     code: opening.code ?? "",
-    rating: show(opening.rating_kn_per_m),
+    rating: TYPES.rating.show(opening.rating_kn_per_m),
   };
 }
 
@@ -107,7 +119,7 @@ function openingToSend({ v, angle, radius, face, centre, code, rating }) {
     centre_mm: typedLengthOrNull(centre),
   };
   const given = Object.fromEntries(Object.entries(sizes).filter(([, value]) => value !== null));
-  return { ...given, face: face || "top", code: code || null, rating_kn_per_m: typedNumber(rating) };
+  return { ...given, face: face || "top", code: code || null, rating_kn_per_m: typedRating(rating) };
 }
 
 /**

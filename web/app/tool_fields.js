@@ -2,7 +2,8 @@
 
 /**
  * @typedef
- *   {"text"|"note"|"length"|"number"|"rating"|"lengths"|"points"|"pick"|"yes"|"openings"|"figure"} FieldType
+ *   {"text"|"note"|"length"|"number"|"force"|"rating"|"lengths"|"points"|
+ *     "pick"|"yes"|"openings"|"figure"} FieldType
  */
 /** @typedef {Record<string, string>} Draft what stands in the boxes, by field name */
 /**
@@ -31,7 +32,6 @@ const rating = {
   name: "rating_kn_per_m",
   label: "Rating",
   type: "rating",
-  unit: "kN/m",
   hint: "As stamped on the tool or in its maker's papers.",
 };
 /** @type {FieldSpec} */
@@ -265,7 +265,7 @@ export const GROUPS = {
       part: "what",
       fields: [
         name,
-        { name: "force_kn", label: "Full force", type: "number", unit: "kN" },
+        { name: "force_kn", label: "Full force", type: "force" },
         { name: "bed_length_mm", label: "Bed length", type: "length" },
         { name: "between_frames_mm", label: "Between the frames", type: "length" },
         { name: "open_height_mm", label: "Open height", type: "length" },
@@ -328,7 +328,6 @@ export const GROUPS = {
           name: "die_holder_rating_kn_per_m",
           label: "Rating of the die holder",
           type: "rating",
-          unit: "kN/m",
           hint: "As stamped on it or in its papers.",
           when: hasDieHolder,
         },
@@ -352,7 +351,6 @@ export const GROUPS = {
           name: "force_per_m_limit_kn_per_m",
           label: "Most force per length of bed",
           type: "rating",
-          unit: "kN/m",
           hint: "What bed and ram bear over a short length.",
         },
         {

@@ -3,6 +3,7 @@ import { settings } from "./settings.js";
 
 export const MM_PER_INCH = 25.4;
 const KN_PER_SHORT_TON = 8.896443230521; // 2000 lbf
+export const KN_PER_METRIC_TON = 9.80665;
 const KG_PER_POUND = 0.45359237;
 const M_PER_FOOT = 0.3048;
 
@@ -147,9 +148,41 @@ export function inSentence({ text, unit }) {
   return words({ text: unit === "in" ? text : text.replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, ""), unit });
 }
 
-/** The unit forces are shown in, and how many kN one of it is. */
+/** The unit forces are shown and typed in, and how many kN one of it is. */
 export function forceUnit() {
   return inch() ? { unit: "tons", size: KN_PER_SHORT_TON } : { unit: "kN", size: 1 };
+}
+
+/** The same for forces per length, in kN/m. */
+export function ratingUnit() {
+  return inch() ? { unit: "tons/ft", size: KN_PER_SHORT_TON / M_PER_FOOT } : { unit: "kN/m", size: 1 };
+}
+
+/**
+ * A force or a force per length for an input box, without unit.
+ * @param {number|null|undefined} value [kN] or [kN/m]
+ * @param {{size: number}} unit
+ * @returns {string}
+ */
+export function forceToType(value, { size }) {
+  if (value === null || value === undefined) return "";
+  return size === 1 ? String(value) : String(Number((value / size).toFixed(4)));
+}
+
+/**
+ * What a box of force sends: a bare number has this device's unit, and tons are its tons. The server reads
+ * all else and says what it does not understand.
+ * @param {string} typed
+ * @param {{unit: string}} unit
+ * @returns {string}
+ */
+export function typedForce(typed, { unit }) {
+  const text = pointed(typed);
+  if (BARE.test(text)) return `${text} ${unit}`.replace(" tons", " short tons");
+  return text.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i, (_, number, per = "") => {
+    const feet = per ? per.includes("ft") : inch();
+    return `${number}${feet ? "short tons" : "t"}${per}`;
+  });
 }
 
 /**
@@ -168,13 +201,20 @@ export function lengthUnit() {
  * @returns {string}
  */
 export function typedLength(typed, unit = lengthUnit()) {
-  const text = typed.trim();
-  if (TWO_WAYS.test(text)) return text;
-  const point = text.replace(/^(\d+),(\d+)(?![\d.,])/, "$1.$2");
-  const bare = /^[+-]?(\d+\.?\d*|\.\d+)$/.test(point) || (unit === "in" && FRACTION.test(point));
-  return bare ? `${point} ${unit}` : point;
+  const text = pointed(typed);
+  return BARE.test(text) || (unit === "in" && FRACTION.test(text)) ? `${text} ${unit}` : text;
 }
 
+/**
+ * With a decimal point for a decimal comma, unless the comma may part thousands.
+ * @param {string} typed
+ */
+export function pointed(typed) {
+  const text = typed.trim();
+  return TWO_WAYS.test(text) ? text : text.replace(/^([+-]?\d+),(\d+)(?![\d.,])/, "$1.$2");
+}
+
+const BARE = /^[+-]?(\d+\.?\d*|\.\d+)$/;
 // Some write a thousand so, others a decimal.
 const TWO_WAYS = /^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/;
 const FRACTION = /^(\d+[\s-]+)?\d+\s*\/\s*\d+$/;

@@ -1,325 +1,325 @@
-var W$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)W$(t,n,{get:e[n],enumerable:!0})};function D$(){try{let t=JSON.parse(localStorage.getItem(hc)??"null");return t?.refused?t:dc}catch{return dc}}function uc({
-role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Hn))return!1;Hn={role:t,refused:e};
-try{localStorage.setItem(hc,n)}catch{}return!0}function mc(t){t&&t!==Hn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var hc,dc,Hn,Un,ht,pc,Ot=$(()=>{hc="flangebook.rights",dc={role:"owner",refused:{}},Hn=D$();Un=
-()=>Hn.role,ht=t=>!Object.hasOwn(Hn.refused,t),pc=t=>Hn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return fc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function To(t,e,n,s,o=2e4){
-return fc("POST",t,e,{type:n,signal:s,timeout:o})}async function fc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+var z$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)z$(t,n,{get:e[n],enumerable:!0})};function q$(){try{let t=JSON.parse(localStorage.getItem(fc)??"null");return t?.refused?t:mc}catch{return mc}}function $c({
+role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Gn))return!1;Gn={role:t,refused:e};
+try{localStorage.setItem(fc,n)}catch{}return!0}function bc(t){t&&t!==Gn.role&&document.dispatchEvent(new CustomEvent(
+"other-role"))}var fc,mc,Gn,Vn,ht,gc,Ot=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},Gn=q$();Vn=
+()=>Gn.role,ht=t=>!Object.hasOwn(Gn.refused,t),gc=t=>Gn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return wc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Oo(t,e,n,s,o=2e4){
+return wc("POST",t,e,{type:n,signal:s,timeout:o})}async function wc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(mc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await Hr(u,p);let m=F$.includes(u.status)?null:await j$(u,r);return{status:u.status,body:m,
-etag:u.headers.get("ETag"),at:G$(u)}}async function j$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function Hr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
-n);return H$(s,e),s}function H$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
+any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(bc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await qr(u,p);let m=K$.includes(u.status)?null:await Y$(u,r);return{status:u.status,body:m,
+etag:u.headers.get("ETag"),at:Z$(u)}}async function Y$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+n:new F}}async function qr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
+n);return J$(s,e),s}function J$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function gc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function yc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Hr(c);for await(let h of U$(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await qr(c);for await(let h of X$(c.body,l)){let p=JSON.
 parse(h);if(p.problem)throw new A(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
-aborted||c instanceof A?c:new F}finally{clearTimeout(r)}}async function*U$(t,e){let n=t.pipeThrough(new TextDecoderStream).
+aborted||c instanceof A?c:new F}finally{clearTimeout(r)}}async function*X$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function $c(t,e,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function _c(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Hr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await qr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var A,F,F$,G$,U=$(()=>{Ot();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+o.href),1e4)}var A,F,K$,Z$,U=$(()=>{Ot();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
-super("The shop's server does not answer.")}};F$=[204,304];G$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function V$(){return bc||(bc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function q$(){return wc||
-(wc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function z$(t){let e=new Promise(
-(n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(on(t.result)),
-o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Mo.set(e,t),
-e}function K$(t){if(qr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+super("The shop's server does not answer.")}};K$=[204,304];Z$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function Q$(){return vc||(vc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function tb(){return kc||
+(kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function eb(t){let e=new Promise(
+(n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(rn(t.result)),
+o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Eo.set(e,t),
+e}function nb(t){if(Xr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});qr.set(t,e)}function kc(t){zr=t(zr)}function Y$(t){return q$().includes(t)?function(...e){return t.
-apply(Kr(this),e),on(this.request)}:function(...e){return on(t.apply(Kr(this),e))}}function J$(t){return typeof t==
-"function"?Y$(t):(t instanceof IDBTransaction&&K$(t),Vr(t,V$())?new Proxy(t,zr):t)}function on(t){if(t instanceof
-IDBRequest)return z$(t);if(Ur.has(t))return Ur.get(t);let e=J$(t);return Object.is(e,t)||(Ur.set(t,e),Mo.set(e,
-t)),e}function xc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=on(r);return s&&
-r.addEventListener("upgradeneeded",c=>{s(on(r.result),c.oldVersion,c.newVersion,on(r.transaction),c)}),n&&r.addEventListener(
+"abort",r)});Xr.set(t,e)}function Mc(t){Zr=t(Zr)}function sb(t){return tb().includes(t)?function(...e){return t.
+apply(Qr(this),e),rn(this.request)}:function(...e){return rn(t.apply(Qr(this),e))}}function ob(t){return typeof t==
+"function"?sb(t):(t instanceof IDBTransaction&&nb(t),Jr(t,Q$())?new Proxy(t,Zr):t)}function rn(t){if(t instanceof
+IDBRequest)return eb(t);if(Kr.has(t))return Kr.get(t);let e=ob(t);return Object.is(e,t)||(Kr.set(t,e),Eo.set(e,
+t)),e}function Ac(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=rn(r);return s&&
+r.addEventListener("upgradeneeded",c=>{s(rn(r.result),c.oldVersion,c.newVersion,rn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function yc(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(Gr[e])return Gr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=Z$.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||X$.includes(n)))return;let a=async function(r,...l){let c=this.
+"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function xc(t,e){if(!(t instanceof IDBDatabase&&
+!(e in t)&&typeof e=="string"))return;if(Yr[e])return Yr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=rb.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||ab.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return Gr[e]=a}async function*eb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,tb);for(Sc.set(n,e),Mo.set(n,Kr(e));e;)yield n,e=await(Yr.get(n)||e.continue()),
-Yr.delete(n)}function vc(t,e){return e===Symbol.asyncIterator&&Vr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Vr(t,[IDBIndex,IDBObjectStore])}var Vr,bc,wc,qr,Ur,Mo,zr,Kr,X$,Z$,Gr,Q$,_c,Yr,Sc,tb,Tc=$(()=>{Vr=(t,e)=>e.
-some(n=>t instanceof n);qr=new WeakMap,Ur=new WeakMap,Mo=new WeakMap;zr={get(t,e,n){if(t instanceof IDBTransaction){
-if(e==="done")return qr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
-return on(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Kr=t=>Mo.get(t);X$=["get","getKey","getAll","getAllKeys","count"],Z$=["put","add","delete",
-"clear"],Gr={};kc(t=>({...t,get:(e,n,s)=>yc(e,n)||t.get(e,n,s),has:(e,n)=>!!yc(e,n)||t.has(e,n)}));Q$=["advanc\
-e","continue","continuePrimaryKey"],_c={},Yr=new WeakMap,Sc=new WeakMap,tb={get(t,e){if(!Q$.includes(e))return t[e];
-let n=_c[e];return n||(n=_c[e]=function(...s){Yr.set(this,Sc.get(this)[e](...s))}),n}};kc(t=>({...t,get(e,n,s){
-return vc(e,n)?eb:t.get(e,n,s)},has(e,n){return vc(e,n)||t.has(e,n)}}))});function Jr(){return Gn??=xc("flangebook",nb,{upgrade:(t,e,n,s)=>ob(t,e,s),blocking:sb,terminated:Xr}).catch(t=>{
-throw Gn=void 0,t}),Gn}function Xr(){Gn=void 0}async function sb(){(await Gn)?.close(),Gn=void 0}async function ob(t,e,n){
+o&&c.done]))[0]};return Yr[e]=a}async function*cb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,lb);for(Oc.set(n,e),Eo.set(n,Qr(e));e;)yield n,e=await(ti.get(n)||e.continue()),
+ti.delete(n)}function Tc(t,e){return e===Symbol.asyncIterator&&Jr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
+"iterate"&&Jr(t,[IDBIndex,IDBObjectStore])}var Jr,vc,kc,Xr,Kr,Eo,Zr,Qr,ab,rb,Yr,ib,Sc,ti,Oc,lb,Ec=$(()=>{Jr=(t,e)=>e.
+some(n=>t instanceof n);Xr=new WeakMap,Kr=new WeakMap,Eo=new WeakMap;Zr={get(t,e,n){if(t instanceof IDBTransaction){
+if(e==="done")return Xr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+return rn(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
+tore")?!0:e in t}};Qr=t=>Eo.get(t);ab=["get","getKey","getAll","getAllKeys","count"],rb=["put","add","delete",
+"clear"],Yr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));ib=["advanc\
+e","continue","continuePrimaryKey"],Sc={},ti=new WeakMap,Oc=new WeakMap,lb={get(t,e){if(!ib.includes(e))return t[e];
+let n=Sc[e];return n||(n=Sc[e]=function(...s){ti.set(this,Oc.get(this)[e](...s))}),n}};Mc(t=>({...t,get(e,n,s){
+return Tc(e,n)?cb:t.get(e,n,s)},has(e,n){return Tc(e,n)||t.has(e,n)}}))});function ei(){return zn??=Ac("flangebook",db,{upgrade:(t,e,n,s)=>pb(t,e,s),blocking:hb,terminated:ni}).catch(t=>{
+throw zn=void 0,t}),zn}function ni(){zn=void 0}async function hb(){(await zn)?.close(),zn=void 0}async function pb(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await ab(n))}async function ab(t){
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await ub(n))}async function ub(t){
 let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.queued_at?-1:1),s=0;for(let{trial:o,
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
-ta").delete("cursor")}function rb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
+ta").delete("cursor")}function mb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var nb,Gn,Ao,Zr=$(()=>{Tc();nb=2;Ao=class extends Error{constructor(e){super(rb(e))}}});async function Vn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Oo=$(()=>{});function zt(t,e){return Lc(Ac,n=>Oc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Ac,durability:s="relaxed"}={}){
-return Lc(n,o=>Vn("writer",n/2,()=>Oc(t,"readwrite",{durability:s},e,o)))}async function Oc(t,e,n,s,o){let a=await cb(
-t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Lo.add(a),a.done.catch(()=>{}).finally(
-()=>Lo.delete(a));try{let r=await s(lb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ti(
-a),a.error??r}}async function cb(t,e,n){try{return(await Jr()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return Xr(),(await Jr()).transaction(t,e,n)}}function ti(t){try{t.abort()}catch{}}
-async function Lc(t,e){let n={now:!0},s=e(n);s.then(()=>Ec(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new qt),an?ib:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof qt&&db(n),r}finally{
-clearTimeout(o)}}function db(t){t.now=!1,t.transaction?.mode==="readwrite"&&ti(t.transaction),Ec(!0)}function Ec(t){
-t!==an&&(an=t,document.documentElement.dataset.storage=an?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:an}})))}var Ac,ib,qt,Lo,an,Qr,Ws,lb,Mc,Le=$(()=>{Zr();Oo();Ac=1e3,ib=100,qt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Lo=new Set,an=!1,Qr=!1,Ws=()=>an;lb=t=>({store:Mc(t.objectStore(
-t.objectStoreNames[0])),objectStore:e=>Mc(t.objectStore(e))}),Mc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{Qr||=Lo.size>
-0;for(let t of Lo)ti(t)});addEventListener("pageshow",t=>{t.persisted&&Qr&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:an}})),Qr=!1})});function Dt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+Error?t.message:String(t)}var db,zn,Lo,si=$(()=>{Ec();db=2;Lo=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var No=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Et(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
+return Bc(n,o=>qn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await $b(
+t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Co.add(a),a.done.catch(()=>{}).finally(
+()=>Co.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ai(
+a),a.error??r}}async function $b(t,e,n){try{return(await ei()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return ni(),(await ei()).transaction(t,e,n)}}function ai(t){try{t.abort()}catch{}}
+async function Bc(t,e){let n={now:!0},s=e(n);s.then(()=>Pc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+()=>l(new zt),ln?fb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&bb(n),r}finally{
+clearTimeout(o)}}function bb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ai(t.transaction),Pc(!0)}function Pc(t){
+t!==ln&&(ln=t,document.documentElement.dataset.storage=ln?"silent":"answers",document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:ln}})))}var Nc,fb,zt,Co,ln,oi,Fs,gb,Lc,Ee=$(()=>{si();No();Nc=1e3,fb=100,zt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Co=new Set,ln=!1,oi=!1,Fs=()=>ln;gb=t=>({store:Lc(t.objectStore(
+t.objectStoreNames[0])),objectStore:e=>Lc(t.objectStore(e))}),Lc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{oi||=Co.size>
+0;for(let t of Co)ai(t)});addEventListener("pageshow",t=>{t.persisted&&oi&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:ln}})),oi=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Bc(t){try{return await Lt(["outbox","meta"],e=>ub(e,t),Nc)}catch(e){throw new Ao(
-e)}}async function ub(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
-ei).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function Cc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
-"number")??0)+1;return t.put(e,"number"),e})}async function Ft(){return(await zt("outbox",({store:t})=>t.getAll())).
-sort(ei)}async function rn(t){return(await Ft()).filter(e=>e.code===t)}async function Ds(t){return zt("outbox",
-({store:e})=>e.get(t))}async function Eo(t){return zt("sent",({store:e})=>e.get(t))}async function qn(t,e){await Lt(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Nc)}async function No(t){let e=await Ds(
-t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Bo(t,e.after)}async function Bo(t,e,n=()=>!0){for(let s of await Ft())
-s.after===t&&n(s)&&await qn(s.id,{after:e})}async function Fs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
-...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
-objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Ic(t){
-let e=Date.parse(t)-hb*pb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
-e&&n.delete(s.id)})}async function Rc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
-sort(ei),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var hb,pb,Nc,ei,Pc,Et=$(()=>{Zr();Le();hb=90,pb=864e5,
-Nc={durability:"strict"};ei=(t,e)=>t.number-e.number;Pc=t=>qn(t,{refused:void 0})});async function Qt(t){return zt("cards",({store:e})=>e.get(t))}async function Ee(){return(await zt("list",({store:e})=>e.
-getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
-let n=await e.objectStore("cards").get(t.code);return n&&fb(t,n)?n:(Wc(e,t),t)})}function Wc(t,e){t.objectStore(
-"cards").put(e),t.objectStore("list").put(gb(e))}function gb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
+"$1-$2-$3-$4-$5")}async function Ic(t){try{return await Et(["outbox","meta"],e=>_b(e,t),Rc)}catch(e){throw new Lo(
+e)}}async function _b(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
+ri).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function Wc(){return Et("meta",async({store:t})=>{let e=(await t.get(
+"number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
+sort(ri)}async function cn(t){return(await Dt()).filter(e=>e.code===t)}async function js(t){return qt("outbox",
+({store:e})=>e.get(t))}async function Bo(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Et(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Po(t){let e=await js(
+t);await Et("outbox",({store:n})=>n.delete(t)),e?.after&&await Ro(t,e.after)}async function Ro(t,e,n=()=>!0){for(let s of await Dt())
+s.after===t&&n(s)&&await Kn(s.id,{after:e})}async function Hs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
+...l}=t;try{await Et(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
+objectStore("outbox").delete(t.id)})}catch{await Et("outbox",({store:c})=>c.delete(t.id))}}async function Fc(t){
+let e=Date.parse(t)-wb*yb;await Et("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
+e&&n.delete(s.id)})}async function jc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
+sort(ri),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Rc,ri,Dc,Lt=$(()=>{si();Ee();wb=90,yb=864e5,
+Rc={durability:"strict"};ri=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function Qt(t){return qt("cards",({store:e})=>e.get(t))}async function Le(){return(await qt("list",({store:e})=>e.
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Et(["cards","list"],async e=>{
+let n=await e.objectStore("cards").get(t.code);return n&&kb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
+"cards").put(e),t.objectStore("list").put(xb(e))}function xb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Dc(){return zt("list",({store:t})=>t.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Fc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Co(){return zt("meta",({store:t})=>t.get("shop"))}async function jc(){
-return zt("meta",({store:t})=>t.get("cursor"))}async function Hc(t){let e=t.reset||await $b()?["outbox","sent",
-"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await bb(n),await Rc(n));let s=new Set(e.
-length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Wc(n,a),s.has(a.code)&&await wb(n,a);
-let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:mb})}
-async function bb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
-s);e.clear(),t.objectStore("list").clear()}async function wb(t,e){let n=await t.objectStore("lost").get(e.code);
+worst:l,trials:p,archived:c,settle:b}}async function Uc(){return qt("list",({store:t})=>t.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Gc(){let t=["cards","list","meta","sent","lost"];await Et(t,e=>{for(let n of t)
+e.objectStore(n).clear()})}async function Io(){return qt("meta",({store:t})=>t.get("shop"))}async function Vc(){
+return qt("meta",({store:t})=>t.get("cursor"))}async function zc(t){let e=t.reset||await Sb()?["outbox","sent",
+"lost"]:[];await Et(["cards","list","meta",...e],async n=>{t.reset&&(await Tb(n),await jc(n));let s=new Set(e.
+length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Hc(n,a),s.has(a.code)&&await Mb(n,a);
+let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:vb})}
+async function Tb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
+s);e.clear(),t.objectStore("list").clear()}async function Mb(t,e){let n=await t.objectStore("lost").get(e.code);
 t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
-Uc(e.code,r,l-a.length)))}function Uc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Gc(t){await Lt("outbox",({store:e})=>{
-t.trials.forEach((n,s)=>{e.put({...Uc(t.code,n,s-t.trials.length),missing:!0})})})}async function Po(){return zt(
-["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Io(t){
-await Lt("lost",({store:e})=>e.delete(t))}var mb,fb,$b,Nt=$(()=>{Et();Le();mb=2e4;fb=(t,e)=>t.revision<e.revision||
-t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);$b=async()=>await zt(
-"lost",({store:t})=>t.count())>0});function yb(){try{return{...Vc,...JSON.parse(localStorage.getItem(qc)??"{}")}}catch{return{...Vc}}}function C(){
-return zn}function Ne(t){zn={...zn,...t};try{localStorage.setItem(qc,JSON.stringify(zn))}catch{}Ro();for(let e of ni)
-e(zn)}function gt(t,e){ni.add(t),e?.addEventListener("abort",()=>ni.delete(t))}function Ro(){document.documentElement.
-dataset.theme=zn.theme}var qc,Vc,ni,zn,nt=$(()=>{qc="flangebook.settings",Vc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},ni=new Set,zn=yb()});function Jc(t){return js!==null&&t!=="pair"&&!(Kc?.labels_open&&_b.includes(t))}async function ln(t){si+=1;try{
-let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Kc=e,uc(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{si-=1}}async function Xc(t){js!==t&&(js=t,await Promise.all([ln().catch(()=>null),Fc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Zc(t,e){let{body:n}=await T(
-"POST","/pair",{body:{code:t,name:e}});return C().name||Ne({name:n.name}),js=null,Yc=performance.now(),await ln(),
-n}async function Qc(){await T("POST","/leave",{}),await Xc("unknown")}function td(){document.addEventListener(
-"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Yc&&Xc(e)}),document.addEventListener("other-role",zc),Un()!=="\
-owner"&&zc()}function zc(){si||ln().catch(()=>null)}var Kt,_b,Kc,js,Yc,si,Be,Wo,cn=$(()=>{U();Ot();Nt();nt();Kt=
+qc(e.code,r,l-a.length)))}function qc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
+kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Et("outbox",({store:e})=>{
+t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Wo(){return qt(
+["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Do(t){
+await Et("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Nt=$(()=>{Lt();Ee();vb=2e4;kb=(t,e)=>t.revision<e.revision||
+t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Sb=async()=>await qt(
+"lost",({store:t})=>t.count())>0});function Ab(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function B(){
+return Yn}function Ne(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}Fo();for(let e of ii)
+e(Yn)}function $t(t,e){ii.add(t),e?.addEventListener("abort",()=>ii.delete(t))}function Fo(){document.documentElement.
+dataset.theme=Yn.theme}var Jc,Yc,ii,Yn,nt=$(()=>{Jc="flangebook.settings",Yc={units:"mm",inches:"decimal",theme:"\
+day",name:"",paper:"A4"},ii=new Set,Yn=Ab()});function td(t){return Us!==null&&t!=="pair"&&!(Zc?.labels_open&&Ob.includes(t))}async function dn(t){li+=1;try{
+let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Zc=e,$c(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{li-=1}}async function ed(t){Us!==t&&(Us=t,await Promise.all([dn().catch(()=>null),Gc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function nd(t,e){let{body:n}=await T(
+"POST","/pair",{body:{code:t,name:e}});return B().name||Ne({name:n.name}),Us=null,Qc=performance.now(),await dn(),
+n}async function sd(){await T("POST","/leave",{}),await ed("unknown")}function od(){document.addEventListener(
+"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Qc&&ed(e)}),document.addEventListener("other-role",Xc),Vn()!=="\
+owner"&&Xc()}function Xc(){li||dn().catch(()=>null)}var Kt,Ob,Zc,Us,Qc,li,Ce,jo,hn=$(()=>{U();Ot();Nt();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},_b=["\
-card","step"],Kc=null,js=null,Yc=-1/0,si=0,Be=()=>js;Wo=t=>t instanceof A||t instanceof Error?t.message:String(
-t)});function dd(t,e){if(!li(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return nd!==
-void 0?nd.createHTML(e):e}function un(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Gs(e)?
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Ob=["\
+card","step"],Zc=null,Us=null,Qc=-1/0,li=0,Ce=()=>Us;jo=t=>t instanceof A||t instanceof Error?t.message:String(
+t)});function md(t,e){if(!ui(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return rd!==
+void 0?rd.createHTML(e):e}function fn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=zs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=un(t,o._$AS(t,e.values),o,s)),e}var ai,ed,Do,nd,ri,
-we,ii,vb,pn,Us,Gs,li,ld,oi,Hs,sd,od,dn,ad,rd,cd,ci,i,x,IS,le,d,id,hn,hd,Vs,Fo,Kn,mn,jo,Ho,Uo,Go,pd,kb,Ce,_=$(()=>{
-ai=globalThis,ed=t=>t,Do=ai.trustedTypes,nd=Do?Do.createPolicy("lit-html",{createHTML:t=>t}):void 0,ri="$lit$",
-we=`lit$${Math.random().toFixed(9).slice(2)}$`,ii="?"+we,vb=`<${ii}>`,pn=document,Us=()=>pn.createComment(""),
-Gs=t=>t===null||typeof t!="object"&&typeof t!="function",li=Array.isArray,ld=t=>li(t)||typeof t?.[Symbol.iterator]==
-"function",oi=`[ 	
-\f\r]`,Hs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,sd=/-->/g,od=/>/g,dn=RegExp(`>|${oi}(?:([^\\s"'\
->=/]+)(${oi}*=${oi}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),ad=/'/g,rd=/"/g,cd=/^(?:script|style|textarea|title)$/i,ci=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=ci(1),x=ci(2),IS=ci(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),id=new WeakMap,
-hn=pn.createTreeWalker(pn,129);hd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Hs;for(let l=0;l<
-n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Hs?p[1]===
-"!--"?r=sd:p[1]!==void 0?r=od:p[2]!==void 0?(cd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=dn):p[3]!==void 0&&(r=
-dn):r===dn?p[0]===">"?(r=o??Hs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?dn:p[3]===
-'"'?rd:ad):r===rd||r===ad?r=dn:r===sd||r===od?r=Hs:(r=dn,o=void 0);let f=r===dn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Hs?c+vb:u>=0?(s.push(h),c.slice(0,u)+ri+c.slice(u)+we+f):c+we+(u===-2?l:f)}return[dd(t,a+(t[n]||"<?>")+
-(e===2?"</svg>":e===3?"</math>":"")),s]},Vs=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=hd(e,n);if(this.el=t.createElement(h,s),hn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=hn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(ri)){let m=p[r++],
-f=o.getAttribute(u).split(we),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?jo:b[1]==="?"?Ho:b[1]==="@"?Uo:mn}),o.removeAttribute(u)}else u.startsWith(we)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(cd.test(o.tagName)){let u=o.textContent.split(we),m=u.length-1;if(m>0){o.textContent=
-Do?Do.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Us()),hn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],Us())}}}else if(o.nodeType===8)if(o.data===ii)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-we,u+1))!==-1;)c.push({type:7,index:a}),u+=we.length-1}a++}}static createElement(e,n){let s=pn.createElement("\
-template");return s.innerHTML=e,s}};Fo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=fn(t,o._$AS(t,e.values),o,s)),e}var di,ad,Ho,rd,hi,
+be,pi,Eb,mn,Vs,zs,ui,pd,ci,Gs,id,ld,pn,cd,dd,ud,mi,i,x,GS,ie,d,hd,un,fd,qs,Uo,Jn,gn,Go,Vo,zo,qo,gd,Lb,Be,_=$(()=>{
+di=globalThis,ad=t=>t,Ho=di.trustedTypes,rd=Ho?Ho.createPolicy("lit-html",{createHTML:t=>t}):void 0,hi="$lit$",
+be=`lit$${Math.random().toFixed(9).slice(2)}$`,pi="?"+be,Eb=`<${pi}>`,mn=document,Vs=()=>mn.createComment(""),
+zs=t=>t===null||typeof t!="object"&&typeof t!="function",ui=Array.isArray,pd=t=>ui(t)||typeof t?.[Symbol.iterator]==
+"function",ci=`[ 	
+\f\r]`,Gs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,pn=RegExp(`>|${ci}(?:([^\\s"'\
+>=/]+)(${ci}*=${ci}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),cd=/'/g,dd=/"/g,ud=/^(?:script|style|textarea|title)$/i,mi=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=mi(1),x=mi(2),GS=mi(3),ie=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
+un=mn.createTreeWalker(mn,129);fd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Gs;for(let l=0;l<
+n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Gs?p[1]===
+"!--"?r=id:p[1]!==void 0?r=ld:p[2]!==void 0?(ud.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=pn):p[3]!==void 0&&(r=
+pn):r===pn?p[0]===">"?(r=o??Gs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?pn:p[3]===
+'"'?dd:cd):r===dd||r===cd?r=pn:r===id||r===ld?r=Gs:(r=pn,o=void 0);let f=r===pn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Gs?c+Eb:u>=0?(s.push(h),c.slice(0,u)+hi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
+(e===2?"</svg>":e===3?"</math>":"")),s]},qs=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=fd(e,n);if(this.el=t.createElement(h,s),un.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=un.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(hi)){let m=p[r++],
+f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
+"."?Go:b[1]==="?"?Vo:b[1]==="@"?zo:gn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(ud.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
+Ho?Ho.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Vs()),un.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],Vs())}}}else if(o.nodeType===8)if(o.data===pi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=mn.createElement("\
+template");return s.innerHTML=e,s}};Uo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
-_$AD,o=(e?.creationScope??pn).importNode(n,!0);hn.currentNode=o;let a=hn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let h;c.type===2?h=new Kn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-e):c.type===6&&(h=new Go(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=hn.nextNode(),r++)}return hn.currentNode=
-pn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
-s._$AI(e[n])),n++}},Kn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
+_$AD,o=(e?.creationScope??mn).importNode(n,!0);un.currentNode=o;let a=un.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+if(r===c.index){let h;c.type===2?h=new Jn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
+e):c.type===6&&(h=new qo(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=un.nextNode(),r++)}return un.currentNode=
+mn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
+s._$AI(e[n])),n++}},Jn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=un(this,e,n),Gs(e)?e===d||e==null||e===""?(this.
-_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
-void 0?this.T(e):ld(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
-_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Gs(this._$AH)?this._$AA.nextSibling.data=e:this.
-T(pn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=Vs.createElement(dd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Fo(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=id.get(e.strings);return n===void 0&&id.
-set(e.strings,n=new Vs(e)),n}k(e){li(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
-o===n.length?n.push(s=new t(this.O(Us()),this.O(Us()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=fn(this,e,n),zs(e)?e===d||e==null||e===""?(this.
+_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==ie&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
+void 0?this.T(e):pd(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
+_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&zs(this._$AH)?this._$AA.nextSibling.data=e:this.
+T(mn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
+void 0&&(s.el=qs.createElement(md(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Uo(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=hd.get(e.strings);return n===void 0&&hd.
+set(e.strings,n=new qs(e)),n}k(e){ui(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+o===n.length?n.push(s=new t(this.O(Vs()),this.O(Vs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
-let s=ed(e).nextSibling;ed(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
-mn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
+let s=ad(e).nextSibling;ad(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
+gn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)e=un(this,e,n,0),r=!Gs(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
-for(e=a[0],c=0;c<a.length-1;c++)h=un(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!Gs(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)e=fn(this,e,n,0),r=!zs(e)||e!==this._$AH&&e!==ie,r&&(this._$AH=e);else{let l=e,c,h;
+for(e=a[0],c=0;c<a.length-1;c++)h=fn(this,l[s+c],n,c),h===ie&&(h=this._$AH[c]),r||=!zs(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,e??"")}},jo=class extends mn{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},Ho=class extends mn{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Uo=class extends mn{constructor(e,n,s,o,a){super(
-e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=un(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
+name):this.element.setAttribute(this.name,e??"")}},Go=class extends gn{constructor(){super(...arguments),this.
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},Vo=class extends gn{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},zo=class extends gn{constructor(e,n,s,o,a){super(
+e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=fn(this,e,n,0)??d)===ie)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Go=class{constructor(e,n,s){
+function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},qo=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-un(this,e)}},pd={M:ri,P:we,A:ii,C:1,L:hd,R:Fo,D:ld,V:un,I:Kn,H:mn,N:Ho,U:Uo,B:jo,F:Go},kb=ai.litHtmlPolyfillSupport;
-kb?.(Vs,Kn),(ai.litHtmlVersions??=[]).push("3.3.3");Ce=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Kn(e.insertBefore(Us(),a),a,void 0,n??{})}return o._$AI(
-t),o}});function zs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
-return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=zs(t),n=[...e].filter(s=>!qs.includes(
+fn(this,e)}},gd={M:hi,P:be,A:pi,C:1,L:fd,R:Uo,D:pd,V:fn,I:Jn,H:gn,N:Vo,U:zo,B:Go,F:qo},Lb=di.litHtmlPolyfillSupport;
+Lb?.(qs,Jn),(di.litHtmlVersions??=[]).push("3.3.3");Be=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(Vs(),a),a,void 0,n??{})}return o._$AI(
+t),o}});function Ys(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
+return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Ys(t),n=[...e].filter(s=>!Ks.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
-fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:md(
+fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:bd(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function di(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>qs[n%qs.length]).join("");return e+md(e)}function md(t){let e=0,n=2;for(let s of t)
-e^=ud(n,qs.indexOf(s)),n=ud(n,2);return qs[e]}function ud(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var qs,dt=$(()=>{qs="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var fn,Vo,Yn,hi=$(()=>{fn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Vo=t=>(...e)=>({
-_$litDirective$:t,values:e}),Yn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var jS,fd,xb,qo,pi=$(()=>{_();({I:jS}=pd),fd=t=>t.strings===void 0,xb={},qo=(t,e=xb)=>t._$AH=e});var _t,Pe=$(()=>{_();hi();pi();_t=Vo(class extends Yn{constructor(t){if(super(t),t.type!==fn.PROPERTY&&t.type!==
-fn.ATTRIBUTE&&t.type!==fn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!fd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
-e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===fn.PROPERTY){if(e===n[s])return le}else if(t.
-type===fn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===fn.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return le;return qo(t),e}})});function Jn(t,e=bd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function gd(t){return Array.
+ two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function fi(){let t=crypto.getRandomValues(
+new Uint8Array(6)),e=Array.from(t,n=>Ks[n%Ks.length]).join("");return e+bd(e)}function bd(t){let e=0,n=2;for(let s of t)
+e^=$d(n,Ks.indexOf(s)),n=$d(n,2);return Ks[e]}function $d(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Ks,dt=$(()=>{Ks="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var $n,Ko,Xn,gi=$(()=>{$n={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Ko=t=>(...e)=>({
+_$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var YS,wd,Nb,Yo,$i=$(()=>{_();({I:YS}=gd),wd=t=>t.strings===void 0,Nb={},Yo=(t,e=Nb)=>t._$AH=e});var _t,Pe=$(()=>{_();gi();$i();_t=Ko(class extends Xn{constructor(t){if(super(t),t.type!==$n.PROPERTY&&t.type!==
+$n.ATTRIBUTE&&t.type!==$n.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+ bindings");if(!wd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
+e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===$n.PROPERTY){if(e===n[s])return ie}else if(t.
+type===$n.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return ie}else if(t.type===$n.ATTRIBUTE&&n.getAttribute(
+s)===e+"")return ie;return Yo(t),e}})});function Zn(t,e=vd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function yd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
-t??null}function Xn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
-h,p]=[t[l],e[l]];h!==void 0&&!zo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
-let[o,a,r]=[t.settings,e.settings??[],n.settings].map(wd);for(let l of new Set([...o.keys(),...a.keys()])){let[
-c,h,p]=[o.get(l),a.get(l),r.get(l)];$d(c,h)||$d(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
-shop:p,yours:c,before:h})}return s}function yd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
+t??null}function Qn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
+h,p]=[t[l],e[l]];h!==void 0&&!Jo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
+let[o,a,r]=[t.settings,e.settings??[],n.settings].map(kd);for(let l of new Set([...o.keys(),...a.keys()])){let[
+c,h,p]=[o.get(l),a.get(l),r.get(l)];_d(c,h)||_d(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
+shop:p,yours:c,before:h})}return s}function xd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
-return s;let r=wd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var bd,zo,Ko,ui,wd,$d,Zn=$(()=>{bd=["title","note","archived","settin\
-gs"];zo=(t,e)=>JSON.stringify(gd(t))===JSON.stringify(gd(e));Ko=(t,e)=>Jn(t,bd.filter(n=>n in t&&!zo(t[n],e[n]))),
-ui=({before:t={}},e)=>Object.keys(t).every(n=>zo(t[n],e[n]));wd=t=>new Map(t.map(e=>[e.step,e])),$d=(t,e)=>zo(
-t?[t]:[],e?[e]:[])});async function Yo(t){mi.add(t.id);try{return await _d(t)}finally{mi.delete(t.id)}}async function _d(t){let e;try{
-e=await Bc(t)}catch(n){let s=await Ab(t);return s||(await Mb(n),_d(t))}try{return await kd(e,4e3)??{where:"her\
-e",answer:null}}catch(n){if(n instanceof F||n instanceof qt||!gi(n))return{where:"here",answer:null};throw await No(
-e.id),n}}async function Mb(t){fi.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
-setTimeout(e,Sb),document.addEventListener("storage",e,{once:!0})}),fi.delete(t),document.dispatchEvent(new CustomEvent(
-"held"))}async function Ab(t){try{return{where:"shop",answer:(await Sd({...t,number:0,queued_at:""},8e3)).body}}catch(e){
-if(e instanceof F||!gi(e))return null;throw e}}async function vd(){return Vn("outbox",Tb,Ob)}async function Ob(){
-let t=0;for(let{id:e}of await Ft()){if(mi.has(e))continue;let n=await Ds(e);if(!(!n||!await Lb(n)))try{await kd(
-n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;gi(s)&&await qn(n.id,{refused:s.message,missing:s.status===404})}}
-return{sent:t,left:(await Ft()).length}}async function kd(t,e){if(!await Eb(t))return null;let n=await Ds(t.id)??
-t;try{let s=await(n.parked?Td(n,e):Sd(n,e));return await xd(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
-if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Nb(n,e)}}async function Eb({id:t,code:e,after:n,
-before:s,parked:o}){if(!n||o)return!0;if(await Ds(n))return!1;if(!(await Eo(n))?.proposed)return!0;let a=await Qt(
-e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await qn(t,ui({before:s},a)?{after:a.revision_id}:{parked:!0}),
-!0)}async function Nb(t,e){if(t.body.part)throw new A(Bb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
-await ie(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Xn(t.body,t.before??{},n).
-length)return await Fs(t,s),await Bo(t.id,n.revision_id,l=>ui(l,n)),{where:o?"settle":"shop",answer:n};let a={
-...t,parked:!0};await qn(t.id,{parked:!0});let r=await Td(a,e);return await xd(a,r),{where:"settle",answer:r.body}}
-async function xd(t,{body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
-t.after&&await Bo(t.id,t.after)),await Fs(t,n,!!t.parked),await Ic(n)}function Sd({kind:t,code:e,id:n,body:s,after:o,
+return s;let r=kd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
+c)}return{...s,settings:[...r.values()]}}var vd,Jo,Xo,bi,kd,_d,ts=$(()=>{vd=["title","note","archived","settin\
+gs"];Jo=(t,e)=>JSON.stringify(yd(t))===JSON.stringify(yd(e));Xo=(t,e)=>Zn(t,vd.filter(n=>n in t&&!Jo(t[n],e[n]))),
+bi=({before:t={}},e)=>Object.keys(t).every(n=>Jo(t[n],e[n]));kd=t=>new Map(t.map(e=>[e.step,e])),_d=(t,e)=>Jo(
+t?[t]:[],e?[e]:[])});async function Zo(t){wi.add(t.id);try{return await Sd(t)}finally{wi.delete(t.id)}}async function Sd(t){let e;try{
+e=await Ic(t)}catch(n){let s=await Rb(t);return s||(await Pb(n),Sd(t))}try{return await Md(e,4e3)??{where:"her\
+e",answer:null}}catch(n){if(n instanceof F||n instanceof zt||!_i(n))return{where:"here",answer:null};throw await Po(
+e.id),n}}async function Pb(t){yi.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
+setTimeout(e,Cb),document.addEventListener("storage",e,{once:!0})}),yi.delete(t),document.dispatchEvent(new CustomEvent(
+"held"))}async function Rb(t){try{return{where:"shop",answer:(await Od({...t,number:0,queued_at:""},8e3)).body}}catch(e){
+if(e instanceof F||!_i(e))return null;throw e}}async function Td(){return qn("outbox",Bb,Ib)}async function Ib(){
+let t=0;for(let{id:e}of await Dt()){if(wi.has(e))continue;let n=await js(e);if(!(!n||!await Wb(n)))try{await Md(
+n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;_i(s)&&await Kn(n.id,{refused:s.message,missing:s.status===404})}}
+return{sent:t,left:(await Dt()).length}}async function Md(t,e){if(!await Db(t))return null;let n=await js(t.id)??
+t;try{let s=await(n.parked?Ed(n,e):Od(n,e));return await Ad(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
+if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Fb(n,e)}}async function Db({id:t,code:e,after:n,
+before:s,parked:o}){if(!n||o)return!0;if(await js(n))return!1;if(!(await Bo(n))?.proposed)return!0;let a=await Qt(
+e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Kn(t,bi({before:s},a)?{after:a.revision_id}:{parked:!0}),
+!0)}async function Fb(t,e){if(t.body.part)throw new A(jb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
+await re(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).
+length)return await Hs(t,s),await Ro(t.id,n.revision_id,l=>bi(l,n)),{where:o?"settle":"shop",answer:n};let a={
+...t,parked:!0};await Kn(t.id,{parked:!0});let r=await Ed(a,e);return await Ad(a,r),{where:"settle",answer:r.body}}
+async function Ad(t,{body:e,at:n}){t.kind!=="trial"&&(await re(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
+t.after&&await Ro(t.id,t.after)),await Hs(t,n,!!t.parked),await Fc(n)}function Od({kind:t,code:e,id:n,body:s,after:o,
 etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):T(
-"PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Td({id:t,code:e,body:n,
+"PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Ed({id:t,code:e,body:n,
 before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
 return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
-function gi(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Sb,Tb,mi,
-fi,Ks,Lb,Bb,Qn=$(()=>{U();Zn();Et();Nt();Le();Oo();Sb=3e3,Tb=15e3;mi=new Set;fi=new Set,Ks=()=>[...fi].at(-1)?.
-message??"";Lb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Qt(s));Bb={title:"Changed meanw\
+function _i(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Cb,Bb,wi,
+yi,Js,Wb,jb,es=$(()=>{U();ts();Lt();Nt();Ee();No();Cb=3e3,Bb=15e3;wi=new Set;yi=new Set,Js=()=>[...yi].at(-1)?.
+message??"";Wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Qt(s));jb={title:"Changed meanw\
 hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
-changed again since. Open the card and make the change anew."}});function Yt(){return Ie}async function Jo(t){let e=await Ft().catch(()=>[]),n=await Po().catch(()=>[]);Ie={...Ie,
-...t,waiting:e.length,words:bi(e),settle:await Pb(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
-length},document.documentElement.dataset.reached=String(Ie.reached),document.documentElement.dataset.settle=String(
-Ie.settle.length),document.documentElement.dataset.waiting=String(Ie.waiting),document.dispatchEvent(new CustomEvent(
-"sync",{detail:Ie}))}function bi(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
+changed again since. Open the card and make the change anew."}});function Yt(){return Re}async function Qo(t){let e=await Dt().catch(()=>[]),n=await Wo().catch(()=>[]);Re={...Re,
+...t,waiting:e.length,words:ki(e),settle:await Ub(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
+length},document.documentElement.dataset.reached=String(Re.reached),document.documentElement.dataset.settle=String(
+Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),document.dispatchEvent(new CustomEvent(
+"sync",{detail:Re}))}function ki(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
 length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):
-`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Pb(t){let e=(await Dc()).flatMap(({code:n,settle:s})=>Array(
+`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Ub(t){let e=(await Uc()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
-function Re(t,e){let n=t||!!(e&&!(e instanceof F));n!==Ie.reached&&Jo({reached:n})}function ts(){return Jo({})}
-function j(){return Ys?($i=!0,Ys):(Ys=Ib().finally(()=>Ys=void 0),Ys)}async function Ib(){do $i=!1,await Rb();while($i)}
-async function Rb(){try{await Md(),(await vd()).sent>0&&await Md(),await Jo({reached:!0,at:new Date().toISOString(),
-unkept:!1})}catch(t){await Jo(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
-F||t instanceof A&&t.status===401)&&!(t instanceof qt)&&console.warn("changes feed:",t)}}async function Md(){for(;await Vn(
-"feed",Cb,Wb););}async function Wb(){let t=await jc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
-t)}`,{timeout:15e3});return await Hc(e),e.more}function Ad(){j(),addEventListener("online",()=>j()),addEventListener(
+function Ie(t,e){let n=t||!!(e&&!(e instanceof F));n!==Re.reached&&Qo({reached:n})}function ns(){return Qo({})}
+function j(){return Xs?(vi=!0,Xs):(Xs=Gb().finally(()=>Xs=void 0),Xs)}async function Gb(){do vi=!1,await Vb();while(vi)}
+async function Vb(){try{await Ld(),(await Td()).sent>0&&await Ld(),await Qo({reached:!0,at:new Date().toISOString(),
+unkept:!1})}catch(t){await Qo(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
+F||t instanceof A&&t.status===401)&&!(t instanceof zt)&&console.warn("changes feed:",t)}}async function Ld(){for(;await qn(
+"feed",Hb,zb););}async function zb(){let t=await Vc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
+t)}`,{timeout:15e3});return await zc(e),e.more}function Nd(){j(),addEventListener("online",()=>j()),addEventListener(
 "offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Cb,Ie,Ys,$i,bt=$(()=>{U();Et();Qn();Le();Nt();
-Oo();Cb=3e3,Ie={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},$i=!1});function Xo(t){return Object.hasOwn(We,t)?t:void 0}async function it(t,e){try{return await Zo(t,e)}catch(n){let s=n instanceof
-F?await Co():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function De(){try{let t=await Co();
-if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([ta(),Zo("metals")]);return{
-press:t,metals:e}}catch{return}}async function Zo(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
-items:n[t],etag:s,kept:!1}}async function Od(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(gn),by:C().name},etag:n})}
-async function Qo(t){try{return await ta(t)}catch(e){let n=e instanceof F?await Co():void 0;if(!n)throw e;return{
-press:n.press??null,etag:null,kept:!0}}}async function ta(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
-return{press:e.press,etag:n,kept:!1}}async function Ld(t,e){let n={press:gn(t),by:C().name};return(await T("PU\
-T","/press",{body:n,etag:e})).body.press}function gn({outline_mm:t,outlines_mm:e,...n}){return n}function Ed(t,e){
-return JSON.stringify(t&&gn(t))===JSON.stringify(e&&gn(e))}function Fe({tray:t,slot:e}){return!t&&!e?"place no\
+setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,Re,Xs,vi,bt=$(()=>{U();Lt();es();Ee();Nt();
+No();Hb=3e3,Re={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},vi=!1});function ta(t){return Object.hasOwn(We,t)?t:void 0}async function it(t,e){try{return await ea(t,e)}catch(n){let s=n instanceof
+F?await Io():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function De(){try{let t=await Io();
+if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([sa(),ea("metals")]);return{
+press:t,metals:e}}catch{return}}async function ea(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
+items:n[t],etag:s,kept:!1}}async function Cd(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(bn),by:B().name},etag:n})}
+async function na(t){try{return await sa(t)}catch(e){let n=e instanceof F?await Io():void 0;if(!n)throw e;return{
+press:n.press??null,etag:null,kept:!0}}}async function sa(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
+return{press:e.press,etag:n,kept:!1}}async function Bd(t,e){let n={press:bn(t),by:B().name};return(await T("PU\
+T","/press",{body:n,etag:e})).body.press}function bn({outline_mm:t,outlines_mm:e,...n}){return n}function Pd(t,e){
+return JSON.stringify(t&&bn(t))===JSON.stringify(e&&bn(e))}function Fe({tray:t,slot:e}){return!t&&!e?"place no\
 t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var We,rt,ut=$(()=>{
 U();nt();Nt();bt();We={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"}});function Nd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Jn(c.body)}),
+metals:"shop.write_metals"}});function Rd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function $n(t){return Nd(t,
-await rn(t.code).catch(()=>[]))}async function wi(t){let e=await Qt(t);return e&&Nd(e,(await rn(t)).filter(n=>n.
-body.settles))}async function Js(t){let e=await Qt(t);return e&&$n(e)}async function je(t,e,{reason:n="",settles:s=[]}={}){
-let o=Ko(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=C(),l=await Yo(
-{id:Dt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:Jn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Js(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{Zn();Et();Qn();nt();Nt()});function yi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Fb);if(!e.length)return null;
-let n=jb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function wn(t){return Rd(t,
+await cn(t.code).catch(()=>[]))}async function xi(t){let e=await Qt(t);return e&&Rd(e,(await cn(t)).filter(n=>n.
+body.settles))}async function Zs(t){let e=await Qt(t);return e&&wn(e)}async function je(t,e,{reason:n="",settles:s=[]}={}){
+let o=Xo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=B(),l=await Zo(
+{id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
+...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Zs(t.
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{ts();Lt();es();nt();Nt()});function Si(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
+let n=Yb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=yi(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function le(t,e){let n=Si(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function jb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*Db:0}var Bd,Db,Fb,bn=$(()=>{Bd=["Read \
+o>0&&o<=n.deepest_mm)}function Yb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*qb:0}var Id,qb,Kb,yn=$(()=>{Id=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Db=180/Math.PI;Fb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function wt(t,e,n){let s=null,o=await Qt(t).catch(a=>{s=a});if(!o){await e(await $n(await Hb(t,n,s)),{where:"\
-shop"});return}await e(await $n(o),{where:"device"}),Ub(o,e,n)}async function Hb(t,e,n){try{return await ye(t,
-e)}catch(s){throw s instanceof F&&n instanceof qt?n:s}}async function Cd(){try{let t=await Ee();if(t.length||!Yt().
+t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function wt(t,e,n){let s=null,o=await Qt(t).catch(a=>{s=a});if(!o){await e(await wn(await Jb(t,n,s)),{where:"\
+shop"});return}await e(await wn(o),{where:"device"}),Xb(o,e,n)}async function Jb(t,e,n){try{return await we(t,
+e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Le();if(t.length||!Yt().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Re(!0),{list:t.cards,where:"shop"}}catch(t){return Re(!1,t),{list:[],where:"shop"}}}async function Ub(t,e,n){
-try{let s=await ye(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await $n(s),{where:"shop"})}catch{}}async function Pd(t,e){
-if(await Qt(t).catch(()=>{}))return"device";try{return await ye(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
-404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function ye(t,e){try{let{body:n}=await T("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return Re(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||Re(
-!1,n),n}}async function ea(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
-6e4:8e3});return ie(n).catch(()=>n)}function te(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
-set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
+return Ie(!0),{list:t.cards,where:"shop"}}catch(t){return Ie(!1,t),{list:[],where:"shop"}}}async function Xb(t,e,n){
+try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await wn(s),{where:"shop"})}catch{}}async function Dd(t,e){
+if(await Qt(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
+404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await T("\
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return Ie(!0),await re(n).catch(()=>n)}catch(n){throw e?.aborted||Ie(
+!1,n),n}}async function oa(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
+6e4:8e3});return re(n).catch(()=>n)}function te(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
+set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=le(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var vt=$(()=>{U();He();bn();Le();Nt();bt()});function na(t){let e=Un()==="bench"?"This device is a bench screen":"This device is an operator's",n=pc(t)==="\
+reason:n?.reason??""}}var vt=$(()=>{U();He();yn();Ee();Nt();bt()});function aa(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -328,104 +328,108 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var I,st,lt=$(()=>{_();Ot();es();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>_e(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:ee()?C().inches==="fraction"?{text:qb(t/de),unit:"in"}:{text:tt(t/de,(e.digits??
-1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function qb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+  </div>`}var R,st,lt=$(()=>{_();Ot();ss();R=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+return t==null?{text:"–",unit:""}:Ft()?B().inches==="fraction"?{text:Qb(t/ce),unit:"in"}:{text:tt(t/ce,(e.digits??
+1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Qb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function $t(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=ee()?t/_i:t,s=Math.abs(
-n)<10?1:0;return{text:tt(e?Id(n,s):n,s),unit:ee()?"tons":"kN"}}function At(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=ee()?t/_i*Vb:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Id(n,s):n,s),unit:ee()?"tons/ft":"kN/\
-m"}}function Id(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:tt(t,e),unit:"°"}}function Xs(t){if(t==null)return{text:"–",unit:""};let e=ee()?t/Gb:t;return{text:tt(
-e,e<10?2:1),unit:ee()?"lb":"kg"}}function wn(t,e){if(/_(low|high)$/.test(t))return wn(t.replace(/_(low|high)$/,
+ `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/ra:t,s=Math.abs(
+n)<10?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons":"kN"}}function At(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=Ft()?t/ra*jd:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons/ft":"kN/\
+m"}}function Hd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
+{text:tt(t,e),unit:"°"}}function Qs(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/Zb:t;return{text:tt(
+e,e<10?2:1),unit:Ft()?"lb":"kg"}}function _n(t,e){if(/_(low|high)$/.test(t))return _n(t.replace(/_(low|high)$/,
 ""),e);if(t.endsWith("_kn_per_m"))return At(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
-unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return $t(
-e);if(t.endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return Xs(e);if(t.endsWith("_percent"))return{text:tt(
+unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(
+e);if(t.endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return Qs(e);if(t.endsWith("_percent"))return{text:tt(
 e,0),unit:"%"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
-return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function sa({text:t,unit:e}){return g({text:e===
-"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function vi(){return ee()?{unit:"tons",size:_i}:
-{unit:"kN",size:1}}function P(){return ee()?"in":"mm"}function Q(t,e=P()){let n=t.trim();if(Rd.test(n))return n;
-let s=n.replace(/^(\d+),(\d+)(?![\d.,])/,"$1.$2");return/^[+-]?(\d+\.?\d*|\.\d+)$/.test(s)||e==="in"&&Wd.test(
-s)?`${s} ${e}`:s}function Dd(t,e=P()){let n=t.trim(),[,s,o,a]=Rd.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
-map(l=>a?`${l} ${a}`:l):e==="mm"&&Wd.test(n)?[`${n} in`]:[]}function Fd(t){let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
-exec(t??"")??[];return e?Number(e)*(n==="in"?de:1):null}function q(t){if(t==null)return"";let e=ee()?t/de:t;return String(
-Number(e.toFixed(ee()?4:3)))}var de,_i,Gb,Vb,ee,Rd,Wd,E=$(()=>{nt();de=25.4,_i=8.896443230521,Gb=.45359237,Vb=
-.3048,ee=()=>C().units==="inch";Rd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,Wd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function zb(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
-t.y-e.y)*2<t.height+e.height}function jd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
+return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function ia({text:t,unit:e}){return g({text:e===
+"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ue(){return Ft()?{unit:"tons",size:ra}:
+{unit:"kN",size:1}}function vn(){return Ft()?{unit:"tons/ft",size:ra/jd}:{unit:"kN/m",size:1}}function Ti(t,{size:e}){
+return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function to(t,{unit:e}){let n=la(t);return Ud.test(
+n)?`${n} ${e}`.replace(" tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?
+a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function P(){return Ft()?"in":"mm"}function Q(t,e=P()){
+let n=la(t);return Ud.test(n)||e==="in"&&Vd.test(n)?`${n} ${e}`:n}function la(t){let e=t.trim();return Gd.test(
+e)?e:e.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function zd(t,e=P()){let n=t.trim(),[,s,o,a]=Gd.exec(n)??
+[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):e==="mm"&&Vd.test(n)?[`${n} in`]:[]}function qd(t){
+let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?ce:1):null}function z(t){
+if(t==null)return"";let e=Ft()?t/ce:t;return String(Number(e.toFixed(Ft()?4:3)))}var ce,ra,Fd,Zb,jd,Ft,Ud,Gd,Vd,
+L=$(()=>{nt();ce=25.4,ra=8.896443230521,Fd=9.80665,Zb=.45359237,jd=.3048,Ft=()=>B().units==="inch";Ud=/^[+-]?(\d+\.?\d*|\.\d+)$/,
+Gd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,Vd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function tw(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+t.y-e.y)*2<t.height+e.height}function Kd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Kb([t,e],[n,s]){return oa(t,e,n)!==oa(t,e,s)&&
-oa(n,s,t)!==oa(n,s,e)}function oa(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var aa,ra=$(()=>{
-aa=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function ew([t,e],[n,s]){return ca(t,e,n)!==ca(t,e,s)&&
+ca(n,s,t)!==ca(n,s,e)}function ca(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var da,ha=$(()=>{
+da=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
-lines:n=[]}){let s=this.taken.filter(l=>zb(e,l)).length,o=this.edges.filter(l=>jd(e,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(h=>Kb(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>jd(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function xt(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function Zs(t){return t.length?
+lines:n=[]}){let s=this.taken.filter(l=>tw(e,l)).length,o=this.edges.filter(l=>Kd(e,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(h=>ew(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Kd(h,c)).length,0);return s*40+
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function xt(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function eo(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Jt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
-s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Hd([t,e,n,s],o){return`${t-
-o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function yn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ue=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return C().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Gd({section:t,part:e},{pixels:n=ns(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=yn(Jt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new aa(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=Xb(t).map(
-(v,N)=>Qb(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>Zb(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=nw(
-[...h,...m.flatMap(v=>Ud(v.box)),...u.flatMap(v=>[...Ud(v.box),...v.lines.flat()])]),[L,B]=[y-f+12,M-b+12];return i`<svg
+s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Yd([t,e,n,s],o){return`${t-
+o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function kn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ge=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return B().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Xd({section:t,part:e},{pixels:n=os(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=kn(Jt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=ow(t).map(
+(v,N)=>rw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>aw(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=cw(
+[...h,...m.flatMap(v=>Jd(v.box)),...u.flatMap(v=>[...Jd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,M-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${Jb(e)}
-    width=${L}
-    height=${B}
-    viewBox="${f-6} ${b-6} ${L} ${B}">
+    aria-label=${sw(e)}
+    width=${E}
+    height=${C}
+    viewBox="${f-6} ${b-6} ${E} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,So])=>x`<path class="dimension" d="M${ct}L${So}"/>`)}
-      ${tw(v[0])}${ew(N,X,18)}`)}
+    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Ao])=>x`<path class="dimension" d="M${ct}L${Ao}"/>`)}
+      ${iw(v[0])}${lw(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ct[0]} y=${ct[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function ns(){return Math.min(Math.max(innerWidth-32,300),720)}function Jb(t){return`Section. ${t.flats_mm.
-map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Vd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
-join("; ")}.`}function Vd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
-replace(".0°","°")}function Xb({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function Zb(t,e,n,s,o){let a=Vd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>Yb.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function Qb([
+  </svg>`}function os(){return Math.min(Math.max(innerWidth-32,300),720)}function sw(t){return`Section. ${t.flats_mm.
+map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Zd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
+join("; ")}.`}function Zd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
+replace(".0°","°")}function ow({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function aw(t,e,n,s,o){let a=Zd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
+2.6].flatMap(p=>nw.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function rw([
 t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[jt(n,o),o*1.3],h=(m,f)=>[
 m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,M]=[h(t,f*o),h(
-e,f*o)],L={x:y[0]+(M[0]-y[0])*b,y:y[1]+(M[1]-y[1])*b,width:l,height:c},B=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
+e,f*o)],E={x:y[0]+(M[0]-y[0])*b,y:y[1]+(M[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
 f*r[1])*o*.9:0,v=[[y,M],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(M,Math.sign(f)*
-4)]];return{box:{...L,y:L.y+B},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
-lines,text:n}}function tw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
-4}"/>`)}function ew({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
-    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Ud({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function nw(t){return Jt([t])}var Yb,ne=$(()=>{
-_();nt();E();ra();Ue();Yb=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=sw[t]){return i`<span class="flag ${t}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${ow[t]}</svg>${e}</span
-  >`}function Ge(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?sa(wn(s,e[s])):n)}function aw({step:t,steps:e=[]}){
+4)]];return{box:{...E,y:E.y+C},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
+lines,text:n}}function iw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
+4}"/>`)}function lw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
+    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Jd({
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function cw(t){return Jt([t])}var nw,ee=$(()=>{
+_();nt();L();ha();Ge();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${hw[t]}</svg>${e}</span
+  >`}function Ve(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?ia(_n(s,e[s])):n)}function pw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function yt(t,{quiet:e=!1}={}){let n=t.
-filter(s=>!e||s.level!=="ok").sort((s,o)=>qd[Ht(s)]-qd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
+filter(s=>!e||s.level!=="ok").sort((s,o)=>Qd[Ht(s)]-Qd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
           <div class="say">
-            ${aw(s)}${Ge(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${Ge(s.do_template??s.do,s.numbers)}</div>`:d}
+            ${pw(s)}${Ve(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${Ve(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var sw,qd,ow,Ht,Bt,Qs,G=$(()=>{_();E();sw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
-ok:"OK"},qd={stop:0,caution:1,unknown:2,note:3,ok:4},ow={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  </ul>`}var dw,Qd,hw,Ht,Ct,no,G=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+ok:"OK"},Qd={stop:0,caution:1,unknown:2,note:3,ok:4},hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);Bt=({template:t,numbers:e})=>Ge(t,e),Qs=t=>t.map(
-Bt).join(" ")});function _n(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${_n(t)}\
-, ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ss({made_at:t,received_at:e}){return e?
-!t||Math.abs(Date.parse(t)-Date.parse(e))<rw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var rw,Ut=$(()=>{rw=5*6e4});function zd(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);Ct=({template:t,numbers:e})=>Ve(t,e),no=t=>t.map(
+Ct).join(" ")});function xn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${xn(t)}\
+, ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function as({made_at:t,received_at:e}){return e?
+!t||Math.abs(Date.parse(t)-Date.parse(e))<uw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
+ot(t??"")}function _e({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var uw,Ut=$(()=>{uw=5*6e4});function th(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -433,54 +437,54 @@ ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
             <span class="more">
               ${e(s.metal)}, ${H(s.thickness_mm)} ${P()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${_n(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
-              ${iw(n.get(s.code)??"")}
+              ${xn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
+              ${mw(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to settle`)}</span>`:d}
               ${s.worst==="stop"?k("stop"):d}
             </span>
           </a>
         </li>`)}
-  </ul>`}var iw,Kd=$(()=>{_();dt();ne();E();G();Ut();iw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function Ve(t){if(t instanceof qt)return i`<div class="state" data-test="storage-silent">
+  </ul>`}var mw,eh=$(()=>{_();dt();ee();L();G();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+d});function ze(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${Jd}
+      answers. ${sh}
     </div>`;if(t instanceof F)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let e=t instanceof A?t.message:String(t);return t instanceof A||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var St,kt,Yd,Jd,Ct=$(()=>{_();U();Le();St=t=>i`<p class="state" data-test="loading">${t}</p>`,kt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var St,kt,nh,sh,Bt=$(()=>{_();U();Ee();St=t=>i`<p class="state" data-test="loading">${t}</p>`,kt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
-  </div>`,Yd=()=>i`<div class="state" data-test="still-opening">
+  </div>`,nh=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${Ws()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${Jd}
-  </div>`,Jd=i`<span class="buttons"
+    ${Fs()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    The page goes on by itself. ${sh}
+  </div>`,sh=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function mt(t,{replace:e=!1}={}){cw()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function he(t){
-to=t}function cw(){let t=to?.();return!t||confirm(t)}function Xd(){to?.()?qe():ke()}async function ke(t=!1){ki.
-abort(),ki=new AbortController,to=null;let{signal:e}=ki,n=document.documentElement;delete n.dataset.ready;let s=dw(
-la(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-qe();let o=l=>{clearTimeout(a),e.aborted||Ce(l,ia())};Ce(i``,ia());let a=setTimeout(()=>o(Yd()),lw);if(!s){o(i`<div class="state">
+>`});function ft(t,{replace:e=!1}={}){gw()&&(history[e?"replaceState":"pushState"](null,"",t),ve(!0))}function de(t){
+so=t}function gw(){let t=so?.();return!t||confirm(t)}function oh(){so?.()?qe():ve()}async function ve(t=!1){Mi.
+abort(),Mi=new AbortController,so=null;let{signal:e}=Mi,n=document.documentElement;delete n.dataset.ready;let s=$w(
+ua(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+qe();let o=l=>{clearTimeout(a),e.aborted||Be(l,pa())};Be(i``,pa());let a=setTimeout(()=>o(nh()),fw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(na(r)),n.dataset.ready="n\
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(aa(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
-aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ve(l)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&ia().focus({preventScroll:!0})}function dw(t){return t&&Jc(t.route.name)?{route:Qd("pair"),
-params:{}}:t}function Zd(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Ks()||
-to?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
+aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(ze(l)),n.dataset.ready="fai\
+led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function $w(t){return t&&td(t.route.name)?{route:rh("pair"),
+params:{}}:t}function ah(){return addEventListener("popstate",()=>ve()),addEventListener("beforeunload",t=>(Js()||
+so?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
-!la(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),mt(e.pathname+e.search+e.hash))}),
-ia().replaceChildren(),ke()}var lw,ki,to,ia,Pt=$(()=>{_();xi();cn();Ot();es();Qn();lt();Ct();lw=1e3,ki=new AbortController,
-to=null,ia=()=>document.getElementById("main")});function da(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?pw(o.code):"");return i`<form class="code-form" @submit=${l=>{
-l.preventDefault(),t.asked=!0,o.whole?mt(`/c/${o.code}`):n()}}>
+!ua(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
+pa().replaceChildren(),ve()}var fw,Mi,so,pa,Pt=$(()=>{_();Ai();hn();Ot();ss();es();lt();Bt();fw=1e3,Mi=new AbortController,
+so=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?ww(o.code):"");return i`<form class="code-form" @submit=${l=>{
+l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
       <input
@@ -499,35 +503,35 @@ l.preventDefault(),t.asked=!0,o.whole?mt(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:hw(o,e,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:bw(o,e,s)}
     </p>
-  </form>`}function hw(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
+  </form>`}function bw(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var ca,pw,Si=$(()=>{_();Pe();dt();Pt();ca=()=>({code:"",asked:!1});pw=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var eh={};et(eh,{show:()=>mw});async function mw(t){t.title("Find a card");let e={typed:ca(),search:"",shown:Ti},
-n=await th(),s=!1,o=()=>{t.render(i`<div class="home">
+      >`}var ma,ww,Oi=$(()=>{_();Pe();dt();Pt();ma=()=>({code:"",asked:!1});ww=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var lh={};et(lh,{show:()=>_w});async function _w(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Ei},
+n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${uw} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${yw} Scan a label</a>
         </div>
         <div class="home-ways">
-          ${da(e.typed,n.list,o,"Seven characters, capitals or not.")}
+          ${fa(e.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${st("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${st("/part",i`<a class="button" href="/part" data-test="new-part"
-                >${I("cards.create","New part","Plan a part")}</a
+                >${R("cards.create","New part","Plan a part")}</a
               >`)}
           </nav>
         </div>
-        ${fw(e,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await th(),o(),(s||n.list.length)&&t.ready()};document.
-addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function th(){let[
-{list:t,where:e},n,s]=await Promise.all([Cd(),De(),Ft().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-bi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
-metalName:r=>a.get(r)??r}}function fw(t,e,n,s){if(e.list.length===0)return n?bw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=gw(e,t.search);return i`<section class="home-list" aria-label="Cards">
+        ${vw(e,n,s,o)}
+      </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await ih(),o(),(s||n.list.length)&&t.ready()};document.
+addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function ih(){let[
+{list:t,where:e},n,s]=await Promise.all([Wd(),De(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+ki(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
+metalName:r=>a.get(r)??r}}function vw(t,e,n,s){if(e.list.length===0)return n?Sw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
       <input
@@ -536,59 +540,59 @@ let o=gw(e,t.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${_t(t.search)}
-        @input=${a=>{t.search=a.target.value,t.shown=Ti,s()}} />
+        @input=${a=>{t.search=a.target.value,t.shown=Ei,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${$w(o.length,e,t.search)}</p>
-    ${zd(o.slice(0,t.shown),e)}
+    <p class="count" role="status" data-test="count">${xw(o.length,e,t.search)}</p>
+    ${th(o.slice(0,t.shown),e)}
     ${o.length>t.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{t.shown+=Ti,s()}}>
+              @click=${()=>{t.shown+=Ei,s()}}>
               Show more
             </button>
           </div>`:d}
-  </section>`}function gw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
+  </section>`}function kw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function $w(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function xw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
-f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function bw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Sw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ti,uw,nh=$(()=>{_();Pe();dt();ut();Et();vt();bt();lt();Kd();Si();Ti=40,uw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ei,yw,ch=$(()=>{_();Pe();dt();ut();Lt();vt();bt();lt();eh();Oi();Ei=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var vn,sh,oh,os,Mi=$(()=>{vn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Sn,dh,hh,rs,Li=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],sh=["guaranteed minimum","typical","measured","common practice","from memory"],oh=[
+ing n",unit:"",needed:!1}],dh=["guaranteed minimum","typical","measured","common practice","from memory"],hh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],os=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
-prestrain",label:"Prestrain (may be empty)",needed:!1}]});function kn(t=""){let n=t.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(ah.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...rh}]}function ch(t){let e=kn(t),{angle:n,face:s}=e[e.length-1];return eo(
-[...e,{...rh,angle:n,face:s}])}var ah,rh,ih,eo,lh,dh,no,Ai=$(()=>{ah=["v","angle","radius","face","centre","co\
-de","rating"],rh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},ih=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];eo=t=>t.map(e=>ah.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+ss","stainless steel"],["aluminium","aluminium"]],rs=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Tn(t=""){let n=t.split(`
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(ph.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...uh}]}function gh(t){let e=Tn(t),{angle:n,face:s}=e[e.length-1];return oo(
+[...e,{...uh,angle:n,face:s}])}var ph,uh,mh,oo,fh,$h,ao,Ni=$(()=>{ph=["v","angle","radius","face","centre","co\
+de","rating"],uh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},mh=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];oo=t=>t.map(e=>ph.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),lh=(t,e,n)=>eo(kn(t).map((s,o)=>o===e?{...s,...n}:s));dh=(t,e)=>eo(kn(t).filter((n,s)=>s!==e)),no={v_opening_mm:"\
+`),fh=(t,e,n)=>oo(Tn(t).map((s,o)=>o===e?{...s,...n}:s));$h=(t,e)=>oo(Tn(t).filter((n,s)=>s!==e)),ao={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var ph,Oi,hh,Li,Ei,ha,as,Ni,Bi,pa,Ci=$(()=>{ph="Empty is unknown: checks with it then say so.",Oi={name:"ratin\
-g_kn_per_m",label:"Rating",type:"rating",unit:"kN/m",hint:"As stamped on the tool or in its maker's papers."},
-hh={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},Li=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ei=[{name:"con\
-dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
-"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],ha={name:"name",label:"Name",type:"\
-text",broad:!0},as=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a l\
-ine: x, y. x towards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ni=t=>t.shape!=="multi_v",Bi=({die_holder_height_mm:t})=>!!t&&
-!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),pa={punches:[{title:"What it is",part:"what",fields:[ha,{name:"angl\
+ating"}});var wh,Ci,bh,Bi,Pi,ga,is,Ri,Ii,$a,Wi=$(()=>{wh="Empty is unknown: checks with it then say so.",Ci={name:"ratin\
+g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},bh={name:"se\
+gments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned twice twice."},
+Bi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Pi=[{name:"condition",label:"\
+Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown","unknown"]]},
+{name:"condition_note",label:"Note on its condition",type:"note"}],ga={name:"name",label:"Name",type:"text",broad:!0},
+is=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a line: x, y. x tow\
+ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ri=t=>t.shape!=="multi_v",Ii=({die_holder_height_mm:t})=>!!t&&
+!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),$a={punches:[{title:"What it is",part:"what",fields:[ga,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
 straight"],["gooseneck","gooseneck"],["points","by points or DXF"]]},{name:"height_mm",label:"Height, tip to s\
@@ -596,96 +600,96 @@ eat",type:"length"},{name:"body_width_mm",label:"Width of the body",type:"length
 Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_width_mm",label:"Thickness of \
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
-as("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Oi,hh]},{title:"Place and condition",
-part:"rest",fields:[...Li,...Ei]}],dies:[{title:"What it is",part:"what",fields:[ha,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ni},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:Ni},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:Ni}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+is("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Ci,bh]},{title:"Place and condition",
+part:"rest",fields:[...Bi,...Pi]}],dies:[{title:"What it is",part:"what",fields:[ga,{name:"v_opening_mm",label:"\
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ri},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:Ri},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:Ri}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
-shape==="multi_v"},as("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[Oi,hh]},{title:"Place and condition",part:"rest",fields:[...Li,...Ei]}],holders:[{title:"What it\
- is",part:"what",fields:[ha,Oi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+shape==="multi_v"},is("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
+rest",fields:[Ci,bh]},{title:"Place and condition",part:"rest",fields:[...Bi,...Pi]}],holders:[{title:"What it\
+ is",part:"what",fields:[ga,Ci]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
-body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},as("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Li,...Ei]}],press:[{title:"The pre\
-ss",part:"what",fields:[ha,{name:"force_kn",label:"Full force",type:"number",unit:"kN"},{name:"bed_length_mm",
-label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"o\
-pen_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throa\
-t_mm",label:"Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_width_mm",label:"\
-Ram width",type:"length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"b\
-ed_width_mm",label:"Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",
-needed:!0},{name:"floor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",
-hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...as("ram","From \
-the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,
-folded:!0},{...as("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
-ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
-{name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
-: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Bi,blank:"by point\
-s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",unit:"kN/m",hint:"As sta\
-mped on it or in its papers.",when:Bi},{...as("die_holder","The die's seat is at y 0, the bed's at minus the h\
-eight. Empty: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:Bi,folded:!0}]},{
-title:"What it bears",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of b\
-ed",type:"rating",unit:"kN/m",hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"\
-Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the\
- middle",type:"length",broad:!0,blank:"unknown",hint:"Bed and ram together, middle against ends, at full force\
- over the whole bed: from its papers, or from three strips below."},{name:"bending_speed_mm_s",label:"Bending \
-speed",type:"number",unit:"mm/s",blank:"unknown"}]},{title:"How it is set",part:"rest",fields:[{name:"set_by",
-label:"For a bend the press is set",type:"pick",broad:!0,blank:"not known: read as by angle",options:[["angle",
-"by angle"],["depth","by depth"],["stop","by a stop"]]},{name:"angle_accuracy_deg",label:"It measures the angl\
-e in the sheet, within ±",type:"number",unit:"°",broad:!0,blank:"unknown",hint:"Only where its papers say ho\
-w near. Empty: 2° is counted with (common practice)."}]},{title:"Back gauge",part:"rest",fields:[{name:"gauge\
-_x_min_mm",label:"X from",type:"length"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min\
-_mm",label:"R from",type:"length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height_mm",
-label:"Finger height",type:"length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_\
-repeatability_mm",label:"Comes back to a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in i\
-ts papers. Empty: 0.1 mm is counted with (common practice)."}]},{title:"Holder in the ram, and notes",part:"re\
-st",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",broad:!0},{name:"note",label:"No\
-te",type:"note"}]}]}});function It(t=""){let e=t.trim().replace(/^([+-]?\d+),(\d+)$/,"$1.$2");return e===""?null:ww.test(e)?Number(e):
-e}function _w(t){let{show:e}=xn.number;return{v:q(t.v_opening_mm),angle:e(t.angle_deg),radius:q(t.shoulder_radius_mm),
-face:t.face,centre:q(t.centre_mm),code:t.code??"",rating:e(t.rating_kn_per_m)}}function vw({v:t,angle:e,radius:n,
-face:s,centre:o,code:a,rating:r}){let l={v_opening_mm:ua(t),angle_deg:It(e),shoulder_radius_mm:ua(n),centre_mm:ua(
-o)};return{...Object.fromEntries(Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:It(
-r)}}function ma(t,e){return Object.fromEntries(ze(t).map(({name:n,type:s})=>[n,xn[s].show(e[n])]))}function fa(t,e,n={}){
-let s=({name:r,type:l})=>r in n&&xn[l].show(n[r])===e[r]?n[r]:xn[l].take(e[r]),a=ze(t).filter(({when:r})=>!r||
-r(e)).map(r=>({spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||kw(r)).map(
-({spec:r,value:l})=>[r.name,l]))}function mh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??
-""};for(let{name:n}of os)e[n]=xn.number.show(t[n]);for(let{name:n}of vn){for(let s of xw)e[`${n}.${s}`]=xn.number.
-show(t[n]?.[s]);e[`${n}.standing`]||="typical"}return e}function fh(t){let e={name:t.name.trim(),note:t.note.trim(),
-gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of os)(t[n]?.trim()||!s)&&(e[n]=It(t[n]));for(let{name:n,
-needed:s}of vn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Sw(t,n):null}
-return e}function Sw(t,e){let n=["low","nominal","high"].map(s=>[s,It(t[`${e}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function gh(t,e){
-let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
-enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
-penings"?(n.openings??=[]).push(...a.map(p=>Tw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
-p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Tw(t,e){
-let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
-var ww,ua,yw,xn,uh,ze,kw,xw,pe=$(()=>{Mi();Ai();Ci();E();ww=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ua=(t="")=>t.
-trim()===""?null:Q(t),yw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),xn={text:{show:t=>t??"",take:(t="")=>t.
-trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{show:t=>t?"yes":"\
-no",take:t=>t==="yes"},length:{show:q,take:ua},number:{show:t=>t==null?"":String(t),take:It},rating:{show:t=>t==
-null?"":String(t),take:It},lengths:{show:t=>(t??[]).map(q).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.
-trim()).map(e=>Q(e))},points:{show:t=>(t??[]).map(([e,n])=>`${q(e)}, ${q(n)}`).join(`
-`),take:t=>yw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>eo((t??[]).map(_w)),
-take:t=>kn(t).map(vw)},figure:{show:String,take:String}};uh=t=>xn.points.show(t),ze=t=>pa[t].flatMap(e=>e.fields);
-kw=({type:t,blank:e})=>t==="rating"||e!==void 0,xw=["low","nominal","high","source","standing"]});function ga(t){let e={...Mw};for(let n of Ii){let s=t.get(Pi[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
-e[n]=Ri(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function $a(t){let e=new URLSearchParams;for(let n of Ii){
-let s=t[n].trim();s!==""&&e.set(Pi[n],Ri(n)?Q(s):s)}return e.toString()}function so(t){return Aw.filter(e=>t[e].
-trim()==="")}function Sn(t){let e={};for(let n of Ii){let s=t[n].trim();s!==""&&(e[n]=Ri(n)?Q(s):n==="included\
-_angle_deg"?It(s):s)}return e}var Mw,Pi,Ii,Aw,Ri,ba=$(()=>{pe();E();Mw={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Pi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Ii=Object.keys(Pi),Aw=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],Ri=t=>t.endsWith("_mm")});function xe(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},is("holder","The punch\
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Bi,...Pi]}],press:[{title:"The pre\
+ss",part:"what",fields:[ga,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
+length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"open_height_\
+mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throat_mm",label:"\
+Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_width_mm",label:"Ram width",type:"\
+length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"bed_width_mm",label:"\
+Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",needed:!0},{name:"f\
+loor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",hint:"From the fac\
+e that the die stands on, down to the floor: long parts hang that far."},{...is("ram","From the face that carr\
+ies the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,folded:!0},{...is(
+"bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Be\
+d by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[{name:"die_h\
+older_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty: the die st\
+ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Ii,blank:"by points"},{name:"d\
+ie_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it or in its pap\
+ers.",when:Ii},{...is("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
+ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Ii,folded:!0}]},{title:"What it bears",part:"\
+rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",hint:"What\
+ bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up to",type:"\
+length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the middle",type:"length",broad:!0,blank:"u\
+nknown",hint:"Bed and ram together, middle against ends, at full force over the whole bed: from its papers, or\
+ from three strips below."},{name:"bending_speed_mm_s",label:"Bending speed",type:"number",unit:"mm/s",blank:"\
+unknown"}]},{title:"How it is set",part:"rest",fields:[{name:"set_by",label:"For a bend the press is set",type:"\
+pick",broad:!0,blank:"not known: read as by angle",options:[["angle","by angle"],["depth","by depth"],["stop",
+"by a stop"]]},{name:"angle_accuracy_deg",label:"It measures the angle in the sheet, within ±",type:"number",
+unit:"°",broad:!0,blank:"unknown",hint:"Only where its papers say how near. Empty: 2° is counted with (common\
+ practice)."}]},{title:"Back gauge",part:"rest",fields:[{name:"gauge_x_min_mm",label:"X from",type:"length"},{
+name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm",label:"R from",type:"length"},{name:"\
+gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height_mm",label:"Finger height",type:"length"},{name:"\
+finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Comes back to a pla\
+ce within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers. Empty: 0.1 mm is counted with (co\
+mmon practice)."}]},{title:"Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"\
+pick",options:[],blank:"none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Tw.test(e)?Number(e):e}function Aw(t){let{show:e}=Ke.number;return{
+v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),face:t.face,centre:z(t.centre_mm),code:t.
+code??"",rating:Ke.rating.show(t.rating_kn_per_m)}}function Ow({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:ba(t),angle_deg:he(e),shoulder_radius_mm:ba(n),centre_mm:ba(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:yh(r)}}function wa(t,e){
+return Object.fromEntries(Ye(t).map(({name:n,type:s})=>[n,Ke[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
+type:l})=>r in n&&Ke[l].show(n[r])===e[r]?n[r]:Ke[l].take(e[r]),a=Ye(t).filter(({when:r})=>!r||r(e)).map(r=>({
+spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Ew(r)).map(({spec:r,value:l})=>[
+r.name,l]))}function vh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of rs)
+e[n]=Ke.number.show(t[n]);for(let{name:n}of Sn){for(let s of Lw)e[`${n}.${s}`]=Ke.number.show(t[n]?.[s]);e[`${n}\
+.standing`]||="typical"}return e}function kh(t){let e={name:t.name.trim(),note:t.note.trim(),gauge_family:t.gauge_family||
+null};for(let{name:n,needed:s}of rs)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Sn){let o=[
+"low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Nw(t,n):null}return e}function Nw(t,e){
+let n=["low","nominal","high"].map(s=>[s,he(t[`${e}.${s}`])]);return{...Object.fromEntries(n.filter(([,s])=>s!==
+null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function xh(t,e){let n={},s=[];for(let[
+o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="openings"):e).filter(p=>r.
+includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="openings"?(n.openings??=[]).
+push(...a.map(p=>Cw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`Number ${Number(h)+1}:\
+ ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Cw(t,e){let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.
+exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Tw,ba,yh,Mw,Ke,_h,Ye,Ew,Lw,ke=$(()=>{
+Li();Ni();Wi();L();Tw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:Q(t),yh=(t="")=>t.
+trim()===""?null:to(t,vn()),Mw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Ke={text:{show:t=>t??
+"",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{
+show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:ba},number:{show:t=>t==null?"":String(t),take:he},
+force:{show:t=>Ti(t,Ue()),take:(t="")=>t.trim()===""?null:to(t,Ue())},rating:{show:t=>Ti(t,vn()),take:yh},lengths:{
+show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).map(e=>Q(e))},points:{show:t=>(t??
+[]).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
+`),take:t=>Mw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>oo((t??[]).map(Aw)),
+take:t=>Tn(t).map(Ow)},figure:{show:String,take:String}};_h=t=>Ke.points.show(t),Ye=t=>$a[t].flatMap(e=>e.fields);
+Ew=({type:t,blank:e})=>t==="rating"||e!==void 0,Lw=["low","nominal","high","source","standing"]});function _a(t){let e={...Bw};for(let n of Fi){let s=t.get(Di[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
+e[n]=ji(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function va(t){let e=new URLSearchParams;for(let n of Fi){
+let s=t[n].trim();s!==""&&e.set(Di[n],ji(n)?Q(s):s)}return e.toString()}function ro(t){return Pw.filter(e=>t[e].
+trim()==="")}function Mn(t){let e={};for(let n of Fi){let s=t[n].trim();s!==""&&(e[n]=ji(n)?Q(s):n==="included\
+_angle_deg"?he(s):s)}return e}var Bw,Di,Fi,Pw,ji,ka=$(()=>{ke();L();Bw={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Di={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Fi=Object.keys(Di),Pw=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],ji=t=>t.endsWith("_mm")});function xe(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
-e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var oo=$(
+e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var io=$(
 ()=>{});function Se(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
@@ -697,70 +701,70 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var wa=$(()=>{_()});function ya(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Xt(t))}</b>
-    <small class="expected">expected ${g(Ke(t))}</small>`}function ao(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Se(t,Xt(e,n),{note:i`expected ${g(Ke(e,n))}${s}`,origin:o,test:n})}var Xt,Ke,$h,ue=$(()=>{_();E();wa();
-Xt=(t,e="force_kn")=>$h(e)(t[`${e}_high`],{up:!0}),Ke=(t,e="force_kn")=>$h(e)(t[e]),$h=t=>t==="force_kn"?$t:At});var Wi,bh=$(()=>{Wi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+  </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Xt(t))}</b>
+    <small class="expected">expected ${g(Je(t))}</small>`}function lo(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return Se(t,Xt(e,n),{note:i`expected ${g(Je(e,n))}${s}`,origin:o,test:n})}var Xt,Je,Sh,pe=$(()=>{_();L();xa();
+Xt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Je=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:At});var Hi,Th=$(()=>{Hi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",Wi)});function Di({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function wh(t,{
-left:e,right:n,bottom:s,top:o}){let[a,r]=Tn(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[f,b]=Di(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
+define("drawing-frame",Hi)});function Ui({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Mh(t,{
+left:e,right:n,bottom:s,top:o}){let[a,r]=An(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
+s)?1:-1,[f,b]=Ui(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${_a(t,n-e)?d:[t.on_sheet,t.on_tool].map(Ow)}
+    ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Rw)}
     <g transform="translate(${a} ${-r})">
-      ${_a(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
+      ${Ta(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
       <text class="px label near-label" x=${u*50} y=${m*30-2}
         text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var Tn,_a,Ow,Fi=$(()=>{_();E();Tn=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];_a=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,Ow=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function me(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Ew(u,h?c:null):Nw(t,u,c),f=p&&!n?Bw(m,p,u):m,{left:b,bottom:y,right:M,
-top:L}=f,B=l??Lw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var An,Ta,Rw,Gi=$(()=>{_();L();An=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,Rw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Ww(u,h?c:null):Dw(t,u,c),f=p&&!n?Fw(m,p,u):m,{left:b,bottom:y,right:M,
+top:E}=f,C=l??Iw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
       aria-label=${r}
       data-test="pose"
       data-pose=${e}
-      viewBox="${b} ${-L} ${M-b} ${L-y}"
+      viewBox="${b} ${-E} ${M-b} ${E-y}"
       preserveAspectRatio="xMidYMid meet">
-      ${[t.bed,t.die].map(xt).map(yh)}
-      <g transform="translate(0 ${B.down})">${B.tools.map(yh)}</g>
-      ${t.die.length?x`<path class="axis" d="M0 ${-L-999}V999" />`:d}
-      <path class="gauge" transform="translate(${B.back} 0)" d=${B.gauge} />
-      <path class="sheet" data-test="sheet" d=${B.sheet} />
-      ${e==="before"&&t.gauge_point?Cw(t.gauge_point,o,f):d}
-      ${e==="after"&&a?Pw(t.after.sheet,a,u,f):d}
-      ${h&&c?wh(c,f):d}
+      ${[t.bed,t.die].map(xt).map(Ah)}
+      <g transform="translate(0 ${C.down})">${C.tools.map(Ah)}</g>
+      ${t.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:d}
+      <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
+      <path class="sheet" data-test="sheet" d=${C.sheet} />
+      ${e==="before"&&t.gauge_point?jw(t.gauge_point,o,f):d}
+      ${e==="after"&&a?Hw(t.after.sheet,a,u,f):d}
+      ${h&&c?Mh(c,f):d}
     </svg>
-  </drawing-frame>`}function Lw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:xt(n),tools:[
-s,o,a].map(xt),down:0,gauge:xt(r),back:0}}function Ew(t,e){let[n,s]=e?Tn(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function Nw(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+  </drawing-frame>`}function Iw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:xt(n),tools:[
+s,o,a].map(xt),down:0,gauge:xt(r),back:0}}function Ww(t,e){let[n,s]=e?An(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+t,right:n+1.5*t,top:s+t}}function Dw(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?ji(u,Tn(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Bw(t,{
-bounds:e,share:n},s){let o=ji(ji(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function Cw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*e,1.6*e),8*e)},m=n?Vi(u,An(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Fw(t,{
+bounds:e,share:n},s){let o=Vi(Vi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function jw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
-    ${_h(0,o,180)}${_h(t,o,0)}
+    ${Oh(0,o,180)}${Oh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
-    ${vh(t/2,o,n,17)}
-  </g>`}function Pw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${Eh(t/2,o,n,17)}
+  </g>`}function Hw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
-    ${vh(0,a+r,g(S(e)))}
-  </g>`}var yh,ji,_h,vh,ro=$(()=>{_();E();bh();Fi();Ue();yh=t=>t?x`<path class="tool" d=${t} />`:d;ji=({left:t,
+    ${Eh(0,a+r,g(S(e)))}
+  </g>`}var Ah,Vi,Oh,Eh,co=$(()=>{_();L();Th();Gi();Ge();Ah=t=>t?x`<path class="tool" d=${t} />`:d;Vi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});_h=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,vh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
+max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Eh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function kh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function Lh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -770,27 +774,27 @@ max(s,a+r)});_h=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
               >${s.chosen?"✓ ":""}${s.die} <small>V ${tt(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
-            <span class="facts"> ${Iw(s).map(o=>Rw(...o))} </span>
+            <span class="facts"> ${Uw(s).map(o=>Gw(...o))} </span>
             <span class="more">${s.reason} ${Fe(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Iw,Rw,xh=$(()=>{_();ut();E();ue();G();Iw=t=>[["allow for",g(Xt(t,"force_kn_per_m")),`expected ${Ke(
+  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();G();Uw=t=>[["allow for",g(Xt(t,"force_kn_per_m")),`expected ${Je(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
-S(t.set_angle_deg))]],Rw=(t,e,n)=>i`<span class="fact"
+S(t.set_angle_deg))]],Gw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
     <span class="amount">${e}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
-  >`});function rs(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${Hi(t)}. Open is hit again. <span class="drawn">${e}</span>
-  </p>`:d}var va,Hi,Sh,ka,Mn=$(()=>{_();E();va=t=>S(t).text.replace(/\.0$/,""),Hi=t=>`comes out ${va(t.comes_out_deg_low)}\
- to ${va(t.comes_out_deg_high)}°`,Sh=t=>`${va(t.comes_out_deg_low)}–${va(t.comes_out_deg_high)}°`,ka=(t,{set_angle_deg:e,
-firstHit:n})=>n?t.expected_set_angle_deg:e});function is(t){let e=t.filter(s=>!Th(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+  >`});function ls(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
+    <b>First hit:</b> ${zi(t)}. Open is hit again. <span class="drawn">${e}</span>
+  </p>`:d}var Ma,zi,Ch,Aa,On=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),zi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
+ to ${Ma(t.comes_out_deg_high)}°`,Ch=t=>`${Ma(t.comes_out_deg_low)}–${Ma(t.comes_out_deg_high)}°`,Aa=(t,{set_angle_deg:e,
+firstHit:n})=>n?t.expected_set_angle_deg:e});function cs(t){let e=t.filter(s=>!Bh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
     ${yt(e)}
-  </section>`}function ls(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>Ht(o)==="note"),s=t.filter(o=>Ht(
+  </section>`}function ds(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>Ht(o)==="note"),s=t.filter(o=>Ht(
 o)==="ok");return i`${e.length?i`<section>
           <h2>Not known</h2>
           ${yt(e)}
@@ -802,15 +806,15 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${yt(s)}
-        </details>`:d}`}function Ye(t){let e=t.filter(Th);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Xe(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
-            <b>${Ge(n.template,n.numbers)}</b>
-            ${Ge(n.do_template??n.do,n.numbers)}
+            <b>${Ve(n.template,n.numbers)}</b>
+            ${Ve(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Th,io=$(()=>{_();G();Th=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var Bh,ho=$(()=>{_();G();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -832,12 +836,12 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       ${a.map(f=>i`<span class="wrong" data-test="wrong-${t}">${f}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:d}
     </span>
-    ${a.length?Ww(t,Dd(String(n)),s):d}
-  </div>`}function Ww(t,e,n){return i`<div class="may-mean">
+    ${a.length?Vw(t,zd(String(n)),s):d}
+  </div>`}function Vw(t,e,n){return i`<div class="may-mean">
     ${e.map(s=>i`<button type="button" class="button" data-test="may-mean-${t}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
-  </div>`}function An({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function En({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${t}>${e}${l?i` <span class="hint">(${l})</span>`:d}</label>
     <textarea
@@ -853,7 +857,7 @@ length?"has-wrong":""}">
       ${r.map(c=>i`<span class="wrong" data-test="wrong-${t}">${c}</span>`)}
       ${a?i`<span class="hint">${a}</span>`:d}
     </span>
-  </div>`}function z({name:t,label:e,value:n,options:s,change:o,wrong:a=[]}){return i`<div class="field ${a.length?
+  </div>`}function q({name:t,label:e,value:n,options:s,change:o,wrong:a=[]}){return i`<div class="field ${a.length?
 "has-wrong":""}">
     <label for=${t}>${e}</label>
     <div class="picked">
@@ -883,183 +887,183 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{_();Pe();E()});function xa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ui(t){
-let e=xa(t);return Object.keys(e).length?{tools:e}:{}}function On(t){let{die:e,punch:n}=xa(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var lo,cs=$(()=>{lo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Gi(n,e)).flatMap(([,n])=>n)}function Mh(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Gi(n,s))).flatMap(([,n])=>n)}function Ah(t,e,n){let s=Object.entries(t);return s.
+  </div>`}function ne(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
+valid="true"]')?.focus())}var J=$(()=>{_();Pe();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function qi(t){
+let e=Oa(t);return Object.keys(e).length?{tools:e}:{}}function Ln(t){let{die:e,punch:n}=Oa(t);return[e&&`die ${e}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var po,hs=$(()=>{po=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Ki(n,e)).flatMap(([,n])=>n)}function Ph(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Ki(n,s))).flatMap(([,n])=>n)}function Rh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>Gi(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Vi(e(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Ki(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Yi(e(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>co(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>uo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Vi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function co(t){let e=document.
+  </div>`}function Yi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function uo(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Gi,oe=$(()=>{_();Gi=(t,e)=>t===e||t.startsWith(`${e}.`)});function zi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
-list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Lh(t,{dies:e,punches:n},s,o){
-let a=e.flatMap(Ki).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+{block:"center"})}var Ki,se=$(()=>{_();Ki=(t,e)=>t===e||t.startsWith(`${e}.`)});function Xi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:I(n,`${t}.${a}`),change:l=>s({[a]:l})});
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Wh(t,{dies:e,punches:n},s,o){
+let a=e.flatMap(Zi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
-        <span>Tools: <b>${On(t.tools)||"chosen by the planner"}</b></span>
+        <span>Tools: <b>${Ln(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${zi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
+      ${Xi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
-    ${Oh("codes-of-dies",a)}
-    ${Oh("codes-of-punches",n.map(({code:r})=>r))}`}var qi,Ki,Oh,ds,Ln=$(()=>{_();cs();J();oe();qi=["tools.die",
-"tools.punch"];Ki=t=>t.shape==="multi_v"?t.openings:[t];Oh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-ds=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function Sa(t){let e=(t??"").split(":")[0].trim();return Dw.includes(e)?e:""}function ho(t){if(!t)return"";let e=new Map;
-for(let[n,s]of Fw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var Dw,Fw,Ta=$(()=>{Dw=["model","handbook","your test bends"];Fw=[["fo\
+    ${Ih("codes-of-dies",a)}
+    ${Ih("codes-of-punches",n.map(({code:r})=>r))}`}var Ji,Zi,Ih,ps,Nn=$(()=>{_();hs();J();se();Ji=["tools.die",
+"tools.punch"];Zi=t=>t.shape==="multi_v"?t.openings:[t];Ih=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+ps=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function mo(t){if(!t)return"";let e=new Map;
+for(let[n,s]of qw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var zw,qw,La=$(()=>{zw=["model","handbook","your test bends"];qw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function Nh(t){return i`<ul class="ratings" data-test="ratings">
-    ${t.map(jw)}
-  </ul>`}function jw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
+nd_allowance_mm","allowance"]]});function Fh(t){return i`<ul class="ratings" data-test="ratings">
+    ${t.map(Kw)}
+  </ul>`}function Kw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
     <span class="rating-of"
-      ><b>${Hw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
+      ><b>${Yw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
     ${k(o,s===null?"Unknown":`${tt(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
-      ${s===null?d:Gw(s)}
+      ${s===null?d:Xw(s)}
     </svg>
-    <span class="rating-words">${Uw(t)}</span>
-  </li>`}function Uw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
-g($t(t)):g(At(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g($t(n)):g(At(s));return`${a} of ${r}`}function Gw(t){let e=Math.min(t/100*Eh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Eh} 0V18" />`}
-var Eh,Hw,Bh=$(()=>{_();E();G();Eh=200;Hw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function hs(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Vw(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>qw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
+    <span class="rating-words">${Jw(t)}</span>
+  </li>`}function Jw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
+g(mt(t)):g(At(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
+g(mt(n)):g(At(s));return`${a} of ${r}`}function Xw(t){let e=Math.min(t/100*Dh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Dh} 0V18" />`}
+var Dh,Yw,jh=$(()=>{_();L();G();Dh=200;Yw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function us(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Zw(l,a))*o,h=Math.
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Qw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,M)=>h+M*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Vw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ma(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var qw,Yi=$(()=>{qw=t=>Math.round(t*100)/100});function Ch({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Zw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Na(t){return t.length?`M${t.
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Qw,Qi=$(()=>{Qw=t=>Math.round(t*100)/100});function Hh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?Kw:zw)*o),c=Rh(t),h=hs(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:vi().
+f)<=(f===r?ey:ty)*o),c=Vh(t),h=us(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:Ue().
 size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
-e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g($t(n.force_kn))}, at a depth o\
-f ${g(Ih(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(mt(n.force_kn))}, at a depth o\
+f ${g(Gh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Ji} ${Aa}"
+    viewBox="0 0 ${tl} ${Ca}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${Wh(c,h,vi().unit)}
-    <path class="band" d="${Ma(u)}Z" />
-    ${e.punch_depth_mm===null?d:Dh(c.at(e.punch_depth_mm))} ${Yw(l,h)}
-    ${Xw(a.filter(f=>!l.includes(f)))}
-    <path class="curve" d=${Ma(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
-    ${n?Qw(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function Ph({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Rh(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=hs(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>Ma(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+    ${zh(c,h,Ue().unit)}
+    <path class="band" d="${Na(u)}Z" />
+    ${e.punch_depth_mm===null?d:qh(c.at(e.punch_depth_mm))} ${ny(l,h)}
+    ${oy(a.filter(f=>!l.includes(f)))}
+    <path class="curve" d=${Na(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
+    ${n?ry(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
+  </svg>`}function Uh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Vh(t,s.map(u=>Number(
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=us(Math.min(...a),180,{from:Rt.
+bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>Na(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
- under load at a depth of ${g(Ih(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
+ under load at a depth of ${g(Gh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Ji} ${Aa}"
+    viewBox="0 0 ${tl} ${Ca}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${Wh(o,r,"°")} ${c?Dh(c.x):d}
+    ${zh(o,r,"°")} ${c?qh(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>Zw(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function Rh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return hs(0,n,{from:Rt.left,to:Rt.
-right,size:P()==="in"?de:1,most:6})}function Wh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+    ${s.map(u=>ay(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+  </svg>`}function Vh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return us(0,n,{from:Rt.left,to:Rt.
+right,size:P()==="in"?ce:1,most:6})}function zh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Je}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+        font-size=${Ze}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
       <text x=${Math.min(u,o-4)} y=${r+24} text-anchor="middle"
-        font-size=${Je}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Je}>${n}</text>`;return x`
+        font-size=${Ze}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${Ze}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Aa-8} text-anchor="end"
-      font-size=${Je}>punch depth, ${P()}</text>
-    ${l?d:p}`}function Yw(t,e){let n=-1/0;return Jw(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+Je+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
+    <text class="quiet" x=${o} y=${Ca-8} text-anchor="end"
+      font-size=${Ze}>punch depth, ${P()}</text>
+    ${l?d:p}`}function ny(t,e){let n=-1/0;return sy(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+max(a-6,n+Ze+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${Rt.left+6} y=${n}
-        font-size=${Je}>${o.join(", ")} ${g($t(s))}</text>`})}function Jw(t){let e=new Map;for(let n of t)e.set(
-Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Oa(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function Xw(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
-right} y="18" text-anchor="end" font-size=${Je}
-      data-test="limit-far">↑ ${Xi(t[t.length-1])}${e}</text>`}function Oa({what:t,name:e}){return t==="pres\
+        font-size=${Ze}>${o.join(", ")} ${g(mt(s))}</text>`})}function sy(t){let e=new Map;for(let n of t)e.set(
+Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Ba(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
+function oy(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
+right} y="18" text-anchor="end" font-size=${Ze}
+      data-test="limit-far">↑ ${el(t[t.length-1])}${e}</text>`}function Ba({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
-function Zw(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
+function ay(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var Ji,Aa,Rt,Je,zw,Kw,Ih,Dh,Xi,Qw,Fh=$(()=>{_();E();Yi();Ji=400,Aa=320,Rt={left:58,right:Ji-14,top:20,bottom:Aa-
-54},Je=18,zw=3,Kw=5;Ih=t=>w(t,{digits:2});Dh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
-  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Je}>set</text>`;Xi=({what:t,name:e,
-limit_kn:n})=>`${Oa({what:t,name:e})} ${g($t(n))}`;Qw=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Uh({stroke:t,error:e,open:n,toggled:s}){return i`<details
+var tl,Ca,Rt,Ze,ty,ey,Gh,qh,el,ry,Kh=$(()=>{_();L();Qi();tl=400,Ca=320,Rt={left:58,right:tl-14,top:20,bottom:Ca-
+54},Ze=18,ty=3,ey=5;Gh=t=>w(t,{digits:2});qh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
+  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Ze}>set</text>`;el=({what:t,name:e,
+limit_kn:n})=>`${Ba({what:t,name:e})} ${g(mt(n))}`;ry=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Xh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?ty(t,e):d}
-  </details>`}function ty(t,e){return e?i`<p class="hint" data-test="stroke-missing">
+    ${n?iy(t,e):d}
+  </details>`}function iy(t,e){return e?i`<p class="hint" data-test="stroke-missing">
       ${e instanceof A?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Ch(t)}
+      ${Hh(t)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${ey(t)}</p>
-        ${ny(t)}
+        <p data-test="stroke-peak">${ly(t)}</p>
+        ${cy(t)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${Ph(t)}
+      ${Uh(t)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${jh("curve")} under load</li>
-          <li>${jh("curve let-go")} let go</li>
-          ${t.trials.length?i`<li>${ay} trials, let go</li>`:d}
+          <li>${Yh("curve")} under load</li>
+          <li>${Yh("curve let-go")} let go</li>
+          ${t.trials.length?i`<li>${py} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${sy(t)}</p>
-        ${oy(t)}
+        <p data-test="stroke-set">${dy(t)}</p>
+        ${hy(t)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function ey({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+function ly({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
 Xt(t))}.</b> The peak is expected at
-    ${g($t(t.force_kn))}, ${Hh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function ny({limits:t}){let e=t.filter(s=>s.
+    ${g(mt(t.force_kn))}, ${Jh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
+    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function cy({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${e.map(Xi).join(", ")}. The shaded band is what the force may be.
+          Limits: ${e.map(el).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Oa).join(", ")}. Read it off the plate.
-        </p>`:d}`}function sy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Hh(t.punch_depth_mm)}\
-.`}function oy({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
+          <b>Rating unknown:</b> ${n.map(Ba).join(", ")}. Read it off the plate.
+        </p>`:d}`}function dy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Jh(t.punch_depth_mm)}\
+.`}function hy({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Hh,jh,ay,Gh=$(()=>{_();Fh();U();E();ue();Hh=t=>g(w(t,{digits:2}));jh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Jh,Yh,py,Zh=$(()=>{_();Kh();U();L();pe();Jh=t=>g(w(t,{digits:2}));Yh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
-  </svg>`,ay=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,py=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Te(t,e,n,s,o=qh(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Se(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Sa(t.sources?.[e]),test:e})}function qh({
-handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Sa(e?.[s])==="handbook")return d;let r=o(a);
+</svg>`});function Te(t,e,n,s,o=tp(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Se(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function tp({
+handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Ea(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
 iffers":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
-  >`}function zh(t,e,n){return i`${is(t.checks)}
+  >`}function ep(t,e,n){return i`${cs(t.checks)}
     <div class="columns bend-columns">
       <div>
-        ${ry(t,e)} ${iy(t)} ${dy(t)} ${py(t)}
-        ${ls(t.checks)} ${fy(t)}
+        ${uy(t,e)} ${my(t)} ${$y(t)} ${wy(t)}
+        ${ds(t.checks)} ${vy(t)}
       </div>
-      <div>${uy(t,n)} ${Uh(n.stroke)} ${my(t,n)}</div>
+      <div>${yy(t,n)} ${Xh(n.stroke)} ${_y(t,n)}</div>
     </div>
-    ${Ye(t.checks)}`}function ry(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Xe(t.checks)}`}function uy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1073,58 +1077,58 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
                   >`:d}
           </li>`)}
     </ul>
-    ${ds(t)}`}function iy(t){return i`<section>
+    ${ps(t)}`}function my(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${t.first_hit?cy(t):ly(t)}
+      ${t.first_hit?gy(t):fy(t)}
       ${Te(t,"springback_deg","Springback",S)}
     </div>
-    ${rs(t.first_hit)}
-  </section>`}function dy(t){return i`<section>
+    ${ls(t.first_hit)}
+  </section>`}function $y(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${ao("Allow for",t,"force_kn",{note:hy(t),origin:Sa(t.sources?.force_kn)})}
-      ${ao("Per length, allow for",t,"force_kn_per_m")}
+      ${lo("Allow for",t,"force_kn",{note:by(t),origin:Ea(t.sources?.force_kn)})}
+      ${lo("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-            ${Nh(t.ratings)}`:d}
-  </section>`}function hy(t){let e=t.force_kn_low,n=qh(t,"force_kn",$t);return i`${typeof e=="number"?`, at le\
-ast ${g($t(e))}`:d}${n===d?d:i` <br />${n}`}`}function py(t){return i`<section>
+            ${Fh(t.ratings)}`:d}
+  </section>`}function by(t){let e=t.force_kn_low,n=tp(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
+ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function wy(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${Te(t,"inside_radius_mm","Inside radius",En)}
+      ${Te(t,"inside_radius_mm","Inside radius",Cn)}
       ${Se("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${Te(t,"bend_allowance_mm","Bend allowance",En)}
-      ${Te(t,"bend_deduction_mm","Bend deduction",En)}
-      ${Te(t,"k_factor","K-factor",Kh)}
+      ${Te(t,"bend_allowance_mm","Bend allowance",Cn)}
+      ${Te(t,"bend_deduction_mm","Bend deduction",Cn)}
+      ${Te(t,"k_factor","K-factor",np)}
     </div>
-  </section>`}function uy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
+  </section>`}function yy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-    ${me(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
+    ${ue(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
-  </section>`}function my(t,{use:e}){return t.options?.length?i`<section>
+  </section>`}function _y(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${kh(t.options,e)}
-  </section>`:d}function fy({opinions:t,sources:e}){return t?i`<section class="opinions">
+    ${Lh(t.options,e)}
+  </section>`:d}function vy({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
-    ${t.force?.length?Vh("Force by published relations",t.force,[["force_kn","Force",$t],["force_kn_per_m","Pe\
+    ${t.force?.length?Qh("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
 r length",At]]):d}
-    ${t.allowance?.length?Vh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
-nce",En],["k_factor","K",Kh]]):d}
+    ${t.allowance?.length?Qh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
+nce",Cn],["k_factor","K",np]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
-              ${Object.entries(e).map(([n,s])=>i`<dt>${gy[n]??n}</dt>
+              ${Object.entries(e).map(([n,s])=>i`<dt>${ky[n]??n}</dt>
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
-  </section>`:d}function Vh(t,e,n){return i`<div class="table">
+  </section>`:d}function Qh(t,e,n){return i`<div class="table">
     <table>
       <caption>
         ${t}
@@ -1142,25 +1146,25 @@ nce",En],["k_factor","K",Kh]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var En,ly,cy,Kh,gy,Yh=$(()=>{_();ro();ut();E();ue();xh();wa();Mn();io();J();Ln();Ta();Bh();Gh();En=t=>w(
-t,{digits:2});ly=t=>i`
+  </div>`}var Cn,fy,gy,np,ky,sp=$(()=>{_();co();ut();L();pe();Nh();xa();On();ho();J();Nn();La();jh();Zh();Cn=t=>w(
+t,{digits:2});fy=t=>i`
   ${Te(t,"set_angle_deg","Set angle, loaded",S)}
-  ${Te(t,"punch_depth_mm","Punch depth",En)}
-`,cy=t=>i`
+  ${Te(t,"punch_depth_mm","Punch depth",Cn)}
+`,gy=t=>i`
   ${Te(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Te(t,"punch_depth_mm","First hit: punch depth",En,`then about ${g(En(t.expected_punch_depth_mm))}`)}
-`;Kh=t=>({text:t==null?"–":tt(t,2),unit:""});gy={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  ${Te(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
+`;np=t=>({text:t==null?"–":tt(t,2),unit:""});ky={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Xh={};et(Xh,{show:()=>wy});async function wy(t){t.title("Check a bend"),t.render(St("Looking into the crib\
-…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async B=>(await it(B,t.signal)).items)),o={
-dies:n,punches:s},a=ga(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ap={};et(ap,{show:()=>Ty});async function Ty(t){t.title("Check a bend"),t.render(St("Looking into the crib\
+…"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await it(C,t.signal)).items)),o={
+dies:n,punches:s},a=_a(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=xe(
-async(B,v)=>(await T("POST","/bend",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(l,
-{answer:B,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=xe(async(B,v)=>(await T(
-"POST","/stroke",{body:B,signal:v})).body,({answer:B=null,error:v=null})=>{Object.assign(c,{stroke:B,error:v}),
-b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Sn(a),{now:!0})}function m(B){history.
-replaceState(null,"",`/bend?${$a(a)}`),l.busy=so(a).length===0,l.busy?h.ask(Sn(a),B):(h.stop(),Object.assign(l,
-{answer:null,error:null})),b()}function f(B,v){Object.assign(a,B),m(v)}function b(){let B=l.error instanceof A?
+async(C,v)=>(await T("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
+{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=xe(async(C,v)=>(await T(
+"POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
+b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Mn(a),{now:!0})}function m(C){history.
+replaceState(null,"",`/bend?${va(a)}`),l.busy=ro(a).length===0,l.busy?h.ask(Mn(a),C):(h.stop(),Object.assign(l,
+{answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof A?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
           class="desk"
@@ -1171,36 +1175,36 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${yy(a,{metals:e,...o,openTools:r,answer:l.answer},B,f)}
+            ${My(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
           </form>
           <p class="unseen" role="status">${y()}</p>
-          <div class="desk-answer" data-test="answer">${M(B)}</div>
-        </div>`),l.busy||t.ready()}function y(){let{answer:B}=l;if(!B||l.busy)return"";let v=B.worst==="ok"?"":
-`${B.worst}. `,N=B.set_angle_deg===null?"nothing to set":`set ${g(S(B.set_angle_deg))}`;return`${v}Die ${B.die??
-"none"}, allow for ${g(Xt(B))}, ${N}.`}function M(B){let v=so(a);return v.length?kt("One bend, all its figures",
-i`Still to type: ${v.map(N=>by[N]).join(", ")}.`):l.error?L(B):l.answer?zh(l.answer,o,{pose:l.pose,show:N=>{l.
+          <div class="desk-answer" data-test="answer">${M(C)}</div>
+        </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
+`${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
+"none"}, allow for ${g(Xt(C))}, ${N}.`}function M(C){let v=ro(a);return v.length?kt("One bend, all its figures",
+i`Still to type: ${v.map(N=>Sy[N]).join(", ")}.`):l.error?E(C):l.answer?ep(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-St("Working it out…")}function L(B){if(!(l.error instanceof A)||l.error.status>=500)return i`${Ve(l.error)}
+St("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${ze(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=Mh(B,$y),N=Object.keys(B).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=Ph(C,xy),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function yy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
-{name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>z({name:u,label:m,value:t[u],options:f,
-wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...vy(e)])}
-    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&_y(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+    </div>`}m({now:!0})}function My(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
+{name:u,label:m,value:t[u],wrong:I(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
+wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Oy(e)])}
+    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&Ay(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:P()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${h("die","Die",[["","Best of the crib"],...Jh(t.die,n)])}
-      ${h("punch","Punch",[["","Best of the crib"],...Jh(t.punch,s)])}
+      ${h("die","Die",[["","Best of the crib"],...op(t.die,n)])}
+      ${h("punch","Punch",[["","Best of the crib"],...op(t.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:P()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
@@ -1209,48 +1213,48 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function _y({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
-t,{digits:2})),e??""].filter(Boolean).join(", ")}function Jh(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var $y,by,vy,Zh=$(()=>{_();U();ba();ut();
-oo();E();ue();Yh();J();Ct();oe();$y=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],by={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};vy=t=>t.map(({code:e,name:n})=>[e,n])});function Qh(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+          </button>`:d}`}function Ay({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
+t,{digits:2})),e??""].filter(Boolean).join(", ")}function op(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var xy,Sy,Oy,rp=$(()=>{_();U();ka();ut();
+io();L();pe();sp();J();Bt();se();xy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],Sy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};Oy=t=>t.map(({code:e,name:n})=>[e,n])});function ip(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
-t.addEventListener("abort",()=>e?.release()),n()}var Zi,Qi=$(()=>{_();Zi=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
+t.addEventListener("abort",()=>e?.release()),n()}var nl,sl=$(()=>{_();nl=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function Nn(t){let{body:e}=await T("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function np(t){
-let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function sp(t){
-await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function tl(){let t=rp(tp);return typeof t?.name=="strin\
-g"?{code:null,step:0,etag:null,...t}:null}function rp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
-return null}}function ip(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var tp,ep,Bn,Me,el,op,ap,Xe=$(()=>{U();tp="flangebook.bench.here",ep="flangebook.bench.last";Bn=t=>/^\d/.test(
-t)?`bench ${t}`:t,Me=t=>/^\d/.test(t)?`Bench ${t}`:t;el=t=>ip(tp,t),op=()=>String(rp(ep)??""),ap=t=>ip(ep,t)});function La(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+      </p>`});async function Bn(t){let{body:e}=await T("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function dp(t){
+let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function hp(t){
+await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=mp(lp);return typeof t?.name=="strin\
+g"?{code:null,step:0,etag:null,...t}:null}function mp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
+return null}}function fp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
+var lp,cp,Pn,Me,al,pp,up,Qe=$(()=>{U();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
+t)?`bench ${t}`:t,Me=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Pa(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():y()),M()}catch(N){s.aborted||L(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(xy,ky*
+b():y()),M()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(Ly,Ey*
 1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
-if(!v)return;let N=C().name?{by:C().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:lp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
+if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+l,signal:s,timeout:gp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
 if(!(X instanceof A)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
-async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:lp});s.aborted||
+async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:gp});s.aborted||
 r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function M(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Re(!0),v&&j()}function L(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Re(!1,v):v instanceof A||console.error(v)}
-let B=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",B,{signal:s}),
-addEventListener("online",B,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var ky,xy,lp,nl=$(()=>{
-U();nt();bt();ky=1e3,xy=4e3,lp=3e3});function cp(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Sy.
-has(o.key)?t.next:Ty.has(o.key)?t.back:null;!a||Ay(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<My)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Oy(),{signal:e})}
-function Ay({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function Oy(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var Sy,Ty,My,dp=$(()=>{Sy=new Set(["ArrowRight","PageDown"," ","Enter"]),Ty=
-new Set(["ArrowLeft","PageUp","Backspace"]),My=300});function Ea(t,{pixels:e=ns(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=yn(t.bounds,e-2*a,n-1.6*
+Ie(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Ie(!1,v):v instanceof A||console.error(v)}
+let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
+addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ey,Ly,gp,rl=$(()=>{
+U();nt();bt();Ey=1e3,Ly=4e3,gp=3e3});function $p(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Ny.
+has(o.key)?t.next:Cy.has(o.key)?t.back:null;!a||Py(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<By)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Ry(),{signal:e})}
+function Py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function Ry(){let t=document.activeElement;t?.matches("button, summa\
+ry, input[type=range]")&&t.blur()}var Ny,Cy,By,bp=$(()=>{Ny=new Set(["ArrowRight","PageDown"," ","Enter"]),Cy=
+new Set(["ArrowLeft","PageUp","Backspace"]),By=300});function Ra(t,{pixels:e=os(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=kn(t.bounds,e-2*a,n-1.6*
 a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,M])=>`M${r([f,b])}L${r([y,M])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${Ny(t)}
+    aria-label=${Dy(t)}
     width=${h+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-V*.7} ${h+2*a} ${p+1.6*a}">
@@ -1259,179 +1263,179 @@ join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Ly(r(f),r(b),m,H(y)))}
-    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Ey(m,f.map(r),m===o))}
-  </svg>`}function Ly(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
+    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Iy(r(f),r(b),m,H(y)))}
+    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Wy(m,f.map(r),m===o))}
+  </svg>`}function Iy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
-    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Ey(t,e,n){
+    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Wy(t,e,n){
 let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=jt(t,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
-      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Ny({length_mm:t,width_mm:e,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Cn({length_mm:t,width_mm:e,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Cn({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function hp(t,{pixels:e=ns(),tallest:n=e*.9,test:s="\
-blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=yn([0,0,t.length_mm,t.width_mm],e-r-12,n-
+      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Dy({length_mm:t,width_mm:e,height_mm:n,
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Rn({length_mm:t,width_mm:e,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Rn({length_mm:t,width_mm:e,height_mm:n}){
+return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function wp(t,{pixels:e=os(),tallest:n=e*.9,test:s="\
+blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=kn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Py(t)}
+    aria-label=${Hy(t)}
     width=${c+r+12}
     height=${h+V*3}
     viewBox="-6 -6 ${c+r+12} ${h+V*3}">
     <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>Cy(p,l))}
+    ${t.lines.map(p=>jy(p,l))}
     <path
       class="dimension"
       d="M0 ${h+V*1.3}H${c}M-4 ${h+V*1.3+4}l8 -8M${c-4} ${h+V*1.3+4}l8 -8" />
-    ${By(c/2,h+V*1.3,o)}
+    ${Fy(c/2,h+V*1.3,o)}
     <path
       class="dimension"
       d="M${c+V} 0V${h}M${c+V-4} 4l8 -8M${c+V-4} ${h+4}l8 -8" />
     <text x=${c+V*1.6} y=${h/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function By(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
+  </svg>`}function Fy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
 1.4}/>
-    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Cy({
+    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function jy({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
 Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
     <circle class="badge" cx=${u} cy=${m} r=${V*.68}/>
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
-      dominant-baseline="central">${t}</text>`}function Py(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+      dominant-baseline="central">${t}</text>`}function Hy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-Wt,ps=$(()=>{_();E();ra();Ue();ne();V=18;Wt=t=>!!t?.folded});function Na(t,e){return!Wt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Ea(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+It,ms=$(()=>{_();L();ha();Ge();ee();V=18;It=t=>!!t?.folded});function Ia(t,e){return!It(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Ra(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
-      ${pp("Punch",e.segments_mm?.punch)} ${pp("Die",e.segments_mm?.die)}
+      ${yp("Punch",e.segments_mm?.punch)} ${yp("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Iy(e.sides_near??[])}
+      ${Uy(e.sides_near??[])}
     </ul>
-  </section>`}function pp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
-" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Iy(t){if(!t.length)
+  </section>`}function yp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Uy(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var sl=$(()=>{_();ps();ne();E()});function fp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function us(t){let e=fp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${$p}${bp[e]}</svg
-    ><b>${gp[e]}.</b>`}function Ba(t,e){let n=fp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${$p}${bp[n]}</svg>
+  </li>`}var il=$(()=>{_();ms();ee();L()});function kp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function fs(t){let e=kp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[e]}</svg
+    ><b>${xp[e]}.</b>`}function Wa(t,e){let n=kp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[n]}</svg>
     <p>
-      <b data-test="move">${gp[n]}.</b>
+      <b data-test="move">${xp[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${Dy(t,e)}
+      ${zy(t,e)}
     </p>
-  </div>`}function po({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
-n})`:""}`}function Dy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
+  </div>`}function fo({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
+n})`:""}`}function zy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=po(t,e);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=fo(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var gp,$p,ol,up,Ry,mp,Wy,bp,ms=$(()=>{_();gp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var xp,Sp,ll,_p,Gy,vp,Vy,Tp,gs=$(()=>{_();xp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},$p=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ol=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-up=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Ry=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-mp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Wy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-bp={first:[Ry],same:[Wy],over:[ol],end:[up],both:[ol,up],quarter:[mp],"quarter-over":[ol,mp]}});function uo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
-s,o]=[t[n-1],t[n]];return al(s,o,(e-s.share)/(o.share-s.share))}function al(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},Sp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ll=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+_p=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Gy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+vp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Vy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+Tp={first:[Gy],same:[Vy],over:[ll],end:[_p],both:[ll,_p],quarter:[vp],"quarter-over":[ll,vp]}});function go({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+s,o]=[t[n-1],t[n]];return cl(s,o,(e-s.share)/(o.share-s.share))}function cl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function wp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Mp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function yp(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function Ap(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
-"approach"?n:-n,r=Fy(t.frames,e.phase);return{...jy(r,o,a),punch_y_mm:n}}function Fy(t,e){let n=e==="withdrawa\
+"approach"?n:-n,r=qy(t.frames,e.phase);return{...Ky(r,o,a),punch_y_mm:n}}function qy(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:t}function jy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
-n>=l&&r>l)return al(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
-end"?al(s,o,(e(s)-n)/(e(s)-e(o))):o}function Hy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=fs([[-a,-t/2],[-a,t/2]],s),[h,p]=fs([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
-m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(fs(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(fs(e,s))}Z`}function _p(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+s-1);return o.length?o:t}function Ky(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
+n>=l&&r>l)return cl(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
+end"?cl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Yy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
+inside_radius_mm:r}){let[l,c]=$s([[-a,-t/2],[-a,t/2]],s),[h,p]=$s([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
+m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m($s(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${m($s(e,s))}Z`}function Op(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...fs(t.left,u),
-...fs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
-max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function fs(t,[e,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Ca(t,e,n){let s=-n.
-punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Hy(e,n),tools:[
-t.before.ram,t.before.holder,t.before.punch].map(xt).filter(Boolean),down:s,gauge:xt(t.before.gauge),back:a}}var rl=$(
-()=>{Ue()});function Pa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Ap?e:null}function Pn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Pa(t),{before:o,after:a}=wp(n),r=s?yp(n,
-s):uo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ca(e,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function gs(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Pa(t);if(!n)return`Nothing comes within ${g(w(Ap,{
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...$s(t.left,u),
+...$s(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
+max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function $s(t,[e,n,s]){let[o,a]=[Math.cos(
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Da(t,e,n){let s=-n.
+punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Yy(e,n),tools:[
+t.before.ram,t.before.holder,t.before.punch].map(xt).filter(Boolean),down:s,gauge:xt(t.before.gauge),back:a}}var dl=$(
+()=>{Ge()});function Fa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Rp?e:null}function In(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Fa(t),{before:o,after:a}=Mp(n),r=s?Ap(n,
+s):go(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Da(e,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function bs(t){let{clearance:e}=t;
+if(!e)return"Clearance was not checked at this step.";let n=Fa(t);if(!n)return`Nothing comes within ${g(w(Rp,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${vp(n.tool)}, ${kp(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${vp(n.tool)}, ${kp(n)}${e.hits?.length?o:""}.`}function kp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Ep(n.tool)}, ${Lp(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${Ep(n.tool)}, ${Lp(n)}${e.hits?.length?o:""}.`}function Lp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
-function il({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
+function hl({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${xp(t,e)}`;if(e.phase==="putting in")return`Putting it in${xp(t,e)}`;let s=g(w(Math.max(
+t")return`Taking it out${Np(t,e)}`;if(e.phase==="putting in")return`Putting it in${Np(t,e)}`;let s=g(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function xp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function Np({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
-t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Uy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
+t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Jy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[Tp(e,n,"slide"),Tp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Sp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[Bp(e,n,"slide"),Bp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Cp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Sp}`}:null}function fe(t,{short:e=!1}={}){let n=Uy(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Cp}`}:null}function me(t,{short:e=!1}={}){let n=Jy(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Mp(n.kind)}<b>${n.what}.</b></span
+      >${Pp(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Mp(n.kind)}
+    ${Pp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Ap,vp,Sp,Tp,Mp,Gy,Vy,Ae=$(()=>{_();rl();E();Ap=100;vp=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;Sp="Punch still, at its top. Fingers never between.";Tp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");Mp=t=>t==="swing"?Gy:Vy(t!=="slide"),Gy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var Rp,Ep,Cp,Bp,Pp,Xy,Zy,Ae=$(()=>{_();dl();L();Rp=100;Ep=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;Cp="Punch still, at its top. Fingers never between.";Bp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");Pp=t=>t==="swing"?Xy:Zy(t!=="slide"),Xy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Vy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,Zy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function cl({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
-unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function $s(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
+  </svg>`});function ul({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
+unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ws(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${ll(s)}</span>
+          <span class="where">${pl(s)}</span>
           <span class="more"
-            >${[cl(s),Lp(s.steps,e),dl(s,n),qy(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[ul(s),Wp(s.steps,e),ml(s,n),Qy(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Lp(t,e){return!t?.
-length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function dl({kind:t,code:e},n){let s=n.filter(
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Wp(t,e){return!t?.
+length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function ml({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${Lp(o.map(({number:a})=>a),0)}`:""}`:""}function qy(t){return t==="good"||!t?"":t==="unknown"?"condition \
-unknown":t}function Ia(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
+for ${Wp(o.map(({number:a})=>a),0)}`:""}`:""}function Qy(t){return t==="good"||!t?"":t==="unknown"?"condition \
+unknown":t}function ja(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
       ${Se("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
       ${Se("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm_high,{digits:2})]})}
-      ${Se("Mass",Xs(t.mass_kg),{test:"blank-mass"})}
+      ${Se("Mass",Qs(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.rests_on?i`<p data-test="blank-rests-on">Blank by ${t.rests_on}.</p>`:d}
-    ${t.lines?i`<p data-test="relief">${hl(t)}</p>`:d}`}function hl({relief:t,lines:e=[]}){let n=new Set(e.map(
+    ${t.lines?i`<p data-test="relief">${fl(t)}</p>`:d}`}function fl({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function Ep(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
+"across.":"a side."}`}function Dp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1447,7 +1451,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       </thead>
       <tbody role="rowgroup">
         ${t.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${zy(t,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${t_(t,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1458,28 +1462,28 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function zy({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function pl(t,e=0){
+  </div>`}function t_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function gl(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${Ky(po(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(fo(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!t.turn_quarter)}
             data-over=${String(t.turn_over)}
             data-end=${String(t.turn_end)}
-            >${us(t)}</span
+            >${fs(t)}</span
           > `:d}
-    ${fe(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
-    up.${Yy(t)}
-  </span>`}function Yy({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
+    ${me(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
+    up.${n_(t)}
+  </span>`}function n_({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
-  >`}function ge(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
-`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function Jy(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Op(t,e,n){
-return ce(t,t)?t.first_hit?Xy(t,e,n):t.limits?Jy(t,e,n):g(n(t[e])):g(n(null))}function Xy(t,e,n){let s=e==="se\
-t_angle_deg"?`first hit, ${Hi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
+  >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
+`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function s_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Ip(t,e,n){
+return le(t,t)?t.first_hit?o_(t,e,n):t.limits?s_(t,e,n):g(n(t[e])):g(n(null))}function o_(t,e,n){let s=e==="se\
+t_angle_deg"?`first hit, ${zi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
-    >`}function Ra(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function Ha(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1489,45 +1493,45 @@ t_angle_deg"?`first hit, ${Hi(t.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${t.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${e?i`<a href=${e(o.number)}>${o.number}. ${ge(o)}</a>`:i`${o.number}. ${ge(o)}`}
+                ${e?i`<a href=${e(o.number)}>${o.number}. ${fe(o)}</a>`:i`${o.number}. ${fe(o)}`}
                 <small>${g(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Op(o,"set_angle_deg",S)}
+                ${Ip(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Op(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Ip(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${g(Xt(o))}<small class="band">expected ${g(Ke(o))}</small>
+                ${g(Xt(o))}<small class="band">expected ${g(Je(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
 d}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${pl(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${gl(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var ll,Ky,Ze=$(()=>{_();ut();bn();E();ue();ne();wa();Mn();ms();Ae();ll=Fe;Ky=t=>t[0].toUpperCase()+t.
-slice(1)});function Wa(t,e){return i`<header class="step-top">
+  </div>`}var pl,e_,tn=$(()=>{_();ut();yn();L();pe();ee();xa();On();gs();Ae();pl=Fe;e_=t=>t[0].toUpperCase()+t.
+slice(1)});function Ua(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
-    ${ul(t,e)}
+    ${$l(t,e)}
   </header>`}function Gt(t,e,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
     <span class="value" data-test="${n}-value">${e.text}${e.unit==="°"?"°":d}</span>
-  </div>`}var ul,Qe=$(()=>{_();Ze();ul=(t,e)=>i`<h1>
+  </div>`}var $l,en=$(()=>{_();tn();$l=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
-      >${ge(e)}
+      >${fe(e)}
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function Np(t,e,n,s,o){let a=Pn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?uo(t.motion,l):null,
+  </h1>`});function Fp(t,e,n,s,o){let a=In(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?go(t.motion,l):null,
 h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       type="button"
       class="button"
@@ -1535,11 +1539,11 @@ h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       data-test=${y}
       @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${me(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&Ca(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&_p(t.motion,c),words:`${ge(
-t)}, ${Qy(t,r)}. Gauge at ${p}.`})}
+    </button>`;return i`${ue(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
+angle:e,moment:h??(c&&Da(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Op(t.motion,c),words:`${fe(
+t)}, ${r_(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${t_(t,r,c)}
+            ${i_(t,r,c)}
           </p>`:d}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1547,9 +1551,9 @@ t)}, ${Qy(t,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?e_(t,l,n,s,o):d}`}function Qy(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?gs(t):"on its way"}function t_(t,e,n){return n?il(t,n):gs(t)}function e_(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&n_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+    ${a?l_(t,l,n,s,o):d}`}function r_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
+er"?"at the bottom of the stroke":e==="during"?bs(t):"on its way"}function i_(t,e,n){return n?hl(t,n):bs(t)}function l_(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1567,41 +1571,41 @@ let a=()=>{n.playing=!n.playing,n.playing&&n_(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${il(t,uo(t.motion,e))}
+      aria-valuetext=${hl(t,go(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function n_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
-max(0,r-o)/Zy),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var Zy,mo,Da=$(()=>{_();rl();ro();E();Ze();Ae();Zy=7e3,mo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Bp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?Bt(n.said):n?.what??`${s_(t)} Something else is wron\
+  </div>`}function c_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+max(0,r-o)/a_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
+requestAnimationFrame(a)}var a_,$o,Ga=$(()=>{_();dl();co();L();tn();Ae();a_=7e3,$o=()=>({at:"before",share:0,close:!1,
+playing:!1})});function jp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+"No new setting comes from this one."}</p>`;let s=n?.said?Ct(n.said):n?.what??`${d_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??Bd).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??Id).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function s_(t){let e=yi(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Cp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function d_(t){let e=Si(t),n="That is further off than the card’s table of corrections goes.";return e?
+`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Hp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var ml=$(()=>{_();bn();E();G()});function Pp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var bl=$(()=>{_();yn();L();G()});function Up({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${Ip(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${Gp(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function Fa({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${Ip(n.centre_mm)}`:""}function Ip(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var ja=$(()=>{_();E();G()});function Ha(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+    </ul>`}function Va({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
+`Station ${n.number}, ${Gp(n.centre_mm)}`:""}function Gp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var za=$(()=>{_();L();G()});function qa(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ua(t,e,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ka(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=te(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Np(r,ka(e,a),n,s,o)}function Ga(t,e){let n=te(
+    </p>`;let a=te(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Fp(r,Aa(e,a),n,s,o)}function Ya(t,e){let n=te(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1609,8 +1613,8 @@ i`<div class="set-figures">
       ${Gt("Angle to set",S(n.set_angle_deg),"set-angle")}
       ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${rs(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?Cp(e,n.fromTrial):d} ${o_(e)}
+    ${ls(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
+    ${n.set_angle_deg===null?Hp(e,n.fromTrial):d} ${h_(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
             ${g(w(e.punch_depth_mm,{digits:2}))}.
@@ -1619,12 +1623,12 @@ i`<div class="set-figures">
             <b>Draw the gauge back ${g(w(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${a_(e)}`}function o_(t){let e=ya(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
-function a_({hits:t}){return t?i`<div class="hits" data-test="hits">
+    ${p_(e)}`}function h_(t){let e=Sa(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+function p_({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function Rp(t,e){if(!e.die)return d;let n=Fa(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function Vp(t,e){if(!e.die)return d;let n=Va(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1650,36 +1654,36 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${ds(e)}`}var Va=$(()=>{_();vt();E();ue();G();Mn();Da();Ln();ml();Qe();ja()});function Wp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ha(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
-r_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${ps(e)}`}var Ja=$(()=>{_();vt();L();pe();G();On();Ga();Nn();bl();en();za()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=qa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
     data-step=${e.number}
     data-revision=${t.revision}>
     <header class="step-top">
-      ${qa(n,o)}
+      ${Xa(n,o)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
-      ${ul(t,e)}
+      ${$l(t,e)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${yt(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Ba(e,t.part.flats_mm.length)}${fe(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ga(t,e)}</section>
+      <div class="step-way">${Wa(e,t.part.flats_mm.length)}${me(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?yt(p):d}${Na(t.plan,e)}
+        ${p.length?yt(p):d}${Ia(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${$s(i_(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${ws(m_(t,e),0)}</section>
     </div>
-    ${Fp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
-  </article>`}function Dp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${Kp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
+  </article>`}function qp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${qa(e,s)}
+      ${Xa(e,s)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
     </header>
     ${n}
@@ -1693,21 +1697,21 @@ r_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Fp({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Fp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Kp({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function Kp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var r_,i_,qa,fl=$(()=>{_();Xe();sl();G();ms();Ze();Qe();Ae();Va();r_=3;i_=(t,e)=>t.plan.tools.filter(
-n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));qa=(t,e)=>i`<button
+  </nav>`}var u_,m_,Xa,wl=$(()=>{_();Qe();il();G();gs();tn();en();Ae();Ja();u_=3;m_=(t,e)=>t.plan.tools.filter(
+n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Xa=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
     aria-label="${Me(t)}, this display. Choose another"
     @click=${e.choose}>
     ${Me(t)}
-  </button>`});function jp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+  </button>`});function Yp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1730,10 +1734,10 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Make it</button>
           </form>`:d}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${Bn(o)}
+            Stay at ${Pn(o)}
           </button>`:d}
-    ${Zi()}
-  </div>`}function Vp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+    ${nl()}
+  </div>`}function Qp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1742,184 +1746,184 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Hp,Up,Gp,gl,qp=$(()=>{_();U();Qi();Xe();dt();fl();J();Hp=t=>gl(t,"bench-idle",Me(t.name),
+        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();U();sl();Qe();dt();wl();J();Jp=t=>yl(t,"bench-idle",Me(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
-      ${Zi()}`),Up=(t,e,n)=>gl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
+      ${nl()}`),Xp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),Gp=(t,e,n)=>gl(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),Zp=(t,e,n)=>yl(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
-    </p>`),gl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${qa(t,n)}</header>
+    </p>`),yl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    <header class="step-top">${Xa(t,n)}</header>
     ${e}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var Yp={};et(Yp,{show:()=>c_});function c_(t){Qh(t.signal);let e=tl();e?Kp(t,e):zp(t,"")}function zp(t,e){t.title(
+  </article>`});var su={};et(su,{show:()=>g_});function g_(t){ip(t.signal);let e=ol();e?nu(t,e):eu(t,"")}function eu(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(jp(s,c)),r=p=>{n.abort();let u=tl();Kp(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await np(p||" ")).name)}catch(u){
+aborted&&t.render(Yp(s,c)),r=p=>{n.abort();let u=ol();nu(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await dp(p||" ")).name)}catch(u){
 s.wrong=u instanceof A?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-h=async()=>{try{Object.assign(s,{names:(await Nn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,l_))};a(),h()}function Kp(t,e){let{name:n}=e,s=new AbortController,
+h=async()=>{try{Object.assign(s,{names:(await Bn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,f_))};a(),h()}function nu(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=mo(),u=La(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
-step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):L()},o);function m(v){e={...e,...r,...v},
-el(e)}function f(v){s.abort(),v||el(null),zp(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=mo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():L()}async function y(){a.abort(),
-a=new AbortController;let v=a.signal;if(h=0,c=null,L(),!!r.code)try{await wt(r.code,N=>{v.aborted||(l=N,h=0,L())},
-v)}catch(N){if(v.aborted||o.aborted)return;c=N,L()}}let M={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
+step:e.step},l=null,c=null,h=0,p=$o(),u=Pa(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
+step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
+al(e)}function f(v){s.abort(),v||al(null),eu(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),X&&(p=$o()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
+a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await wt(r.code,N=>{v.aborted||(l=N,h=0,E())},
+v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let M={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function L(){if(o.aborted)return;let v=Vp(u.standing(),!!l,
-h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(B({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
-function B(v){if(!r.code)return Hp(v);if(!l)return c?Up(r.code,c,v):St(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?Wp(l,X,v,Ua(l,X,p,L,a.signal)):r.step===N.length+1?Dp(l,v):Gp(l,r.step,v)}cp(M,o),
-gt(L,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Qt(
-l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,L())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var l_,Jp=$(()=>{U();Qi();Xe();nl();vt();
-dt();dp();nt();Nt();qp();fl();Da();Ct();Va();l_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ce(i``,n);Ce(i`<div class="notice" data-test="notice">
+{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=Qp(u.standing(),!!l,
+h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
+function C(v){if(!r.code)return Jp(v);if(!l)return c?Xp(r.code,c,v):St(`Opening ${W(r.code)}…`);let N=l.plan.
+steps,X=N[r.step-1];return X?zp(l,X,v,Ka(l,X,p,E,a.signal)):r.step===N.length+1?qp(l,v):Zp(l,r.step,v)}$p(M,o),
+$t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Qt(
+l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{U();sl();Qe();rl();vt();
+dt();bp();nt();Nt();tu();wl();Ga();Bt();Ja();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Be(i``,n);Be(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Xp),e||(Xp=setTimeout(s,8e3))}var Xp,ae=$(()=>{_()});function Zp(t){try{let e=JSON.parse(localStorage.getItem($l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
-Array.isArray(e.form?.bends)?e:null}catch{return null}}function bl(t,e){try{return localStorage.setItem($l(t),
-JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function wl(t){try{localStorage.removeItem(
-$l(t))}catch{}}var $l,Qp=$(()=>{$l=t=>`flangebook.part.${t||"new"}`});var za,$e,Ka,Ya,fo=$(()=>{pe();cs();E();za=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-$e=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Ka=t=>({angle:String(t.included_angle_deg),direction:t.
-direction,radius:q(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?q(t.hem_gap_mm):"",...lo(t)}),
-Ya=(t,e)=>({included_angle_deg:t.kind==="bend"?It(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
-t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...xa(t)})});function Ja(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[$e(),$e()]}:t==="lips-out"?{flats:["",""],
-bends:[$e(),{...$e(),direction:"down"}]}:{flats:[""],bends:[$e()]};return{length:"",width:"",there:t==="channe\
-l"?["left","right"]:[...In],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function eu(t,e){let n=Ja(e);for(let s of In){let o=t.sides[t.alike?
+    </div>`,n),clearTimeout(au),e||(au=setTimeout(s,8e3))}var au,oe=$(()=>{_()});function ru(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+Array.isArray(e.form?.bends)?e:null}catch{return null}}function vl(t,e){try{return localStorage.setItem(_l(t),
+JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function kl(t){try{localStorage.removeItem(
+_l(t))}catch{}}var _l,iu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Za,ge,Qa,tr,bo=$(()=>{ke();hs();L();Za=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Qa=t=>({angle:String(t.included_angle_deg),direction:t.
+direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...po(t)}),
+tr=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
+t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...Oa(t)})});function er(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
+bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
+l"?["left","right"]:[...Wn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function cu(t,e){let n=er(e);for(let s of Wn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function nu({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function du({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function su(t){let e=In.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=Ja().sides;for(let o of In){let a=t.sides[o]??t.
-sides[e[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(Ka)}}return{length:q(t.length_mm),width:q(t.width_mm),
-there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:q(t.relief_mm),corner:t.corner,gap:q(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function iu(t,e){let n=s=>t.there.includes(s)?au(t,s).flats.map((o,a)=>`${s}\
- ${ys(a)}`):[];return yl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function lu(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=au(t,o);return[o,{flats_mm:a.flats.map(n),
-bends:a.bends.map(r=>Ya(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function hu(t){let e=Wn.
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=er().sides;for(let o of Wn){let a=t.sides[o]??t.
+sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(Qa)}}return{length:z(t.length_mm),width:z(t.width_mm),
+there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
+firstPair:t.first_pair??"left-right"}}function fu(t,e){let n=s=>t.there.includes(s)?uu(t,s).flats.map((o,a)=>`${s}\
+ ${vs(a)}`):[];return xl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+o),...n(o)])}function gu(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=uu(t,o);return[o,{flats_mm:a.flats.map(n),
+bends:a.bends.map(r=>tr(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
 relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
-t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function bs(t){
-return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],..._l(t).flatMap(
-e=>d_(t,e))]}function d_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=t[n].bends[a],h=`${s}${ys(a)}`;return[[ws(n,a),h,o],...r==="bend"?[[Xa(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${tn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function cu(t,e){if(!t.alike)return e;
+t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function ys(t){
+return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Sl(t).flatMap(
+e=>$_(t,e))]}function $_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
+angle:l,gap:c}=t[n].bends[a],h=`${s}${vs(a)}`;return[[_s(n,a),h,o],...r==="bend"?[[nr(n,a),`angle of the ${h}`,
+l]]:[],...r==="open_hem"?[[`${nn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function $u(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function du(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function bu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ys(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function hu(t,e,n,s){
-let o=t.sides[e];return Za(t,e,{...o,flats:o.flats.with(n,s)})}function _s(t,e,n,s){let o=t.sides[e];return Za(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function pu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return Za(t,e,{flats:[...n,""],bends:[...o,$e()]})}function uu(t,e){let{flats:n,bends:s}=t.
-sides[e];return Za(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function mu(t,e){let n=In.filter(o=>o===e!==
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${vs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function wu(t,e,n,s){
+let o=t.sides[e];return sr(t,e,{...o,flats:o.flats.with(n,s)})}function ks(t,e,n,s){let o=t.sides[e];return sr(
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function yu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return sr(t,e,{flats:[...n,""],bends:[...o,ge()]})}function _u(t,e){let{flats:n,bends:s}=t.
+sides[e];return sr(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function vu(t,e){let n=Wn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function fu(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var yl,In,tu,ou,au,Rn,ru,_l,ws,tn,Xa,ys,Za,Wn=$(()=>{fo();E();yl=[["left","right"],["front","\
-back"]],In=yl.flat(),tu=6;ou=({there:t})=>yl.every(e=>e.some(n=>t.includes(n))),au=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Rn=t=>iu(t,()=>[]),ru=t=>iu(t,(e,n)=>[`base, ${e} to ${n}`]);_l=({there:t,alike:e})=>e?t.slice(0,1):t;ws=(t,e)=>`\
-box.sides.${t}.flats_mm.${e}`,tn=(t,e)=>`box.sides.${t}.bends.${e}`,Xa=(t,e)=>`${tn(t,e)}.included_angle_deg`,
-ys=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;Za=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function kl(t){if(!t)return go();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+[n[0]]:s}:t.sides}}function ku(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var xl,Wn,lu,pu,uu,Dn,mu,Sl,_s,nn,nr,vs,sr,Fn=$(()=>{bo();L();xl=[["left","right"],["front","\
+back"]],Wn=xl.flat(),lu=6;pu=({there:t})=>xl.every(e=>e.some(n=>t.includes(n))),uu=(t,e)=>t.sides[t.alike?t.there[0]:
+e],Dn=t=>fu(t,()=>[]),mu=t=>fu(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;_s=(t,e)=>`\
+box.sides.${t}.flats_mm.${e}`,nn=(t,e)=>`box.sides.${t}.bends.${e}`,nr=(t,e)=>`${nn(t,e)}.included_angle_deg`,
+vs=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;sr=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return wo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
-[]],margin:s===void 0||s===vl?"":q(s)}}function xl(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=t??go(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+[]],margin:s===void 0||s===Tl?"":z(s)}}function Al(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+critical_flats:l,margin:c}=t??wo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:Q(c,
-e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Sl(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
+e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Ol(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
-wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function Qa(t){let{first:e,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??go();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
+wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function or(t){let{first:e,last:n,no_turn_over:s,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??wo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var vl,go,gu,tr=$(()=>{E();vl=2,go=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});gu=t=>({...t,first:"",
-last:"",critical_flats:[]})});function Ml(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[$e()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function er({aside:t,...e},n){let s=$u({...e,box:n?e.box??t??Ja():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function bu(t,e){return t.box&&e&&String(Rn(t.box))===String(
-Rn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:$u({...t,box:e})}function $o(t,e){return t.box?{...Ml(t.metal),
-title:t.title??"",note:e,thickness:q(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:kl(
-t.wishes),tools:lo(t.tools),box:su(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:q(t.thickness_mm),
-length:q(t.bend_length_mm),flats:t.flats_mm.map(q),bends:t.bends.map(Ka),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:kl(t.wishes),tools:lo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
-flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function vs(t){let e=n=>Q(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:lu(t.box,t.unit),...t.
-order?{order:t.order}:{},...xl(t.wishes,t.unit),...Ui(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
-t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>Ya(n,t.unit)),dimension:t.
-dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...xl(t.wishes,t.unit),...Ui(t.tools),...t.
-holes.length?{holes:t.holes.map(n=>({flat:It(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
-function nr(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...bs(
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,wo,xu,ar=$(()=>{L();Tl=2,wo=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});xu=t=>({...t,first:"",
+last:"",critical_flats:[]})});function Ll(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function rr({aside:t,...e},n){let s=Su({...e,box:n?e.box??t??er():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Tu(t,e){return t.box&&e&&String(Dn(t.box))===String(
+Dn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Su({...t,box:e})}function yo(t,e){return t.box?{...Ll(t.metal),
+title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Ml(
+t.wishes),tools:po(t.tools),box:hu(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
+length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(Qa),dimension:t.dimension??"din6935",grain:t.
+grain??"",order:t.order??null,wishes:Ml(t.wishes),tools:po(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function xs(t){let e=n=>Q(n,t.unit);return t.box?
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:gu(t.box,t.unit),...t.
+order?{order:t.order}:{},...Al(t.wishes,t.unit),...qi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
+t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>tr(n,t.unit)),dimension:t.
+dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Al(t.wishes,t.unit),...qi(t.tools),...t.
+holes.length?{holes:t.holes.map(n=>({flat:he(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
+function ir(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...ys(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
-bends.flatMap((s,o)=>h_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>b_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function h_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function b_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function wu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Dn(t,e,n){return{...t,bends:t.
-bends.with(e,{...t.bends[e],...n})}}function Ol(t,e){let n=t.bends.at(e==="left"?0:-1),s={...$e(),direction:n?.
+ ${s+1}`,n]]:[]}function Mu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function jn(t,e,n){return{...t,bends:t.
+bends.with(e,{...t.bends[e],...n})}}function Cl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:_u(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Sl(t.wishes,0)}}function yu(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:_u(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Sl(t.wishes,e+1)}}function _u(t,e,n){
-let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function sr(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function vu(t,e){return e===0||e===t.bends.length-1}var Tl,$u,Al,en=$(()=>{
-fo();Wn();pe();cs();E();tr();Tl=40;$u=t=>({...t,order:null,...t.wishes?{wishes:gu(t.wishes)}:{}});Al=t=>JSON.stringify(
-{...vs(t),title:""})});async function Ll(t,e){try{let{body:n}=await T("POST","/cards",{body:{...xu(t),code:e},timeout:ku});return{saved:await Mu(
-n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw Tu(n)}}async function Su(t,e){let n={...xu(
-t),reason:t.reason??""},s=p_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:ku});return await Cc().then(c=>Fs({...s,number:c},l)).catch(
-()=>{}),{saved:await Mu(r)}}catch(o){if(o instanceof A&&o.status===412)return{stale:await ye(e.code)};throw Tu(
-o)}}function p_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Dt(),wanted:n});let{code:s,etag:o,
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Ou(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Ol(t.wishes,0)}}function Au(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Ou(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Ol(t.wishes,e+1)}}function Ou(t,e,n){
+let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function lr(t){let e=t.split(/[^\d]+/).filter(Boolean).
+map(Number);return e.length?e:null}function Eu(t,e){return e===0||e===t.bends.length-1}var El,Su,Nl,sn=$(()=>{
+bo();Fn();ke();hs();L();ar();El=40;Su=t=>({...t,order:null,...t.wishes?{wishes:xu(t.wishes)}:{}});Nl=t=>JSON.stringify(
+{...xs(t),title:""})});async function Bl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...Nu(t),code:e},timeout:Lu});return{saved:await Pu(
+n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw Bu(n)}}async function Cu(t,e){let n={...Nu(
+t),reason:t.reason??""},s=w_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Lu});return await Wc().then(c=>Hs({...s,number:c},l)).catch(
+()=>{}),{saved:await Pu(r)}}catch(o){if(o instanceof A&&o.status===412)return{stale:await we(e.code)};throw Bu(
+o)}}function w_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Tu(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Mu(t){return ie(t).catch(()=>t)}var ku,xu,
-Au=$(()=>{U();vt();Et();en();nt();Nt();ku=6e4,xu=t=>({part:vs(t),note:t.note,...C().name?{by:C().name}:{}})});function Eu(t,{pixels:e=ns(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Ou(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(El(b),Y)]),a),p=Ou(
-t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Lu(h)*bo+Y*.4,m=Lu(p)*bo+Y*.4,f=u+c;return i`<svg
+after:r,etag:o,revision:a}}function Bu(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Pu(t){return re(t).catch(()=>t)}var Lu,Nu,
+Ru=$(()=>{U();vt();Lt();sn();nt();Nt();Lu=6e4,Nu=t=>({part:xs(t),note:t.note,...B().name?{by:B().name}:{}})});function Du(t,{pixels:e=os(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Iu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Iu(
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Wu(h)*_o+Y*.4,m=Wu(p)*_o+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${u_(t)}
-      viewBox="-8 -4 ${e+8} ${f+m+bo*1.4}">
-      ${l?f_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,y)=>m_(b,b.at_mm*r,h[y],p[y],u,f))}
-      ${g_(a,f+m+Y*.7,H(t.length_mm))}
-      ${$_(a+Y,u,f,o)}
+      aria-label=${y_(t)}
+      viewBox="-8 -4 ${e+8} ${f+m+_o*1.4}">
+      ${l?v_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,y)=>__(b,b.at_mm*r,h[y],p[y],u,f))}
+      ${k_(a,f+m+Y*.7,H(t.length_mm))}
+      ${x_(a+Y,u,f,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function El(t){let e=t.
-included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function u_(t){
-let e=t.bend_lines.map(n=>`bend ${n.bend} ${El(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function Ou(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
-Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function m_(t,e,n,s,o,a){
-let r=o-Y*.4-bo*(n.row+.5),l=a+Y*.4+bo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
+    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Pl(t){let e=t.
+included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function y_(t){
+let e=t.bend_lines.map(n=>`bend ${n.bend} ${Pl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
+width_mm)}. ${e.join("; ")}.`}function Iu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function __(t,e,n,s,o,a){
+let r=o-Y*.4-_o*(n.row+.5),l=a+Y*.4+_o*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
     <text class="badge-number" x=${c+Y*.75} y=${r} font-size=${Y*.95} text-anchor="middle"
       dominant-baseline="central">${t.bend}</text>
-    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${El(t)}</text>
+    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${Pl(t)}</text>
     <rect class="ground" x=${s.at-s.width/2} y=${l-Y*.7} width=${s.width}
       height=${Y*1.4}/>
     <text x=${s.at} y=${l} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${H(t.at_mm)}</text>`}function f_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
+      dominant-baseline="central">${H(t.at_mm)}</text>`}function v_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function g_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function k_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function $_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function x_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,bo,Lu,Nu=$(()=>{_();E();ra();ne();Y=18,bo=Y*1.5;Lu=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Zt(t,{mark:e=0,...n}={}){if(!Wt(t))return Gd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Ea(t.folded,{...n,mark:s})}function ks(t,e={}){return t.outline?hp(t,e):Eu(t,e)}var nn=$(()=>{
-ps();Nu();ne()});function xs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var Y,_o,Wu,Fu=$(()=>{_();L();ha();ee();Y=18,_o=Y*1.5;Wu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Zt(t,{mark:e=0,...n}={}){if(!It(t))return Xd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return Ra(t.folded,{...n,mark:s})}function Ss(t,e={}){return t.outline?wp(t,e):Du(t,e)}var on=$(()=>{
+ms();Fu();ee()});function Ts({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1952,9 +1956,9 @@ ps();Nu();ne()});function xs({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function or(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ss=$(()=>{_();G()});function Cu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=$o(t.part,t.note),r=[...new Set([...Nl(e),...Nl(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=or(Bu(e),Bu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </section>`}function cr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ms=$(()=>{_();G()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=yo(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -2001,28 +2005,28 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=or(Bu(e),Bu(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function Nl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
+  </section>`}function Rl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
-{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:Qa(t.
-wishes)},{label:"Tools",value:On(t.tools)},...t.box?[...bs(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
+{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:or(t.
+wishes)},{label:"Tools",value:Ln(t.tools)},...t.box?[...ys(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
-°`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,On(e)].filter(Boolean).
+°`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Ln(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var Bu,Pu=$(()=>{_();nn();Wn();en();cs();tr();G();Ss();Bu=t=>Object.fromEntries(Nl(t).map(({label:e,value:n})=>[
-e,n]))});function Ru(t,e,n){let{box:s,unit:o}=t,a=cu(s,e),r=(l,c)=>n(bu(t,l),c);return i`${v_(s,r)}
+var ju,Uu=$(()=>{_();on();Fn();sn();hs();ar();G();Ms();ju=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
+e,n]))});function Vu(t,e,n){let{box:s,unit:o}=t,a=$u(s,e),r=(l,c)=>n(Tu(t,l),c);return i`${O_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${k_(s,r)}
+      ${E_(s,r)}
       <div>
-        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
+        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
-        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:R(a,"box.width_mm"),
+        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:I(a,"box.width_mm"),
 change:l=>r({...s,width:l})})}
       </div>
     </div>
-    ${R(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
+    ${I(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
     <h2>Sides, from the base outwards <small>${o}</small></h2>
     <label class="tick"
       ><input
@@ -2030,78 +2034,78 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(fu(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(ku(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${_l(s).map(l=>x_(s,l,a,r))}
+    ${Sl(s).map(l=>L_(s,l,a,r))}
     <h2>Corners</h2>
-    ${A_(t,a,r)}
-    ${ou(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Iu[0][0],
-options:Iu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function v_(t,e){let n=nu(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${b_.map(([s,o,a])=>i`<button
+    ${P_(t,a,r)}
+    ${pu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Gu[0][0],
+options:Gu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function O_(t,e){let n=du(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${S_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(eu(t,s))}>
+          @click=${()=>e(cu(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function k_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
+  </div>`}function E_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(mu(t,s))}>
+      @click=${()=>e(vu(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${In.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function x_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
+    ${Wn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function L_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
     <legend>${r}</legend>
-    ${M_(a)}
+    ${B_(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${S_(t,e,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${N_(t,e,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=tu}
-        @click=${()=>s(pu(t,e),{focus:ws(e,o.length)})}>
+        ?disabled=${o.length>=lu}
+        @click=${()=>s(yu(t,e),{focus:_s(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(uu(t,e),{focus:ws(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(_u(t,e),{focus:_s(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function S_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Wu(ys(n))],h=`${tn(e,n)}.hem\
+  </fieldset>`}function N_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],zu(vs(n))],h=`${nn(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:ws(e,n),label:c,value:a[n],wrong:[...R(s,ws(e,n)),...R(s,tn(e,n))],change:p=>o(hu(t,e,
+      ${O({next:!0,name:_s(e,n),label:c,value:a[n],wrong:[...I(s,_s(e,n)),...I(s,nn(e,n))],change:p=>o(wu(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:Xa(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
-Xa(e,n)),change:p=>o(_s(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?O({next:!0,name:nr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
+nr(e,n)),change:p=>o(ks(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(_s(t,
+    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(ks(t,
 e,n,{gap:p}))}):d}
-    ${K({name:`${tn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:__,change:p=>o(_s(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${T_(t,e,n,s,o)}`}function T_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${tn(e,n)}.inside_radius_mm`,c=n===
+    ${K({name:`${nn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:A_,change:p=>o(ks(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${C_(t,e,n,s,o)}`}function C_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${nn(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Wu(ys(n))}: </span
+      <span class="unseen">${zu(vs(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:R(s,l),change:h=>o(_s(t,e,n,{radius:h}))}):d}
-    ${c?z({name:`${tn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:za,change:h=>o(_s(t,e,n,{kind:h}))}):d}
-  </details>`}function M_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
+radius,wrong:I(s,l),change:h=>o(ks(t,e,n,{radius:h}))}):d}
+    ${c?q({name:`${nn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Za,change:h=>o(ks(t,e,n,{kind:h}))}):d}
+  </details>`}function B_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2109,36 +2113,36 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function A_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${L_(t)}
+  </svg>`}function P_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+      ${I_(t)}
       <div>
-        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:y_,change:o=>s({...t,corner:o===
+        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:M_,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
-        ${K({name:"box.relief",label:"Relief",value:t.relief,options:w_,change:o=>s({...t,relief:o})})}
+        ${K({name:"box.relief",label:"Relief",value:t.relief,options:T_,change:o=>s({...t,relief:o})})}
       </div>
     </div>
     <div class="fields">
       ${t.relief==="none"?d:O({next:!0,name:"box.relief_mm",label:t.relief==="round"?"Relief, diameter":"Relie\
-f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:R(n,"box.relief_mm"),change:o=>s(
+f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:I(n,"box.relief_mm"),change:o=>s(
 {...t,reliefSize:o})})}
       ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
-thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function L_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+thickness.",value:t.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
+    </div>`}function I_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${O_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${R_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var b_,w_,y_,Iu,__,Wu,O_,Du=$(()=>{_();fo();Wn();en();J();oe();b_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var S_,T_,M_,Gu,A_,zu,R_,qu=$(()=>{_();bo();Fn();sn();J();se();S_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],w_=[["round","Round"],["square","Square"],["none","None"]],y_=[["c\
-losed","Closed"],["open","Open"]],Iu=[["left-right","Left and right"],["front-back","Front and back"]],__=[["u\
-p","↑ in"],["down","↓ out"]];Wu=t=>t[0].toUpperCase()+t.slice(1);O_={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Bl(t,e){return i`<details class="convention" data-test="convention">
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],T_=[["round","Round"],["square","Square"],["none","None"]],M_=[["c\
+losed","Closed"],["open","Open"]],Gu=[["left-right","Left and right"],["front-back","Front and back"]],A_=[["u\
+p","↑ in"],["down","↓ out"]];zu=t=>t[0].toUpperCase()+t.slice(1);R_={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Il(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Fu[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Ku[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Fu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Ku).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2148,25 +2152,25 @@ p","↑ in"],["down","↓ out"]];Wu=t=>t[0].toUpperCase()+t.slice(1);O_={none:"L
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:E_(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:W_(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function E_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function ju(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+  </details>`}function W_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function Yu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
         <legend>Hole ${a+1}</legend>
         <div class="fields">
-          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:R(e,`${r}.flat`),change:l=>s(
+          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:I(e,`${r}.flat`),change:l=>s(
 a,{flat:l})})}
-          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:R(
+          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:I(
 e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
-          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:R(e,`${r}\
+          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:I(e,`${r}\
 .diameter_mm`),change:l=>s(a,{diameter:l})})}
         </div>
         <button
@@ -2185,7 +2189,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function Cl(t,e,n,s){let o=t.box?Rn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function Wl(t,e,n,s){let o=t.box?Dn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...t,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2194,7 +2198,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:sr(l)})})}
+join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:lr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2225,25 +2229,25 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:sr(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function Hu(t,e,n){return z({name:"grain",label:"Rolling direction against the bend lines",value:t.
-grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Fu,Uu=$(()=>{_();Pe();Wn();en();J();oe();Fu={din6935:{title:"\
+  </details>`}function Ju(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
+grain,wrong:I(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Ku,Xu=$(()=>{_();Pe();Fn();sn();J();se();Ku={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Gu,Vu=$(()=>{_();hi();pi();Gu=Vo(class extends Yn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(qo(t),this.key=e),n}})});function qu(t,e,n){let s=t.bends.length>=Tl;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zu,Qu=$(()=>{_();gi();$i();Zu=Ko(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Yo(t),this.key=e),n}})});function tm(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(Ol(t,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(Cl(t,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${t.flats.map((o,a)=>i`${B_(t,a,e,n)}${a<t.bends.length?C_(t,a,e,n):d}`)}
+      ${t.flats.map((o,a)=>i`${F_(t,a,e,n)}${a<t.bends.length?j_(t,a,e,n):d}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2251,73 +2255,73 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(qo(t),this.key=e),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(Ol(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
+        @click=${()=>n(Cl(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${Tl} bends.</p>`:d}`}function B_(t,e,n,s){let o=`flats_mm.${e}`;
+    ${s?i`<p class="hint">A part has at most ${El} bends.</p>`:d}`}function F_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(wu(t,e,a))})}
-  </li>`}function C_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(Mu(t,e,a))})}
+  </li>`}function j_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
-Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(Dn(t,e,{angle:h}))})}
-      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:N_,change:h=>s(Dn(t,e,{direction:h===
+Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(jn(t,e,{angle:h}))})}
+      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:D_,change:h=>s(jn(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
-    ${o.kind==="open_hem"?P_(t,e,n,s):d}
-    ${Gu(e,I_(t,e,n,s))}
-  </li>`}function P_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(Dn(t,e,{gap:a}))})}function I_(t,e,n,s){let o=t.bends[e],
+    ${o.kind==="open_hem"?H_(t,e,n,s):d}
+    ${Zu(e,U_(t,e,n,s))}
+  </li>`}function H_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
+unit:t.unit,value:t.bends[e].gap,wrong:I(n,o),change:a=>s(jn(t,e,{gap:a}))})}function U_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
-      ${On(o)||"tools"}, kind, remove
+      ${Ln(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:R(n,a),change:r=>s(Dn(t,e,{radius:r}))}):d}
-    ${zi(`bends.${e}`,o,n,r=>s(Dn(t,e,r)))}
-    ${vu(t,e)||o.kind!=="bend"?z({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:za,change:r=>s(Dn(t,
+ive.",value:o.radius,wrong:I(n,a),change:r=>s(jn(t,e,{radius:r}))}):d}
+    ${Xi(`bends.${e}`,o,n,r=>s(jn(t,e,r)))}
+    ${Eu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Za,change:r=>s(jn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(yu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s(Au(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var N_,zu=$(()=>{_();Vu();fo();en();J();cs();Ln();oe();N_=[["up","↑ up"],["down","↓ down"]]});function Yu(t,e,n){let s=t.wishes??go(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Rn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?ru(t.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=Qa(s);return i`<details class="wishes" data-test="wishes">
+  </details>`}var D_,em=$(()=>{_();Qu();bo();sn();J();hs();Nn();se();D_=[["up","↑ up"],["down","↓ down"]]});function sm(t,e,n){let s=t.wishes??wo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Dn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?mu(t.box).map(c=>c[0].toUpperCase()+
+c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=or(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
     <div class="fields">
-      ${z({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:R(e,"wishes.fi\
+      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:I(e,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${z({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
+      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${ar("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${ar("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${ar("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${dr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${dr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${dr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>ar(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:R_(s.critical_flats,
+        ${r.map((c,h)=>dr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:G_(s.critical_flats,
 h+1,p)})))}
       </div>
-      ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
+      ${I(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
-ty: the usual.",placeholder:q(vl),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function ar(t,e,n,s){return i`<label class="tick"
+ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:I(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
+  </details>`}function dr(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${t}
@@ -2326,29 +2330,29 @@ ty: the usual.",placeholder:q(vl),value:s.margin,wrong:R(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Pl,Ku,R_,Ju=$(()=>{_();Pe();Wn();E();tr();J();oe();Pl=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],Ku={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};R_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function Zu(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+  >`}var Dl,nm,G_,om=$(()=>{_();Pe();Fn();L();ar();J();se();Dl=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],nm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};G_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function rm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(er(t,p==="box"))})}
-    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
-    ${z({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
+change:p=>r(rr(t,p==="box"))})}
+    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:p=>r({...t,title:p})})}
+    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
-      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?W_(s,t.thickness):
-"",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
-      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
+      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?V_(s,t.thickness):
+"",value:t.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
+      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:I(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
-    ${h?i`${Ru({...t,box:h},a,r)}
+    ${h?i`${Vu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
-            ${Bl(t,r)}
-            ${s||t.order?Cl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${Bl(t,r)} ${qu(t,a,r)}
+            ${Il(t,r)}
+            ${s||t.order?Wl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
+            ${Il(t,r)} ${tm(t,a,r)}
             <h2>More, if it matters</h2>
-            ${Hu(t,a,r)} ${ju(t,a,r)}
-            ${Cl(t,s?.order?.sequence,a,r)}`}
-    ${Yu(t,a,r)} ${Lh(t,n,a,r)}
+            ${Ju(t,a,r)} ${Yu(t,a,r)}
+            ${Wl(t,s?.order?.sequence,a,r)}`}
+    ${sm(t,a,r)} ${Wh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2359,61 +2363,61 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         .value=${_t(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
-    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function W_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
-w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Il(t){return t.box?["title","metal","\
-thickness_mm",...bs(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Pl,...qi,"note","reason"]:["t\
+    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
+change:p=>r({...t,reason:p})}):d}`}function V_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
+w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Fl(t){return t.box?["title","metal","\
+thickness_mm",...ys(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Ji,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...Pl,...qi,"note","reason"]}function rr(t){if(t.startsWith("box"))
-return du(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?Ku[n]??"Order":n===
-void 0?Xu[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${Xu[s]??s}`:""}`}function Qu(t){
+`holes.${n}.diameter_mm`]),"grain","order",...Dl,...Ji,"note","reason"]}function hr(t){if(t.startsWith("box"))
+return bu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?nm[n]??"Order":n===
+void 0?am[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${am[s]??s}`:""}`}function im(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var Xu,Rl=$(()=>{_();Pe();E();en();Wn();Du();J();Uu();Ln();zu();Ju();oe();
-Xu={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Pe();L();sn();Fn();qu();J();Xu();Nn();em();om();se();
+am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function tm({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
+place",diameter_mm:"size",die:"die",punch:"punch"}});function lm({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${e.map(F_)}
+      ${e.map(q_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function F_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
+    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function q_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
-    <b>± ${g(D_(Number(s)))}</b>, from step
+    <b>± ${g(z_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var D_,em=$(()=>{_();E();D_=t=>P()==="in"?{text:tt(t/de,3),unit:"in"}:w(t,{digits:2})});function ir(t,e){if(!Fn(t))return d;let{order:n}=t,[s,o]=j_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var z_,cm=$(()=>{_();L();z_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function pr(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${nm(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${dm(n.sequence)}
           </p>`:d}
-    ${H_(n.blocked??[])} ${U_(n.remedies??[])} ${G_(n.wishes)}
+    ${Y_(n.blocked??[])} ${J_(n.remedies??[])} ${X_(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${V_(n.alternatives,e)} ${Pp(t)} ${tm(t)}
-  </div>`}function j_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
+    ${Z_(n.alternatives,e)} ${Up(t)} ${lm(t)}
+  </div>`}function K_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function nm(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function dm(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
-  >`}function H_(t){return t.length?i`<h3>What is in the way</h3>
+  >`}function Y_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
-    </ul>`:d}function U_(t){return t.length?i`<h3>What would help</h3>
+    </ul>`:d}function J_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${t.map(({template:e,numbers:n})=>i`<li>${Ge(e,n)}</li>`)}
-    </ul>`:d}function G_(t){return t.length?i`<h3>What each wish costs</h3>
+      ${t.map(({template:e,numbers:n})=>i`<li>${Ve(e,n)}</li>`)}
+    </ul>`:d}function X_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
-    </ul>`:d}function V_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
+    </ul>`:d}function Z_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${nm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Fn,sm,om,lr=$(()=>{_();G();lt();em();ja();Fn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);sm=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${dm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Hn,hm,pm,ur=$(()=>{_();G();lt();cm();za();Hn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);hm=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2423,23 +2427,23 @@ t?.alternatives);sm=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),om=t=>({use:e=>I("cards.revise",i`<a
+    </button>`}),pm=t=>({use:e=>R("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
         href="/part?from=${t}&order=${e.join("-")}"
         >Use this order</a
-      >`),free:()=>I("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
+      >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function am(t,{save:e,order:n}){return i`${is(t.checks)}
+      >`)})});function um(t,{save:e,order:n}){return i`${cs(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${Ia(t.blank)}${ks(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${ja(t.blank)}${Ss(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${Ep(t.blank)} ${q_(t.blank.bend_lines)}
+          ${Dp(t.blank)} ${Q_(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2451,23 +2455,23 @@ null)}>
         </div>
       </div>
     </section>
-    ${Fn(t)?i`<section>
+    ${Hn(t)?i`<section>
             <h2>Order</h2>
-            ${ir(t,n)}
+            ${pr(t,n)}
           </section>`:d}
     <section>
       <h2>Fetch</h2>
-      ${$s(t.tools,t.steps.length,t.steps)}
+      ${ws(t.tools,t.steps.length,t.steps)}
     </section>
     <section>
       <h2>Steps</h2>
-      ${t.order&&!Fn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
-      ${Ra(t)}
+      ${t.order&&!Hn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
+      ${Ha(t)}
       <div class="step-drawings">
-        ${t.steps.map(s=>z_(s,t.part.thickness_mm))}
+        ${t.steps.map(s=>tv(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${ls(t.checks)} ${Ye(t.checks)}`}function q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${ds(t.checks)} ${Xe(t.checks)}`}function Q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2477,38 +2481,38 @@ d:i`<details data-test="other-allowances">
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function z_(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=ka(t,{set_angle_deg:t.
+  </details>`}function tv(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=Aa(t,{set_angle_deg:t.
 set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
-near:Pn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
+near:In(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${ge(t)}</b> ${pl(t)} ${ds(t)}
-      <small data-test="origins">${ho(t.origin)}</small>
+      <b>${t.number}. ${fe(t)}</b> ${gl(t)} ${ps(t)}
+      <small data-test="origins">${mo(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${gs(t)}</span
+              >${bs(t)}</span
             >`:d}
     </figcaption>
     <div class="poses">
-      ${me(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
+      ${ue(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${g(n)}.`})}
-      ${K_(t,a)}
-      ${me(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
+      ${ev(t,a)}
+      ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function K_(t,e){let n=Pn(t);return n?me(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${gs(t)}`}):d}var rm=$(()=>{_();nn();ro();E();Mn();io();lr();Ln();Ta();Ae();Ze()});function im({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function ev(t,e){let n=In(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${bs(t)}`}):d}var mm=$(()=>{_();on();co();L();On();ho();ur();Nn();La();Ae();tn()});function fm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
     ${t?.section?Zt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${J_(t,e,n,s)}
+            ${sv(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function Y_(t){let[e]=Object.entries(t.errors);return e?Vi(rr(e[0]),e[1]):t.message}function J_(t,e,n,s){
+  </div>`}function nv(t){let[e]=Object.entries(t.errors);return e?Yi(hr(e[0]),e[1]):t.message}function sv(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-A)return`Not right yet. ${Y_(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+A)return`Not right yet. ${nv(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var lm=$(()=>{_();nn();U();E();G();Rl();oe()});function Z_({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var gm=$(()=>{_();on();U();L();G();jl();se()});function av({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2527,13 +2531,13 @@ A)return`Not right yet. ${Y_(e)}`;if(e)return String(e);if(!t)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${tv(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${iv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function tv(t){return Q_.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function dm({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?Z_(e,s):n?ev({again:o,
-back:t?a:null}):d}function ev({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function iv(t){return rv.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
+"no turning"}function bm({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?av(e,s):n?lv({again:o,
+back:t?a:null}):d}function lv({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${e?"Below stands the plan from before your last change.":d}
@@ -2544,45 +2548,45 @@ back:t?a:null}):d}function ev({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var X_,cm,Q_,nv,sv,hm,pm=$(()=>{_();X_=.6,cm=({seconds:t})=>t>=X_;Q_=[["turn_overs","turn-over",
+  </section>`}var ov,$m,rv,cv,dv,wm,ym=$(()=>{_();ov=.6,$m=({seconds:t})=>t>=ov;rv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];nv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];cv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",sv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",dv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",hm=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?sv:nv}
-  </div>`});var mm={};et(mm,{show:()=>ov});async function ov(t){let e=zs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+ and right are bent first, then front and back between them.",wm=t=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${t?dv:cv}
+  </div>`});var vm={};et(vm,{show:()=>hv});async function hv(t){let e=Ys(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(St(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
-it("punches",t.signal)]),r=await av(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=er(r.form,!0));let l={
+it("punches",t.signal)]),r=await pv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=rr(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=xe(async(D,at)=>(await gc("/plan",vs(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
-at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
-null}),ct()},t.signal,350);function h(D){cm(D)&&(l.progress=D,ct())}function p(D=!1){let at=Al(l.form);if(!D&&
-at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:nr(l.form).length===0,progress:null,stopped:!1}),
+kept:!0},c=xe(async(D,at)=>(await yc("/plan",xs(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:ae=null})=>{
+at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:ae,busy:!1,progress:null,summary:l.summary&&ae!==
+null}),ct()},t.signal,350);function h(D){$m(D)&&(l.progress=D,ct())}function p(D=!1){let at=Nl(l.form);if(!D&&
+at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:ir(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
-planned,key:Al(l.planned),stopped:!1}),l.kept=bl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
-rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
-let be=l.form;l.form=D,l.kept=bl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>co(
-at)),re&&Z(re,{label:"Put it back",act:()=>m(be)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+planned,key:Nl(l.planned),stopped:!1}),l.kept=vl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
+rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:ae}={}){
+let $e=l.form;l.form=D,l.kept=vl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>uo(
+at)),ae&&Z(ae,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(sr(D))}async function y(D){let[at]=nr(l.form);if(at){l.summary=!0,ct(),co(at[0]);
+`/part?from=${e}`:"/part"),f(lr(D))}async function y(D){let[at]=ir(l.form);if(at){l.summary=!0,ct(),uo(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return M(Vt.
-saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
-error instanceof A?l.error.errors:{},be=Il(l.form).find(Vt=>Object.keys(re).some(cc=>cc===Vt||cc.startsWith(`${Vt}\
-.`)));be&&co(be)}function M(D){wl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
-g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),mt(`/c/${D.code}`)}let L=()=>ht(
-n)&&y(()=>l.base?Su(l.form,l.base):Ll(l.form,l.newCode)),B=()=>(l.newCode=di(),y(()=>Ll(l.form,l.newCode)));function v(){
-wl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...um(l.card,s)}),p(!0),Z(e?
+saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let ae=l.
+error instanceof A?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(ae).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
+.`)));$e&&uo($e)}function M(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
+n)&&y(()=>l.base?Cu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=fi(),y(()=>Bl(l.form,l.newCode)));function v(){
+kl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,..._m(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
-Object.assign(l,{clash:null,base:Wl(D)}),m($o(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
-ut mine back",act:()=>m(at)})}async function X(D){try{await $c(`/blank.${D}`,vs(l.form),`${l.form.title.trim()||
+Object.assign(l,{clash:null,base:Hl(D)}),m(yo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+ut mine back",act:()=>m(at)})}async function X(D){try{await _c(`/blank.${D}`,xs(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-A?l.error.errors:{},at=nr(l.form),re=dm(l,u),be=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
-          ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
-                  <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
+A?l.error.errors:{},at=ir(l.form),ae=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+          ${e?i`${R(n,"Edit","Plan")} ${l.card?.title||"card"}
+                  <small class="code">${W(e)}</small>`:R(n,"New part","Plan a part")}
         </h1>
         ${l.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
@@ -2593,17 +2597,17 @@ A?l.error.errors:{},at=nr(l.form),re=dm(l,u),be=!l.busy&&!l.stopped&&!at.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?Cu(l.clash,l.form,{saveMine:()=>{l.base=Wl(l.clash),L()},takeTheirs:()=>N(l.clash),saveAsNew:B}):
+        ${l.clash?Hu(l.clash,l.form,{saveMine:()=>{l.base=Hl(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
                 <a href="/c/${l.taken}">card ${W(l.taken)}</a>, and you changed the part
                 since.
-                <button type="button" class="button" data-test="save-as-new" @click=${B}>
+                <button type="button" class="button" data-test="save-as-new" @click=${C}>
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Ah(D,rr,Il(l.form)):d}
+        ${l.summary?Rh(D,hr,Fl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2614,15 +2618,15 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${im(l,{open:at,stale:!be,waiting:re})}
+            ${fm(l,{open:at,stale:!$e,waiting:ae})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${Qu}
-              @submit=${Vt=>{Vt.preventDefault(),L()}}>
-              ${Zu(l.form,{metals:s,crib:{dies:o,punches:a},plan:be?l.plan:null,editing:!!e,errors:D,change:m})}
-              ${I(n,i`<div class="save-bar">
+              @keydown=${im}
+              @submit=${Vt=>{Vt.preventDefault(),E()}}>
+              ${rm(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
+              ${R(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2630,95 +2634,95 @@ d}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?d:re}
-            <div class="part-plan ${be||!l.plan?"":"stale"}" data-test="plan">
-              ${l.plan&&!be&&!l.busy?i`<p class="stale-note">
+            ${innerWidth<1e3?d:ae}
+            <div class="part-plan ${$e||!l.plan?"":"stale"}" data-test="plan">
+              ${l.plan&&!$e&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?am(l.plan,{save:X,order:sm(f)}):hm(!!l.form.box)}
+              ${l.plan?um(l.plan,{save:X,order:hm(f)}):wm(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let So=t.query.get("order");So&&b(So)}function um(t,e){return t?{form:$o(
-t.part,t.note),base:Wl(t)}:{form:Ml(e[0]?.code??""),base:null}}async function av(t,e,n){let s=Zp(t),o=null;try{
-t&&(o=await ye(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...um(o,e),newCode:di(),card:o,restored:!1}}var Wl,fm=$(()=>{_();U();vt();dt();ut();oo();ae();Qp();en();Au();
-Ot();Pt();dt();lt();Pu();Rl();lr();rm();lm();pm();Ct();oe();Wl=t=>({code:t.code,etag:t.etag,revision:t.revision,
-revision_id:t.revision_id})});async function gm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new jn(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(rv)}catch(o){throw new jn(iv[o.name]??"busy")}let s=()=>n.
+        </div>`),l.busy||t.ready()}p(!0);let Ao=t.query.get("order");Ao&&b(Ao)}function _m(t,e){return t?{form:yo(
+t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function pv(t,e,n){let s=ru(t),o=null;try{
+t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
+{..._m(o,e),newCode:fi(),card:o,restored:!1}}var Hl,km=$(()=>{_();U();vt();dt();ut();io();oe();iu();sn();Ru();
+Ot();Pt();dt();lt();Uu();jl();ur();mm();gm();ym();Bt();se();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+revision_id:t.revision_id})});async function xm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Un(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(uv)}catch(o){throw new Un(mv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",e),n}function $m(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function bm(t,e){await t.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var jn,rv,iv,wm=$(()=>{jn=class extends Error{constructor(e){
-super(e),this.fault=e}},rv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-iv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function vm(){return cr??=cv(),cr.catch(()=>cr=void 0),cr}async function cv(){let t=await dv(),e=t??await ym(),
-n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Ts(String(o));return e=await ym(),
-n.read(s)}}};return n}async function dv(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
-catch(()=>[]))?.includes("qr_code")?new t(_m):null}async function ym(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>lv},fireImmediately:!0}),new t(_m)}catch(t){throw new Ts(String(t))}}
-var Ts,lv,_m,cr,km=$(()=>{Ts=class extends Error{},lv="/vendor/zxing-wasm/zxing_reader.wasm",_m={formats:["qr_\
-code"]}});function Sm(t){let e=uv(t.trim()),n=e?hv.exec(e.pathname)?.[1]:pv.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:fv(t,e)};let{code:s,whole:o,fault:a}=pt(mv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Dl(W(s))} is\
- no card’s code. ${r}`}}function uv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
-e.protocol)?e:null}function mv(t){try{return decodeURIComponent(t)}catch{return t}}function fv(t,e){return e?`\
-It leads to ${Dl(e.host)}, not to a card.`:t.trim()?`It holds “${Dl(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var hv,pv,xm,Dl,Tm=$(()=>{dt();hv=/^\/c\/([^/]+)\/?$/i,pv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-xm=40;Dl=t=>t.length>xm?`${t.slice(0,xm)}…`:t});async function Om(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,gv))}}function Lm(t,e,n){let o=t.filter(l=>Am(l,e,e)).map(l=>({...Sm(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Mm(a))return a[0];let r=a.
-filter(l=>Am(l.mark,e,n));return r.length>0&&Mm(r)?r[0]:"several"}function Am({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+"ended",e),n}function Sm(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Tm(t,e){await t.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Un,uv,mv,Mm=$(()=>{Un=class extends Error{constructor(e){
+super(e),this.fault=e}},uv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+mv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Em(){return mr??=gv(),mr.catch(()=>mr=void 0),mr}async function gv(){let t=await $v(),e=t??await Am(),
+n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new As(String(o));return e=await Am(),
+n.read(s)}}};return n}async function $v(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
+catch(()=>[]))?.includes("qr_code")?new t(Om):null}async function Am(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
+return await e({overrides:{locateFile:()=>fv},fireImmediately:!0}),new t(Om)}catch(t){throw new As(String(t))}}
+var As,fv,Om,mr,Lm=$(()=>{As=class extends Error{},fv="/vendor/zxing-wasm/zxing_reader.wasm",Om={formats:["qr_\
+code"]}});function Cm(t){let e=yv(t.trim()),n=e?bv.exec(e.pathname)?.[1]:wv.exec(t.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:vv(t,e)};let{code:s,whole:o,fault:a}=pt(_v(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ul(W(s))} is\
+ no card’s code. ${r}`}}function yv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
+e.protocol)?e:null}function _v(t){try{return decodeURIComponent(t)}catch{return t}}function vv(t,e){return e?`\
+It leads to ${Ul(e.host)}, not to a card.`:t.trim()?`It holds “${Ul(t.trim())}”, no card’s code.`:"It ho\
+lds nothing that can be read."}var bv,wv,Nm,Ul,Bm=$(()=>{dt();bv=/^\/c\/([^/]+)\/?$/i,wv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+Nm=40;Ul=t=>t.length>Nm?`${t.slice(0,Nm)}…`:t});async function Im(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,kv))}}function Wm(t,e,n){let o=t.filter(l=>Rm(l,e,e)).map(l=>({...Cm(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Pm(a))return a[0];let r=a.
+filter(l=>Rm(l.mark,e,n));return r.length>0&&Pm(r)?r[0]:"several"}function Rm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var gv,Mm,Em=$(()=>{Tm();gv=60;Mm=t=>t.every(e=>e.code===t[0].code)});function Nm(t,e){let{title:n,words:s,again:o}=$v[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+l&&a<=c&&r>=h&&r<=p}var kv,Pm,Dm=$(()=>{Bm();kv=60;Pm=t=>t.every(e=>e.code===t[0].code)});function Fm(t,e){let{title:n,words:s,again:o}=xv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
-  </section>`}var Fl,$v,Bm=$(()=>{_();Fl=i`<p>
+  </section>`}var Gl,xv,jm=$(()=>{_();Gl=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,$v={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,xv={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${Fl}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${Gl}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${Fl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${Gl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${Fl}`,again:!0}}});var Pm={};et(Pm,{show:()=>_v});async function _v(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Cm},n=ca(),s=await Ee().catch(()=>[]),o=new AbortController,a=()=>t.render(Sv(e,{again:h,lamp:p},()=>da(n,
+      ${Gl}`,again:!0}}});var Um={};et(Um,{show:()=>Av});async function Av(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
+says:Hm},n=ma(),s=await Le().catch(()=>[]),o=new AbortController,a=()=>t.render(Nv(e,{again:h,lamp:p},()=>fa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof jn?r({fault:u.fault}):u instanceof Ts?r({fault:"no-decoder"}):t.render(Ve(
-u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Cm});try{let[m,f]=await Promise.
-all([gm(u,()=>c(new jn("busy"))),vm()]);if(u.aborted)return;r({stream:m,lamp:$m(m)?!1:null,says:bv});let b=document.
-querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=vv(
-L=>r({says:L}),u);await Om(b,f,L=>M(Lm(L,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
-let u=!e.lamp;await bm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function vv(t,e){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>yv&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(wv):a.kind==="card"?await xv(a.code,t,e):t(kv(a)),s=performance.
-now())}}function kv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
-bel",words:`${e} Still looking.`}}async function xv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Pd(t,n).catch(a=>String(a.
-message));n.aborted||(o==="device"||o==="shop"?mt(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
+lamp:null})},c=u=>{l(),u instanceof Un?r({fault:u.fault}):u instanceof As?r({fault:"no-decoder"}):t.render(ze(
+u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Hm});try{let[m,f]=await Promise.
+all([xm(u,()=>c(new Un("busy"))),Em()]);if(u.aborted)return;r({stream:m,lamp:Sm(m)?!1:null,says:Sv});let b=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=Ov(
+E=>r({says:E}),u);await Im(b,f,E=>M(Wm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
+let u=!e.lamp;await Tm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Ov(t,e){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Mv&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(Tv):a.kind==="card"?await Lv(a.code,t,e):t(Ev(a)),s=performance.
+now())}}function Ev({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
+bel",words:`${e} Still looking.`}}async function Lv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Dd(t,n).catch(a=>String(a.
+message));n.aborted||(o==="device"||o==="shop"?ft(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
-g",title:`${s} could not be opened`,words:o}))}function Sv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
+g",title:`${s} could not be opened`,words:o}))}function Nv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
 s.kind}>
     <h1>Scan a label</h1>
-    ${t?Nm(t,o.again):i`<div class="scan-view">
+    ${t?Fm(t,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${e} aria-label="What the camera sees"></video>
-            ${Tv}
+            ${Cv}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${t?"fault":s.kind} role="status" data-test="says">
@@ -2734,34 +2738,34 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Cm,bv,wv,yv,Tv,Im=$(()=>{_();wm();vt();dt();km();Em();Pt();Nt();Si();Bm();Ct();Cm={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},bv={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},wv={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},yv=2500;Tv=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var Hm,Sv,Tv,Mv,Cv,Gm=$(()=>{_();Mm();vt();dt();Lm();Dm();Pt();Nt();Oi();jm();Bt();Hm={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},Sv={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},Tv={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},Mv=2500;Cv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Rm(t,e,n){Fm(t,e,n),ap(t),ft?.link.move({code:e,step:n},{whatever:!0})}function dr(){ft?.end.abort(),
-ft=null,hr(),wo()}function Wm(t,e){!ft||ft.at.code!==t||ft.at.step===e||(ft.at.step=e,hr(),ft.link.move({code:t,
-step:e}),wo())}function Dm(t){ft&&(ft.at.step=t,ft.link.move({code:ft.at.code,step:t},{whatever:!0}))}function pr(t,e){
-document.addEventListener("bench",()=>t(yo()),{signal:e})}function Fm(t,e,n,s=null){ft?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=La(t,s,{keepMs:Mv,heard:l=>{if(l.code!==a.code)return dr();
-a.step=l.step,hr(),wo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return dr();Object.assign(a,{answers:c,
-late:h,refused:p}),wo()}},o.signal);ft={at:a,link:r,end:o},hr(),wo()}function hr(){try{ft?sessionStorage.setItem(
-jl,JSON.stringify({name:ft.at.name,code:ft.at.code,step:ft.at.step})):sessionStorage.removeItem(jl)}catch{}}function ur(){
-if(!ft)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(jl)??"{}");t&&e&&Fm(t,e,n)}catch{}}var jl,
-Mv,ft,yo,wo,mr=$(()=>{nl();Xe();jl="flangebook.on-bench",Mv=5e3,ft=null,yo=()=>ft?{...ft.at}:null;wo=()=>document.
+</div>`});function Vm(t,e,n){Km(t,e,n),up(t),gt?.link.move({code:e,step:n},{whatever:!0})}function fr(){gt?.end.abort(),
+gt=null,gr(),vo()}function zm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,gr(),gt.link.move({code:t,
+step:e}),vo())}function qm(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function $r(t,e){
+document.addEventListener("bench",()=>t(ko()),{signal:e})}function Km(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Pa(t,s,{keepMs:Bv,heard:l=>{if(l.code!==a.code)return fr();
+a.step=l.step,gr(),vo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return fr();Object.assign(a,{answers:c,
+late:h,refused:p}),vo()}},o.signal);gt={at:a,link:r,end:o},gr(),vo()}function gr(){try{gt?sessionStorage.setItem(
+Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function br(){
+if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Km(t,e,n)}catch{}}var Vl,
+Bv,gt,ko,vo,wr=$(()=>{rl();Qe();Vl="flangebook.on-bench",Bv=5e3,gt=null,ko=()=>gt?{...gt.at}:null;vo=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Tt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
-    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${Hl}
+    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${zl}
   </div>`}function Mt(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${Hl}
+      reaches and open it again. ${zl}
     </div>`;if(e instanceof A&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
-      The code is a right one, but this shop has no card of that number. Look at the label again. ${Hl}
-    </div>`;throw e}var Hl,Oe=$(()=>{_();U();dt();Hl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Hm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is a right one, but this shop has no card of that number. Look at the label again. ${zl}
+    </div>`;throw e}var zl,Oe=$(()=>{_();U();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2779,8 +2783,8 @@ dispatchEvent(new CustomEvent("bench"))});function Tt(t){let{fault:e}=pt(t);retu
           ${t.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${jm(a,"saved")}</td>
-                <td>${jm(a,"fresh")}</td>
+                <td>${Ym(a,"saved")}</td>
+                <td>${Ym(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
@@ -2788,17 +2792,17 @@ dispatchEvent(new CustomEvent("bench"))});function Tt(t){let{fault:e}=pt(t);retu
     ${o&&ht("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 d}
     <p class="wrong" role="alert">${n}</p>
-    ${I("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
+    ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:d}function jm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(wn(t.field??"",n)):t[e]}var Um=$(()=>{_();Ot();E();lt()});function _o(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+  </details>`:d}function Ym(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(t.field)&&typeof n=="number"?g(_n(t.field??"",n)):t[e]}var Xm=$(()=>{_();Ot();L();lt()});function xo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
-be sent"}function Gm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
+be sent"}function Zm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
-            ${I("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
+            ${R("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
                 >Settle ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner settles which holds.</p>`)}
           </div>`:d}
@@ -2808,38 +2812,38 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
             ${n.length?"until the other one is settled.":"and goes out by itself."}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:d}
           </p>`:d}
-  </section>`}function fr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
+  </section>`}function yr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Ms=$(()=>{_();Ot();G();lt()});async function gr(t,e){try{As=(await Nn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function $r(t,e,{draw:n,
-start:s}){let o=yo();if(o?.code===t)return Av(o,e);if(!As.length)return d;let a=[Vm,op()].find(r=>As.includes(
-r))??As[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
-    ${As.length>1?z({name:"bench",label:"Bench",value:a,options:As.map(r=>[r,r]),change:r=>{Vm=r,n()}}):d}
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Os=$(()=>{_();Ot();G();lt()});async function _r(t,e){try{Es=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function vr(t,e,{draw:n,
+start:s}){let o=ko();if(o?.code===t)return Pv(o,e);if(!Es.length)return d;let a=[Qm,pp()].find(r=>Es.includes(
+r))??Es[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
+    ${Es.length>1?q({name:"bench",label:"Bench",value:a,options:Es.map(r=>[r,r]),change:r=>{Qm=r,n()}}):d}
     <button
       type="button"
       class="button"
       data-test="put-on-bench"
-      @click=${()=>{Rm(a,t,e),n(),s?.()}}>
-      Show on ${Bn(a)}
+      @click=${()=>{Vm(a,t,e),n(),s?.()}}>
+      Show on ${Pn(a)}
     </button>
-  </section>`}function Av(t,e){let n=Bn(t.name);return i`<section
+  </section>`}function Pv(t,e){let n=Pn(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${Ov(t,n)}</p>
-    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Dm(e)}>
+    <p role="status">${Rv(t,n)}</p>
+    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>qm(e)}>
             Show step ${e} there
           </button>`:d}
-    <button type="button" class="button" data-test="off-bench" @click=${dr}>Stop</button>
-  </section>`}function Ov({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+    <button type="button" class="button" data-test="off-bench" @click=${fr}>Stop</button>
+  </section>`}function Rv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var As,Vm,Ul=$(()=>{_();Xe();mr();J();As=[],Vm=""});function br(t){let{drawing:e}=t,n=Pn(t),s=Pa(t),o=Lv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${Gl("before","before",qm(e.before),e,o)}
-    ${n?Gl("during",s?Di(s).join(" "):"half way",n.shown,e,o,s):d}
-    ${Gl("after","after",qm(e.after),e,o)}
-  </div>`}function Lv(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?Tn(n):[0,0];
+i`<b>On ${s}.</b>`}var Es,Qm,ql=$(()=>{_();Qe();wr();J();Es=[],Qm=""});function kr(t){let{drawing:e}=t,n=In(t),s=Fa(t),o=Iv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${Kl("before","before",tf(e.before),e,o)}
+    ${n?Kl("during",s?Ui(s).join(" "):"half way",n.shown,e,o,s):d}
+    ${Kl("after","after",tf(e.after),e,o)}
+  </div>`}function Iv(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?An(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Gl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
+l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
@@ -2851,143 +2855,143 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Gl(t,e,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?Ev(c,a-o):d}
+      ${c?Wv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function Ev(t,e){if(!_a(t,e))return x`<path class="ring" d=${Zs([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=Tn(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var qm,Vl=$(()=>{_();Ae();Fi();Ue();qm=({
+  </figure>`}function Wv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${eo([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Ae();Gi();Ge();tf=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:xt(t),tools:[e,n,s].map(xt).filter(Boolean),down:0,gauge:xt(
-o),back:0})});function Os(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
+o),back:0})});function Ls(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
     <div>
-      <span class="lead">${sn(t)}</span>
+      <span class="lead">${an(t)}</span>
       <span class="code">Step ${t.step}</span>
       <span class="more">
-        ${e?i`<b class="waits">${_o(e)}</b> · `:d}
-        ${[ss(t),ve(t),Nv(t),Bv(t.correction,n)].filter(Boolean).join(" · ")}
+        ${e?i`<b class="waits">${xo(e)}</b> · `:d}
+        ${[as(t),_e(t),Dv(t),Fv(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
-  </li>`}function sn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Cv(t.flange_mm)}`:s}var Nv,Bv,Cv,Ls=$(()=>{
-_();bn();E();Ms();Ut();Nv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Bv=(t,e)=>t?.set_angle_deg&&
-e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Cv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var Km={};et(Km,{show:()=>Pv});async function Pv(t){let{code:e}=t.params;if(!pt(e).whole)return zm(t,Tt(e));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Rv(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=C().name?{by:C().name}:{};n=await $n(await ea(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:Dt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
+  </li>`}function an(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
+join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${jv(t.flange_mm)}`:s}var Dv,Fv,jv,Ns=$(()=>{
+_();yn();L();Os();Ut();Dv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Fv=(t,e)=>t?.set_angle_deg&&
+e&&le(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",jv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var nf={};et(nf,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!pt(e).whole)return ef(t,Tt(e));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Gv(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=B().name?{by:B().name}:{};n=await wn(await oa(n,{replan:!0,reason:"\
+Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await rn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Iv(n.part.metal),
-o(),t.ready()};gt(()=>n&&o(),t.signal),pr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await Js(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||zm(t,Mt(
-e,l));return}ur(),gr(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function zm(t,e){t.title("No such card"),t.render(e),t.ready()}async function Iv(t){return(await De())?.
-metals?.find(n=>n.code===t)?.name??t}function Rv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
+r=async l=>{n=l,s.waiting=(await cn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Uv(n.part.metal),
+o(),t.ready()};$t(()=>n&&o(),t.signal),$r(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
+await Zs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,Mt(
+e,l));return}br(),_r(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await De())?.
+metals?.find(n=>n.code===t)?.name??t}function Gv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
 filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(t.code)}</p>
         <h1 data-test="card-title">${t.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Dv(t,e.metal)}</p>
+        <p class="card-what" data-test="card-what">${zv(t,e.metal)}</p>
         ${t.note?i`<p class="card-note" data-test="card-note">${t.note}</p>`:d}
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
-      ${Gm(t)}
+      ${Zm(t)}
       ${r.length?i`<section class="card-stops" aria-label="Stop">${yt(r)}</section>`:d}
-      ${Hm(e.fresh,{...e,take:n,settings:t.settings.length})}
-      ${Wv(t,r.length>0)}
-      ${o.steps.length?$r(t.code,1,{draw:s,start:()=>mt(`/c/${t.code}/step/1`)}):d}
+      ${Jm(e.fresh,{...e,take:n,settings:t.settings.length})}
+      ${Vv(t,r.length>0)}
+      ${o.steps.length?vr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${Zt(o,{tallest:innerHeight*.34})}
       </section>
-      ${Gv(t)}
+      ${Xv(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${$s(o.tools,o.steps.length,o.steps)}${Ia(o.blank)}${Wt(o)?ks(o.blank,{tallest:420}):d}
+        ${ws(o.tools,o.steps.length,o.steps)}${ja(o.blank)}${It(o)?Ss(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Fn(o)?d:Fv(o.order)}${Hv(t)}
+        ${Hn(o)?d:qv(o.order)}${Yv(t)}
       </section>
-      ${Fn(o)?i`<section class="panel card-order">
+      ${Hn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${ir(o,om(t.code))}
+              ${pr(o,pm(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
               ${yt(l)}
             </section>`:d}
-      ${Ye(o.checks)}
+      ${Xe(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
-        ${Uv(t,e.waiting)}
+        ${Jv(t,e.waiting)}
       </section>
     </div>
-  </article>`}function Wv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
+  </article>`}function Vv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${t}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
-  </div>`:d}function Dv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=Wt(e)?`box ${Cn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function jv(t,e){let{gauge_x_mm:n}=te(t,e);return n===null?"no \
-gauge":`gauge at ${g(w(n))}`}function Hv(t){return i`<ol class="rows" data-test="step-list">
+  </div>`:d}function zv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
+1?"1 bend":`${t.bends.length} bends`,a=It(e)?`box ${Rn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Kv(t,e){let{gauge_x_mm:n}=te(t,e);return n===null?"no \
+gauge":`gauge at ${g(w(n))}`}function Yv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
-            <span class="lead">${e.number}. ${ge(e)} ${e.direction}</span>
+            <span class="lead">${e.number}. ${fe(e)} ${e.direction}</span>
             <span class="code">${g(S(e.included_angle_deg))}</span>
-            <span class="more">${jv(t,e)}</span>
-            ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${us(e)}</span>`:d}
-            ${fe(e,{short:!0})} ${e.drawing?br(e):d}
+            <span class="more">${Kv(t,e)}</span>
+            ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${fs(e)}</span>`:d}
+            ${me(e,{short:!0})} ${e.drawing?kr(e):d}
           </a>
         </li>`)}
-  </ol>`}function Uv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
-      Nothing measured yet.${I("trials.keep"," After a bend, type what came out.")}
+  </ol>`}function Jv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
+      Nothing measured yet.${R("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
-    ${[...e].reverse().map(s=>Os(s.body,{waiting:s}))}
-    ${n.map(s=>Os(s,{step:t.plan.steps[s.step-1]}))}
-  </ul>`}function Gv({code:t}){return i`<nav class="card-links" aria-label="This card">
+    ${[...e].reverse().map(s=>Ls(s.body,{waiting:s}))}
+    ${n.map(s=>Ls(s,{step:t.plan.steps[s.step-1]}))}
+  </ul>`}function Xv({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${st(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
-    ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var Fv,Ym=$(()=>{_();U();vt();dt();ut();He();Et();mr();Pt();nt();bt();E();Oe();G();io();Um();Ms();ms();
-lt();lr();Ze();Ul();Vl();Ae();Ls();ps();nn();ne();Fv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var Qm={};et(Qm,{show:()=>Vv});async function Vv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Jm(t,Tt(
-e));let s=mo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(Kv(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(Jv(o,r,()=>Ua(o,r,s,a,t.signal),$r(o.code,r.number,{draw:a})))};gt(()=>o&&a(),t.signal),
-pr(()=>o&&qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&zv(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&Yv(r,o,Number(n)),{signal:t.signal}),ur();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Wm(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||Jm(t,Mt(e,r));return}gr(t.signal,()=>o&&a())}
-function qv(t,e,n){let s=yo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?mt(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function zv(t){let e=await Js(t.code).catch(()=>{});e&&e.revision!==
-t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function Jm(t,e){t.
-title("No such card"),t.render(e),t.ready()}function Yv(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(t.target.tagName)||(t.key==="ArrowRight"&&mt(Xm(e,n).href),t.key==="ArrowLeft"&&mt(Zm(e,n).href))}function Xm(t,e){
+    ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
+  </nav>`}var qv,sf=$(()=>{_();U();vt();dt();ut();He();Lt();wr();Pt();nt();bt();L();Oe();G();ho();Xm();Os();gs();
+lt();ur();tn();ql();Yl();Ae();Ns();ms();on();ee();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+d});var lf={};et(lf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return of(t,Tt(
+e));let s=$o(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ek(o,n));t.title(`${o.title||e},\
+ step ${r.number}`),t.render(sk(o,r,()=>Ka(o,r,s,a,t.signal),vr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
+$r(()=>o&&Qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&tk(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),br();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,Mt(e,r));return}_r(t.signal,()=>o&&a())}
+function Qv(t,e,n){let s=ko(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function tk(t){let e=await Zs(t.code).catch(()=>{});e&&e.revision!==
+t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ve()})}function of(t,e){t.
+title("No such card"),t.render(e),t.ready()}function nk(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+test(t.target.tagName)||(t.key==="ArrowRight"&&ft(af(e,n).href),t.key==="ArrowLeft"&&ft(rf(e,n).href))}function af(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
-p ${e+1}`}:n.set_angle_deg===null||!_e(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function Jv(t,e,n,s){let{stops:o,watch:a}=Ha(
-t,e),r=e.number===t.plan.steps.length,l=Xm(t,e.number);return i`<article class="step" data-test="step">
-    ${Wa(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
+p ${e+1}`}:n.set_angle_deg===null||!ye(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function sk(t,e,n,s){let{stops:o,watch:a}=qa(
+t,e),r=e.number===t.plan.steps.length,l=af(t,e.number);return i`<article class="step" data-test="step">
+    ${Ua(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Ba(e,t.part.flats_mm.length)}${fe(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ga(t,e)}</section>
+      <div class="step-way">${Wa(e,t.part.flats_mm.length)}${me(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${a.length?yt(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Rp(t.plan,e)} ${Na(t.plan,e)}
-        ${ho(e.origin)?i`<p class="hint origins" data-test="origins">${ho(e.origin)}</p>`:d}
+        ${Vp(t.plan,e)} ${Ia(t.plan,e)}
+        ${mo(e.origin)?i`<p class="hint origins" data-test="origins">${mo(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${Zm(t,e.number).href} data-test="back">Back</a>
+      <a class="button" href=${rf(t,e.number).href} data-test="back">Back</a>
       ${r||e.set_angle_deg===null?d:st(`/c/${t.code}/trial/${e.number}`,i`<a class="button" href="/c/${t.code}/trial/${e.
 number}" data-test="came-out"
                 >What came out?</a
@@ -2996,30 +3000,30 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Kv,Zm,tf=$(()=>{_();vt();dt();ae();mr();Pt();es();nt();He();Oe();sl();G();ms();lt();Da();Ta();
-Ul();Qe();Ae();Va();Kv=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var ek,rf,cf=$(()=>{_();vt();dt();oe();wr();Pt();ss();nt();He();Oe();il();G();gs();lt();Ga();La();
+ql();en();Ae();Ja();ek=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;Zm=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function wr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+  </div>`;rf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function xr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
 return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
-(c[e]-l[e])*(c[s]-l[s])}var ql=$(()=>{});function ef(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=wr(o.rows,"measured_deg",e,"flange_mm");if(a===
+(c[e]-l[e])*(c[s]-l[s])}var Jl=$(()=>{});function df(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=xr(o.rows,"measured_deg",e,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge is. No new X before it is checked.",to_check:Xv};let l=Math.abs(r)<=zl?s:s-r,c=l>=
+ is further off than a gauge is. No new X before it is checked.",to_check:ok};let l=Math.abs(r)<=Xl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
-gh to mend the flange.",to_check:[]}}var zl,Xv,Es,yr=$(()=>{ql();zl=.05;Xv=["Measure again, to the face that t\
+gh to mend the flange.",to_check:[]}}var Xl,ok,Cs,Sr=$(()=>{Jl();Xl=.05;ok=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
- card, and the sheet against it?"],Es=({correction:t,gauge:e})=>t?.flange??e??null});function vo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
-let n=Number(e);return n>0&&n<180?n:null}function ko(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
+ card, and the sheet against it?"],Cs=({correction:t,gauge:e})=>t?.flange??e??null});function So(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
+let n=Number(e);return n>0&&n<180?n:null}function To(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=vo(a);r===null?n[o]=[t.places==="one"?nf:Zv]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[nf]),{angles:e,wrong:n}}function sf(t,e,n){let s=nk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-l=>wr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||Qv(t,s))return null;
-let r={row:s,ends:s!==_r(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function Qv({first_hit:t,included_angle_deg:e},n){
-return!!t&&n>Math.max(e+tk,t.comes_out_deg_high)}function _r(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function nk(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=ek?e:_r(t)}function Ns(t){
-return t?.correction?.set_angle_deg?t.correction:t?.table??null}var nf,Zv,tk,ek,Bs=$(()=>{bn();ql();nf="Type t\
-he angle between the flats in degrees, such as 90.5. Square is 90.",Zv="Degrees, such as 90.5";tk=5;ek=.3});function af(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
+let r=So(a);r===null?n[o]=[t.places==="one"?hf:ak]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[hf]),{angles:e,wrong:n}}function pf(t,e,n){let s=ck(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+l=>xr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||rk(t,s))return null;
+let r={row:s,ends:s!==Tr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,r)?r:null}function rk({first_hit:t,included_angle_deg:e},n){
+return!!t&&n>Math.max(e+ik,t.comes_out_deg_high)}function Tr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
+s,0)/e.length}function ck(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=lk?e:Tr(t)}function Bs(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var hf,ak,ik,lk,Ps=$(()=>{yn();Jl();hf="Type t\
+he angle between the flats in degrees, such as 90.5. Square is 90.",ak="Degrees, such as 90.5";ik=5;lk=.3});function mf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
 change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??te(t,e);return i`<form
     class="trial-form"
     novalidate
@@ -3037,8 +3041,8 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
 e, right"]],change:h=>{Object.assign(a,{places:h}),o()}})}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:P(),placeholder:c.punch_depth_mm===null?
-"":w(c.punch_depth_mm,{digits:2}).text,hint:of}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:of})}
+"":w(c.punch_depth_mm,{digits:2}).text,hint:uf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf})}
         ${l("flange","flange_mm","Flange measured",{unit:P(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3060,42 +3064,42 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:of}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var of,rf=$(()=>{_();vt();E();J();of="Leave it if it was set as shown."});function lf(t){let e=Es(t);return e?e.gauge_x_mm===null?sk(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var uf,ff=$(()=>{_();vt();L();J();uf="Leave it if it was set as shown."});function gf(t){let e=Cs(t);return e?e.gauge_x_mm===null?dk(e):i`<div class="set-figures" data-test="new-gauge">
       ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${cf(e.error_mm)}</p>`:d}function sk({error_mm:t,words:e,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${$f(e.error_mm)}</p>`:d}function dk({error_mm:t,words:e,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${cf(t)} No gauge is that far off.</p>
+    <p>${k("stop")} <b>No new gauge X.</b> ${$f(t)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?Bt(n):e}</p>`}function cf(t){return t===null?"":Math.abs(t)<=zl?"Flang\
-e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function df(t){
+  </div>`:i`<p data-test="no-gauge">${n?Ct(n):e}</p>`}function $f(t){return t===null?"":Math.abs(t)<=Xl?"Flang\
+e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function bf(t){
 let e=t?.crown;return e?i`<div class="crown" data-test="crown">
-    <p>${ok(e)}</p>
-    ${e.shim?ak(e.shim):d}
-  </div>`:d}function ok({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
-    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function ak({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
+    <p>${hk(e)}</p>
+    ${e.shim?pk(e.shim):d}
+  </div>`:d}function hk({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
+    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function pk({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
 o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="shim">
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var hf,pf=$(()=>{_();yr();E();G();Qe();hf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
- that the sheet measures.`:""});function uf(t,e,n,{again:s,keep:o}){let a=Ns(n),r=e.number===t.plan.steps.length;return i`<div
+  </p>`}var wf,yf=$(()=>{_();Sr();L();G();en();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+ that the sheet measures.`:""});function _f(t,e,n,{again:s,keep:o}){let a=Bs(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${sn(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
+      <h2>${an(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
               itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?ik(a):Bp(e,n)}
-      ${a?i`<p class="basis" data-test="basis">${ck(n)}</p>`:d}
-      ${n.question?rk(t,n.question):d} ${lf(n)}
-      ${hk(n.correction)} ${df(n.correction)}
-      ${a?I("cards.revise",pk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?mk(a):jp(e,n)}
+      ${a?i`<p class="basis" data-test="basis">${gk(n)}</p>`:d}
+      ${n.question?uk(t,n.question):d} ${gf(n)}
+      ${bk(n.correction)} ${bf(n.correction)}
+      ${a?R("cards.revise",wk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3106,77 +3110,77 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function ck({correction:t,table:e}){return t?`${t.what}${dk(t)}${hf(t)}`:`Worked out on this device,\
+  </div>`}function gk({correction:t,table:e}){return t?`${t.what}${$k(t)}${wf(t)}`:`Worked out on this device,\
  from the card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.
-ends?` ${lk}`:""}`}function hk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
+ends?` ${fk}`:""}`}function bk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
     Left and right differ: about ${tt(Math.abs(e),2)} mm in each metre,
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function pk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function wk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var rk,ik,lk,dk,mf=$(()=>{_();pf();Bs();
-E();G();ml();lt();Qe();Ls();rk=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var uk,mk,fk,$k,vf=$(()=>{_();yf();Ps();
+L();G();bl();lt();en();Ns();uk=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,ik=t=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,mk=t=>i`<div class="set-figures" data-test="new-setting">
     ${Gt("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,lk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";dk=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
-.":""});async function ff(t,e,n,s){let o=Ns(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await je(t,{settings:[...t.settings.filter(r=>r.step!==e.number),mk(e,o,n.trial,fk(t,e,n))]},{reason:`\
-Step ${e.number} set from a piece that came out at ${sn(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:uk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function uk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+  </div>`,fk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";$k=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
+.":""});async function kf(t,e,n,s){let o=Bs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await je(t,{settings:[...t.settings.filter(r=>r.step!==e.number),_k(e,o,n.trial,vk(t,e,n))]},{reason:`\
+Step ${e.number} set from a piece that came out at ${an(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
+kept:"kept",where:a.where,words:yk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function yk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var mk,fk,gf=$(()=>{He();
-Ls();yr();Bs();bt();mk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${sn(n)}`}),fk=(t,e,n)=>Es(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var bf={};et(bf,{show:()=>$k});async function $k(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Kl(t,Tt(
-e));let s={typed:{...$f},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=gk.
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var _k,vk,xf=$(()=>{He();
+Ns();Sr();Ps();bt();_k=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${an(n)}`}),vk=(t,e,n)=>Cs(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>xk});async function xk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Tt(
+e));let s={typed:{...Sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=kk.
 includes((await De())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
-n)-1];if(!l)return Kl(t,i`<p class="state" data-test="no-step">
+n)-1];if(!l)return Zl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(bk(o,l,s,r))};he(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(Sk(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
-(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Kl(t,Mt(e,l))}}function Kl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function bk(t,e,n,s){let o=()=>wk(t,e,n,s),a=()=>{let l=yk(n);Object.assign(n,{typed:{
-...$f,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>ff(
+(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Zl(t,Mt(e,l))}}function Zl(t,e){t.title("No such car\
+d"),t.render(e),t.ready()}function Sk(t,e,n,s){let o=()=>Tk(t,e,n,s),a=()=>{let l=Mk(n);Object.assign(n,{typed:{
+...Sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>kf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${Wa(t,e)}
+    ${Ua(t,e)}
     <div class="trial-body">
-      ${n.result?uf(t,e,n.result,{again:a,keep:r}):af(t,e,n,{save:o,draw:s})}
+      ${n.result?_f(t,e,n.result,{again:a,keep:r}):mf(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
         ${Zt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function wk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=ko(n.typed),r=vk(t,e,n);if(r||
+  </article>`}async function Tk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=To(n.typed),r=Ok(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),se(a);let l=kk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Yo(
+Object.keys(a).length||!r)return s(),ne(a);let l=Ek(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Zo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:sf(e,o,r),gauge:c?null:_k(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Bt(c.question_said):
+null?null:pf(e,o,r),gauge:c?null:Ak(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Ct(c.question_said):
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof A?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await ts(),s(),se(n.wrong)}function yk({result:t,used:e}){let n=Ns(t),s=t&&(Es(t)?.gauge_x_mm??
-t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function _k(t,e,n,s){let o=Fd(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:ef(t,_r(e),o,n.gauge_x_mm)}function vk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
+String(c)}n.sending=!1,await ns(),s(),ne(n.wrong)}function Mk({result:t,used:e}){let n=Bs(t),s=t&&(Cs(t)?.gauge_x_mm??
+t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ak(t,e,n,s){let o=qd(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:df(t,Tr(e),o,n.gauge_x_mm)}function Ok(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??te(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
-if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=vo(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function kk(t,e,n,s,o){let a={id:Dt(),revision:t.
+if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=So(n.typed.set);return r===
+null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Ek(t,e,n,s,o){let a={id:Wt(),revision:t.
 revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),C().name&&(a.by=C().name),a}var $f,gk,wf=$(()=>{_();U();vt();dt();ut();yr();Bs();Et();Pt();Qn();
-nt();bt();E();Oe();G();J();Qe();rf();mf();nn();gf();$f={one:"",left:"",middle:"",right:"",places:"one",flange:"",
-note:"",set:"",lot:"",radius:"",thickness:""},gk=["depth","stop"]});function _f(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${xo(o,o.before)}</small></legend>
-        ${yf(o,"shop","In the shop",e,s)} ${yf(o,"yours",n,e,s)}
-      </fieldset>`)}function yf(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
+o.note.trim()),B().name&&(a.by=B().name),a}var Sf,kk,Mf=$(()=>{_();U();vt();dt();ut();Sr();Ps();Lt();Pt();es();
+nt();bt();L();Oe();G();J();en();ff();vf();on();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
+note:"",set:"",lot:"",radius:"",thickness:""},kk=["depth","stop"]});function Of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${Mo(o,o.before)}</small></legend>
+        ${Af(o,"shop","In the shop",e,s)} ${Af(o,"yours",n,e,s)}
+      </fieldset>`)}function Af(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
       ><input
         type="radio"
@@ -3186,49 +3190,49 @@ note:"",set:"",lot:"",radius:"",thickness:""},gk=["depth","stop"]});function _f(
         @change=${()=>o(t.name,e)} />
       ${n}</span
     >
-    <span class="settle-value">${xo(t,t[e])}</span>
-  </label>`}function xo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
+    <span class="settle-value">${Mo(t,t[e])}</span>
+  </label>`}function Mo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
-pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Yl=$(()=>{_();E()});function vf(t,e){return t.length?i`<section class="panel">
+pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Ql=$(()=>{_();L()});function Ef(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>xk(n,e))}
+      ${t.map(n=>Lk(n,e))}
     </ol>
-  </section>`:d}function xk(t,e){let n=Xn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function Lk(t,e){let n=Qn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:st(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
     </h3>
-    <p class="more">${[ss(t),ve(t)?`by ${ve(t)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[as(t),_e(t)?`by ${_e(t)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${xo(s,s.before)} to ${xo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${Mo(s,s.before)} to ${Mo(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var kf=$(()=>{_();Zn();lt();Yl();Ut()});function xf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var Lf=$(()=>{_();ts();lt();Ql();Ut()});function Nf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
-      ${Wt(s)?Cn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      ${It(s)?Rn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
     ${Zt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${Sk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${Nk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${Ra(s)} ${yt(s.checks,{quiet:!0})}
-  </div>`}function Sk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
-!ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Sf=$(()=>{_();ps();nn();bn();E();G();Ze()});var Mf={};et(Mf,{show:()=>Tk});async function Tk(t){let{code:e}=t.params;if(!pt(e).whole)return Tf(t,Tt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Ak(n,s,{look:r,
+    ${Ha(s)} ${yt(s.checks,{quiet:!0})}
+  </div>`}function Nk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+!le(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
+set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();ms();on();yn();L();G();tn()});var Pf={};et(Pf,{show:()=>Ck});async function Ck(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Tt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Pk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>T("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await T("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await Mk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+await Bk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 A&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
-h))}s.busy=!1,o()};gt(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
-waiting=(await rn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||Tf(t,Mt(e,c))}}function Tf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Mk(t,e){
-let n=await ye(t.code);return ea(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Dt(),...C().name?
-{by:C().name}:{}})}function Ak(t,e,n){return i`<article class="history" data-test="history-screen">
+h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
+waiting=(await cn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
+t.signal.aborted||Bf(t,Mt(e,c))}}function Bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Bk(t,e){
+let n=await we(t.code);return oa(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...B().name?
+{by:B().name}:{}})}function Pk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3236,27 +3240,27 @@ let n=await ye(t.code);return ea(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${Ok(t,e,n)}
+        ${Rk(t,e,n)}
       </section>
-      ${vf(e.proposals,t.code)}
+      ${Ef(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${Ek(t,e)}
+        ${Wk(t,e)}
       </section>
     </div>
-  </article>`}function Ok(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function Rk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>Lk(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Lk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>Ik(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Ik(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
       ${t.worst==="stop"||t.worst==="caution"?k(t.worst):d}
     </h3>
-    <p class="more">${[ot(t.at),ve(t)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[ot(t.at),_e(t)].filter(Boolean).join(", by ")}</p>
     ${t.reason?i`<p data-test="reason">${t.reason}</p>`:d}
     ${t.changes.length?i`<ul class="changes" data-test="changes">
             ${t.changes.map(l=>i`<li>${l}</li>`)}
@@ -3269,7 +3273,7 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(t.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?d:I("cards.revise",i`<button
+      ${a?d:R("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3277,24 +3281,24 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?xf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function Ek(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+    ${r?n.snapshot?Nf(n.snapshot):i`<p>Fetching it…</p>`:d}
+  </li>`}function Wk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
-      ${[...e.waiting].reverse().map(n=>Os(n.body,{waiting:n}))}
-      ${[...t.trials].reverse().map(n=>Os(n,{step:t.plan.steps[n.step-1]}))}
+      ${[...e.waiting].reverse().map(n=>Ls(n.body,{waiting:n}))}
+      ${[...t.trials].reverse().map(n=>Ls(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
-    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Af=$(
-()=>{_();U();vt();dt();ae();Et();nt();bt();Oe();G();lt();kf();Sf();Ls();Ut()});var Lf={};et(Lf,{show:()=>Nk});async function Nk(t){let{code:e}=t.params;if(!pt(e).whole)return Of(t,Tt(e));let n,
+    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Rf=$(
+()=>{_();U();vt();dt();oe();Lt();nt();bt();Oe();G();lt();Lf();Cf();Ns();Ut()});var Wf={};et(Wf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return If(t,Tt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(Ck(n,s,{draw:o,save:()=>Bk(n,s,o,t.signal)}))};he(()=>s.typed?"Leave without saving what you type\
+e`),t.render(jk(n,s,{draw:o,save:()=>Fk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Of(t,Mt(e,a))}}function Of(t,e){t.title("No such card"),t.
-render(e),t.ready()}async function Bk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
+o(),t.ready())},t.signal)}catch(a){t.signal.aborted||If(t,Mt(e,a))}}function If(t,e){t.title("No such card"),t.
+render(e),t.ready()}async function Fk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
-`).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
-e.sending=!0,n();try{let{where:r}=await je(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(fr(r)),j(),
-s.aborted)return;mt(r==="settle"&&_e(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
-r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Ck(t,e,{
+`).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ne(e.wrong);
+e.sending=!0,n();try{let{where:r}=await je(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(yr(r)),j(),
+s.aborted)return;ft(r==="settle"&&ye(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
+r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),ne(e.wrong)}}function jk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3302,16 +3306,16 @@ draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     @submit=${a=>{a.preventDefault(),s()}}>
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
-      <h1>${I("cards.revise","Note and title","Note")}</h1>
+      <h1>${R("cards.revise","Note and title","Note")}</h1>
     </header>
     ${e.general?i`<p class="wrong" role="alert" data-test="wrong">${e.general}</p>`:d}
-    ${An({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
-    ${I("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
+    ${En({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
+    ${R("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
 K({name:"archived",label:"This card",value:e.archived?"away":"use",options:[["use","In use"],["away","Put away"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and goes out by itself.
-      ${I("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${R("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3319,29 +3323,29 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Ef=$(()=>{_();vt();dt();U();He();ae();Pt();es();bt();Oe();lt();J();Ms()});var Bf={};et(Bf,{show:()=>Pk});async function Pk(t){let{code:e}=t.params;if(!pt(e).whole)return Nf(t,Tt(e));let n,
+  </form>`}var Df=$(()=>{_();vt();dt();U();He();oe();Pt();ss();bt();Oe();lt();J();Os()});var jf={};et(jf,{show:()=>Hk});async function Hk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Tt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(Ik(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Xn(u,m,n),s.mine=!!(s.proposal&&await Eo(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await wi(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await je(n,yd(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Settled"});Z(fr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
+t.render(Uk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Bo(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await xi(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await je(n,xd(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Settled"});Z(yr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
-await wi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Nf(t,Mt(e,h))}}function Nf(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function Ik(t,e,n){return i`<article class="settle" data-test="settle-screen">
+await xi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,Mt(e,h))}}function Ff(t,e){t.title("No\
+ such card"),t.render(e),t.ready()}function Uk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?Rk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?Gk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function Rk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Gk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
-      (${ss(e)}) while it was changed in the shop (revision ${t.revision},
+      (${as(e)}) while it was changed in the shop (revision ${t.revision},
       ${ot(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3354,7 +3358,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":e.by?`All by ${e.by}`:"All of the other one"}
               </button>
             </div>
-            ${_f(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${Of(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:d}
     <div class="buttons settle-keep">
       <button
@@ -3366,38 +3370,38 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Cf=$(()=>{_();Zn();vt();dt();He();ae();Et();bt();Oe();Ms();Yl();Ut()});function Pf(t,e){let{plan:n}=t,s=Kk(n.checks);return i`<article
+    </div>`}var Hf=$(()=>{_();ts();vt();dt();He();oe();Lt();bt();Oe();Os();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=ex(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Dk(t,e)}
-    <figure class="strip ${Wt(n)?"of-box":""}">
+    ${zk(t,e)}
+    <figure class="strip ${It(n)?"of-box":""}">
       <figcaption>
-        Blank ${vr(n.blank.length_mm)} × ${vr(n.blank.width_mm)},
-        ${g(Xs(n.blank.mass_kg))}.
-        ${Wt(n)?Wk(n):"Bend lines from the left end."}
+        Blank ${Mr(n.blank.length_mm)} × ${Mr(n.blank.width_mm)},
+        ${g(Qs(n.blank.mass_kg))}.
+        ${It(n)?Vk(n):"Bend lines from the left end."}
       </figcaption>
-      ${ks(n.blank,Wt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${Ss(n.blank,It(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Fk(n)} ${jk(t,s)} ${Jk(s)}
+    ${qk(n)} ${Kk(t,s)} ${sx(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Wk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function Vk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,hl(t),"Inside up."].filter(
-Boolean).join(" ")}function Dk(t,e){let{part:n,plan:s}=t;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,fl(t),"Inside up."].filter(
+Boolean).join(" ")}function zk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
       <p>
         <b
           >${e},
-          ${vr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${Wt(s)?`box ${Cn(s.folded)}`:i`bend length ${vr(n.bend_length_mm)}`}.
+          ${Mr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${It(s)?`box ${Rn(s.folded)}`:i`bend length ${Mr(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${t.revision}, ${_n(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
+        Revision ${t.revision}, ${xn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
       </p>
       ${t.note?i`<p class="note">${t.note}</p>`:d}
     </div>
@@ -3408,7 +3412,7 @@ Boolean).join(" ")}function Dk(t,e){let{part:n,plan:s}=t;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Fk(t){let e=n=>{let s=dl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function qk(t){let e=n=>{let s=ml(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3423,12 +3427,12 @@ return t.tools.length?i`<table class="fetch">
       ${t.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${e(n)}</td>
-            <td>${ll(n)}</td>
-            <td>${cl(n)||"–"}</td>
+            <td>${pl(n)}</td>
+            <td>${ul(n)||"–"}</td>
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function jk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Kk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3441,87 +3445,87 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>Hk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>Yk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Hk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Yk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Gk(t.plan,e)}${e.drawing?br(e):"no drawing"}${Vk(e,t.plan.tools)}
+      ${Xk(t.plan,e)}${e.drawing?kr(e):"no drawing"}${Zk(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${qk(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${Qk(e)}
     </td>
     <td class="figures-cell">
-      ${Zk(e,o)}<br />
+      ${ax(e,o)}<br />
       <span class="small"
-        >${Uk(e)}${Qk(o)?i`<br />from a first piece`:d}</span
+        >${Jk(e)}${rx(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
-      ${us(e)}
+      ${fs(e)}
       <span class="small"
         >${e.inside_face==="up"?"Top":"Bottom"} face
-        up${e.gauged_end?`, ${po(e,s)} to the gauge`:""}.</span
-      >${fe(e,{short:!0})}
+        up${e.gauged_end?`, ${fo(e,s)} to the gauge`:""}.</span
+      >${me(e,{short:!0})}
     </td>
-    <td>${zk(n)}</td>
+    <td>${tx(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Sh(o.firstHit)}</span>`:d}</span
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Ch(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function Uk(t){let e=ya(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Gk(t,e){
-let n=Fa(t,e);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function Jk(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Xk(t,e){
+let n=Va(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function Vk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function Zk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
       ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function qk({hits:t}){return t?i`<br /><span class="small"
+    </div>`}):d}function Qk({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function zk(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function tx(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function Kk(t){let e=new Map;for(let[n]of If)for(let s of t.filter(o=>Ht(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:Yk(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function Jk(t){
+n)} <b>${s.join(" ")}</b></div>`)}function ex(t){let e=new Map;for(let[n]of Gf)for(let s of t.filter(o=>Ht(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:nx(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function sx(t){
 return i`<div class="remarks" data-test="sheet-remarks">
-    ${If.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
+    ${Gf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${Xk(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${ox(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function Xk(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>sa(wn(o,a[o]))))].join(" / ")).trim()}function Zk(t,{set_angle_deg:e,punch_depth_mm:n,
+  </div>`}function ox(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>ia(_n(o,a[o]))))].join(" / ")).trim()}function ax(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var vr,If,Yk,Qk,Rf=$(()=>{_();ps();
-nn();ne();Vl();vt();E();ue();G();Mn();ms();Ze();ja();Ae();Ut();vr=t=>g({text:H(t),unit:P()});If=[["stop","Stop"],
-["caution","Caution"],["unknown","Unknown"],["note","Note"]];Yk=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
-Math.floor(t/26)+1));Qk=t=>t.fromTrial&&t.set_angle_deg!==null});function Cs(t){return K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Ne({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ps(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Mr,Gf,nx,rx,Vf=$(()=>{_();ms();
+on();ee();Yl();vt();L();pe();G();On();gs();tn();za();Ae();Ut();Mr=t=>g({text:H(t),unit:P()});Gf=[["stop","Stop"],
+["caution","Caution"],["unknown","Unknown"],["note","Note"]];nx=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
+Math.floor(t/26)+1));rx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(e){Ne({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Is(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
-  </button>`}function kr(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
-    <div class="paper ${C().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
+  </button>`}function Ar(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+    <div class="paper ${B().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var xr=$(()=>{_();nt();J()});var Df={};et(Df,{show:()=>tx});async function tx(t){let{code:e}=t.params;if(!pt(e).whole)return Wf(t,Tt(e));let n,
+  </div>`}var Or=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>ix});async function ix(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Tt(e));let n,
 s=[],o=async()=>{s=(await De())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Cs(a)}${Ps("Print the card")}</div>
-        ${kr(Pf(n,r),{about:"The card as it prints"})}`)}gt(()=>n&&a(),t.signal),document.addEventListener("sy\
+        <div class="paper-tools screen-only">${Rs(a)}${Is("Print the card")}</div>
+        ${Ar(Uf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-Wf(t,Mt(e,r))}}function Wf(t,e){t.title("No such card"),t.render(e),t.ready()}var Ff=$(()=>{_();vt();dt();ut();
-nt();Oe();Rf();xr()});var Uf={};et(Uf,{show:()=>ex});async function ex(t){let{code:e}=t.params;if(!pt(e).whole)return Hf(t,Tt(e));let n=C().
-units,s=jf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+zf(t,Mt(e,r))}}function zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Kf=$(()=>{_();vt();dt();ut();
+nt();Oe();Vf();Or()});var Xf={};et(Xf,{show:()=>lx});async function lx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Tt(e));let n=B().
+units,s=Yf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3530,7 +3534,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${jf.map(l=>nx(o,l,n,()=>a(l)))}
+          ${Yf.map(l=>cx(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3538,15 +3542,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Sr(e,s.size,n,"svg")}
+          src=${Er(e,s.size,n,"svg")}
           alt=""
-          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Hf(t,Mt(e,l))}}
-function nx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Jf(t,Mt(e,l))}}
+function cx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Sr(t.code,e,o,"svg")}
+        src=${Er(t.code,e,o,"svg")}
         data-test="label-image-${e}"
         alt="Label of card ${t.display_code}: ${t.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3560,28 +3564,28 @@ function nx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       <a
         class="button"
         download="${r}.svg"
-        href=${Sr(t.code,e,o,"svg")}
+        href=${Er(t.code,e,o,"svg")}
         data-test="svg-${e}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Sr(t.code,e,o,"png")}
+        href=${Er(t.code,e,o,"png")}
         data-test="png-${e}"
         >PNG</a
       >
     </div>
-  </section>`}function Hf(t,e){t.title("No such card"),t.render(e),t.ready()}var jf,Sr,Gf=$(()=>{_();vt();dt();
-nt();Oe();J();lt();jf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];Sr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Vf={};et(Vf,{show:()=>ox});async function ox(t){t.title("Labels on a sheet"),t.render(St("Fetching the car\
-ds…"));let e=(await rx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(kt("No cards yet",I("c\
+  </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Er,Zf=$(()=>{_();vt();dt();
+nt();Oe();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];Er=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>hx});async function hx(t){t.title("Labels on a sheet"),t.render(St("Fetching the car\
+ds…"));let e=(await ux(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(kt("No cards yet",R("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
-get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
-wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
+get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=B().units,a="0",r="",l={key:"",pages:[],
+wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:B().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),h=(b,y)=>`/api/v1/labels/sheet.${b}?${c(y)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
 wrong:""};else try{let{body:y}=await T("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
-from({length:y.pages},(M,L)=>L+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
+from({length:y.pages},(M,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
 y)}}b===String(c(1))&&f()}let u=b=>{b(),f(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function f(){let b=e.
 filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3622,8 +3626,8 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:sx,change:y=>u(()=>s=y)})}
-              ${Cs(()=>u(()=>{}))}
+              ${K({name:"size",label:"Label size",value:s,options:dx,change:y=>u(()=>s=y)})}
+              ${Rs(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
               ${O({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
@@ -3632,17 +3636,17 @@ y==="inch"?"inch":"mm")})}
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${Ps(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${Is(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>ax(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>px(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}gt(f,t.signal),f(),await p(),t.ready()}function ax(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${C().
+        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function px(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${B().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
-      <span>Sheet ${t} of ${e}, ${C().paper}. Print at 100 %, without fitting to the page.</span>
+      <span>Sheet ${t} of ${e}, ${B().paper}. Print at 100 %, without fitting to the page.</span>
       <div class="buttons">
         <a class="button" download="${s}.svg" href=${n("svg",t)} data-test="sheet-svg-${t}"
           >SVG</a
@@ -3652,17 +3656,17 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function rx(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
-length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ee().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var sx,qf=$(()=>{_();U();nt();Nt();J();lt();xr();Ct();
-sx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function zf(t){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function ux(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
+length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Le().
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var dx,tg=$(()=>{_();U();nt();Nt();J();lt();Or();Bt();
+dx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
-        ${t.press?.name??"No press entered"}${t.press?i`, ${g($t(t.press.force_kn))}`:d}.
+        ${t.press?.name??"No press entered"}${t.press?i`, ${g(mt(t.press.force_kn))}`:d}.
         Held against ratings at a bend length of ${g(w(t.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${_n(new Date().toISOString())}</p>
+      <p class="printed">Printed ${xn(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
@@ -3679,30 +3683,30 @@ sx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function zf(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(ix)}
+              ${e.cells.map(mx)}
             </tr>`)}
       </tbody>
     </table>
-    ${cx()}
+    ${gx()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function ix(t){return t.usable?i`<td
+  </article>`}function mx(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
-      ><span class="force">${Xt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ke(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,lx(t))}</span
+      ><span class="force">${Xt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Je(
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,fx(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function lx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function cx(){let t=At(0).unit;return i`<ul class="chart-legend">
+    </td>`}function fx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function gx(){let t=At(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3711,28 +3715,28 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,lx(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var Kf=$(()=>{_();ne();E();ue();G();Ut()});var Yf={};et(Yf,{show:()=>dx});async function dx(t){t.title("Wall chart"),t.render(St("Working out the chart…"));
-let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(kt("No metals yet",i`A chart needs one. ${I(
+  </ul>`}var ng=$(()=>{_();ee();L();pe();G();Ut()});var sg={};et(sg,{show:()=>$x});async function $x(t){t.title("Wall chart"),t.render(St("Working out the chart…"));
+let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(kt("No metals yet",i`A chart needs one. ${R(
 rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",Q(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{bend_length:s.
 trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
-          ${z({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
+          ${q({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:P(),keys:"decimal",placeholder:P()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Cs(h)} ${Ps("Print the chart")}
+          ${Rs(h)} ${Is("Print the chart")}
         </div>
-        ${a?Ve(a):d}
-        ${o?kr(zf(o),{lying:!0,about:"Wall chart as it prints"}):a?d:St("Working out the chart…")}`)}gt(h,t.
-signal),r(null,{now:!0})}var Jf=$(()=>{_();U();ut();nt();E();Kf();J();lt();xr();Ct();oo()});function Xf(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${a?ze(a):d}
+        ${o?Ar(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:St("Working out the chart…")}`)}$t(h,t.
+signal),r(null,{now:!0})}var og=$(()=>{_();U();ut();nt();L();ng();J();lt();Or();Bt();io()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Me(s.name)}</b> ${hx(s)}</span>
-                  ${I("benches.remove",i`<button
+                  <span><b>${Me(s.name)}</b> ${bx(s)}</span>
+                  ${R("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
@@ -3746,76 +3750,76 @@ signal),r(null,{now:!0})}var Jf=$(()=>{_();U();ut();nt();E();Kf();J();lt();xr();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var hx,Zf=$(()=>{_();Xe();dt();lt();hx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function Qf(t){let e=t.map(({ring:o})=>Jt([o])),n=Jl-2*Mr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>px(o,a,e[r],s))}function px(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Mr),c=(Jl-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Mr+(a-u)*r;return i`<figure>
+  </section>`}var bx,rg=$(()=>{_();Qe();dt();lt();bx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function ig(t){let e=t.map(({ring:o})=>Jt([o])),n=tc-2*Nr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>wx(o,a,e[r],s))}function wx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*Nr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Nr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${Jl} ${l}"
+      viewBox="0 0 ${tc} ${l}"
       role="img"
-      aria-label="${t||"Outline"} to scale, ${Tr(o-n)} wide, ${Tr(a-s)} high"
+      aria-label="${t||"Outline"} to scale, ${Lr(o-n)} wide, ${Lr(a-s)} high"
       data-test="outline">
-      ${ux(n,o,h(0),l)}
+      ${yx(n,o,h(0),l)}
       <path
         class="tool"
         d=${xt(e)}
-        transform="translate(${c} ${Mr+a*r}) scale(${r})" />
-      ${mx(h(n),h(o),l-16,Tr(o-n))}
-      ${fx(p(s),p(a),h(o)+16,Tr(a-s))}
+        transform="translate(${c} ${Nr+a*r}) scale(${r})" />
+      ${_x(h(n),h(o),l-16,Lr(o-n))}
+      ${vx(p(s),p(a),h(o)+16,Lr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function ux(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function mx(t,e,n,s){
+  </figure>`}function yx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function _x(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function fx(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function vx(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Ar(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Hd(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Cr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Yd(
 e,2)} aria-hidden="true">
     <path class="tool" d=${xt(t)} />
-  </svg>`:d}function Or(t){let e=t.filter(n=>n?.length);return e.length?Jt(e):[0,0,1,1]}var Jl,Mr,Tr,Lr=$(()=>{
-_();E();Ue();ne();Jl=360,Mr=50;Tr=t=>g({text:H(t),unit:P()})});function tg(t,e){let n=Or(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function Br(t){let e=t.filter(n=>n?.length);return e.length?Jt(e):[0,0,1,1]}var tc,Nr,Lr,Pr=$(()=>{
+_();L();Ge();ee();tc=360,Nr=50;Lr=t=>g({text:H(t),unit:P()})});function lg(t,e){let n=Br(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${Ar(s.outline_mm,n)}<span class="under"
+            ${Cr(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var eg=$(()=>{_();Lr()});var ng={};et(ng,{show:()=>gx});async function gx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([Qo(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Nn(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Bn(u.name);if(confirm(`Take ${m} ou\
-t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await sp(
-u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Nn(t.signal).catch(()=>c.benches),
+  </ul>`}var cg=$(()=>{_();Pr()});var dg={};et(dg,{show:()=>kx});async function kx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([na(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Bn(t.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Pn(u.name);if(confirm(`Take ${m} ou\
+t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await hp(
+u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Bn(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${I(rt.press,"Changing anything needs the shop's server.")}
+                ${R(rt.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${bx(e)} ${Xl("punches",s.items)} ${Xl("dies",o.items)}
-          ${Xl("holders",a.items)}
+          ${Sx(e)} ${ec("punches",s.items)} ${ec("dies",o.items)}
+          ${ec("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map($x)}
+              ${r.items.map(xx)}
             </ul>
           </section>
-          ${c.benches?Xf(c.benches,{...c,takeOut:h}):d} ${wx()}
+          ${c.benches?ag(c.benches,{...c,takeOut:h}):d} ${Tx()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function bx(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function Sx(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
       <div>
         <dt>Force</dt>
-        <dd>${g($t(t.force_kn))}</dd>
+        <dd>${g(mt(t.force_kn))}</dd>
       </div>
       <div>
         <dt>Bed</dt>
@@ -3834,14 +3838,14 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${I(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function Xl(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
+      ${R(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function ec(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
     <h2><a href="/shop/${t}">${We[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?tg(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    ${e.length?lg(t,e):i`<p>None yet. ${R(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function wx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function Tx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3852,48 +3856,48 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var $x,sg=$(()=>{_();Xe();ut();E();Zf();G();lt();eg();$x=({code:t,name:e})=>i`<li>
+    </section>`)}var xx,hg=$(()=>{_();Qe();ut();L();rg();G();lt();cg();xx=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
       >`)}
-  </li>`});function ag(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...og},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...og},layers:[]}),
+  </li>`});function ug(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...pg},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...pg},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>yx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await To(
-`/outlines/dxf?${_x(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>Mx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Oo(
+`/outlines/dxf?${Ax(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof A&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function _x(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var og,yx,rg=$(()=>{U();og={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},yx=2e6});async function Is(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+n()}return{state:o,choose:l,set:c}}function Ax(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var pg,Mx,mg=$(()=>{U();pg={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},Mx=2e6});async function Ws(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
-s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],he(()=>"Leave withou\
-t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:L})=>[
-L,["This is needed."]])):{},M=Object.keys(y).length===0;if(Object.assign(s,{busy:M,wrong:y,others:[],clash:null}),
-a(),!M)return se(y);try{await t.write(b),he(null),t.done(b);return}catch(L){await h(L)}s.busy=!1,a(),se(s.wrong)}
+s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
+t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:E})=>[
+E,["This is needed."]])):{},M=Object.keys(y).length===0;if(Object.assign(s,{busy:M,wrong:y,others:[],clash:null}),
+a(),!M)return ne(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),ne(s.wrong)}
 async function h(b){if(b instanceof A&&b.status===412){let y=s.kept;s.kept=await t.read(e);let M=s.kept?t.toDraft(
-s.kept):{},L=Ed(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:L,differences:L==="t\
-his changed"?or(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=gh(
-b.errors,t.boxes.map(({name:L})=>L));Object.assign(s,{wrong:y,others:M})}else s.others=[`Not saved: ${b instanceof
+s.kept):{},E=Pd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
+his changed"?cr(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=xh(
+b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:M})}else s.others=[`Not saved: ${b instanceof
 Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),he(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ag(b,{signal:e,show:a,
-took:L=>f(y,L)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",q(M)),l(b,uh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Er=$(()=>{U();ut();pe();rg();Pt();E();Ss();J()});function Br(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...xx(t,a)},signal:r})).
-body,({answer:a,error:r})=>{a&&(s=ig(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:kx(a),wrong:r?Sx(r):[],fault:l})},n);return a=>{vx(t,a)&&o(a)}}function vx(t,e){let n={
-punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return ze(n).filter(({type:s,blank:o,when:a})=>[
+clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ug(b,{signal:e,show:a,
+took:E=>f(y,E)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
+""&&l("height_mm",z(M)),l(b,_h(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var Rr=$(()=>{U();ut();ke();mg();Pt();L();Ms();J()});function Wr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Lx(t,a)},signal:r})).
+body,({answer:a,error:r})=>{a&&(s=fg(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
+null;e({parts:s,checks:Ex(a),wrong:r?Nx(r):[],fault:l})},n);return a=>{Ox(t,a)&&o(a)}}function Ox(t,e){let n={
+punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ye(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
-e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function ig({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function xx(t,e){
-return t==="press"?gn(e):{...gn(e),code:e.code||"new"}}function Sx(t){if(!(t instanceof A))return["The drawing\
+e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function fg({outline_mm:t,ram:e,bed:n}){
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Lx(t,e){
+return t==="press"?bn(e):{...bn(e),code:e.code||"new"}}function Nx(t){if(!(t instanceof A))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Nr,kx,Zl=$(()=>{U();ut();pe();oo();Nr=t=>({parts:ig({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});kx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Cr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Ir,Ex,nc=$(()=>{U();ut();ke();io();Ir=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});Ex=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Dr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function Pr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+ys."})}function Fr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert">
       ${t.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
@@ -3913,9 +3917,9 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
               @click=${()=>confirm(o)&&e()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Rs,
-Ir=$(()=>{_();ut();Ot();J();Rs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${e}</fieldset>`});function cg(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Ds,
+jr=$(()=>{_();ut();Ot();J();Ds=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+        <fieldset class="only-read" disabled>${e}</fieldset>`});function $g(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
@@ -3928,8 +3932,8 @@ Ir=$(()=>{_();ut();Ot();J();Rs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
-  </section>`}var lg,dg=$(()=>{_();U();E();lg=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function mg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
-p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${z({...p(m,
+  </section>`}var gg,bg=$(()=>{_();U();L();gg=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function vg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
+p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${q({...p(m,
 f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
     <p>
@@ -3938,19 +3942,19 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),Mx(t,o)}}>
+      @submit=${m=>{m.preventDefault(),Bx(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${ug.map(([m,f,b])=>O({...p(m,f),unit:P(),keys:"decimal",hint:b}))}
-        ${pg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
+        ${_g.map(([m,f,b])=>O({...p(m,f),unit:P(),keys:"decimal",hint:b}))}
+        ${yg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?Tx(c,a):d}
-  </details>`}function Tx(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?Cx(c,a):d}
+  </details>`}function Cx(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3961,33 +3965,33 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         type="button"
         class="button"
         data-test="strips-take"
-        @click=${()=>e(q(t.deflection_mm))}>
+        @click=${()=>e(z(t.deflection_mm))}>
         Put it in the box
       </button>
     </div>
-  </div>`}async function Mx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await T("POST","/press/strip-test",{body:Ax(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Ax(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of ug)e[n]=Q(t[n]??"");for(let[n]of pg)e[n]=vo(t[n]??"");return e}var hg,pg,ug,fg=$(()=>{
-_();U();Bs();E();J();hg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),pg=[["left_deg","Left"],["midd\
-le_deg","Middle"],["right_deg","Right"]],ug=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
+  </div>`}async function Bx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await T("POST","/press/strip-test",{body:Px(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Px(t){let e={metal:t.metal,die:t.die,
+punch:t.punch};for(let[n]of _g)e[n]=Q(t[n]??"");for(let[n]of yg)e[n]=So(t[n]??"");return e}var wg,yg,_g,kg=$(()=>{
+_();U();Ps();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],["midd\
+le_deg","Middle"],["right_deg","Right"]],_g=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
-end","To the middle of the strip, left and right alike."]]});function Rr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Jt([...e,s]),a=yn(o,Ql-2*gg,tc-2*gg),[r,l]=a([o[2],o[1]]),
-c=[(Ql-r)/2,(tc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
+end","To the middle of the strip, left and right alike."]]});function Hr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Jt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
+c=[(sc-r)/2,(oc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${Ql} ${tc}"
+    viewBox="0 0 ${sc} ${oc}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${e.map(m=>x`<path class="fault-line" d=${Zs((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>Ox(e[0],m,h))} ${s.map(m=>Lx(h(m)))}
-  </svg>`}function Ox(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${Zs([
+    ${e.map(m=>x`<path class="fault-line" d=${eo((p?[...m,m[0]]:m).map(h))}/>`)}
+    ${n.map(m=>Rx(e[0],m,h))} ${s.map(m=>Ix(h(m)))}
+  </svg>`}function Rx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${eo([
 s,o])}/>
-    ${$g(s,e)}${$g(o,e%t.length+1)}`}var Ql,tc,gg,$g,Lx,ec=$(()=>{_();Ue();Ql=360,tc=300,gg=30;$g=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,Lx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function bg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
-f-${t}`,m=(f,b,y)=>z({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(f,M)});return i`<div class="dxf broad" data-test=${u}>
+    ${Sg(s,e)}${Sg(o,e%t.length+1)}`}var sc,oc,xg,Sg,Ix,ac=$(()=>{_();Ge();sc=360,oc=300,xg=30;Sg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,Ix=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Tg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
+f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(f,M)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -4001,49 +4005,49 @@ f-${t}`,m=(f,b,y)=>z({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${nc(r.width_mm)} wide,
-                      ${nc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${nc(r.within_mm)}. ${r.rule}${Px(r)}
+                      <b>${o}</b>, read in ${r.units}: ${rc(r.width_mm)} wide,
+                      ${rc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${rc(r.within_mm)}. ${r.rule}${Hx(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?Rr(c):d}
+            ${c?.lines_mm.length?Hr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",Ex)}
+              ${m("units","Drawn in",Wx)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",Nx)}
+              ${m("origin","0, 0 is",Dx)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",Bx)} ${m("mirror","Mirrored",Cx)}
+              ${m("turn_deg","Turned",Fx)} ${m("mirror","Mirrored",jx)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function Px({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var Ex,Nx,Bx,Cx,nc,wg=$(()=>{_();ec();E();J();Ex=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],Nx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-Bx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],Cx=[["no","no"],
-["yes","front to back"]];nc=t=>g(w(t,{digits:2}))});function yg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=kn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
+  </div>`}function Hx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var Wx,Dx,Fx,jx,rc,Mg=$(()=>{_();ac();L();J();Wx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],Dx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+Fx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],jx=[["no","no"],
+["yes","front to back"]];rc=t=>g(w(t,{digits:2}))});function Ag({draft:t,change:e,wrong:n}){let s=t.openings??"",o=Tn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>Ix(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",lh(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>Ux(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",fh(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>e("openings",ch(s))}>
+      @click=${()=>e("openings",gh(s))}>
       Add a V
     </button>
-  </div>`;function r(l){let c=Number(t.up||"1");e("openings",dh(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function Ix(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
+  </div>`;function r(l){let c=Number(t.up||"1");e("openings",$h(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
+max(c-1,1)))}}function Ux(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
 `V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(no).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,M="")=>O({name:`opening-${c}-${no[f]}`,
-label:b,unit:y,placeholder:M,value:t[no[f]],keys:f==="code"?"text":"decimal",change:L=>a({[no[f]]:L}),wrong:p(
+2)),u=h.filter(f=>!Object.keys(ao).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,M="")=>O({name:`opening-${c}-${ao[f]}`,
+label:b,unit:y,placeholder:M,value:t[ao[f]],keys:f==="code"?"text":"decimal",change:E=>a({[ao[f]]:E}),wrong:p(
 f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4069,42 +4073,44 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <div class="fields three">
       ${m("v_opening_mm","V opening",P())} ${m("angle_deg","Angle","°")}
       ${m("shoulder_radius_mm","Shoulder radius",P())}
-      ${z({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:ih,change:f=>a({face:f}),wrong:p(
+      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:mh,change:f=>a({face:f}),wrong:p(
 "face")})}
       ${m("centre_mm","Off the middle",P(),"0")}
-      ${m("rating_kn_per_m","Rating","kN/m","as the block")} ${m("code","Code","","by itself")}
+      ${m("rating_kn_per_m","Rating",vn().unit,"as the block")}
+      ${m("code","Code","","by itself")}
     </div>
     ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var _g=$(()=>{_();Pe();Ai();E();J()});function Wr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
-    ${pa[t].map((c,h)=>i`<section class="panel ${c.part}">
+  </fieldset>`}var Og=$(()=>{_();Pe();Ni();L();J()});function Ur({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+    ${$a[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?Rx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?Gx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?yg({draft:e,change:n,
-wrong:s}):Wx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Ag({draft:e,change:n,
+wrong:s}):Vx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function Rx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?Rr(t.fault):t?.parts.length?i`<div class="outlines">${Qf(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function Gx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${t?.fault?Hr(t.fault):t?.parts.length?i`<div class="outlines">${ig(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?yt(t.checks,{quiet:!0}):d}
-  </div>`}function Wx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
-if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return vg(t,z({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?bg(r,a(t.dxf,r)):d;return Dx(t,e,i`${b}${Fx(t,e,n,
-s)}`)}let p=kg(t),u=c==="number"||c==="length"||c==="rating"?"decimal":"text",m=c==="rating"?jx(e,h):c==="leng\
-ths"?Hx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,hint:m,placeholder:t.blank??""});return c===
-"rating"?i`<div class="broad">
+  </div>`}function Vx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
+if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Eg(t,q({name:r,label:l,value:e,options:b,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Tg(r,a(t.dxf,r)):d;return zx(t,e,i`${b}${qx(t,e,n,
+s)}`)}let p=Lg(t),u=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
+ng"?`${Kx(t,e)}${Yx(c,e)}`:c==="lengths"?Jx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
+hint:m,placeholder:t.blank??""});return c==="rating"?i`<div class="broad">
       ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:vg(t,f)}function Dx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+    </div>`:Eg(t,f)}function zx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Fx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return An({name:o,label:a,value:e,
-change:n,wrong:s,hint:r,unit:kg(t),lines:l==="points"?7:2})}function jx(t,e){let n=It(t);return n===null?`${e}\
- ${ph}`:C().units!=="inch"?e:`${typeof n=="number"?`That is ${g(At(n))}. `:""}May be typed with its unit: 25 s\
-hort tons/ft.`}function Hx(t,e){let n=t.split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 p\
-iece.":`${n} pieces.`}`:e}var vg,kg,sc=$(()=>{_();ec();Lr();pe();nt();Ci();E();G();wg();J();_g();vg=({broad:t,
-type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n;kg=({type:t,unit:e=""})=>["length","lengths","\
-points"].includes(t)?P():e});function xg(t,e){return i`<section class="panel" id="zero" data-test="zero">
+      </details>`:s}function Lg({type:t,unit:e=""}){return t==="force"?Ue().unit:t==="rating"?vn().unit:["leng\
+th","lengths","points"].includes(t)?P():e}function qx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return En({
+name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Lg(t),lines:l==="points"?7:2})}function Kx({type:t,hint:e=""},n){
+return t==="rating"&&!n.trim()?`${e} ${wh}`:e}function Yx(t,e){if(B().units==="inch")return" Short tons, of 20\
+00 lb; metric ones with a t.";let n=to(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
+n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):At(s))}.`}function Jx(t,e){let n=t.split(/[,;\n]/).filter(
+s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Eg,ic=$(()=>{_();ac();Pr();nt();Wi();
+L();G();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is learned again from the next piece
@@ -4118,28 +4124,28 @@ points"].includes(t)?P():e});function xg(t,e){return i`<section class="panel" id
         It is another press
       </button>
     </div>
-  </section>`}var Sg=$(()=>{_()});var Tg={};et(Tg,{show:()=>Ux});async function Ux(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
-map(({code:M,name:L})=>[M,`${M}, ${L}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Ki).map(({code:L,name:B})=>[
-L,B?`${L}, ${B}`:L]),a=hg(),[r,l,c,h]=e?await Promise.all([lg(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Is({async read(M){let L=await(e?ta:Qo)(M);return p=
-L.etag,u.before=L.press?.depth_zeroed_at??null,L.press??void 0},async write(M){let L=await Ld(M,p);u.after=L.depth_zeroed_at},
-blank:{},boxes:ze("press"),toDraft:M=>ma("press",M),fromDraft:(M,L)=>({...fa("press",M,L),depth_zeroed_at:L?.depth_zeroed_at??
-null,gauge_zeroed_at:L?.gauge_zeroed_at??null}),preview:e?Br("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
-y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),mt("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Nr(f.state.kept));let b=(...M)=>{let L=new Date().toISOString();for(let B of M)
-f.state.kept[B]=L;f.save()};function y(){let{state:M,change:L,save:B}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+  </section>`}var Cg=$(()=>{_()});var Bg={};et(Bg,{show:()=>Xx});async function Xx(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
+map(({code:M,name:E})=>[M,`${M}, ${E}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Zi).map(({code:E,name:C})=>[
+E,C?`${E}, ${C}`:E]),a=wg(),[r,l,c,h]=e?await Promise.all([gg(t.signal),o("metals"),o("dies"),o("punches")]):[
+null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ws({async read(M){let E=await(e?sa:na)(M);return p=
+E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(M){let E=await Bd(M,p);u.after=E.depth_zeroed_at},
+blank:{},boxes:Ye("press"),toDraft:M=>wa("press",M),fromDraft:(M,E)=>({...ya("press",M,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Wr("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
+y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
+hop")}},t.signal);t.title("The press"),e||(m=Ir(f.state.kept));let b=(...M)=>{let E=new Date().toISOString();for(let C of M)
+f.state.kept[C]=E;f.save()};function y(){let{state:M,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${M.kept?.name??"The press"}</h1>
         ${e?i`<p>
                 ${M.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${M.clash?xs(M.clash,"press",{saveMine:B,takeTheirs:f.takeTheirs}):d}
-        ${cg(r,()=>b("gauge_zeroed_at"))}
+        ${M.clash?Ts(M.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
+        ${$g(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
-          @submit=${v=>{v.preventDefault(),B()}}>
-          ${Rs(rt.press,Wr({kind:"press",draft:M.draft,change:L,wrong:M.wrong,preview:m,reader:f.reader,options:{
+          @submit=${v=>{v.preventDefault(),C()}}>
+          ${Ds(rt.press,Ur({kind:"press",draft:M.draft,change:E,wrong:M.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${M.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4151,21 +4157,21 @@ holder:s}}))}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${e&&M.kept?mg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>L("deflection_mm",v)}):d}
-        ${e&&M.kept?xg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Mg=$(()=>{_();ut();pe();Er();ae();Zl();Ot();Pt();Ss();Ir();dg();Ln();fg();sc();Sg()});function Og(t,e,n,s){let{angles:o,wrong:a}=ko(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Sn(
+        ${e&&M.kept?vg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
+        ${e&&M.kept?Ng(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
+var Pg=$(()=>{_();ut();ke();Rr();oe();nc();Ot();Pt();Ms();jr();bg();Nn();kg();ic();Cg()});function Ig(t,e,n,s){let{angles:o,wrong:a}=To(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?Vx(s.set,a):n.set_angle_deg;for(let[u,m]of Gx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function Vx(t,e){
-let{angles:n}=ko({...Dr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Dr,Gx,Ag,Lg=$(()=>{ba();Bs();nt();E();Dr={one:"",left:"",middle:"",
+s.set.trim()?Qx(s.set,a):n.set_angle_deg;for(let[u,m]of Zx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),B().name&&(p.by=B().name),{body:p,wrong:a}}function Qx(t,e){
+let{angles:n}=To({...Gr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Gr,Zx,Rg,Wg=$(()=>{ka();Ps();nt();L();Gr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-Gx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
-e_right_mm"],["radius","radius_mm"]],Ag=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
-"")});function Bg(t,e){let n=Math.min((Eg-2*Ng-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Ng+34,24],[l,c,h]=[a+s,r+o,a+s/2],
+Zx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+e_right_mm"],["radius","radius_mm"]],Rg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
+"")});function jg(t,e){let n=Math.min((Dg-2*Fg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Fg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${Eg} ${Math.round(c+52)}"
+    viewBox="0 0 ${Dg} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${u} wide, bent in its middle"
     data-test="strip">
@@ -4186,71 +4192,71 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${u}
     </text>
-  </svg>`}var Eg,Ng,Cg=$(()=>{_();E();Eg=400,Ng=30});function Rg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=hs(r,l,{from:Ig,to:Pg-Ig,size:s,most:5}),{at:h}=c;
+  </svg>`}var Dg,Fg,Hg=$(()=>{_();L();Dg=400,Fg=30});function Vg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=us(r,l,{from:Gg,to:Ug-Gg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${Pg} 112"
+    viewBox="0 0 ${Ug} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${qx}>${p.text}</text>`)}
+            font-size=${t0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>zx(h(p.value),74,p))}
-  </svg>`}function zx(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>e0(h(p.value),74,p))}
+  </svg>`}function e0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Pg,Ig,qx,Wg=$(()=>{_();Yi();Pg=340,Ig=24,qx=17});function Hg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Ug,Gg,t0,zg=$(()=>{_();Qi();Ug=340,Gg=24,t0=17});function Jg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
-    ${[Dg(n,"measured flange"),Dg(s,"strip")].filter(Boolean).join(" and ")} of this
+    ${[qg(n,"measured flange"),qg(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function Fr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
+  </p>`}function Vr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(Kx)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function Kx(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>Yx(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(n0)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function n0(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>s0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${Fg(n,r)}</dd>
+        <dd data-test="before">${Kg(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${Fg(s,r)}</dd>
+        <dd data-test="after">${Kg(s,r)}</dd>
       </div>
     </dl>
-    ${Rg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?de:1,words:`${l}: before ${jg(n,r)}, now ${jg(
+    ${Vg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?ce:1,words:`${l}: before ${Yg(n,r)}, now ${Yg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function Yx(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var Dg,Fg,
-jg,oc=$(()=>{_();Wg();E();Dg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Fg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
-    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,jg=({low:t,high:e},n)=>`${n(t).text} to ${g(
-n(e))}`});function Kg(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
-{name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:P(),next:!0,...b}),u=(m,f,b)=>z(
-{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${zg(
+  </section>`}function s0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var qg,Kg,
+Yg,lc=$(()=>{_();zg();L();qg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Kg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
+    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Yg=({low:t,high:e},n)=>`${n(t).text} to ${g(
+n(e))}`});function n$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
+{name:m,label:f,value:r[m],wrong:I(c,m),change:y=>Object.assign(r,{[m]:y}),unit:P(),next:!0,...b}),u=(m,f,b)=>q(
+{name:m,label:f,value:r[m],options:b,wrong:I(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${e$(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
-    ${qg(t)}
+    ${t$(t)}
     <div class="test-fields">
       ${u("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${u("die","Die",Gg(n,r.die))}
-      ${u("punch","Punch",Gg(s,r.punch))}
-      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
+      ${u("die","Die",Zg(n,r.die))}
+      ${u("punch","Punch",Zg(s,r.punch))}
+      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4258,9 +4264,9 @@ As on the sheet’s tag, if you know it."})}
         ${h?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function Gg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
-[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function Yg({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(Xx,{digits:0}));return i`${is(t.checks)}
+  </form>`}function Zg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
+[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function s$({bend:t},{go:e}){let n=t.
+worst!=="stop"&&t.die&&t.punch,s=g(w(a0,{digits:0}));return i`${cs(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4273,7 +4279,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(Xx,{digits:0}));return i`${is(t.checks)}
         <ol class="do-list">
           <li>
             Cut a strip <b>${g(w(t.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${g(w(Ug,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            <b>${g(w(Xg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4288,16 +4294,16 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(Xx,{digits:0}));return i`${is(t.checks)}
           ${Gt("Angle to set",S(t.set_angle_deg),"set-angle")}
           ${Gt("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${rs(t.first_hit)}
-        <div class="figures">${ao("Allow for",t)}</div>
+        ${ls(t.first_hit)}
+        <div class="figures">${lo("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
-        ${Bg(Ug,t.bend_length_mm)}
-        ${t.drawing?me(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
+        ${jg(Xg,t.bend_length_mm)}
+        ${t.drawing?ue(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
-    ${ls(t.checks)} ${Ye(t.checks)}
+    ${ds(t.checks)} ${Xe(t.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>e("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>e("measure")}>
@@ -4305,10 +4311,10 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function Jg(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
-label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...f}),h={keys:"decimal",unit:"\
-°"};return i`<form novalidate data-test="measure-form" @submit=${zg(n)}>
-    ${qg(t)}
+    </div>`}function o$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
+label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...f}),h={keys:"decimal",unit:"\
+°"};return i`<form novalidate data-test="measure-form" @submit=${e$(n)}>
+    ${t$(t)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${g(S(r.included_angle_deg))}. The angle is
       needed; the rest teaches more.
@@ -4340,7 +4346,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>R(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4354,13 +4360,13 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>e("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function Xg({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
+  </form>`}function a$({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${t.said.map(h=>i`<p>${Bt(h)}</p>`)}
+      ${t.said.map(h=>i`<p>${Ct(h)}</p>`)}
     </div>
     ${r?d:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${Qs(c)}</p>
+            <p>${k("caution")} <b>Kept, but it does not count.</b> ${no(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4369,17 +4375,17 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
           </section>`}
     ${t.outliers.length?i`<section class="panel urgent" data-test="outliers">
             <h2>${k("caution","Odd one out")}</h2>
-            ${t.outliers.map(({said:h})=>i`<p>${Qs(h)}</p>`)}
+            ${t.outliers.map(({said:h})=>i`<p>${no(h)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(e.metal)}">Forget it</a>, and the
               figures are as before.
             </p>
           </section>`:d}
-    ${Fr(t.figures)}
+    ${Vr(t.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(Zx)}
+              ${t.cards.map(r0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4389,19 +4395,19 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var Jx,Ug,Xx,Vg,qg,zg,Zx,Zg=$(()=>{_();ro();Cg();E();ue();J();io();G();Mn();oc();Qe();oe();Jx=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Ug=300,Xx=102,Vg=t=>i`<ol class="stages" aria-label="Stages">
-    ${Jx.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
-  </ol>`,qg=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,zg=t=>e=>{e.preventDefault(),
-t()};Zx=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+    </div>`}var o0,Xg,a0,Qg,t$,e$,r0,r$=$(()=>{_();co();Hg();L();pe();J();ho();G();On();lc();en();se();o0=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Xg=300,a0=102,Qg=t=>i`<ol class="stages" aria-label="Stages">
+    ${o0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+  </ol>`,t$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,e$=t=>e=>{e.preventDefault(),
+t()};r0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
-      <span class="more">${n.map(Bt).join("; ")}</span>
+      <span class="more">${n.map(Ct).join("; ")}</span>
     </a>
-  </li>`});var Qg={};et(Qg,{show:()=>t0});async function t0(t){t.title("Test bend"),t.render(St("Looking into the crib…"));
-let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=ga(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Dr},bend:null,
-answer:null,id:Dt(),wrong:{},general:"",busy:!1};he(()=>a.stage==="measure"&&Ag(a.typed)?"Leave without keepin\
+  </li>`});var i$={};et(i$,{show:()=>l0});async function l0(t){t.title("Test bend"),t.render(St("Looking into the crib…"));
+let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=_a(t.query);
+o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Gr},bend:null,
+answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Rg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4409,33 +4415,33 @@ g what you measured?":null);let r=()=>t.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${Vg(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?Yg(a,b):a.
-stage==="measure"?Jg(a,b):a.stage==="taught"?Xg(a,e,b):Kg(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=so(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,Qx[y]])));history.replaceState(null,"",`/shop/test-bend?${$a(o)}`),await f(async()=>{
-a.bend=(await T("POST","/bend",{body:Sn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Og(
+        ${Qg(a.stage)} ${l()}
+      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?s$(a,b):a.
+stage==="measure"?o$(a,b):a.stage==="taught"?a$(a,e,b):n$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=ro(o);if(b.length)return m(
+Object.fromEntries(b.map(y=>[y,i0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
+a.bend=(await T("POST","/bend",{body:Mn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Ig(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await T("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Dr,lot:a.typed.lot,
-places:a.typed.places},answer:null,id:Dt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
+bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Gr,lot:a.typed.lot,
+places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),ne(
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},e0(y)))}a.busy=!1,r()}}gt(r,t.signal),r(),t.ready()}
-function e0(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var Qx,t$=$(()=>{_();U();ba();ut();Et();Pt();nt();bt();Lg();E();J();Ct();
-Zg();Qx={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},c0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
+function c0(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var i0,l$=$(()=>{_();U();ka();ut();Lt();Pt();nt();bt();Wg();L();J();Bt();
+r$();i0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
-ch as 90."]}});function e$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ch as 90."]}});function c$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?n0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?d0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?s0(n,s):d}
+    ${n?h0(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
-    ${t.said.map(a=>i`<p>${Bt(a)}</p>`)}
+    ${t.said.map(a=>i`<p>${Ct(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${o0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${p0(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function s0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+  </section>`}function h0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4443,15 +4449,15 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var n0,o0,n$=$(()=>{_();E();G();lt();n0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-o0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var s$={};et(s$,{show:()=>a0});async function a0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var d0,p0,d$=$(()=>{_();L();G();lt();d0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+p0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var h$={};et(h$,{show:()=>u0});async function u0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(kt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([T("GET",`/learned?${n}`,{signal:t.signal}),T("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
-if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:C().
-name?{by:C().name}:{},timeout:2e4});await r(),Z(i0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:B().
+name?{by:B().name}:{},timeout:2e4});await r(),Z(f0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
 A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
@@ -4463,34 +4469,34 @@ A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${e$(a.press)} ${l0(a.groups)}
+                  ${c$(a.press)} ${g0(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>c0(h,a.busy,l))}
+                    ${a.evidence.map(h=>$0(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:kt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),gt(c,t.signal),c(),t.ready()}function i0(t,e){let n=r0[t];return e.
+                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function f0(t,e){let n=m0[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function l0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function g0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${g(w(e,{digits:2}))} over V
           ${g(w(n))}${s?i` <small>lot ${s}</small>`:d}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Bt(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Ct(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${tt(o.nominal,2)} times</b> as much as expected
                 (${tt(o.low,2)} to ${tt(o.high,2)}).
               </p>`:d}
-        ${a?Hg(a):d} ${Fr(r)}
+        ${a?Jg(a):d} ${Vr(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function c0(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function $0(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
-t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),ve(t)];return i`<li
+t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),_e(t)];return i`<li
     class="row evidence ${t.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${t.id}
@@ -4503,10 +4509,10 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${t.note?i`<p>${t.note}</p>`:d}
-      ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${Qs(t.said)}</p>`:d}
+      ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${no(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${d0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
+      ${b0(t).map(([a,r])=>R(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4515,53 +4521,53 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function d0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var r0,o$=$(()=>{_();U();ut();ae();nt();bt();
-E();G();oc();lt();n$();Ct();Ut();r0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var a$={};et(a$,{show:()=>h0});async function h0(t){let e=Xo(t.params.kind);if(!e)return t.title("Not here"),t.
+  </li>`}function b0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var m0,p$=$(()=>{_();U();ut();oe();nt();bt();
+L();G();lc();lt();d$();Bt();Ut();m0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>w0});async function w0(t){let e=ta(t.params.kind);if(!e)return t.title("Not here"),t.
 render(kt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=We[e];
-t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Or(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Br(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?d:I(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?d:R(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${I(rt[e],"Changing anything needs the shop's server.")}
+              ${R(rt[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?g0(c):p0(e,c,l))}
-            </ul>`:kt(`No ${o} yet`,I(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function p0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+              ${a.map(c=>e==="metals"?x0(c):y0(e,c,l))}
+            </ul>`:kt(`No ${o} yet`,R(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),t.ready()}function y0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
-      <span class="thumb">${Ar(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${u0(e)}</span>
+      <span class="thumb">${Cr(e.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${_0(e)}</span>
       <span class="fact"><span class="what">Place</span>${Fe(e)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(At(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(m0(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(v0(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${f0(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${k0(e)}</span>
     </a>
-  </li>`}function u0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function _0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function f0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function k0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function g0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function x0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var m0,r$=$(()=>{_();ut();E();G();lt();Ct();Lr();m0=t=>Math.max(...t)});function rc(t,e){let n=e.params.tool===ac,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
-isNew:n,code:s,async read(a){return o=await(ht(rt[t])?Zo:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Od(
-t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),mt(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var ac,i$=$(()=>{ut();ae();Ot();Pt();ac="+"});async function l$(t,e){let n=await Is({...e,blank:{poisson:.3},boxes:$0,toDraft:o=>({code:o.code??"",...mh(o)}),
-fromDraft:o=>({...fh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
+  </li>`}var v0,m$=$(()=>{_();ut();L();G();lt();Bt();Pr();v0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+isNew:n,code:s,async read(a){return o=await(ht(rt[t])?ea:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
+let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Cd(
+t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,f$=$(()=>{ut();oe();Ot();Pt();cc="+"});async function g$(t,e){let n=await Ws({...e,blank:{poisson:.3},boxes:S0,toDraft:o=>({code:o.code??"",...vh(o)}),
+fromDraft:o=>({...kh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(kt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -4580,65 +4586,65 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?xs(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
+        ${o.clash?Ts(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${Rs(rt.metals,i`<section class="panel">
+          ${Ds(rt.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${e.isNew?Cr(n,e):d} ${r("name","Name")}
-                  ${z({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:oh,change:l=>a(
+                  ${e.isNew?Dr(n,e):d} ${r("name","Name")}
+                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:hh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${os.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${rs.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${An({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${En({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${vn.map(l=>b0(l,n))}</div>`)}
-          ${Pr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function b0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
-.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!ic.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+              <div class="figure-cards">${Sn.map(l=>T0(l,n))}</div>`)}
+          ${Fr(n,e,"metal")}
+        </form>`)}s(),t.ready()}function T0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!hc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${ic.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${hc.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
-      ${An({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${z({name:`${t}.standing`,label:"Standing",value:r("standing"),options:sh.map(p=>[p,p]),change:c("standi\
+      ${En({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:dh.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var ic,$0,c$=$(()=>{_();pe();ut();Er();Mi();Ir();Ss();G();J();lt();Ct();ic=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],$0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...os,...vn.flatMap(({name:t,label:e})=>[...ic,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...vn]});var d$={};et(d$,{show:()=>y0});async function y0(t){let e=Xo(t.params.kind);return e?t.params.tool===ac&&!ht(rt[e])?
-(t.title(`New ${We[e].one}`),t.render(na(rt[e])),t.ready()):e==="metals"?l$(t,rc(e,t)):_0(t,e):(t.render(kt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function _0(t,e){let n=We[e],s=rc(
-e,t),o=ht(rt[e]),a=null,r=await Is({...s,blank:w0[e],boxes:[{name:"code",label:"Code"},...ze(e)],toDraft:c=>({
-code:c.code??"",...ma(e,c)}),fromDraft:(c,h)=>({...fa(e,c,h),code:c.code.trim()}),preview:o?Br(n.one,c=>{a=c,r.
+  </fieldset>`}var hc,S0,$$=$(()=>{_();ke();ut();Rr();Li();jr();Ms();G();J();lt();Bt();hc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],S0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...rs,...Sn.flatMap(({name:t,label:e})=>[...hc,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Sn]});var b$={};et(b$,{show:()=>A0});async function A0(t){let e=ta(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
+(t.title(`New ${We[e].one}`),t.render(aa(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):O0(t,e):(t.render(kt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function O0(t,e){let n=We[e],s=dc(
+e,t),o=ht(rt[e]),a=null,r=await Ws({...s,blank:M0[e],boxes:[{name:"code",label:"Code"},...Ye(e)],toDraft:c=>({
+code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Wr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(kt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Nr(r.state.kept));function l(){let{state:c,
+t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Ir(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
         </h1>
-        ${c.clash?xs(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
+        ${c.clash?Ts(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Rs(rt[e],Wr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Cr(
+          ${Ds(rt[e],Ur({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Dr(
 r,s):d}))}
-          ${Pr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var w0,h$=$(()=>{_();ut();pe();Er();i$();Zl();Ot();Ss();Ir();lt();Ct();sc();c$();
-w0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var m$={};et(m$,{show:()=>k0});async function k0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(S0(n,o)),o=x0(n,s,
-e),[a,r,l]=await Promise.all([T("GET","/devices",{signal:e}),T("GET","/crew-options",{signal:e}),ln(e).then(({
+          ${Fr(r,s,n.one)}
+        </form>`)}l(),t.ready()}var M0,w$=$(()=>{_();ut();ke();Rr();f$();nc();Ot();Ms();jr();lt();Bt();ic();$$();
+M0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var v$={};et(v$,{show:()=>L0});async function L0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(C0(n,o)),o=N0(n,s,
+e),[a,r,l]=await Promise.all([T("GET","/devices",{signal:e}),T("GET","/crew-options",{signal:e}),dn(e).then(({
 network:h})=>h?T("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,v0);e.addEventListener("abort",()=>clearInterval(
-c))}function x0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Wo(r)}e()};
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,E0);e.addEventListener("abort",()=>clearInterval(
+c))}function N0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=jo(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await T("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4647,25 +4653,25 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await T("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await T(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function S0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function C0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${M0(t,e)}${A0(t.joining)}</div>`:T0()}
+    ${t.joining?i`<div class="crew-grid">${P0(t,e)}${R0(t.joining)}</div>`:B0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${O0(t,e)}
+      ${I0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function M0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function P0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Kt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${ot(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${u$(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${_$(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -4682,20 +4688,20 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Kt[s.role].word.toLowerCase()}.
           </p>`:d}
-    ${K({name:"role",label:"As",value:t.role,options:p$,change:o=>{t.role=o,e.draw()}})}
+    ${K({name:"role",label:"As",value:t.role,options:y$,change:o=>{t.role=o,e.draw()}})}
     <p class="hint" data-test="role-does">${Kt[t.role].word}: ${Kt[t.role].does}.</p>
     ${O({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function A0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function R0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${u$(t.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${_$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${L0(t.fingerprint)}</p>`:d}
-  </section>`}function O0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${W0(t.fingerprint)}</p>`:d}
+  </section>`}function I0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4705,14 +4711,14 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
               ${n.paired_by}${n.way==="http"?", over plain http":""}</span
             >
           </div>
-          ${n.revoked_at?i`<p>${k("stop","Out")}</p>`:i`${z({name:`role-${n.id}`,label:`Role of ${n.name}`,value:n.
-role,options:p$,change:s=>e.setRole(n,s)})}
+          ${n.revoked_at?i`<p>${k("stop","Out")}</p>`:i`${q({name:`role-${n.id}`,label:`Role of ${n.name}`,value:n.
+role,options:y$,change:s=>e.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>e.revoke(n)}>
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var v0,p$,T0,u$,L0,f$=$(()=>{_();U();cn();
-G();J();Ut();v0=2e3,p$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);T0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var E0,y$,B0,_$,W0,k$=$(()=>{_();U();hn();
+G();J();Ut();E0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);B0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4720,18 +4726,18 @@ G();J();Ut();v0=2e3,p$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);T0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;u$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,L0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var jr,lc=$(()=>{_();jr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;_$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,W0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var zr,pc=$(()=>{_();zr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var $$={};et($$,{show:()=>E0});async function E0(t){t.title("Pair this device"),t.render(St("Asking the shop…"));
-let e={me:null,code:N0(),name:C().name,fault:"",asking:!1,waits:0},n=()=>t.render(B0(e,n));e.me=await ln(t.signal).
-catch(()=>null),e.waits=(await Ft().catch(()=>[])).length,n(),t.ready()}function N0(){if(location.pathname!=="\
+</p>`});var S$={};et(S$,{show:()=>D0});async function D0(t){t.title("Pair this device"),t.render(St("Asking the shop…"));
+let e={me:null,code:F0(),name:B().name,fault:"",asking:!1,waits:0},n=()=>t.render(j0(e,n));e.me=await dn(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function F0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function B0(t,e){let{me:n}=t;return n?n.role?C0(n):i`<div class="door">
+null,"",location.pathname),t}function j0(t,e){let{me:n}=t;return n?n.role?H0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${g$[Be()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${g$[Be()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${x$[Ce()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${x$[Ce()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4744,7 +4750,7 @@ null,"",location.pathname),t}function B0(t,e){let{me:n}=t;return n?n.role?C0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),I0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),G0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4764,7 +4770,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function C0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function H0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4772,23 +4778,23 @@ s,hint:"The owner sees this name in the list."})}
     <h1>This device is paired</h1>
     <p data-test="paired">${k("ok",Kt[e].word)} <b>${t.name}</b>: ${Kt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${jr}
+    ${zr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${P0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${U0}>Unpair this device…</button>
     </p>
-  </div>`}async function P0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Qc()}async function I0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await Zc(t.
-code,t.name.trim()),j(),mt(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Wo(n)}),e()}}var g$,b$=$(()=>{_();cn();Et();Pt();nt();bt();G();J();lc();Ct();g$={revoked:"T\
+  </div>`}async function U0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await sd()}async function G0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await nd(t.
+code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+t,{asking:!1,fault:jo(n)}),e()}}var x$,T$=$(()=>{_();hn();Lt();Pt();nt();bt();G();J();pc();Bt();x$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
-or half a year, so its pairing has ended."}});function w$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+or half a year, so its pairing has ended."}});function M$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>W0)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await To(`/import?${h}`,
-o,"application/json",n,R0)).body}catch(p){if(n.aborted)return;s.wrong=D0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function D0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var R0,
-W0,y$=$(()=>{U();R0=3e5,W0=6e7});function k$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>z0)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await Oo(`/import?${h}`,
+o,"application/json",n,V0)).body}catch(p){if(n.aborted)return;s.wrong=q0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function q0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var V0,
+z0,A$=$(()=>{U();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4807,10 +4813,10 @@ W0,y$=$(()=>{U();R0=3e5,W0=6e7});function k$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?j0(s,r):d}
-      ${a?a.imported?G0(a):H0(s,a,n):d}
+      ${r.length?Y0(s,r):d}
+      ${a?a.imported?Z0(a):J0(s,a,n):d}
     </div>
-  </section>`}function H0(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function J0(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4821,10 +4827,10 @@ W0,y$=$(()=>{U();R0=3e5,W0=6e7});function k$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${F0.map(([s,o])=>i`<tr>
+        ${K0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${v$(e.holds[s])}</td>
-              <td>${v$(e.here[s])}</td>
+              <td>${E$(e.holds[s])}</td>
+              <td>${E$(e.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
@@ -4839,33 +4845,33 @@ W0,y$=$(()=>{U();R0=3e5,W0=6e7});function k$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>U0(e)&&n()}>
+              @click=${()=>X0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var F0,_$,j0,v$,U0,G0,x$=$(()=>{_();G();Ut();F0=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],_$=8;j0=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var K0,O$,Y0,E$,X0,Z0,N$=$(()=>{_();G();Ut();K0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],O$=8;Y0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
-      ${e.slice(0,_$).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${e.slice(0,O$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${e.length>_$?i`<p>There are more.</p>`:d}
+    ${e.length>O$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;v$=t=>t===""?"none":t,U0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),G0=({holds:t,
+  </div>`;E$=t=>t===""?"none":t,X0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),Z0=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var S$={};et(S$,{show:()=>q0});async function q0(t){t.title("Copies and export");let e=w$({show:a,done:s,signal:t.
+  </div>`});var C$={};et(C$,{show:()=>tS});async function tS(t){t.title("Copies and export");let e=M$({show:a,done:s,signal:t.
 signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await T("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${z0(n)}
-          <div class="stack">${J0()}${k$(e)}</div>
-        </div>`)}a(),t.ready()}function z0({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${eS(n)}
+          <div class="stack">${oS()}${L$(e)}</div>
+        </div>`)}a(),t.ready()}function eS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${K0(t)}</p>
+    <p data-test="standing">${nS(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4883,8 +4889,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${V0[a.kind]}</td>
-                    <td>${Y0(a.size_bytes)}</td>
+                    <td>${Q0[a.kind]}</td>
+                    <td>${sS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4892,9 +4898,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function K0(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function nS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function J0(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function oS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4904,15 +4910,15 @@ copy yet")}function J0(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var V0,Y0,T$=$(()=>{_();U();y$();bt();G();x$();Ut();V0={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};Y0=t=>`${(t/1e6).toFixed(1)} MB`});async function M$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await je(h,Ko(
-Jn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Gc(t),await Io(e)}var A$=$(()=>{U();
-Zn();He();Nt()});function O$(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var Q0,sS,B$=$(()=>{_();U();A$();bt();G();N$();Ut();Q0={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};sS=t=>`${(t/1e6).toFixed(1)} MB`});async function P$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await je(h,Xo(
+Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Do(e)}var R$=$(()=>{U();
+ts();He();Nt()});function I$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
-      them.${I("cards.create",d,i` <span data-test="owners"
+      them.${R("cards.create",d,i` <span data-test="owners"
           >The owner can put them back from here, once this is an owner's device.</span
         >`)}
     </p>
@@ -4920,79 +4926,79 @@ Zn();He();Nt()});function O$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>X0(e)}>
+              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>aS(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>Z0(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>rS(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function X0(t){try{await M$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function Z0(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await Io(t.code),await ts())}var L$=$(()=>{_();dt();ae();A$();Nt();bt();lt()});var B$={};et(B$,{show:()=>Q0});async function Q0(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Ee().catch(()=>[]),Ft().catch(()=>[]),Po().catch(()=>[])]);e=
+  </section>`:d}async function aS(t){try{await P$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function rS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await Do(t.code),await ns())}var W$=$(()=>{_();dt();oe();R$();Nt();bt();lt()});var j$={};et(j$,{show:()=>iS});async function iS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Le().catch(()=>[]),Dt().catch(()=>[]),Wo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${eS(o)}
+            ${cS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${nS(o)}
+            ${dS(o)}
           </section>
-          ${tS()}
+          ${lS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${sS(e.entries)}
+            ${hS(e.entries)}
           </section>
-          ${O$(e.lost)}
+          ${I$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${rS(e)} ${jr}
+            ${mS(e)} ${zr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function tS(){
-let t=Un();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function lS(){
+let t=Vn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Kt[t].word}</b>: ${Kt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function eS(t){let{units:e,inches:n}=C(),s=o=>{Ne(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function cS(t){let{units:e,inches:n}=B(),s=o=>{Ne(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
-  ${K({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function nS(t){let{theme:e,name:n}=C();
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function dS(t){let{theme:e,name:n}=B();
 return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ne({
 theme:s==="shop"?"shop":"day"}),t()}})}
   ${O({name:"name",label:"Your name",value:n,change:s=>Ne({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function sS(t){return t.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function hS(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
-              <b>${N$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
+              <b>${F$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
               ${ot(e.queued_at)} by this device’s clock
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
             ${e.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${e.missing?`${_o(e)}.`:""}
+                      ${k("caution","Refused")} ${e.missing?`${xo(e)}.`:""}
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>oS(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>pS(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>aS(e)}>
+                        @click=${()=>uS(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${_o(e)}. It goes by itself when the shop's server answers.
+                    ${xo(e)}. It goes by itself when the shop's server answers.
                   </p>`}
           </li>`)}
     </ul>
@@ -5000,10 +5006,10 @@ hat the history says who."})}`}function sS(t){return t.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>j()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
-    </p>`}function N$({kind:t,body:e}){if(t==="trial")return`${sn(e)}, step ${e.step}`;if(t==="note")return"No\
-te";let n=Object.keys(e).filter(s=>s in E$).map(s=>E$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function oS(t){await Pc(t.id),await j()}async function aS(t){confirm(`Throw away ${N$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await No(t.id),await ts())}function rS({cards:t,total:e}){let{reached:n,
+    </p>`}function F$({kind:t,body:e}){if(t==="trial")return`${an(e)}, step ${e.step}`;if(t==="note")return"No\
+te";let n=Object.keys(e).filter(s=>s in D$).map(s=>D$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
+was settled"}async function pS(t){await Dc(t.id),await j()}async function uS(t){confirm(`Throw away ${F$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Po(t.id),await ns())}function mS({cards:t,total:e}){let{reached:n,
 at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5024,73 +5030,73 @@ at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="t
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
-    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var E$,C$=$(
-()=>{_();U();cn();dt();Et();Ot();nt();Nt();bt();G();J();lc();Ms();L$();Ls();Ut();E$={title:"title",note:"note",
-archived:"in use or put away",settings:"settings"}});function _e(t){let e=la(t.split("?")[0])?.route.needs;return!e||ht(e)}function la(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of P$){let s=iS(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function iS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var D$,H$=$(
+()=>{_();U();hn();dt();Lt();Ot();nt();Nt();bt();G();J();pc();Os();W$();Ns();Ut();D$={title:"title",note:"note",
+archived:"in use or put away",settings:"settings"}});function ye(t){let e=ua(t.split("?")[0])?.route.needs;return!e||ht(e)}function ua(t){let e=t.split("/").filter(
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of U$){let s=fS(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function fS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=zs(n.code)),n}var P$,Qd,es=$(()=>{dt();Ot();P$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(nh(),eh))},
-{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(Zh(),Xh))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(Jp(),Yp))},{name:"part",path:"/part",needs:"parts.plan",
-load:()=>Promise.resolve().then(()=>(fm(),mm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Im(),Pm))},
-{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(Ym(),Km))},{name:"step",path:"/c/:c\
-ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(tf(),Qm))},{name:"trial",path:"/c/:code/trial/:s\
-tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(wf(),bf))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(Af(),Mf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
-cards.change",load:()=>Promise.resolve().then(()=>(Ef(),Lf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
-cards.revise",load:()=>Promise.resolve().then(()=>(Cf(),Bf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Ff(),Df))},
-{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Gf(),Uf))},{name:"labels",path:"/labe\
-ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(qf(),Vf))},{name:"chart",path:"/chart",needs:"\
-bends.chart",load:()=>Promise.resolve().then(()=>(Jf(),Yf))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(sg(),ng))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Mg(),Tg))},{name:"test-bend",path:"/shop\
-/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(t$(),Qg))},{name:"learned",path:"\
-/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(o$(),s$))},{name:"tools",path:"\
-/shop/:kind",load:()=>Promise.resolve().then(()=>(r$(),a$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(h$(),d$))},
-{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(f$(),m$))},{name:"pair",path:"\
-/pair",load:()=>Promise.resolve().then(()=>(b$(),$$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(T$(),S$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(C$(),B$))}],Qd=t=>P$.find(e=>e.name===t)});function qe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ce(
+code&&(n.code=Ys(n.code)),n}var U$,rh,ss=$(()=>{dt();Ot();U$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(ch(),lh))},
+{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(rp(),ap))},{name:"bench",path:"\
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(ou(),su))},{name:"part",path:"/part",needs:"parts.plan",
+load:()=>Promise.resolve().then(()=>(km(),vm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Gm(),Um))},
+{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(sf(),nf))},{name:"step",path:"/c/:c\
+ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(cf(),lf))},{name:"trial",path:"/c/:code/trial/:s\
+tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(Mf(),Tf))},{name:"history",path:"/c/:co\
+de/history",load:()=>Promise.resolve().then(()=>(Rf(),Pf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+cards.change",load:()=>Promise.resolve().then(()=>(Df(),Wf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
+cards.revise",load:()=>Promise.resolve().then(()=>(Hf(),jf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Kf(),qf))},
+{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Zf(),Xf))},{name:"labels",path:"/labe\
+ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(tg(),Qf))},{name:"chart",path:"/chart",needs:"\
+bends.chart",load:()=>Promise.resolve().then(()=>(og(),sg))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(hg(),dg))},
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Pg(),Bg))},{name:"test-bend",path:"/shop\
+/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(l$(),i$))},{name:"learned",path:"\
+/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(p$(),h$))},{name:"tools",path:"\
+/shop/:kind",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(w$(),b$))},
+{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(k$(),v$))},{name:"pair",path:"\
+/pair",load:()=>Promise.resolve().then(()=>(T$(),S$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(B$(),C$))},
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(H$(),j$))}],rh=t=>U$.find(e=>e.name===t)});function qe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Be(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${cS}<span>Flangebook</span></a>
-        ${Be()===null?i`<nav aria-label="Main">
-                ${lS.filter(([n])=>_e(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${$S}<span>Flangebook</span></a>
+        ${Ce()===null?i`<nav aria-label="Main">
+                ${gS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${dS()}${hS()}${Be()===null?pS():d}`,document.getElementById("masthead"))}function hS(){return Ks()?i`<p class="standing" data-test="held">
-      ${Ks()}
+      ${bS()}${wS()}${Ce()===null?yS():d}`,document.getElementById("masthead"))}function wS(){return Js()?i`<p class="standing" data-test="held">
+      ${Js()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       It is saved by itself then.
-    </p>`:Ws()?i`<p class="standing" data-test="silent-storage">
+    </p>`:Fs()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${Yt().reached===!1?d:"Cards come from the shop."}
-  </p>`:d}function pS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=Yt(),r=o.filter(p=>_e(`/c/${p}\
-/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=Ws()?"":"Cards on this device still open.",h=t===
+  </p>`:d}function yS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=Yt(),r=o.filter(p=>ye(`/c/${p}\
+/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=Fs()?"":"Cards on this device still open.",h=t===
 !1?`Not connected to the shop. ${c}`:"";return!h&&!l&&!r.length&&!a?d:i`<p class="standing" data-test="standing">
     ${h} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
     ${r.length?i`<a href="/c/${r[0]}/settle" data-test="settle-count">${r.length} to settle</a>`:d}
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var lS,cS,dS,xi=$(()=>{_();cn();es();Qn();Le();bt();lS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];cS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var gS,$S,bS,Ai=$(()=>{_();hn();ss();es();Ee();bt();gS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];$S=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,dS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,bS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});cn();xi();Pt();nt();bt();ae();async function R$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
-js");t.waiting&&I$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
-atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&I$(e)})}),await navigator.serviceWorker.
+      </p>`});hn();Ai();Pt();nt();bt();oe();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+js");t.waiting&&G$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
+atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&G$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
-warn("The app could not be kept on this device:",t)}}function I$(t){Z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",t)}}function G$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}Ro();gt(()=>Ro());document.addEventListener("sync",()=>qe());document.addEventListener("held",()=>qe());document.
-addEventListener("storage",t=>{qe(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
-j())});document.addEventListener("turned-away",()=>{qe(),document.documentElement.dataset.screen!=="pair"&&ke()});
-document.addEventListener("rights",()=>{Be()===null&&document.documentElement.dataset.screen!=="pair"&&Xd()});
-td();Zd().finally(()=>{Ad(),R$()});
+reload(),{once:!0}),t.postMessage("take over")}})}Fo();$t(()=>Fo());document.addEventListener("sync",()=>qe());document.addEventListener("held",()=>qe());document.
+addEventListener("storage",t=>{qe(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ve(),
+j())});document.addEventListener("turned-away",()=>{qe(),document.documentElement.dataset.screen!=="pair"&&ve()});
+document.addEventListener("rights",()=>{Ce()===null&&document.documentElement.dataset.screen!=="pair"&&oh()});
+od();ah().finally(()=>{Nd(),V$()});
 /**
  * @license
  * Copyright 2017 Google LLC

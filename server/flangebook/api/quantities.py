@@ -58,7 +58,8 @@ class SheetGauge:
 
 
 _INCH = dict.fromkeys(("in", "in.", "inch", "inches", '"', "″", "”"), "inch")
-_TON = "There are short, long and metric tons: write kN or short tons."
+_TON = "There are short and metric tons: write kN, short tons or t."
+_TONNES = ("t", "tf", "tonne", "tonnes", "metric ton", "metric tons")
 _DEGREE_ONLY = "Angles are in degrees."
 LENGTH = Kind(
     "length",
@@ -81,8 +82,9 @@ FORCE = Kind(
         "us ton": "short_ton",
         "us tons": "short_ton",
         "lbf": "pound_force",
+        **dict.fromkeys(_TONNES, "metric_ton"),
     },
-    dict.fromkeys(("t", "tf", "ton", "tons", "tonf", "tonne", "tonnes"), _TON),
+    dict.fromkeys(("ton", "tons", "tonf", "long ton", "long tons"), _TON),
 )
 FORCE_PER_LENGTH = Kind(
     "force per length",
@@ -94,8 +96,9 @@ FORCE_PER_LENGTH = Kind(
         "short tons/ft": "short_ton / foot",
         "short ton/ft": "short_ton / foot",
         "us tons/ft": "short_ton / foot",
+        **{f"{one}/m": "metric_ton / meter" for one in _TONNES},
     },
-    dict.fromkeys(("t/m", "ton/m", "tons/m", "ton/ft", "tons/ft", "tonf/ft"), _TON)
+    dict.fromkeys(("ton/m", "tons/m", "ton/ft", "tons/ft", "tonf/ft"), _TON)
     | {"kn": "A rating is a force per metre: write kN/m."},
 )
 STRESS = Kind(
@@ -158,6 +161,7 @@ newton = kilogram * meter / second ** 2
 kilonewton = 1000 * newton
 pound_force = pound * 980665 / 100000 * meter / second ** 2
 short_ton = 2000 * pound_force
+metric_ton = 1000 * kilogram * 980665 / 100000 * meter / second ** 2
 megapascal = newton / millimeter ** 2
 gigapascal = 1000 * megapascal
 psi = pound_force / inch ** 2
@@ -256,7 +260,7 @@ def _right(kind: Kind, text: str) -> str:
         return "Write 1.5 or 1500, without a comma."
     examples = {
         "length": "Write a number in mm, or with a unit: 3 mm, 0.125 in, 1/8 in.",
-        "force": "Write a number in kN, or with a unit: 400 kN, 45 short tons.",
+        "force": "Write a number in kN, or with a unit: 400 kN, 45 short tons, 40 t.",
         "ratio": "Write a plain number.",
     }
     return examples.get(kind.name, f"Write a number in {kind.unit}.")

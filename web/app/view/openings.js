@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { BOX_OF, FACES, rowsOf, without, withChange, withOneMore } from "../openings.js";
-import { lengthUnit } from "../units.js";
+import { lengthUnit, ratingUnit } from "../units.js";
 import { field, pick } from "./field.js";
 
 /** @typedef {import("../tool_fields.js").Draft} Draft */
@@ -125,7 +125,8 @@ function opening(row, index, { rows, said, up, set, raise, drop }) {
         wrong: wrong("face"),
       })}
       ${cell("centre_mm", "Off the middle", lengthUnit(), "0")}
-      ${cell("rating_kn_per_m", "Rating", "kN/m", "as the block")} ${cell("code", "Code", "", "by itself")}
+      ${cell("rating_kn_per_m", "Rating", ratingUnit().unit, "as the block")}
+      ${cell("code", "Code", "", "by itself")}
     </div>
     ${others.map((words) => html`<p class="wrong">${words}</p>`)}
   </fieldset>`;

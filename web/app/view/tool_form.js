@@ -3,10 +3,18 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { faultDrawing } from "../../drawing/outline_fault.js";
 import { toolOutlines } from "../../drawing/tool_outline.js";
-import { typedNumber } from "../draft.js";
 import { settings } from "../settings.js";
 import { GROUPS, UNKNOWN_RATING } from "../tool_fields.js";
-import { forcePerLength, lengthUnit, words } from "../units.js";
+import {
+  KN_PER_METRIC_TON,
+  force,
+  forcePerLength,
+  forceUnit,
+  lengthUnit,
+  ratingUnit,
+  typedForce,
+  words,
+} from "../units.js";
 import { checkList, flag } from "./checks.js";
 import { dxfPanel } from "./dxf_panel.js";
 import { field, pick, textArea } from "./field.js";
@@ -91,9 +99,13 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
     return folded(spec, value, html`${drawn}${area(spec, value, change, wrong)}`);
   }
   const unit = unitOf(spec);
-  const keys = type === "number" || type === "length" || type === "rating" ? "decimal" : "text";
+  const keys = ["number", "length", "force", "rating"].includes(type) ? "decimal" : "text";
   const more =
-    type === "rating" ? ratingHint(value, hint) : type === "lengths" ? piecesHint(value, hint) : hint;
+    type === "force" || type === "rating"
+      ? `${ratingHint(spec, value)}${tonsHint(type, value)}`
+      : type === "lengths"
+        ? piecesHint(value, hint)
+        : hint;
   const boxed = field({
     name,
     label,
@@ -135,8 +147,11 @@ function folded({ folded: fold, label }, value, boxed) {
 }
 
 /** @param {FieldSpec} spec */
-const unitOf = ({ type, unit = "" }) =>
-  ["length", "lengths", "points"].includes(type) ? lengthUnit() : unit;
+function unitOf({ type, unit = "" }) {
+  if (type === "force") return forceUnit().unit;
+  if (type === "rating") return ratingUnit().unit;
+  return ["length", "lengths", "points"].includes(type) ? lengthUnit() : unit;
+}
 
 /**
  * @param {FieldSpec} spec
@@ -159,16 +174,24 @@ function area(spec, value, change, wrong) {
 }
 
 /**
+ * @param {FieldSpec} spec
  * @param {string} value
- * @param {string} hint
  */
-function ratingHint(value, hint) {
-  const typed = typedNumber(value);
-  if (typed === null) return `${hint} ${UNKNOWN_RATING}`;
-  if (settings().units !== "inch") return hint;
-  return `${
-    typeof typed === "number" ? `That is ${words(forcePerLength(typed))}. ` : ""
-  }May be typed with its unit: 25 short tons/ft.`;
+function ratingHint({ type, hint = "" }, value) {
+  return type === "rating" && !value.trim() ? `${hint} ${UNKNOWN_RATING}` : hint;
+}
+
+/**
+ * Which tons are meant, and what they are on a device in mm.
+ * @param {import("../tool_fields.js").FieldType} type
+ * @param {string} value
+ */
+function tonsHint(type, value) {
+  if (settings().units === "inch") return " Short tons, of 2000 lb; metric ones with a t.";
+  const tons = typedForce(value, { unit: "" }).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
+  if (!tons) return "";
+  const kn = Number(tons) * KN_PER_METRIC_TON;
+  return ` In metric tons: ${words(type === "force" ? force(kn) : forcePerLength(kn))}.`;
 }
 
 /**
