@@ -211,6 +211,20 @@ def test_every_sentence_about_one_web_names_the_same_least() -> None:
     assert flange["numbers"]["least_mm"] == pytest.approx(offset["numbers"]["least_mm"], abs=0.01)
 
 
+@pytest.mark.parametrize(
+    ("thickness", "web", "too_low"),
+    [(1.5, 6.0, True), (1.5, 9.0, False), (3.0, 12.0, True), (3.0, 20.0, False)],
+)
+def test_a_web_that_the_chosen_tools_take_needs_no_look_at_other_dies(
+    thickness: float, web: float, too_low: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    part = (MILD, thickness, (40.0, web, 40.0), Bend(90.0, "up"), Bend(90.0, "down"))
+    quick = planned(*part)["checks"]
+    monkeypatch.setattr("flangebook.planning.plan._tools_take_the_webs", lambda *_: False)
+    assert planned(*part)["checks"] == quick
+    assert any(c["code"] == "offset-too-low" for c in quick) == too_low
+
+
 def test_an_acute_punch_for_a_square_bend_says_why() -> None:
     acute = replace(
         DEMO_CRIB, punches=tuple(p for p in DEMO_CRIB.punches if p.code in ("S28-06", "S80-4"))

@@ -16,7 +16,7 @@ from flangebook.bending.checks import Check, worst
 from flangebook.bending.distortion import distortion_checks
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.metals import Metal
-from flangebook.bending.offsets import offset_checks
+from flangebook.bending.offsets import offset_checks, offsets_in
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend, setbacks_mm
 from flangebook.bending.tooling import Crib, Press
@@ -187,6 +187,8 @@ def _offsets(
     """
     part = trials.part
     takes = setbacks_mm(part, folded)
+    if _tools_take_the_webs(part, folded, steps, takes):
+        return ()
     webs: dict[int, float] = {}
     for step in steps:
         least = least_flange_mm(trials, step.operation) if step.owned else None
@@ -195,6 +197,22 @@ def _offsets(
     if len(webs) < len(part.bends):
         return ()
     return offset_checks(part, folded, [webs[n] for n in range(1, len(part.bends) + 1)])
+
+
+def _tools_take_the_webs(
+    part: Part, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep], takes: Sequence[float]
+) -> bool:
+    """Whether the tools chosen take each offset's web; then no other die has to be tried."""
+    bends = {n for offset in offsets_in(part, folded) for n in (offset.bend, offset.bend + 1)}
+    least = {
+        step.operation.bend: step.fit.bend.min_flange_mm + takes[step.operation.bend - 1]
+        for step in steps
+        if step.operation.bend in bends and step.fit and step.fit.bend and not step.fit.stops
+    }
+    return least.keys() == bends and all(
+        part.flats_mm[offset.bend] >= max(least[offset.bend], least[offset.bend + 1])
+        for offset in offsets_in(part, folded)
+    )
 
 
 def _gathered(checks: Sequence[Check]) -> list[JsonDict]:
