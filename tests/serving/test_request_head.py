@@ -18,7 +18,9 @@ pytestmark = pytest.mark.slow
 
 @pytest.fixture(scope="module")
 def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Running]:
-    with serving(tmp_path_factory.mktemp("heads") / "shop", "--empty") as running:
+    # Its memory is measured, of which nothing may be another process's.
+    folder = tmp_path_factory.mktemp("heads") / "shop"
+    with serving(folder, "--empty", from_nothing=True) as running:
         yield running
 
 

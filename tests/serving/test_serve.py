@@ -7,7 +7,6 @@ import shutil
 import signal
 import socket
 import sqlite3
-import subprocess
 import sys
 import threading
 import time
@@ -21,7 +20,7 @@ import requests
 from flangebook.serving import shop_server
 from flangebook.shop.store import FILE_NAME
 
-from .running import PATIENCE_S, Running, command, run, serving
+from .running import PATIENCE_S, Running, command, run, serving, started
 
 BEND = {"metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 800,
         "included_angle_deg": 90}  # fmt: skip
@@ -36,7 +35,7 @@ def demo_codes(root: Path) -> int:
 def data(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A folder with the demo shop in it, loaded once for this file."""
     folder = tmp_path_factory.mktemp("shop")
-    with serving(folder) as server:
+    with serving(folder, from_nothing=True) as server:
         assert server.get("/api/v1/health").status_code == 200
         server.stop()
     return folder
@@ -52,7 +51,7 @@ def server(data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Run
 
 
 def test_one_line_with_the_address_says_that_it_is_ready(data: Path) -> None:
-    with serving(data) as server:
+    with serving(data, from_nothing=True) as server:
         assert server.line.count("\n") == 1
         assert str(data) in server.line
         answer = server.get("/api/v1/health")
@@ -64,7 +63,7 @@ def test_one_line_with_the_address_says_that_it_is_ready(data: Path) -> None:
 @posix
 @pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGINT])
 def test_a_signal_stops_it_cleanly_and_frees_the_port(data: Path, number: signal.Signals) -> None:
-    with serving(data) as server:
+    with serving(data, from_nothing=True) as server:
         port = server.port
         assert server.stop(number) == (0, "", "")
     with serving(data, port=port) as again:
@@ -170,12 +169,12 @@ def test_a_demo_shop_cut_off_while_it_is_loaded_is_whole_after_the_next_start(
     root: Path, tmp_path: Path, loaded: float
 ) -> None:
     """Killed as soon as its file is there, and when a share of its cards is in it."""
-    first = subprocess.Popen(command(tmp_path), stdout=subprocess.DEVNULL)
+    first = started(command(tmp_path))
     wanted = round(loaded * demo_codes(root))
     while first.poll() is None and cards_in(tmp_path) < wanted:
-        time.sleep(0.002)
+        time.sleep(0.01)
     first.kill()
-    first.wait()
+    first.communicate()
     with serving(tmp_path) as server:
         assert server.get("/api/v1/cards").json()["total"] == demo_codes(root)
         assert server.get("/api/v1/press").json()["press"]["force_kn"] == 400
