@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import shutil
+import sys
 import tempfile
 from pathlib import Path
 
@@ -31,6 +32,14 @@ def pytest_configure(config: pytest.Config) -> None:
         # hypothesis draws numbers that stand in the code too, from whatever is imported by then:
         # a seed alone would give other examples when a number anywhere in the code changes.
         HypothesisProvider._local_constants = Constants()
+
+
+def pytest_unconfigure() -> None:
+    """End the process that servers were forked from and wait for it: else what it and they did is
+    in nobody's processor time."""
+    started = sys.modules.get("multiprocessing.forkserver")
+    if started:
+        started._forkserver._stop()
 
 
 @pytest.hookimpl(trylast=True)

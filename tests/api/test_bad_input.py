@@ -18,10 +18,16 @@ BEND = {
 HUGE = 10**400
 
 
-@pytest.fixture(autouse=True)
-def _nothing_is_kept(reader: FlaskClient) -> Iterator[None]:
+@pytest.fixture(scope="module")
+def newest(reader: FlaskClient) -> str:
+    """Where the feed stands before the first test, and after each."""
     before = reader.get("/api/v1/changes?limit=1").get_json()["cursor"]
-    newest = reader.get(f"/api/v1/changes?since={before}&limit=100").get_json()["cursor"]
+    cursor: str = reader.get(f"/api/v1/changes?since={before}&limit=100").get_json()["cursor"]
+    return cursor
+
+
+@pytest.fixture(autouse=True)
+def _nothing_is_kept(reader: FlaskClient, newest: str) -> Iterator[None]:
     yield
     after = reader.get(f"/api/v1/changes?since={newest}").get_json()
     assert after["cards"] == []
