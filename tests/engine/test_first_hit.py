@@ -15,7 +15,14 @@ from sheet_metals import die, metal, punch
 from flangebook.bending.air_bend import air_bend
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.first_hit import first_hit, first_hit_angle, together
+from flangebook.bending.first_hit import (
+    FirstHit,
+    depth_doubt_deg,
+    first_hit,
+    first_hit_angle,
+    together,
+)  # fmt: skip
+from flangebook.bending.metals import Figure, Metal
 from flangebook.bending.part import Bend, Part
 from flangebook.bending.setting_limits import SettingLimits, setting_limits
 from flangebook.planning.one_bend import check_bend
@@ -56,22 +63,22 @@ def test_a_band_out_of_order_is_refused(bad):
         first_hit_angle(90.0, *bad)
 
 
-@given(st.floats(0.5, 4.0), sides, sides, st.floats(0.0, 3.0))
-def test_nine_in_ten_of_both_together_add_up_as_a_root_of_squares(low, down, up, doubt):
+@given(st.floats(0.5, 4.0), sides, sides, st.floats(0.0, 3.0), st.floats(0.0, 3.0))
+def test_nine_in_ten_of_both_together_add_up_as_a_root_of_squares(low, down, up, flat, sharp):
     spring = Estimate(low, low + down, low + down + up)
-    (least, most), (flatter, sharper) = together(spring, doubt)
+    (least, most), (flatter, sharper) = together(spring, flat, sharp)
     assert spring.low - 1e-9 <= least <= spring.nominal + 1e-9
     assert spring.nominal - 1e-9 <= most <= spring.high + 1e-9
-    assert spring.nominal - least + sharper == pytest.approx(hypot(down, doubt), abs=1e-9)
-    assert most - spring.nominal - flatter == pytest.approx(hypot(up, doubt), abs=1e-9)
+    assert spring.nominal - least + sharper == pytest.approx(hypot(down, sharp), abs=1e-9)
+    assert most - spring.nominal - flatter == pytest.approx(hypot(up, flat), abs=1e-9)
 
 
 @pytest.mark.parametrize("code", STARTER_METALS)
 def test_nine_in_ten_first_hits_come_out_exact_or_open(code):
     """Springback and depth drawn by themselves, each with nine in ten inside its band: normal on
     either side of the nominal, or evenly. The interval is counted for the normal one."""
-    one, doubt = air_bend(STARTER_METALS[code], 2.0, 1.0, 90.0, DIE, 1.5), 2.0
-    spring = one.springback_deg
+    one = air_bend(STARTER_METALS[code], 2.0, 1.0, 90.0, DIE, 1.5)
+    spring, (flatter, sharper) = one.springback_deg, depth_doubt_deg(one)
     hit = first_hit(one, 90.0, 2.0, DIE, SettingLimits(60.5, 99.0, ("die angle",)))
     assert hit is not None
     draw = random.Random(code)
@@ -86,18 +93,80 @@ def test_nine_in_ten_first_hits_come_out_exact_or_open(code):
     for one_of in (normal, even):
         came = []
         for _ in range(4000):
-            s, d = one_of(), doubt * one_of()
+            s, d = one_of(), one_of()
+            d *= sharper if d > 0.0 else flatter
             side = spring.high - spring.nominal if s > 0.0 else spring.nominal - spring.low
             came.append(hit.set_angle_deg - d + spring.nominal + s * side)
         least, most = hit.comes_out_deg
+        assert most < 96.5, "still of use"
         assert sum(y >= 90.0 - 1e-9 for y in came) >= 0.9 * len(came)
         if one_of is normal:
             assert sum(least <= y <= most for y in came) >= 0.88 * len(came)
 
 
+def drawn(figure: Figure, share: float) -> Figure:
+    """A sheet's own figure out of the metal's row; at a share of 1 and -1 it is at the ends."""
+    side = figure.high - figure.nominal if share > 0.0 else figure.nominal - figure.low
+    own = figure.nominal + share * side
+    return replace(figure, low=own, nominal=own, high=own)
+
+
+def first_piece(draw: random.Random, row: Metal, t: float, v: float, hit: FirstHit, spring):
+    """What one sheet in one shop's tools comes out at: thickness, strength, tool radii and the zero
+    of the depth are off as far as is usual, each by itself, and so is the springback."""
+
+    def off(by: float) -> float:
+        """Nine in ten lie within."""
+        return draw.gauss(0.0, by / 1.645)
+
+    strong = off(1.0)
+    tensile, k = drawn(row.tensile_mpa, strong), row.hardening_k_mpa
+    harder = tensile.nominal / row.tensile_mpa.nominal
+    sheet = replace(
+        row, yield_mpa=drawn(row.yield_mpa, strong), tensile_mpa=tensile,
+        hardening_k_mpa=k and drawn(replace(k, high=k.nominal * harder), 1.0),
+    )  # fmt: skip
+    tip, shoulder = 0.75 * t, 0.15 * v
+    tools = die(v, 60.0, shoulder + off(max(0.1, 0.1 * shoulder)))
+    really = air_bend(
+        sheet, t * (1.0 + off(0.05)), 1.0, 90.0, tools, tip + off(max(0.1, 0.1 * tip))
+    )
+    assert really.model is not None
+    depth = hit.punch_depth_mm + off(0.1)
+    flat, sharp = 125.0, 65.0
+    for _ in range(30):
+        loaded = (flat + sharp) / 2.0
+        flat, sharp = (
+            (loaded, sharp) if really.model.depth_at_set(loaded) < depth else (flat, loaded)
+        )
+    side = off(1.0)
+    up, down = spring.high - spring.nominal, spring.nominal - spring.low
+    return loaded + spring.nominal + side * (up if side > 0.0 else down)
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    "code",
+    ["mild-steel-cr", "stainless-304", "stainless-316", "aluminium-5052-h32", "brass-half-hard"],
+)
+def test_nine_in_ten_first_pieces_of_drawn_shops_come_out_exact_or_open(code):
+    """The same counted from the causes, in a small V, where a tenth of a millimetre is worth more
+    than 2 degrees, and in larger ones, where it is worth less."""
+    draw, row = random.Random(code), STARTER_METALS[code]
+    came, most = [], []
+    for t, v in ((1.0, 8.0), (2.0, 16.0), (3.0, 24.0)):
+        one = air_bend(row, t, 1.0, 90.0, die(v, 60.0, 0.15 * v), 0.75 * t)
+        hit = first_hit(one, 90.0, t, die(v, 60.0, 0.15 * v), SettingLimits(60.5, 99.0, ("",)))
+        assert hit is not None
+        came += [first_piece(draw, row, t, v, hit, one.springback_deg) for _ in range(60)]
+        most += 60 * [hit.comes_out_deg[1]]
+    assert sum(y >= 90.0 for y in came) >= 0.9 * len(came)
+    assert sum(y <= end for y, end in zip(came, most, strict=True)) >= 0.9 * len(came)
+
+
 @pytest.mark.parametrize("set_by", ["angle", "depth", "stop", None])
 def test_a_press_that_measures_the_angle_leaves_the_springback_s_doubt(set_by):
-    """Mild steel, t 2: 90 to 94.3 where the depth's doubt is in it; the springback's own band where
+    """Mild steel, t 2: 90 to 93.8 where the depth's doubt is in it; the springback's own band where
     the press goes on until the set angle stands. A depth or a stop measures nothing."""
     press = replace(DEMO_PRESS, set_by=set_by, angle_accuracy_deg=0.3)
     asked = (STARTER_METALS["mild-steel-cr"], 2.0, 400.0, 90.0)
@@ -108,7 +177,7 @@ def test_a_press_that_measures_the_angle_leaves_the_springback_s_doubt(set_by):
         assert answer["first_hit"] == usual["first_hit"]
         return
     assert most < 92.0
-    assert usual["first_hit"]["comes_out_deg_high"] > 94.0
+    assert usual["first_hit"]["comes_out_deg_high"] > 93.5
     assert answer["first_hit"]["comes_out_deg_low"] == 90.0
     assert answer["set_angle_deg"] < usual["set_angle_deg"]
     band = answer["springback_deg_high"] - answer["springback_deg_low"]
@@ -149,7 +218,8 @@ def test_seen_the_setting_of_a_fresh_shop_leads_with_the_nominal(code):
     assert answer["punch_depth_mm"] < answer["expected_punch_depth_mm"]
     softest = 90.0 - answer["springback_deg_low"]
     assert answer["set_angle_deg"] >= softest, "sheet that springs least comes out open"
-    assert hit["comes_out_deg_low"] == 90.0 < hit["comes_out_deg_high"] < 96.0
+    assert hit["comes_out_deg_low"] == 90.0 < hit["comes_out_deg_high"]
+    assert answer["punch_depth_mm"] > 0.9 * answer["expected_punch_depth_mm"], "nearly there"
 
 
 def test_a_hems_acute_bend_and_bumps_are_set_as_expected():

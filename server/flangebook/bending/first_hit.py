@@ -11,9 +11,11 @@ With s and d known as bands only, a = wanted - s_low + d_high gives
 
     wanted  <=  y  <=  wanted + (s_high - s_low) + (d_high - d_low)
 
-The depth's doubt is 2 degrees: thickness, hardening and tool radii, and a zero that is a tenth off
-(``predicted_bend``). A press that measures the angle in the sheet while it bends goes on until the
-set angle stands, whatever the depth: d is then no more than that measuring's own accuracy.
+The depth's doubt is the bend model's own, of thickness, strength, hardening, friction and tool
+radii (``sheet_model.bands``), and a zero that is a tenth of a millimetre off: more degrees in a
+small V than in a large one. Where the model has no answer it is 2 degrees. A press that measures
+the angle in the sheet while it bends goes on until the set angle stands, whatever the depth: d is
+then no more than that measuring's own accuracy.
 
 Springback and depth have nothing to do with each other, so it would be rare for both to be at
 their ends at once. Their bands hold nine in ten each; :func:`together` takes of each the share with
@@ -35,6 +37,8 @@ from flangebook.bending.tooling import Die
 
 Ends = tuple[float, float]
 """Low and high end."""
+
+ZERO_DOUBT_MM = 0.1  # of the depth's zero, nine in ten; common practice, no source
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,26 +82,44 @@ def first_hit_angle(
     return angle, (wanted_deg, wanted_deg + doubt)
 
 
-def together(springback: Estimate, depth_doubt_deg: float) -> tuple[Ends, Ends]:
+def together(springback: Estimate, flatter_deg: float, sharper_deg: float) -> tuple[Ends, Ends]:
     """The ends of springback and of the depth's doubt [deg] that together hold nine in ten.
 
     Args:
         springback: its band holds nine in ten by itself.
-        depth_doubt_deg: so much to either side holds nine in ten by itself [deg].
+        flatter_deg: how much flatter than set nine in ten come at most, by depth alone [deg].
+        sharper_deg: how much sharper.
 
     Source: as ``sheet_model.bands``: independent causes add up as a root of squares.
 
-    >>> together(Estimate(1.0, 4.0, 7.0), 4.0)
+    >>> together(Estimate(1.0, 4.0, 7.0), 4.0, 4.0)
     ((2.2, 5.8), (-3.2, 3.2))
     """
     down, up = springback.nominal - springback.low, springback.high - springback.nominal
-    least, most = hypot(down, depth_doubt_deg), hypot(up, depth_doubt_deg)
-    if least <= 0.0 or most <= 0.0:
-        return (springback.low, springback.high), (-depth_doubt_deg, depth_doubt_deg)
-    return (
-        (springback.nominal - down * down / least, springback.nominal + up * up / most),
-        (-depth_doubt_deg * depth_doubt_deg / most, depth_doubt_deg * depth_doubt_deg / least),
-    )
+    (least, sharper), (most, flatter) = _shared(down, sharper_deg), _shared(up, flatter_deg)
+    return (springback.nominal - least, springback.nominal + most), (-flatter, sharper)
+
+
+def _shared(one: float, other: float) -> Ends:
+    """Two sides cut so that their sum is their root of squares."""
+    both = hypot(one, other)
+    return (one * one / both, other * other / both) if both > 0.0 else (0.0, 0.0)
+
+
+def depth_doubt_deg(bend: AirBend) -> Ends:
+    """How much flatter and how much sharper than set nine in ten first bends come [deg], by what
+    is not known of sheet, tools and the depth's zero.
+
+    Args:
+        bend: the prediction.
+    """
+    if bend.model is None:
+        return FIRST_BEND_DOUBT_DEG, FIRST_BEND_DOUBT_DEG
+    depth, per_degree = bend.model.depth_mm, bend.model.nominal.depth_per_degree_mm
+    # A sheet that takes more depth than was set comes out flatter.
+    sides = (depth.high - depth.nominal, depth.nominal - depth.low)
+    flatter, sharper = (hypot(side, ZERO_DOUBT_MM) / per_degree for side in sides)
+    return flatter, sharper
 
 
 def first_hit(
@@ -117,14 +139,15 @@ def first_hit(
         thickness_mm: sheet thickness [mm].
         die: the die of the prediction.
         limits: how far tools and press may be set.
-        angle_doubt_deg: how near the press comes to a set angle [deg]; None as is usual.
+        angle_doubt_deg: how near the press comes to a set angle [deg]; None where it does
+            not measure it.
     """
-    doubt = FIRST_BEND_DOUBT_DEG if angle_doubt_deg is None else angle_doubt_deg
+    doubt = depth_doubt_deg(bend) if angle_doubt_deg is None else (angle_doubt_deg, angle_doubt_deg)
     if limits.beyond(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal):
         return None
     # A learned set angle may stand off from the springback: count from what would be set.
     spring = bend.set_angle_deg.mapped(lambda angle: wanted_deg - angle)
-    angle, comes_out = first_hit_angle(wanted_deg, *together(spring, doubt))
+    angle, comes_out = first_hit_angle(wanted_deg, *together(spring, *doubt))
     if angle >= 180.0:
         return None
     if bend.model is None:
