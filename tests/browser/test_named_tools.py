@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 from browsing import by_test, call, show, sideways, wait_ready
@@ -57,3 +58,26 @@ def test_an_unusual_choice_says_why_on_plan_and_bend(page: Page, shop_server):
     asked = "metal=mild-steel-cr&thickness=1.5&length=600&angle=90&die=V6"
     show(page, f"{shop_server.url}/bend?{asked}", "bend")
     expect(by_test(page, "tools-reason")).to_have_text("Die V6 was asked for by name.")
+
+
+def test_an_inch_reader_reads_no_millimetre_in_a_reason(phone: Page, shop_server):
+    """Seen: why a die stands where it does said mm to a device set to inches."""
+    phone.add_init_script("localStorage['flangebook.settings'] = '{\"units\": \"inch\"}'")
+    show(phone, f"{shop_server.url}/part", "part")
+    typed = {
+        "thickness_mm": "1.5 mm",
+        "bend_length_mm": "600 mm",
+        "flats": ["40 mm", "20 mm", "40 mm"],
+    }
+    enter(phone, {**SHORT_WEB, **typed})
+    good(phone)
+    reason = by_test(phone, "tools-reason").first
+    expect(reason).to_contain_text("V of 0.")
+    said = [reason.text_content() or ""]
+    asked = "metal=mild-steel-cr&thickness=1.5+mm&length=1400+mm&angle=90"
+    show(phone, f"{shop_server.url}/bend?{asked}", "bend")
+    options = by_test(phone, "options").locator("[data-die] .more")
+    expect(options.first).to_be_visible()
+    said += options.all_text_contents()
+    assert not [words for words in said if re.search(r"\d\s?(mm|kN)\b", words)]
+    assert any(re.search(r"\d\s?in\b", words) for words in said[1:])

@@ -136,11 +136,11 @@ def test_what_the_finger_cannot_reach_is_said() -> None:
     short = replace(PRESS, gauge_x_max_mm=100.0)
     options = gauging.gauge_options(strip, 1, "up", short, DIE)
     assert [g.reachable for g in options] == [True, False]
-    assert "outside the gauge's travel, 5 to 100 mm" in options[1].reason
+    assert "outside the gauge's travel, 5 mm to 100 mm" in options[1].reason.words
     none = replace(PRESS, gauge_x_min_mm=200.0)
     assert not any(g.reachable for g in gauging.gauge_options(strip, 1, "up", none, DIE))
     high = replace(PRESS, gauge_r_min_mm=10.0)
-    assert "R 1.0 mm" in gauging.gauge_options(strip, 1, "up", high, DIE)[0].reason
+    assert "R 1 mm" in gauging.gauge_options(strip, 1, "up", high, DIE)[0].reason.words
 
 
 def test_a_lip_past_the_flange_is_in_the_finger_s_way() -> None:
@@ -161,7 +161,7 @@ def test_a_lip_past_the_flange_is_in_the_finger_s_way() -> None:
     assert lowered.finger_bottom_mm + 30.0 == pytest.approx(lip_mm)
     blocked = at_flange(30.0, replace(DIE, height_mm=12.0), 200.0)  # the bed is in the way below
     assert not blocked.reachable
-    assert "in the way" in blocked.reason
+    assert "in the way" in blocked.reason.words
     assert at_flange(20.0, replace(DIE, height_mm=12.0), 200.0).reachable
 
 
@@ -171,7 +171,7 @@ def test_the_finger_stays_out_of_the_die() -> None:
     strip = strip_of(of, folded(of), {2})
     right = [g for g in gauging.gauge_options(strip, 1, "up", PRESS, DIE) if g.end == "right"]
     assert [g.reachable for g in right] == [False]
-    assert "inside the die" in right[0].reason
+    assert "inside the die" in right[0].reason.words
 
 
 def test_a_bend_past_square_is_gauged_by_its_round() -> None:

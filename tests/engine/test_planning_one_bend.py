@@ -70,9 +70,13 @@ def test_the_figures_are_those_worked_by_hand() -> None:
     less_mm = solved.nominal.depth_per_degree_mm * (model.nominal - answer["springback_deg"])
     expected_mm = solved.depth_mm.nominal - less_mm
     assert answer["expected_punch_depth_mm"] == pytest.approx(expected_mm, abs=2e-3)
-    # Nobody has measured a piece: 2 degrees of the depth and the springback's low side lead.
-    first = hypot(answer["springback_deg"] - answer["springback_deg_low"], 2.0)
-    over = hypot(answer["springback_deg_high"] - answer["springback_deg"], 2.0)
+    # Nobody has measured a piece: the depth's doubt, with a zero 0.1 mm off, and the springback's
+    # low side lead.
+    depth, slope = solved.depth_mm, solved.nominal.depth_per_degree_mm
+    sharper = hypot(depth.nominal - depth.low, 0.1) / slope
+    flatter = hypot(depth.high - depth.nominal, 0.1) / slope
+    first = hypot(answer["springback_deg"] - answer["springback_deg_low"], sharper)
+    over = hypot(answer["springback_deg_high"] - answer["springback_deg"], flatter)
     led = answer["expected_set_angle_deg"] + first
     assert answer["set_angle_deg"] == pytest.approx(led, abs=2e-4)
     assert answer["first_hit"] == {

@@ -1,7 +1,7 @@
 var z$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)z$(t,n,{get:e[n],enumerable:!0})};function q$(){try{let t=JSON.parse(localStorage.getItem(fc)??"null");return t?.refused?t:mc}catch{return mc}}function $c({
 role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Gn))return!1;Gn={role:t,refused:e};
 try{localStorage.setItem(fc,n)}catch{}return!0}function bc(t){t&&t!==Gn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var fc,mc,Gn,Vn,ht,gc,Ot=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},Gn=q$();Vn=
+"other-role"))}var fc,mc,Gn,Vn,ht,gc,Et=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},Gn=q$();Vn=
 ()=>Gn.role,ht=t=>!Object.hasOwn(Gn.refused,t),gc=t=>Gn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
 return wc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Oo(t,e,n,s,o=2e4){
 return wc("POST",t,e,{type:n,signal:s,timeout:o})}async function wc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
@@ -24,7 +24,7 @@ getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
 timeout(2e4),cache:"no-store"});if(!a.ok)throw await qr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var A,F,K$,Z$,U=$(()=>{Ot();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+o.href),1e4)}var A,F,K$,Z$,G=$(()=>{Et();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
 super("The shop's server does not answer.")}};K$=[204,304];Z$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function Q$(){return vc||(vc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function tb(){return kc||
 (kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function eb(t){let e=new Promise(
@@ -65,7 +65,7 @@ let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.que
 ta").delete("cursor")}function mb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
 Error?t.message:String(t)}var db,zn,Lo,si=$(()=>{Ec();db=2;Lo=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var No=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Et(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var No=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
 return Bc(n,o=>qn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await $b(
 t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Co.add(a),a.done.catch(()=>{}).finally(
 ()=>Co.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ai(
@@ -82,33 +82,33 @@ tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventList
 0;for(let t of Co)ai(t)});addEventListener("pageshow",t=>{t.persisted&&oi&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:ln}})),oi=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Ic(t){try{return await Et(["outbox","meta"],e=>_b(e,t),Rc)}catch(e){throw new Lo(
+"$1-$2-$3-$4-$5")}async function Ic(t){try{return await Lt(["outbox","meta"],e=>_b(e,t),Rc)}catch(e){throw new Lo(
 e)}}async function _b(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
 ri).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function Wc(){return Et("meta",async({store:t})=>{let e=(await t.get(
+return s.put(a,"number"),n.put(r),r}async function Wc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
 sort(ri)}async function cn(t){return(await Dt()).filter(e=>e.code===t)}async function js(t){return qt("outbox",
-({store:e})=>e.get(t))}async function Bo(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Et(
+({store:e})=>e.get(t))}async function Bo(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Lt(
 "outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Po(t){let e=await js(
-t);await Et("outbox",({store:n})=>n.delete(t)),e?.after&&await Ro(t,e.after)}async function Ro(t,e,n=()=>!0){for(let s of await Dt())
+t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Ro(t,e.after)}async function Ro(t,e,n=()=>!0){for(let s of await Dt())
 s.after===t&&n(s)&&await Kn(s.id,{after:e})}async function Hs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
-...l}=t;try{await Et(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
-objectStore("outbox").delete(t.id)})}catch{await Et("outbox",({store:c})=>c.delete(t.id))}}async function Fc(t){
-let e=Date.parse(t)-wb*yb;await Et("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
+...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
+objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Fc(t){
+let e=Date.parse(t)-wb*yb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
 e&&n.delete(s.id)})}async function jc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
 sort(ri),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Rc,ri,Dc,Lt=$(()=>{si();Ee();wb=90,yb=864e5,
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Rc,ri,Dc,Nt=$(()=>{si();Ee();wb=90,yb=864e5,
 Rc={durability:"strict"};ri=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function Qt(t){return qt("cards",({store:e})=>e.get(t))}async function Le(){return(await qt("list",({store:e})=>e.
-getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Et(["cards","list"],async e=>{
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Lt(["cards","list"],async e=>{
 let n=await e.objectStore("cards").get(t.code);return n&&kb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(xb(e))}function xb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
 worst:l,trials:p,archived:c,settle:b}}async function Uc(){return qt("list",({store:t})=>t.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Gc(){let t=["cards","list","meta","sent","lost"];await Et(t,e=>{for(let n of t)
+IDBKeyRange.lowerBound(1)))}async function Gc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
 e.objectStore(n).clear()})}async function Io(){return qt("meta",({store:t})=>t.get("shop"))}async function Vc(){
 return qt("meta",({store:t})=>t.get("cursor"))}async function zc(t){let e=t.reset||await Sb()?["outbox","sent",
-"lost"]:[];await Et(["cards","list","meta",...e],async n=>{t.reset&&(await Tb(n),await jc(n));let s=new Set(e.
+"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Tb(n),await jc(n));let s=new Set(e.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Hc(n,a),s.has(a.code)&&await Mb(n,a);
 let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:vb})}
 async function Tb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
@@ -116,10 +116,10 @@ s);e.clear(),t.objectStore("list").clear()}async function Mb(t,e){let n=await t.
 t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
 qc(e.code,r,l-a.length)))}function qc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Et("outbox",({store:e})=>{
+kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Lt("outbox",({store:e})=>{
 t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Wo(){return qt(
 ["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Do(t){
-await Et("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Nt=$(()=>{Lt();Ee();vb=2e4;kb=(t,e)=>t.revision<e.revision||
+await Lt("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Ct=$(()=>{Nt();Ee();vb=2e4;kb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Sb=async()=>await qt(
 "lost",({store:t})=>t.count())>0});function Ab(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function B(){
 return Yn}function Ne(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}Fo();for(let e of ii)
@@ -132,7 +132,7 @@ let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Zc=e,$c(e)&&docum
 "POST","/pair",{body:{code:t,name:e}});return B().name||Ne({name:n.name}),Us=null,Qc=performance.now(),await dn(),
 n}async function sd(){await T("POST","/leave",{}),await ed("unknown")}function od(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>Qc&&ed(e)}),document.addEventListener("other-role",Xc),Vn()!=="\
-owner"&&Xc()}function Xc(){li||dn().catch(()=>null)}var Kt,Ob,Zc,Us,Qc,li,Ce,jo,hn=$(()=>{U();Ot();Nt();nt();Kt=
+owner"&&Xc()}function Xc(){li||dn().catch(()=>null)}var Kt,Ob,Zc,Us,Qc,li,Ce,jo,hn=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Ob=["\
 card","step"],Zc=null,Us=null,Qc=-1/0,li=0,Ce=()=>Us;jo=t=>t instanceof A||t instanceof Error?t.message:String(
@@ -213,7 +213,7 @@ new Uint8Array(6)),e=Array.from(t,n=>Ks[n%Ks.length]).join("");return e+bd(e)}fu
 e^=$d(n,Ks.indexOf(s)),n=$d(n,2);return Ks[e]}function $d(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
 1,o&32&&(o^=37);return n}var Ks,dt=$(()=>{Ks="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var $n,Ko,Xn,gi=$(()=>{$n={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Ko=t=>(...e)=>({
 _$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var YS,wd,Nb,Yo,$i=$(()=>{_();({I:YS}=gd),wd=t=>t.strings===void 0,Nb={},Yo=(t,e=Nb)=>t._$AH=e});var _t,Pe=$(()=>{_();gi();$i();_t=Ko(class extends Xn{constructor(t){if(super(t),t.type!==$n.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var YS,wd,Nb,Yo,$i=$(()=>{_();({I:YS}=gd),wd=t=>t.strings===void 0,Nb={},Yo=(t,e=Nb)=>t._$AH=e});var vt,Pe=$(()=>{_();gi();$i();vt=Ko(class extends Xn{constructor(t){if(super(t),t.type!==$n.PROPERTY&&t.type!==
 $n.ATTRIBUTE&&t.type!==$n.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!wd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===$n.PROPERTY){if(e===n[s])return ie}else if(t.
@@ -255,7 +255,7 @@ etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{.
 before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
 return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
 function _i(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Cb,Bb,wi,
-yi,Js,Wb,jb,es=$(()=>{U();ts();Lt();Nt();Ee();No();Cb=3e3,Bb=15e3;wi=new Set;yi=new Set,Js=()=>[...yi].at(-1)?.
+yi,Js,Wb,jb,es=$(()=>{G();ts();Nt();Ct();Ee();No();Cb=3e3,Bb=15e3;wi=new Set;yi=new Set,Js=()=>[...yi].at(-1)?.
 message??"";Wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Qt(s));jb={title:"Changed meanw\
 hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
 changed again since. Open the card and make the change anew."}});function Yt(){return Re}async function Qo(t){let e=await Dt().catch(()=>[]),n=await Wo().catch(()=>[]);Re={...Re,
@@ -274,7 +274,7 @@ F||t instanceof A&&t.status===401)&&!(t instanceof zt)&&console.warn("changes fe
 "feed",Hb,zb););}async function zb(){let t=await Vc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
 t)}`,{timeout:15e3});return await zc(e),e.more}function Nd(){j(),addEventListener("online",()=>j()),addEventListener(
 "offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,Re,Xs,vi,bt=$(()=>{U();Lt();es();Ee();Nt();
+setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,Re,Xs,vi,wt=$(()=>{G();Nt();es();Ee();Ct();
 No();Hb=3e3,Re={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},vi=!1});function ta(t){return Object.hasOwn(We,t)?t:void 0}async function it(t,e){try{return await ea(t,e)}catch(n){let s=n instanceof
 F?await Io():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function De(){try{let t=await Io();
 if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([sa(),ea("metals")]);return{
@@ -286,7 +286,7 @@ return{press:e.press,etag:n,kept:!1}}async function Bd(t,e){let n={press:bn(t),b
 T","/press",{body:n,etag:e})).body.press}function bn({outline_mm:t,outlines_mm:e,...n}){return n}function Pd(t,e){
 return JSON.stringify(t&&bn(t))===JSON.stringify(e&&bn(e))}function Fe({tray:t,slot:e}){return!t&&!e?"place no\
 t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var We,rt,ut=$(()=>{
-U();nt();Nt();bt();We={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+G();nt();Ct();wt();We={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
 metals:"shop.write_metals"}});function Rd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
@@ -297,7 +297,7 @@ body.settles))}async function Zs(t){let e=await Qt(t);return e&&wn(e)}async func
 let o=Xo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=B(),l=await Zo(
 {id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Zs(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{ts();Lt();es();nt();Nt()});function Si(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{ts();Nt();es();nt();Ct()});function Si(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
 let n=Yb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
 ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function le(t,e){let n=Si(
@@ -306,7 +306,7 @@ o>0&&o<=n.deepest_mm)}function Yb({drawing:t,v_opening_mm:e}){let n=(t?.die??[])
 o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*qb:0}var Id,qb,Kb,yn=$(()=>{Id=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function wt(t,e,n){let s=null,o=await Qt(t).catch(a=>{s=a});if(!o){await e(await wn(await Jb(t,n,s)),{where:"\
+t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await Qt(t).catch(a=>{s=a});if(!o){await e(await wn(await Jb(t,n,s)),{where:"\
 shop"});return}await e(await wn(o),{where:"device"}),Xb(o,e,n)}async function Jb(t,e,n){try{return await we(t,
 e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Le();if(t.length||!Yt().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
@@ -319,7 +319,7 @@ GET",`/cards/${t}`,{signal:e,timeout:4e3});return Ie(!0),await re(n).catch(()=>n
 6e4:8e3});return re(n).catch(()=>n)}function te(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
 set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=le(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var vt=$(()=>{U();He();yn();Ee();Nt();bt()});function aa(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
+reason:n?.reason??""}}var kt=$(()=>{G();He();yn();Ee();Ct();wt()});function aa(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -328,17 +328,17 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var R,st,lt=$(()=>{_();Ot();ss();R=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+  </div>`}var R,st,lt=$(()=>{_();Et();ss();R=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
 return t==null?{text:"–",unit:""}:Ft()?B().inches==="fraction"?{text:Qb(t/ce),unit:"in"}:{text:tt(t/ce,(e.digits??
 1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Qb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/ra:t,s=Math.abs(
-n)<10?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons":"kN"}}function At(t,{up:e=!1}={}){if(t==null)return{text:"\
+n)<10?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
 –",unit:""};let n=Ft()?t/ra*jd:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons/ft":"kN/\
 m"}}function Hd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
 {text:tt(t,e),unit:"°"}}function Qs(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/Zb:t;return{text:tt(
 e,e<10?2:1),unit:Ft()?"lb":"kg"}}function _n(t,e){if(/_(low|high)$/.test(t))return _n(t.replace(/_(low|high)$/,
-""),e);if(t.endsWith("_kn_per_m"))return At(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
+""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(
 e);if(t.endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return Qs(e);if(t.endsWith("_percent"))return{text:tt(
 e,0),unit:"%"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
@@ -363,7 +363,7 @@ da=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;fo
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
 lines:n=[]}){let s=this.taken.filter(l=>tw(e,l)).length,o=this.edges.filter(l=>Kd(e,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>ew(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Kd(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function xt(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function eo(t){return t.length?
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function eo(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Jt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Yd([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function kn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
@@ -407,7 +407,7 @@ x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function cw(t){re
 _();nt();L();ha();Ge();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${hw[t]}</svg>${e}</span
   >`}function Ve(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?ia(_n(s,e[s])):n)}function pw({step:t,steps:e=[]}){
-return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function yt(t,{quiet:e=!1}={}){let n=t.
+return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
 filter(s=>!e||s.level!=="ok").sort((s,o)=>Qd[Ht(s)]-Qd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
@@ -416,7 +416,7 @@ filter(s=>!e||s.level!=="ok").sort((s,o)=>Qd[Ht(s)]-Qd[Ht(o)]);return n.length==
             ${s.do?i`<div class="do">${Ve(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var dw,Qd,hw,Ht,Ct,no,G=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+  </ul>`}var dw,Qd,hw,Ht,bt,no,U=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
 ok:"OK"},Qd={stop:0,caution:1,unknown:2,note:3,ok:4},hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -424,8 +424,8 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);Ct=({template:t,numbers:e})=>Ve(t,e),no=t=>t.map(
-Ct).join(" ")});function xn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>Ve(t,e),no=t=>t.map(
+bt).join(" ")});function xn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${xn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function as({made_at:t,received_at:e}){return e?
 !t||Math.abs(Date.parse(t)-Date.parse(e))<uw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
@@ -444,7 +444,7 @@ ot(t??"")}function _e({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
             </span>
           </a>
         </li>`)}
-  </ul>`}var mw,eh=$(()=>{_();dt();ee();L();G();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+  </ul>`}var mw,eh=$(()=>{_();dt();ee();L();U();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
 d});function ze(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
@@ -455,7 +455,7 @@ d});function ze(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     </div>`;let e=t instanceof A?t.message:String(t);return t instanceof A||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var St,kt,nh,sh,Bt=$(()=>{_();U();Ee();St=t=>i`<p class="state" data-test="loading">${t}</p>`,kt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,nh,sh,Bt=$(()=>{_();G();Ee();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
   </div>`,nh=()=>i`<div class="state" data-test="still-opening">
@@ -482,7 +482,7 @@ params:{}}:t}function ah(){return addEventListener("popstate",()=>ve()),addEvent
 so?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !ua(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-pa().replaceChildren(),ve()}var fw,Mi,so,pa,Pt=$(()=>{_();Ai();hn();Ot();ss();es();lt();Bt();fw=1e3,Mi=new AbortController,
+pa().replaceChildren(),ve()}var fw,Mi,so,pa,Pt=$(()=>{_();Ai();hn();Et();ss();es();lt();Bt();fw=1e3,Mi=new AbortController,
 so=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?ww(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -496,7 +496,7 @@ l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
         enterkeyhint="go"
         maxlength="20"
         placeholder="ABC-1234"
-        .value=${_t(t.code)}
+        .value=${vt(t.code)}
         aria-invalid=${a?"true":"false"}
         aria-describedby="code-more"
         @input=${l=>{t.code=l.target.value,t.asked=!1,n()}} />
@@ -539,7 +539,7 @@ let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
         data-test="search"
         type="search"
         autocomplete="off"
-        .value=${_t(t.search)}
+        .value=${vt(t.search)}
         @input=${a=>{t.search=a.target.value,t.shown=Ei,s()}} />
     </div>
     <p class="count" role="status" data-test="count">${xw(o.length,e,t.search)}</p>
@@ -562,7 +562,7 @@ f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Sw(){ret
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ei,yw,ch=$(()=>{_();Pe();dt();ut();Lt();vt();bt();lt();eh();Oi();Ei=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ei,yw,ch=$(()=>{_();Pe();dt();ut();Nt();kt();wt();lt();eh();Oi();Ei=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
 </svg>`});var Sn,dh,hh,rs,Li=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
@@ -704,7 +704,7 @@ d}</span
   </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Xt(t))}</b>
     <small class="expected">expected ${g(Je(t))}</small>`}function lo(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
 return Se(t,Xt(e,n),{note:i`expected ${g(Je(e,n))}${s}`,origin:o,test:n})}var Xt,Je,Sh,pe=$(()=>{_();L();xa();
-Xt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Je=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:At});var Hi,Th=$(()=>{Hi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+Xt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Je=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:Ot});var Hi,Th=$(()=>{Hi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
@@ -733,7 +733,7 @@ top:E}=f,C=l??Iw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       data-pose=${e}
       viewBox="${b} ${-E} ${M-b} ${E-y}"
       preserveAspectRatio="xMidYMid meet">
-      ${[t.bed,t.die].map(xt).map(Ah)}
+      ${[t.bed,t.die].map(St).map(Ah)}
       <g transform="translate(0 ${C.down})">${C.tools.map(Ah)}</g>
       ${t.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:d}
       <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
@@ -742,8 +742,8 @@ top:E}=f,C=l??Iw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       ${e==="after"&&a?Hw(t.after.sheet,a,u,f):d}
       ${h&&c?Mh(c,f):d}
     </svg>
-  </drawing-frame>`}function Iw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:xt(n),tools:[
-s,o,a].map(xt),down:0,gauge:xt(r),back:0}}function Ww(t,e){let[n,s]=e?An(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+  </drawing-frame>`}function Iw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
+s,o,a].map(St),down:0,gauge:St(r),back:0}}function Ww(t,e){let[n,s]=e?An(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
 t,right:n+1.5*t,top:s+t}}function Dw(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
@@ -775,10 +775,10 @@ max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
             >
             ${s.level==="ok"?d:k(s.level)}
             <span class="facts"> ${Uw(s).map(o=>Gw(...o))} </span>
-            <span class="more">${s.reason} ${Fe(s)}.</span>
+            <span class="more">${bt(s.reason_said)} ${Fe(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();G();Uw=t=>[["allow for",g(Xt(t,"force_kn_per_m")),`expected ${Je(
+  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();U();Uw=t=>[["allow for",g(Xt(t,"force_kn_per_m")),`expected ${Je(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
 S(t.set_angle_deg))]],Gw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
@@ -793,19 +793,19 @@ some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${yt(e)}
+    ${_t(e)}
   </section>`}function ds(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>Ht(o)==="note"),s=t.filter(o=>Ht(
 o)==="ok");return i`${e.length?i`<section>
           <h2>Not known</h2>
-          ${yt(e)}
+          ${_t(e)}
         </section>`:d}
   ${n.length?i`<section data-test="notes">
           <h2>How to do it</h2>
-          ${yt(n)}
+          ${_t(n)}
         </section>`:d}
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
-          ${yt(s)}
+          ${_t(s)}
         </details>`:d}`}function Xe(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
@@ -814,7 +814,7 @@ o)==="ok");return i`${e.length?i`<section>
             ${Ve(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Bh,ho=$(()=>{_();G();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var Bh,ho=$(()=>{_();U();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -827,7 +827,7 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       enterkeyhint=${p?"next":d}
       placeholder=${l}
       list=${u||d}
-      .value=${_t(String(n))}
+      .value=${vt(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${t}-more"
       @input=${h==="input"?m:d}
@@ -849,7 +849,7 @@ length?"has-wrong":""}">
       name=${t}
       data-test=${t}
       rows=${o}
-      .value=${_t(String(n))}
+      .value=${vt(String(n))}
       aria-invalid=${r.length?"true":"false"}
       aria-describedby="${t}-more"
       @input=${c=>s(c.target.value)}></textarea>
@@ -868,7 +868,7 @@ length?"has-wrong":""}">
         aria-invalid=${a.length?"true":"false"}
         aria-describedby="${t}-more"
         @change=${r=>o(r.target.value)}>
-        ${s.map(([r,l])=>i`<option value=${r} .selected=${_t(r===n)}>${l}</option>`)}
+        ${s.map(([r,l])=>i`<option value=${r} .selected=${vt(r===n)}>${l}</option>`)}
       </select>
     </div>
     <span id="${t}-more"
@@ -882,7 +882,7 @@ length?"has-wrong":""}">
               type="radio"
               name=${t}
               value=${a}
-              .checked=${_t(a===n)}
+              .checked=${vt(a===n)}
               @change=${()=>o(a)} />
             <span>${r}</span>
           </label>`)}
@@ -913,9 +913,10 @@ let a=e.flatMap(Zi).map(({code:r})=>r);return i`<details class="wishes" data-tes
       ${Xi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
     ${Ih("codes-of-dies",a)}
-    ${Ih("codes-of-punches",n.map(({code:r})=>r))}`}var Ji,Zi,Ih,ps,Nn=$(()=>{_();hs();J();se();Ji=["tools.die",
-"tools.punch"];Zi=t=>t.shape==="multi_v"?t.openings:[t];Ih=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-ps=({tools_reason:t})=>t?i`<p class="tools-reason" data-test="tools-reason">${t}</p>`:d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function mo(t){if(!t)return"";let e=new Map;
+    ${Ih("codes-of-punches",n.map(({code:r})=>r))}`}var Ji,Zi,Ih,ps,Nn=$(()=>{_();hs();U();J();se();Ji=["tools\
+.die","tools.punch"];Zi=t=>t.shape==="multi_v"?t.openings:[t];Ih=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+ps=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
+d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function mo(t){if(!t)return"";let e=new Map;
 for(let[n,s]of qw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var zw,qw,La=$(()=>{zw=["model","handbook","your test bends"];qw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
@@ -932,9 +933,9 @@ nd_allowance_mm","allowance"]]});function Fh(t){return i`<ul class="ratings" dat
     </svg>
     <span class="rating-words">${Jw(t)}</span>
   </li>`}function Jw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
-g(mt(t)):g(At(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g(mt(n)):g(At(s));return`${a} of ${r}`}function Xw(t){let e=Math.min(t/100*Dh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Dh} 0V18" />`}
-var Dh,Yw,jh=$(()=>{_();L();G();Dh=200;Yw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+g(mt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
+g(mt(n)):g(Ot(s));return`${a} of ${r}`}function Xw(t){let e=Math.min(t/100*Dh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Dh} 0V18" />`}
+var Dh,Yw,jh=$(()=>{_();L();U();Dh=200;Yw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
 nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function us(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Zw(l,a))*o,h=Math.
 floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Qw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,M)=>h+M*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
@@ -1045,7 +1046,7 @@ limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class
 harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Jh(t.punch_depth_mm)}\
 .`}function hy({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Jh,Yh,py,Zh=$(()=>{_();Kh();U();L();pe();Jh=t=>g(w(t,{digits:2}));Yh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Jh,Yh,py,Zh=$(()=>{_();Kh();G();L();pe();Jh=t=>g(w(t,{digits:2}));Yh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
   </svg>`,py=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
@@ -1118,7 +1119,7 @@ die and punch, ${o}`})}
   </section>`:d}function vy({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
     ${t.force?.length?Qh("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
-r length",At]]):d}
+r length",Ot]]):d}
     ${t.allowance?.length?Qh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
 nce",Cn],["k_factor","K",np]]):d}
     ${e?i`<details>
@@ -1155,7 +1156,7 @@ t,{digits:2});fy=t=>i`
   ${Te(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
 `;np=t=>({text:t==null?"–":tt(t,2),unit:""});ky={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ap={};et(ap,{show:()=>Ty});async function Ty(t){t.title("Check a bend"),t.render(St("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ap={};et(ap,{show:()=>Ty});async function Ty(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
 …"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await it(C,t.signal)).items)),o={
 dies:n,punches:s},a=_a(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=xe(
@@ -1181,10 +1182,10 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
           <div class="desk-answer" data-test="answer">${M(C)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
 `${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
-"none"}, allow for ${g(Xt(C))}, ${N}.`}function M(C){let v=ro(a);return v.length?kt("One bend, all its figures",
+"none"}, allow for ${g(Xt(C))}, ${N}.`}function M(C){let v=ro(a);return v.length?xt("One bend, all its figures",
 i`Still to type: ${v.map(N=>Sy[N]).join(", ")}.`):l.error?E(C):l.answer?ep(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-St("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${ze(l.error)}
+Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${ze(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
@@ -1215,7 +1216,7 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             Choose the tools for me
           </button>`:d}`}function Ay({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
 t,{digits:2})),e??""].filter(Boolean).join(", ")}function op(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var xy,Sy,Oy,rp=$(()=>{_();U();ka();ut();
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var xy,Sy,Oy,rp=$(()=>{_();G();ka();ut();
 io();L();pe();sp();J();Bt();se();xy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],Sy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};Oy=t=>t.map(({code:e,name:n})=>[e,n])});function ip(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
@@ -1227,7 +1228,7 @@ let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,s
 await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=mp(lp);return typeof t?.name=="strin\
 g"?{code:null,step:0,etag:null,...t}:null}function mp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
 return null}}function fp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var lp,cp,Pn,Me,al,pp,up,Qe=$(()=>{U();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
+var lp,cp,Pn,Me,al,pp,up,Qe=$(()=>{G();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
 t)?`bench ${t}`:t,Me=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Pa(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
@@ -1243,7 +1244,7 @@ Ie(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,go
 let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
 addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
 r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ey,Ly,gp,rl=$(()=>{
-U();nt();bt();Ey=1e3,Ly=4e3,gp=3e3});function $p(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Ny.
+G();nt();wt();Ey=1e3,Ly=4e3,gp=3e3});function $p(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Ny.
 has(o.key)?t.next:Cy.has(o.key)?t.back:null;!a||Py(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<By)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Ry(),{signal:e})}
 function Py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
@@ -1369,7 +1370,7 @@ let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function $s(t,[e,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Da(t,e,n){let s=-n.
 punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Yy(e,n),tools:[
-t.before.ram,t.before.holder,t.before.punch].map(xt).filter(Boolean),down:s,gauge:xt(t.before.gauge),back:a}}var dl=$(
+t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var dl=$(
 ()=>{Ge()});function Fa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Rp?e:null}function In(t){
 let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Fa(t),{before:o,after:a}=Mp(n),r=s?Ap(n,
 s):go(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Da(e,n,r),
@@ -1578,7 +1579,7 @@ let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div
 max(0,r-o)/a_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
 requestAnimationFrame(a)}var a_,$o,Ga=$(()=>{_();dl();co();L();tn();Ae();a_=7e3,$o=()=>({at:"before",share:0,close:!1,
 playing:!1})});function jp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?Ct(n.said):n?.what??`${d_(t)} Something else is wron\
+"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${d_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
@@ -1590,7 +1591,7 @@ g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var bl=$(()=>{_();yn();L();G()});function Up({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var bl=$(()=>{_();yn();L();U()});function Up({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
@@ -1600,7 +1601,7 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
           </li>`)}
     </ul>`}function Va({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
 `Station ${n.number}, ${Gp(n.centre_mm)}`:""}function Gp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var za=$(()=>{_();L();G()});function qa(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var za=$(()=>{_();L();U()});function qa(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ka(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
@@ -1654,7 +1655,7 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${ps(e)}`}var Ja=$(()=>{_();vt();L();pe();G();On();Ga();Nn();bl();en();za()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=qa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+    ${ps(e)}`}var Ja=$(()=>{_();kt();L();pe();U();On();Ga();Nn();bl();en();za()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=qa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
 u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1666,13 +1667,13 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
       ${$l(t,e)}
     </header>
-    ${s} ${r.length?i`<div class="step-stop">${yt(r)}</div>`:d}
+    ${s} ${r.length?i`<div class="step-stop">${_t(r)}</div>`:d}
     <div class="step-body">
       <div class="step-way">${Wa(e,t.part.flats_mm.length)}${me(e)}</div>
       <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?yt(p):d}${Ia(t.plan,e)}
+        ${p.length?_t(p):d}${Ia(t.plan,e)}
       </section>
       <section class="step-with" aria-label="Tools">${ws(m_(t,e),0)}</section>
     </div>
@@ -1703,7 +1704,7 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var u_,m_,Xa,wl=$(()=>{_();Qe();il();G();gs();tn();en();Ae();Ja();u_=3;m_=(t,e)=>t.plan.tools.filter(
+  </nav>`}var u_,m_,Xa,wl=$(()=>{_();Qe();il();U();gs();tn();en();Ae();Ja();u_=3;m_=(t,e)=>t.plan.tools.filter(
 n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Xa=(t,e)=>i`<button
     type="button"
     class="button bench-name"
@@ -1746,7 +1747,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();U();sl();Qe();dt();wl();J();Jp=t=>yl(t,"bench-idle",Me(t.name),
+        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();G();sl();Qe();dt();wl();J();Jp=t=>yl(t,"bench-idle",Me(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
       ${nl()}`),Xp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
@@ -1773,17 +1774,17 @@ step:e.step},l=null,c=null,h=0,p=$o(),u=Pa(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e=
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
 al(e)}function f(v){s.abort(),v||al(null),eu(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),X&&(p=$o()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
-a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await wt(r.code,N=>{v.aborted||(l=N,h=0,E())},
+a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await yt(r.code,N=>{v.aborted||(l=N,h=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let M={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
 {code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=Qp(u.standing(),!!l,
 h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
-function C(v){if(!r.code)return Jp(v);if(!l)return c?Xp(r.code,c,v):St(`Opening ${W(r.code)}…`);let N=l.plan.
+function C(v){if(!r.code)return Jp(v);if(!l)return c?Xp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
 steps,X=N[r.step-1];return X?zp(l,X,v,Ka(l,X,p,E,a.signal)):r.step===N.length+1?qp(l,v):Zp(l,r.step,v)}$p(M,o),
 $t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Qt(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{U();sl();Qe();rl();vt();
-dt();bp();nt();Nt();tu();wl();Ga();Bt();Ja();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Be(i``,n);Be(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{G();sl();Qe();rl();kt();
+dt();bp();nt();Ct();tu();wl();Ga();Bt();Ja();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Be(i``,n);Be(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
     </div>`,n),clearTimeout(au),e||(au=setTimeout(s,8e3))}var au,oe=$(()=>{_()});function ru(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
@@ -1881,7 +1882,7 @@ o)}}function w_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function Bu(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
 errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Pu(t){return re(t).catch(()=>t)}var Lu,Nu,
-Ru=$(()=>{U();vt();Lt();sn();nt();Nt();Lu=6e4,Nu=t=>({part:xs(t),note:t.note,...B().name?{by:B().name}:{}})});function Du(t,{pixels:e=os(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+Ru=$(()=>{G();kt();Nt();sn();nt();Ct();Lu=6e4,Nu=t=>({part:xs(t),note:t.note,...B().name?{by:B().name}:{}})});function Du(t,{pixels:e=os(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
 l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Iu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Iu(
 t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Wu(h)*_o+Y*.4,m=Wu(p)*_o+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
@@ -1957,7 +1958,7 @@ ms();Fu();ee()});function Ts({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function cr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ms=$(()=>{_();G()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=yo(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ms=$(()=>{_();U()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=yo(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
 map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
@@ -2014,7 +2015,7 @@ box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Ln(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var ju,Uu=$(()=>{_();on();Fn();sn();hs();ar();G();Ms();ju=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
+var ju,Uu=$(()=>{_();on();Fn();sn();hs();ar();U();Ms();ju=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
 e,n]))});function Vu(t,e,n){let{box:s,unit:o}=t,a=$u(s,e),r=(l,c)=>n(Tu(t,l),c);return i`${O_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
@@ -2148,7 +2149,7 @@ p","↑ in"],["down","↓ out"]];zu=t=>t[0].toUpperCase()+t.slice(1);R_={none:"L
               name="dimension"
               data-test="dimension-${n}"
               value=${n}
-              .checked=${_t(t.dimension===n)}
+              .checked=${vt(t.dimension===n)}
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
@@ -2326,7 +2327,7 @@ ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:I(e,"wishes.margin_mm"),c
       type="checkbox"
       name=${t}
       data-test=${t}
-      .checked=${_t(n)}
+      .checked=${vt(n)}
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
@@ -2360,7 +2361,7 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         name="note"
         data-test="note"
         rows="2"
-        .value=${_t(t.note)}
+        .value=${vt(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
     ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
@@ -2378,17 +2379,17 @@ querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(
 s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Pe();L();sn();Fn();qu();J();Xu();Nn();em();om();se();
 am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function lm({dimensions:t=[]}){let e=t.filter(({error_mm:s})=>s!==null);if(!e.length)return d;let n=e[0].basis;
+place",diameter_mm:"size",die:"die",punch:"punch"}});function lm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${e.map(q_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${n}</p>`:d}`}function q_({flat:t,flat_name:e=`flat ${t}`,wanted_mm:n,
-error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
+    ${n?i`<p class="hint" data-test="sizes-basis">${s?bt(s):n}</p>`:d}`}function q_({flat:t,flat_name:e=`flat ${t}`,
+wanted_mm:n,error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
     <b>± ${g(z_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var z_,cm=$(()=>{_();L();z_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function pr(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var z_,cm=$(()=>{_();L();U();z_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function pr(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2416,7 +2417,7 @@ n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["cauti
     </ul>`:d}function Z_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
       ${t.map(({sequence:n,words:s})=>i`<li>${dm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Hn,hm,pm,ur=$(()=>{_();G();lt();cm();za();Hn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+    </ul>`:d}var Hn,hm,pm,ur=$(()=>{_();U();lt();cm();za();Hn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
 t?.alternatives);hm=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
@@ -2512,7 +2513,7 @@ if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.l
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
 A)return`Not right yet. ${nv(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var gm=$(()=>{_();on();U();L();G();jl();se()});function av({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var gm=$(()=>{_();on();G();L();U();jl();se()});function av({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2557,7 +2558,7 @@ measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as 
  and right are bent first, then front and back between them.",wm=t=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${t?dv:cv}
   </div>`});var vm={};et(vm,{show:()=>hv});async function hv(t){let e=Ys(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
-vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(St(e?"Fetching the card…":"Looking into t\
+vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
 it("punches",t.signal)]),r=await pv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=rr(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
@@ -2646,8 +2647,8 @@ was whole:"}
         </div>`),l.busy||t.ready()}p(!0);let Ao=t.query.get("order");Ao&&b(Ao)}function _m(t,e){return t?{form:yo(
 t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function pv(t,e,n){let s=ru(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{..._m(o,e),newCode:fi(),card:o,restored:!1}}var Hl,km=$(()=>{_();U();vt();dt();ut();io();oe();iu();sn();Ru();
-Ot();Pt();dt();lt();Uu();jl();ur();mm();gm();ym();Bt();se();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{..._m(o,e),newCode:fi(),card:o,restored:!1}}var Hl,km=$(()=>{_();G();kt();dt();ut();io();oe();iu();sn();Ru();
+Et();Pt();dt();lt();Uu();jl();ur();mm();gm();ym();Bt();se();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function xm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Un(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(uv)}catch(o){throw new Un(mv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
@@ -2738,7 +2739,7 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Hm,Sv,Tv,Mv,Cv,Gm=$(()=>{_();Mm();vt();dt();Lm();Dm();Pt();Nt();Oi();jm();Bt();Hm={kind:"wait",title:"\
+  </div>`}var Hm,Sv,Tv,Mv,Cv,Gm=$(()=>{_();Mm();kt();dt();Lm();Dm();Pt();Ct();Oi();jm();Bt();Hm={kind:"wait",title:"\
 Starting the camera…",words:"If the browser asks, allow it."},Sv={kind:"look",title:"Hold the label’s square\
  in the frame",words:"It opens by itself."},Tv={kind:"wrong",title:"More than one label",words:"Hold only one \
 in the frame."},Mv=2500;Cv=i`<div class="scan-frame" aria-hidden="true">
@@ -2755,17 +2756,17 @@ late:h,refused:p}),vo()}},o.signal);gt={at:a,link:r,end:o},gr(),vo()}function gr
 Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function br(){
 if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Km(t,e,n)}catch{}}var Vl,
 Bv,gt,ko,vo,wr=$(()=>{rl();Qe();Vl="flangebook.on-bench",Bv=5e3,gt=null,ko=()=>gt?{...gt.at}:null;vo=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Tt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
+dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${zl}
-  </div>`}function Mt(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
+  </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
       reaches and open it again. ${zl}
     </div>`;if(e instanceof A&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
       The code is a right one, but this shop has no card of that number. Look at the label again. ${zl}
-    </div>`;throw e}var zl,Oe=$(()=>{_();U();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+    </div>`;throw e}var zl,Oe=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2796,7 +2797,7 @@ d}
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function Ym(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(_n(t.field??"",n)):t[e]}var Xm=$(()=>{_();Ot();L();lt()});function xo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+test(t.field)&&typeof n=="number"?g(_n(t.field??"",n)):t[e]}var Xm=$(()=>{_();Et();L();lt()});function xo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
 be sent"}function Zm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2814,7 +2815,7 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
           </p>`:d}
   </section>`}function yr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Os=$(()=>{_();Ot();G();lt()});async function _r(t,e){try{Es=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function vr(t,e,{draw:n,
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Os=$(()=>{_();Et();U();lt()});async function _r(t,e){try{Es=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function vr(t,e,{draw:n,
 start:s}){let o=ko();if(o?.code===t)return Pv(o,e);if(!Es.length)return d;let a=[Qm,pp()].find(r=>Es.includes(
 r))??Es[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
     ${Es.length>1?q({name:"bench",label:"Bench",value:a,options:Es.map(r=>[r,r]),change:r=>{Qm=r,n()}}):d}
@@ -2849,7 +2850,7 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,hig
       viewBox="${o} ${-l} ${a-o} ${l-r}"
       preserveAspectRatio="xMidYMid meet"
       aria-hidden="true">
-      <path class="tool" d=${xt(s.die)} />
+      <path class="tool" d=${St(s.die)} />
       <g transform="translate(0 ${n.down})">
         ${n.tools.map(h=>x`<path class="tool" d=${h}/>`)}
       </g>
@@ -2860,7 +2861,7 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,hig
     <figcaption data-test="small-${t}">${e}</figcaption>
   </figure>`}function Wv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${eo([t.on_sheet,t.on_tool])}/>`;let[n,
 s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Ae();Gi();Ge();tf=({
-sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:xt(t),tools:[e,n,s].map(xt).filter(Boolean),down:0,gauge:xt(
+sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ls(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
     <div>
@@ -2876,14 +2877,14 @@ id}>
   </li>`}function an(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
 join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${jv(t.flange_mm)}`:s}var Dv,Fv,jv,Ns=$(()=>{
 _();yn();L();Os();Ut();Dv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Fv=(t,e)=>t?.set_angle_deg&&
-e&&le(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",jv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var nf={};et(nf,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!pt(e).whole)return ef(t,Tt(e));let n,
+e&&le(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",jv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var nf={};et(nf,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!pt(e).whole)return ef(t,Mt(e));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Gv(n,s,a,o))},a=async()=>{
 Object.assign(s,{busy:!0,fault:""}),o();try{let l=B().name?{by:B().name}:{};n=await wn(await oa(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await cn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Uv(n.part.metal),
 o(),t.ready()};$t(()=>n&&o(),t.signal),$r(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await Zs(e).catch(()=>{})??n),{signal:t.signal});try{await wt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,Mt(
+await Zs(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,At(
 e,l));return}br(),_r(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
 ()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await De())?.
 metals?.find(n=>n.code===t)?.name??t}function Gv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
@@ -2898,7 +2899,7 @@ revision}>
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
       ${Zm(t)}
-      ${r.length?i`<section class="card-stops" aria-label="Stop">${yt(r)}</section>`:d}
+      ${r.length?i`<section class="card-stops" aria-label="Stop">${_t(r)}</section>`:d}
       ${Jm(e.fresh,{...e,take:n,settings:t.settings.length})}
       ${Vv(t,r.length>0)}
       ${o.steps.length?vr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
@@ -2922,7 +2923,7 @@ revision}>
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${yt(l)}
+              ${_t(l)}
             </section>`:d}
       ${Xe(o.checks)}
       <section class="panel card-trials">
@@ -2959,14 +2960,14 @@ gauge":`gauge at ${g(w(n))}`}function Yv(t){return i`<ol class="rows" data-test=
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var qv,sf=$(()=>{_();U();vt();dt();ut();He();Lt();wr();Pt();nt();bt();L();Oe();G();ho();Xm();Os();gs();
+  </nav>`}var qv,sf=$(()=>{_();G();kt();dt();ut();He();Nt();wr();Pt();nt();wt();L();Oe();U();ho();Xm();Os();gs();
 lt();ur();tn();ql();Yl();Ae();Ns();ms();on();ee();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var lf={};et(lf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return of(t,Tt(
+d});var lf={};et(lf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return of(t,Mt(
 e));let s=$o(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ek(o,n));t.title(`${o.title||e},\
  step ${r.number}`),t.render(sk(o,r,()=>Ka(o,r,s,a,t.signal),vr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
 $r(()=>o&&Qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&tk(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),br();try{await wt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,Mt(e,r));return}_r(t.signal,()=>o&&a())}
+"keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),br();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,At(e,r));return}_r(t.signal,()=>o&&a())}
 function Qv(t,e,n){let s=ko(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
 /step/${o.number}`,{replace:!0}):n()}async function tk(t){let e=await Zs(t.code).catch(()=>{});e&&e.revision!==
 t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ve()})}function of(t,e){t.
@@ -2976,14 +2977,14 @@ let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/
 p ${e+1}`}:n.set_angle_deg===null||!ye(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
 more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function sk(t,e,n,s){let{stops:o,watch:a}=qa(
 t,e),r=e.number===t.plan.steps.length,l=af(t,e.number);return i`<article class="step" data-test="step">
-    ${Ua(t,e)} ${o.length?i`<div class="step-stop">${yt(o)}</div>`:d}
+    ${Ua(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
     <div class="step-body">
       <div class="step-way">${Wa(e,t.part.flats_mm.length)}${me(e)}</div>
       <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
-        ${a.length?yt(a):d}
+        ${a.length?_t(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
         ${Vp(t.plan,e)} ${Ia(t.plan,e)}
@@ -3000,7 +3001,7 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var ek,rf,cf=$(()=>{_();vt();dt();oe();wr();Pt();ss();nt();He();Oe();il();G();gs();lt();Ga();La();
+  </article>`}var ek,rf,cf=$(()=>{_();kt();dt();oe();wr();Pt();ss();nt();He();Oe();il();U();gs();lt();Ga();La();
 ql();en();Ae();Ja();ek=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
@@ -3064,7 +3065,7 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var uf,ff=$(()=>{_();vt();L();J();uf="Leave it if it was set as shown."});function gf(t){let e=Cs(t);return e?e.gauge_x_mm===null?dk(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var uf,ff=$(()=>{_();kt();L();J();uf="Leave it if it was set as shown."});function gf(t){let e=Cs(t);return e?e.gauge_x_mm===null?dk(e):i`<div class="set-figures" data-test="new-gauge">
       ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
     <p class="basis" data-test="gauge-basis">${$f(e.error_mm)}</p>`:d}function dk({error_mm:t,words:e,said:n,to_check:s}){
@@ -3073,7 +3074,7 @@ return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?Ct(n):e}</p>`}function $f(t){return t===null?"":Math.abs(t)<=Xl?"Flang\
+  </div>`:i`<p data-test="no-gauge">${n?bt(n):e}</p>`}function $f(t){return t===null?"":Math.abs(t)<=Xl?"Flang\
 e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function bf(t){
 let e=t?.crown;return e?i`<div class="crown" data-test="crown">
     <p>${hk(e)}</p>
@@ -3084,7 +3085,7 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var wf,yf=$(()=>{_();Sr();L();G();en();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+  </p>`}var wf,yf=$(()=>{_();Sr();L();U();en();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
  that the sheet measures.`:""});function _f(t,e,n,{again:s,keep:o}){let a=Bs(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
@@ -3123,7 +3124,7 @@ ends?` ${fk}`:""}`}function bk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p d
       </button>
     </div>
     <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var uk,mk,fk,$k,vf=$(()=>{_();yf();Ps();
-L();G();bl();lt();en();Ns();uk=(t,e)=>i`<section class="panel urgent" data-test="question">
+L();U();bl();lt();en();Ns();uk=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
   </section>`,mk=t=>i`<div class="set-figures" data-test="new-setting">
@@ -3138,17 +3139,17 @@ kept:"kept",where:a.where,words:yk(a)}),j()}catch(a){Object.assign(n,{kept:"no",
 String(a)})}s()}}function yk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
 ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var _k,vk,xf=$(()=>{He();
-Ns();Sr();Ps();bt();_k=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+Ns();Sr();Ps();wt();_k=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${an(n)}`}),vk=(t,e,n)=>Cs(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>xk});async function xk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Tt(
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>xk});async function xk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
 e));let s={typed:{...Sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=kk.
 includes((await De())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return Zl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
         </p>`);t.title(`${o.title||e}: what came out`),t.render(Sk(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
-typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await wt(e,l=>{s.sending||s.result||
-(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Zl(t,Mt(e,l))}}function Zl(t,e){t.title("No such car\
+typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await yt(e,l=>{s.sending||s.result||
+(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Zl(t,At(e,l))}}function Zl(t,e){t.title("No such car\
 d"),t.render(e),t.ready()}function Sk(t,e,n,s){let o=()=>Tk(t,e,n,s),a=()=>{let l=Mk(n);Object.assign(n,{typed:{
 ...Sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>kf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
@@ -3163,7 +3164,7 @@ t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-scr
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
 Object.keys(a).length||!r)return s(),ne(a);let l=Ek(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Zo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:pf(e,o,r),gauge:c?null:Ak(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?Ct(c.question_said):
+null?null:pf(e,o,r),gauge:c?null:Ak(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?bt(c.question_said):
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof A?c.errors:{},n.general=c instanceof Error?c.message:
 String(c)}n.sending=!1,await ns(),s(),ne(n.wrong)}function Mk({result:t,used:e}){let n=Bs(t),s=t&&(Cs(t)?.gauge_x_mm??
 t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ak(t,e,n,s){let o=qd(s);return o===
@@ -3175,8 +3176,8 @@ revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),B().name&&(a.by=B().name),a}var Sf,kk,Mf=$(()=>{_();U();vt();dt();ut();Sr();Ps();Lt();Pt();es();
-nt();bt();L();Oe();G();J();en();ff();vf();on();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
+o.note.trim()),B().name&&(a.by=B().name),a}var Sf,kk,Mf=$(()=>{_();G();kt();dt();ut();Sr();Ps();Nt();Pt();es();
+nt();wt();L();Oe();U();J();en();ff();vf();on();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
 note:"",set:"",lot:"",radius:"",thickness:""},kk=["depth","stop"]});function Of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Mo(o,o.before)}</small></legend>
         ${Af(o,"shop","In the shop",e,s)} ${Af(o,"yours",n,e,s)}
@@ -3216,10 +3217,10 @@ pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}$
     ${o.length?i`<ul class="changes">
             ${o.map(a=>i`<li>Step ${a.step} ${Nk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${Ha(s)} ${yt(s.checks,{quiet:!0})}
+    ${Ha(s)} ${_t(s.checks,{quiet:!0})}
   </div>`}function Nk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !le(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();ms();on();yn();L();G();tn()});var Pf={};et(Pf,{show:()=>Ck});async function Ck(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Tt(e));let n,
+set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();ms();on();yn();L();U();tn()});var Pf={};et(Pf,{show:()=>Ck});async function Ck(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Mt(e));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Pk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>T("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
@@ -3228,9 +3229,9 @@ null,o(),!!s.open){try{let{body:h}=await T("GET",`/cards/${e}/revisions/${c}`,{s
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
 await Bk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 A&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
-h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await wt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
+h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await yt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await cn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||Bf(t,Mt(e,c))}}function Bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Bk(t,e){
+t.signal.aborted||Bf(t,At(e,c))}}function Bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Bk(t,e){
 let n=await we(t.code);return oa(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...B().name?
 {by:B().name}:{}})}function Pk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
@@ -3288,11 +3289,11 @@ i`<ol class="rows trials" data-test="trials">
       ${[...t.trials].reverse().map(n=>Ls(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Rf=$(
-()=>{_();U();vt();dt();oe();Lt();nt();bt();Oe();G();lt();Lf();Cf();Ns();Ut()});var Wf={};et(Wf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return If(t,Tt(e));let n,
+()=>{_();G();kt();dt();oe();Nt();nt();wt();Oe();U();lt();Lf();Cf();Ns();Ut()});var Wf={};et(Wf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return If(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
 e`),t.render(jk(n,s,{draw:o,save:()=>Fk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
-d?":null);try{await wt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),t.ready())},t.signal)}catch(a){t.signal.aborted||If(t,Mt(e,a))}}function If(t,e){t.title("No such card"),t.
+d?":null);try{await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
+o(),t.ready())},t.signal)}catch(a){t.signal.aborted||If(t,At(e,a))}}function If(t,e){t.title("No such card"),t.
 render(e),t.ready()}async function Fk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ne(e.wrong);
@@ -3323,7 +3324,7 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Df=$(()=>{_();vt();dt();U();He();oe();Pt();ss();bt();Oe();lt();J();Os()});var jf={};et(jf,{show:()=>Hk});async function Hk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Tt(e));let n,
+  </form>`}var Df=$(()=>{_();kt();dt();G();He();oe();Pt();ss();wt();Oe();lt();J();Os()});var jf={};et(jf,{show:()=>Hk});async function Hk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
 t.render(Uk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Bo(s.proposal.
@@ -3331,8 +3332,8 @@ id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await je(n,xd(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(yr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
-name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await wt(e,async h=>a(
-await xi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,Mt(e,h))}}function Ff(t,e){t.title("No\
+name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
+await xi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,At(e,h))}}function Ff(t,e){t.title("No\
  such card"),t.render(e),t.ready()}function Uk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
@@ -3370,7 +3371,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Hf=$(()=>{_();ts();vt();dt();He();oe();Lt();bt();Oe();Os();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=ex(n.checks);return i`<article
+    </div>`}var Hf=$(()=>{_();ts();kt();dt();He();oe();Nt();wt();Oe();Os();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=ex(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
     ${zk(t,e)}
@@ -3506,7 +3507,7 @@ return i`<div class="remarks" data-test="sheet-remarks">
 ...new Set(t.map(({numbers:a})=>ia(_n(o,a[o]))))].join(" / ")).trim()}function ax(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
 d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Mr,Gf,nx,rx,Vf=$(()=>{_();ms();
-on();ee();Yl();vt();L();pe();G();On();gs();tn();za();Ae();Ut();Mr=t=>g({text:H(t),unit:P()});Gf=[["stop","Stop"],
+on();ee();Yl();kt();L();pe();U();On();gs();tn();za();Ae();Ut();Mr=t=>g({text:H(t),unit:P()});Gf=[["stop","Stop"],
 ["caution","Caution"],["unknown","Unknown"],["note","Note"]];nx=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
 Math.floor(t/26)+1));rx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Ne({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Is(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
@@ -3516,15 +3517,15 @@ print()}>
     <div class="paper ${B().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var Or=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>ix});async function ix(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Tt(e));let n,
+  </div>`}var Or=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>ix});async function ix(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Mt(e));let n,
 s=[],o=async()=>{s=(await De())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Rs(a)}${Is("Print the card")}</div>
         ${Ar(Uf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
-nc",o,{signal:t.signal}),await o();try{await wt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-zf(t,Mt(e,r))}}function zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Kf=$(()=>{_();vt();dt();ut();
-nt();Oe();Vf();Or()});var Xf={};et(Xf,{show:()=>lx});async function lx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Tt(e));let n=B().
+nc",o,{signal:t.signal}),await o();try{await yt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
+zf(t,At(e,r))}}function zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Kf=$(()=>{_();kt();dt();ut();
+nt();Oe();Vf();Or()});var Xf={};et(Xf,{show:()=>lx});async function lx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Mt(e));let n=B().
 units,s=Yf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3544,7 +3545,7 @@ title}</a></p>
           class="label-print ${s.print}"
           src=${Er(e,s.size,n,"svg")}
           alt=""
-          hidden />`)}try{await wt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Jf(t,Mt(e,l))}}
+          hidden />`)}try{await yt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Jf(t,At(e,l))}}
 function cx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
@@ -3576,10 +3577,10 @@ function cx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
         >PNG</a
       >
     </div>
-  </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Er,Zf=$(()=>{_();vt();dt();
+  </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Er,Zf=$(()=>{_();kt();dt();
 nt();Oe();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];Er=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>hx});async function hx(t){t.title("Labels on a sheet"),t.render(St("Fetching the car\
-ds…"));let e=(await ux(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(kt("No cards yet",R("c\
+ 50 mm, for a shelf or a door",print:"large"}];Er=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>hx});async function hx(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await ux(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",R("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=B().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:B().paper,units:o,skip:a.trim()||"0",page:String(
@@ -3658,7 +3659,7 @@ paper.toLowerCase()}">
     </figcaption>
   </figure>`}async function ux(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
 length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Le().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var dx,tg=$(()=>{_();U();nt();Nt();J();lt();Or();Bt();
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var dx,tg=$(()=>{_();G();nt();Ct();J();lt();Or();Bt();
 dx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
@@ -3675,7 +3676,7 @@ dx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i
           ${t.dies.map(e=>i`<th scope="col" data-test="die-${e.code}">
                 V ${H(e.v_opening_mm)}<span class="sub">${e.code}</span>
                 <span class="sub"
-                  >${e.rating_kn_per_m===null?"rating ?":g(At(e.rating_kn_per_m))}</span
+                  >${e.rating_kn_per_m===null?"rating ?":g(Ot(e.rating_kn_per_m))}</span
                 >
               </th>`)}
         </tr>
@@ -3706,7 +3707,7 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,fx(t))}</span
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
     </td>`}function fx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function gx(){let t=At(0).unit;return i`<ul class="chart-legend">
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function gx(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3715,8 +3716,8 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,fx(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var ng=$(()=>{_();ee();L();pe();G();Ut()});var sg={};et(sg,{show:()=>$x});async function $x(t){t.title("Wall chart"),t.render(St("Working out the chart…"));
-let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(kt("No metals yet",i`A chart needs one. ${R(
+  </ul>`}var ng=$(()=>{_();ee();L();pe();U();Ut()});var sg={};et(sg,{show:()=>$x});async function $x(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${R(
 rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
@@ -3729,8 +3730,8 @@ trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(
           ${Rs(h)} ${Is("Print the chart")}
         </div>
         ${a?ze(a):d}
-        ${o?Ar(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:St("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var og=$(()=>{_();U();ut();nt();L();ng();J();lt();Or();Bt();io()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${o?Ar(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
+signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Or();Bt();io()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
@@ -3762,7 +3763,7 @@ r+2*Nr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Nr+(a-u)*r;return i`<figure>
       ${yx(n,o,h(0),l)}
       <path
         class="tool"
-        d=${xt(e)}
+        d=${St(e)}
         transform="translate(${c} ${Nr+a*r}) scale(${r})" />
       ${_x(h(n),h(o),l-16,Lr(o-n))}
       ${vx(p(s),p(a),h(o)+16,Lr(a-s))}
@@ -3775,7 +3776,7 @@ let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Cr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Yd(
 e,2)} aria-hidden="true">
-    <path class="tool" d=${xt(t)} />
+    <path class="tool" d=${St(t)} />
   </svg>`:d}function Br(t){let e=t.filter(n=>n?.length);return e.length?Jt(e):[0,0,1,1]}var tc,Nr,Lr,Pr=$(()=>{
 _();L();Ge();ee();tc=360,Nr=50;Lr=t=>g({text:H(t),unit:P()})});function lg(t,e){let n=Br(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
@@ -3856,7 +3857,7 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var xx,hg=$(()=>{_();Qe();ut();L();rg();G();lt();cg();xx=({code:t,name:e})=>i`<li>
+    </section>`)}var xx,hg=$(()=>{_();Qe();ut();L();rg();U();lt();cg();xx=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
@@ -3870,7 +3871,7 @@ try{if(a.size>Mx)throw new Error("The file is over 2 MB. Save the tool's outline
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof A&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
 n()}return{state:o,choose:l,set:c}}function Ax(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var pg,Mx,mg=$(()=>{U();pg={units:"",layer:"",
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var pg,Mx,mg=$(()=>{G();pg={units:"",layer:"",
 origin:"rule",point:"",turn_deg:"0",mirror:"no"},Mx=2e6});async function Ws(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
@@ -3885,7 +3886,7 @@ Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,
 clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ug(b,{signal:e,show:a,
 took:E=>f(y,E)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
 ""&&l("height_mm",z(M)),l(b,_h(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Rr=$(()=>{U();ut();ke();mg();Pt();L();Ms();J()});function Wr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Lx(t,a)},signal:r})).
+o()),takeOut:()=>c(null)}}var Rr=$(()=>{G();ut();ke();mg();Pt();L();Ms();J()});function Wr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Lx(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=fg(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
 null;e({parts:s,checks:Ex(a),wrong:r?Nx(r):[],fault:l})},n);return a=>{Ox(t,a)&&o(a)}}function Ox(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ye(n).filter(({type:s,blank:o,when:a})=>[
@@ -3894,7 +3895,7 @@ e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function
 return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Lx(t,e){
 return t==="press"?bn(e):{...bn(e),code:e.code||"new"}}function Nx(t){if(!(t instanceof A))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Ir,Ex,nc=$(()=>{U();ut();ke();io();Ir=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
+e:[t.message]}var Ir,Ex,nc=$(()=>{G();ut();ke();io();Ir=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
 fault:null});Ex=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Dr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Fr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -3918,7 +3919,7 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Ds,
-jr=$(()=>{_();ut();Ot();J();Ds=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+jr=$(()=>{_();ut();Et();J();Ds=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${e}</fieldset>`});function $g(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -3932,7 +3933,7 @@ jr=$(()=>{_();ut();Ot();J();Ds=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
-  </section>`}var gg,bg=$(()=>{_();U();L();gg=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function vg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
+  </section>`}var gg,bg=$(()=>{_();G();L();gg=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function vg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
 p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${q({...p(m,
 f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -3973,7 +3974,7 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
 t.found=(await T("POST","/press/strip-test",{body:Px(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
 {},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Px(t){let e={metal:t.metal,die:t.die,
 punch:t.punch};for(let[n]of _g)e[n]=Q(t[n]??"");for(let[n]of yg)e[n]=So(t[n]??"");return e}var wg,yg,_g,kg=$(()=>{
-_();U();Ps();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],["midd\
+_();G();Ps();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],["midd\
 le_deg","Middle"],["right_deg","Right"]],_g=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
 "Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
 end","To the middle of the strip, left and right alike."]]});function Hr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Jt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
@@ -4057,7 +4058,7 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
           name="up"
           value=${c}
           data-test="up-${c}"
-          .checked=${_t(o===String(c))}
+          .checked=${vt(o===String(c))}
           @change=${r} />
         drawn up</label
       >
@@ -4092,7 +4093,7 @@ wrong:s}):Vx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],r
   </div>`}function Gx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
     ${t?.fault?Hr(t.fault):t?.parts.length?i`<div class="outlines">${ig(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
-    ${t?yt(t.checks,{quiet:!0}):d}
+    ${t?_t(t.checks,{quiet:!0}):d}
   </div>`}function Vx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
 if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Eg(t,q({name:r,label:l,value:e,options:b,
 change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Tg(r,a(t.dxf,r)):d;return zx(t,e,i`${b}${qx(t,e,n,
@@ -4108,9 +4109,9 @@ th","lengths","points"].includes(t)?P():e}function qx(t,e,n,s){let{name:o,label:
 name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Lg(t),lines:l==="points"?7:2})}function Kx({type:t,hint:e=""},n){
 return t==="rating"&&!n.trim()?`${e} ${wh}`:e}function Yx(t,e){if(B().units==="inch")return" Short tons, of 20\
 00 lb; metric ones with a t.";let n=to(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
-n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):At(s))}.`}function Jx(t,e){let n=t.split(/[,;\n]/).filter(
+n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function Jx(t,e){let n=t.split(/[,;\n]/).filter(
 s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Eg,ic=$(()=>{_();ac();Pr();nt();Wi();
-L();G();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
+L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is learned again from the next piece
@@ -4159,7 +4160,7 @@ holder:s}}))}
         </form>
         ${e&&M.kept?vg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
         ${e&&M.kept?Ng(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Pg=$(()=>{_();ut();ke();Rr();oe();nc();Ot();Pt();Ms();jr();bg();Nn();kg();ic();Cg()});function Ig(t,e,n,s){let{angles:o,wrong:a}=To(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
+var Pg=$(()=>{_();ut();ke();Rr();oe();nc();Et();Pt();Ms();jr();bg();Nn();kg();ic();Cg()});function Ig(t,e,n,s){let{angles:o,wrong:a}=To(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?Qx(s.set,a):n.set_angle_deg;for(let[u,m]of Zx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),B().name&&(p.by=B().name),{body:p,wrong:a}}function Qx(t,e){
@@ -4363,7 +4364,7 @@ t if it was set as shown."})}
   </form>`}function a$({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${t.said.map(h=>i`<p>${Ct(h)}</p>`)}
+      ${t.said.map(h=>i`<p>${bt(h)}</p>`)}
     </div>
     ${r?d:i`<section class="panel urgent" data-test="teaches-nothing">
             <p>${k("caution")} <b>Kept, but it does not count.</b> ${no(c)}</p>
@@ -4395,16 +4396,16 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var o0,Xg,a0,Qg,t$,e$,r0,r$=$(()=>{_();co();Hg();L();pe();J();ho();G();On();lc();en();se();o0=[["c\
+    </div>`}var o0,Xg,a0,Qg,t$,e$,r0,r$=$(()=>{_();co();Hg();L();pe();J();ho();U();On();lc();en();se();o0=[["c\
 hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Xg=300,a0=102,Qg=t=>i`<ol class="stages" aria-label="Stages">
     ${o0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,t$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,e$=t=>e=>{e.preventDefault(),
 t()};r0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
-      <span class="more">${n.map(Ct).join("; ")}</span>
+      <span class="more">${n.map(bt).join("; ")}</span>
     </a>
-  </li>`});var i$={};et(i$,{show:()=>l0});async function l0(t){t.title("Test bend"),t.render(St("Looking into the crib…"));
+  </li>`});var i$={};et(i$,{show:()=>l0});async function l0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=_a(t.query);
 o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Gr},bend:null,
 answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Rg(a.typed)?"Leave without keepin\
@@ -4427,7 +4428,7 @@ places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assig
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
 signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},c0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
 function c0(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var i0,l$=$(()=>{_();U();ka();ut();Lt();Pt();nt();bt();Wg();L();J();Bt();
+ed stays here: try again.":String(t)}var i0,l$=$(()=>{_();G();ka();ut();Nt();Pt();nt();wt();Wg();L();J();Bt();
 r$();i0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
 ch as 90."]}});function c$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
@@ -4437,7 +4438,7 @@ t.apart)}>
     </h2>
     ${n?h0(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
-    ${t.said.map(a=>i`<p>${Ct(a)}</p>`)}
+    ${t.said.map(a=>i`<p>${bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
               <a class="button" data-test="to-strip" href=${p0(o)}>Bend this strip</a>
             </p>`):d}
@@ -4449,10 +4450,10 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var d0,p0,d$=$(()=>{_();L();G();lt();d0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+  </p>`}var d0,p0,d$=$(()=>{_();L();U();lt();d0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
 p0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var h$={};et(h$,{show:()=>u0});async function u0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
-title("No such metal"),t.render(kt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
+title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([T("GET",`/learned?${n}`,{signal:t.signal}),T("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
@@ -4477,7 +4478,7 @@ A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
                     ${a.evidence.map(h=>$0(h,a.busy,l))}
                   </ul>
                 </section>
-              </div>`:kt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
+              </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
                 cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function f0(t,e){let n=m0[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
 o).join(", ")}.`:n}function g0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
@@ -4486,7 +4487,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
           ${g(w(e,{digits:2}))} over V
           ${g(w(n))}${s?i` <small>lot ${s}</small>`:d}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Ct(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${bt(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${tt(o.nominal,2)} times</b> as much as expected
                 (${tt(o.low,2)} to ${tt(o.high,2)}).
@@ -4522,9 +4523,9 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
           </button>`))}
     </div>
   </li>`}function b0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var m0,p$=$(()=>{_();U();ut();oe();nt();bt();
-L();G();lc();lt();d$();Bt();Ut();m0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>w0});async function w0(t){let e=ta(t.params.kind);if(!e)return t.title("Not here"),t.
-render(kt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=We[e];
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var m0,p$=$(()=>{_();G();ut();oe();nt();wt();
+L();U();lc();lt();d$();Bt();Ut();m0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>w0});async function w0(t){let e=ta(t.params.kind);if(!e)return t.title("Not here"),t.
+render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=We[e];
 t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Br(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
@@ -4536,14 +4537,14 @@ t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Br(a.map(c=>c.outline_mm))
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
               ${a.map(c=>e==="metals"?x0(c):y0(e,c,l))}
-            </ul>`:kt(`No ${o} yet`,R(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+            </ul>`:xt(`No ${o} yet`,R(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
  what lies in the rack."))}`),t.ready()}function y0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
       <span class="thumb">${Cr(e.outline_mm,n)}</span>
       <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${_0(e)}</span>
       <span class="fact"><span class="what">Place</span>${Fe(e)}</span>
       <span class="fact"
-        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(At(e.rating_kn_per_m))}</span
+        ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
@@ -4562,13 +4563,13 @@ d}`}function x0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var v0,m$=$(()=>{_();ut();L();G();lt();Bt();Pr();v0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var v0,m$=$(()=>{_();ut();L();U();lt();Bt();Pr();v0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(rt[t])?ea:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Cd(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,f$=$(()=>{ut();oe();Ot();Pt();cc="+"});async function g$(t,e){let n=await Ws({...e,blank:{poisson:.3},boxes:S0,toDraft:o=>({code:o.code??"",...vh(o)}),
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,f$=$(()=>{ut();oe();Et();Pt();cc="+"});async function g$(t,e){let n=await Ws({...e,blank:{poisson:.3},boxes:S0,toDraft:o=>({code:o.code??"",...vh(o)}),
 fromDraft:o=>({...kh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
-"No such metal"),t.render(kt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
+"No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${e.isNew?"New metal":i`${e.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
@@ -4615,16 +4616,16 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
       ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:dh.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var hc,S0,$$=$(()=>{_();ke();ut();Rr();Li();jr();Ms();G();J();lt();Bt();hc=[["low","Low"],["nom\
+  </fieldset>`}var hc,S0,$$=$(()=>{_();ke();ut();Rr();Li();jr();Ms();U();J();lt();Bt();hc=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],S0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...rs,...Sn.flatMap(({name:t,label:e})=>[...hc,["source","s\
 ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Sn]});var b$={};et(b$,{show:()=>A0});async function A0(t){let e=ta(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
-(t.title(`New ${We[e].one}`),t.render(aa(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):O0(t,e):(t.render(kt("N\
+(t.title(`New ${We[e].one}`),t.render(aa(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):O0(t,e):(t.render(xt("N\
 o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function O0(t,e){let n=We[e],s=dc(
 e,t),o=ht(rt[e]),a=null,r=await Ws({...s,blank:M0[e],boxes:[{name:"code",label:"Code"},...Ye(e)],toDraft:c=>({
 code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Wr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
-t.render(kt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
+t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
 t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Ir(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
@@ -4637,7 +4638,7 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
           ${Ds(rt[e],Ur({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Dr(
 r,s):d}))}
           ${Fr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var M0,w$=$(()=>{_();ut();ke();Rr();f$();nc();Ot();Ms();jr();lt();Bt();ic();$$();
+        </form>`)}l(),t.ready()}var M0,w$=$(()=>{_();ut();ke();Rr();f$();nc();Et();Ms();jr();lt();Bt();ic();$$();
 M0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var v$={};et(v$,{show:()=>L0});async function L0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(C0(n,o)),o=N0(n,s,
@@ -4717,8 +4718,8 @@ role,options:y$,change:s=>e.setRole(n,s)})}
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var E0,y$,B0,_$,W0,k$=$(()=>{_();U();hn();
-G();J();Ut();E0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);B0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var E0,y$,B0,_$,W0,k$=$(()=>{_();G();hn();
+U();J();Ut();E0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);B0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4731,7 +4732,7 @@ G();J();Ut();E0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);B0=()=>i`<s
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var S$={};et(S$,{show:()=>D0});async function D0(t){t.title("Pair this device"),t.render(St("Asking the shop…"));
+</p>`});var S$={};et(S$,{show:()=>D0});async function D0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
 let e={me:null,code:F0(),name:B().name,fault:"",asking:!1,waits:0},n=()=>t.render(j0(e,n));e.me=await dn(t.signal).
 catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function F0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
@@ -4785,7 +4786,7 @@ s,hint:"The owner sees this name in the list."})}
   </div>`}async function U0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await sd()}async function G0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await nd(t.
 code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:jo(n)}),e()}}var x$,T$=$(()=>{_();hn();Lt();Pt();nt();bt();G();J();pc();Bt();x$={revoked:"T\
+t,{asking:!1,fault:jo(n)}),e()}}var x$,T$=$(()=>{_();hn();Nt();Pt();nt();wt();U();J();pc();Bt();x$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function M$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
@@ -4794,7 +4795,7 @@ async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:
 o,"application/json",n,V0)).body}catch(p){if(n.aborted)return;s.wrong=q0(p)}s.busy="",t(),s.told?.imported&&e()}}
 return{state:s,choose:a,take:r}}function q0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
 t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var V0,
-z0,A$=$(()=>{U();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+z0,A$=$(()=>{G();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4848,7 +4849,7 @@ z0,A$=$(()=>{U();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name
               @click=${()=>X0(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var K0,O$,Y0,E$,X0,Z0,N$=$(()=>{_();G();Ut();K0=[["press","Press"],["tools","Tools"],["metals","Meta\
+  </div>`}var K0,O$,Y0,E$,X0,Z0,N$=$(()=>{_();U();Ut();K0=[["press","Press"],["tools","Tools"],["metals","Meta\
 ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],O$=8;Y0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
@@ -4910,11 +4911,11 @@ copy yet")}function oS(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var Q0,sS,B$=$(()=>{_();U();A$();bt();G();N$();Ut();Q0={night:"by itself","by-hand":"by hand",replaced:"\
+  </section>`}var Q0,sS,B$=$(()=>{_();G();A$();wt();U();N$();Ut();Q0={night:"by itself","by-hand":"by hand",replaced:"\
 before it was replaced"};sS=t=>`${(t/1e6).toFixed(1)} MB`});async function P$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
 {body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await je(h,Xo(
-Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Do(e)}var R$=$(()=>{U();
-ts();He();Nt()});function I$(t){return t.length?i`<section class="panel" data-test="lost">
+Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Do(e)}var R$=$(()=>{G();
+ts();He();Ct()});function I$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
@@ -4937,7 +4938,7 @@ ts();He();Nt()});function I$(t){return t.length?i`<section class="panel" data-te
     </ul>
   </section>`:d}async function aS(t){try{await P$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
 e))}}async function rS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await Do(t.code),await ns())}var W$=$(()=>{_();dt();oe();R$();Nt();bt();lt()});var j$={};et(j$,{show:()=>iS});async function iS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+ copy.`)&&(await Do(t.code),await ns())}var W$=$(()=>{_();dt();oe();R$();Ct();wt();lt()});var j$={};et(j$,{show:()=>iS});async function iS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Le().catch(()=>[]),Dt().catch(()=>[]),Wo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
@@ -5031,12 +5032,12 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var D$,H$=$(
-()=>{_();U();hn();dt();Lt();Ot();nt();Nt();bt();G();J();pc();Os();W$();Ns();Ut();D$={title:"title",note:"note",
+()=>{_();G();hn();dt();Nt();Et();nt();Ct();wt();U();J();pc();Os();W$();Ns();Ut();D$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function ye(t){let e=ua(t.split("?")[0])?.route.needs;return!e||ht(e)}function ua(t){let e=t.split("/").filter(
 Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of U$){let s=fS(n.path.split("/").filter(Boolean),e);
 if(s)return{route:n,params:s}}}function fS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=Ys(n.code)),n}var U$,rh,ss=$(()=>{dt();Ot();U$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(ch(),lh))},
+code&&(n.code=Ys(n.code)),n}var U$,rh,ss=$(()=>{dt();Et();U$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(ch(),lh))},
 {name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(rp(),ap))},{name:"bench",path:"\
 /bench",floor:!0,load:()=>Promise.resolve().then(()=>(ou(),su))},{name:"part",path:"/part",needs:"parts.plan",
 load:()=>Promise.resolve().then(()=>(km(),vm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Gm(),Um))},
@@ -5080,13 +5081,13 @@ i`<div class="masthead">
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var gS,$S,bS,Ai=$(()=>{_();hn();ss();es();Ee();bt();gS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var gS,$S,bS,Ai=$(()=>{_();hn();ss();es();Ee();wt();gS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];$S=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,bS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});hn();Ai();Pt();nt();bt();oe();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+      </p>`});hn();Ai();Pt();nt();wt();oe();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
 js");t.waiting&&G$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
 atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&G$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.

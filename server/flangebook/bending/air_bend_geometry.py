@@ -80,10 +80,11 @@ def punch_depth_mm(
     radii = inside_radius_mm + thickness_mm + shoulder_radius_mm
     if loaded_angle_deg == 0.0 or x_c < radii * sin(theta):
         raise RangeError(
-            f"With an inside radius of {inside_radius_mm:.3g} mm the sheet fills a V of "
-            f"{v_opening_mm:.3g} mm before it reaches {loaded_angle_deg:.3g} degrees.",
+            "With an inside radius of {radius_mm} the sheet fills a V of {v_mm} before it reaches "
+            "{angle_deg}.",
             "v_opening_mm",
             "Use a wider V or a punch with a smaller tip.",
+            {"radius_mm": inside_radius_mm, "v_mm": v_opening_mm, "angle_deg": loaded_angle_deg},
         )
     return x_c * tan(theta) - radii * (1.0 / cos(theta) - 1.0)
 
@@ -122,10 +123,11 @@ def angle_at_depth(
     # Where the radii fill the V there is a deepest point; the root beyond it is no bend.
     if radii > reach or (radii > x_c and depth_mm > radii):
         raise RangeError(
-            f"The sheet cannot follow the punch {depth_mm:.3g} mm into a V of "
-            f"{v_opening_mm:.3g} mm with an inside radius of {inside_radius_mm:.3g} mm.",
+            "The sheet cannot follow the punch {depth_mm} into a V of {v_mm} with an inside radius "
+            "of {radius_mm}.",
             "punch_depth_mm",
             "Use a wider V or less depth.",
+            {"depth_mm": depth_mm, "v_mm": v_opening_mm, "radius_mm": inside_radius_mm},
         )
     theta = atan2(x_c, radii - depth_mm) - acos(radii / reach)
     return 180.0 - 2.0 * degrees(theta)
@@ -222,8 +224,9 @@ def edge_rate_mm_per_mm(
     slack = x_c - (inside_radius_mm + thickness_mm + shoulder_radius_mm) * sin(theta)
     if slack <= 0.0:
         raise RangeError(
-            f"The sheet fills a V of {v_opening_mm:.3g} mm at {loaded_angle_deg:.3g} degrees.",
+            "The sheet fills a V of {v_mm} at {angle_deg}.",
             "v_opening_mm",
             "Use a wider V.",
+            {"v_mm": v_opening_mm, "angle_deg": loaded_angle_deg},
         )
     return edge_mm * cos(theta) ** 2 / slack

@@ -308,7 +308,7 @@ def _check_section(box: Box, pair: Pair, section: Part) -> None:
         check_part(section)
     except (InputError, NotAPartError) as error:
         error.where = place_of(box, pair, error.where)
-        error.what = renamed(box, pair, error.what)
+        error.template = renamed(box, pair, error.template)
         raise
 
 

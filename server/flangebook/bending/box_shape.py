@@ -34,6 +34,7 @@ from flangebook.bending.box import (
 )
 from flangebook.bending.box_pieces import Piece, pieces, reach
 from flangebook.bending.box_relief import corner_gap_mm, relief_hole_faa_mm
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import NotAPartError
 from flangebook.bending.part import Part
 from flangebook.bending.ring import mirrored, moved
@@ -87,7 +88,7 @@ class BoxShape:
 
     base_mm: straight of the base by pair [mm]. sections: by pair, those that are there.
     ends: by side and the neighbour at that end. relief_mm: diameter or side of the cut-out,
-    0 for none. gap_mm: of closed corners. meetings: what still runs into one another, in words.
+    0 for none. gap_mm: of closed corners. meetings: what still runs into one another.
     """
 
     box: Box
@@ -96,7 +97,7 @@ class BoxShape:
     ends: Mapping[tuple[SideName, SideName], End]
     relief_mm: float
     gap_mm: float
-    meetings: tuple[str, ...]
+    meetings: tuple[Sentence, ...]
 
     def along_mm(self, side: SideName, flat: int, *, arc: bool = False) -> tuple[float, float]:
         """From where to where a flat (from 1), or the arc before it, runs along its bend line,
@@ -158,7 +159,7 @@ def box_shape(box: Box, sections: Mapping[Pair, Section]) -> BoxShape:
     relief = _relief_mm(box, sections)
     gap = box.gap_mm if box.gap_mm is not None else corner_gap_mm(box.thickness_mm)
     ends: dict[tuple[SideName, SideName], End] = {}
-    meetings: list[str] = []
+    meetings: list[Sentence] = []
     for corner_of in CORNERS:
         one, two = corner_of if box.first_pair == "left-right" else corner_of[::-1]
         corner = _Corner.of(box, sections, base, (one, two), relief, gap)
@@ -225,12 +226,12 @@ class _Corner:
         cut = relief_mm / 2.0 if both else 0.0
         return cls(box, names, there[0], there[1], base_mm, cut, gap_mm)
 
-    def ends(self) -> tuple[End, End, list[str]]:
+    def ends(self) -> tuple[End, End, list[Sentence]]:
         """Ends of the first side's and of the second side's flats, and what still meets."""
         counts = [len(side.flats_mm) if (side := self.box.side(n)) else 0 for n in self.names]
         wanted = self._wanted()
         one, two = ([w] * n for w, n in zip(wanted, counts, strict=True))
-        met: list[str] = []
+        met: list[Sentence] = []
         if self.first is not None and self.second is not None:
             fixed = self._standing(self.first, self.names[0])
             swept = self._swept(self.second, self.names[1])
@@ -369,7 +370,7 @@ class _Corner:
         two: Sequence[float],
         fixed: Sequence[Piece],
         swept: Sequence[Piece],
-    ) -> list[str]:
+    ) -> list[Sentence]:
         """What still runs into one another with these ends."""
         found: dict[tuple[int, int], float] = {}
         for piece in swept:
@@ -380,8 +381,11 @@ class _Corner:
                     key = (other.flat, piece.flat)
                     found[key] = max(found.get(key, 0.0), far - start)
         return [
-            f"{self.names[0]} flat {a} and {self.names[1]} flat {b} run into one another at their "
-            f"corner by up to {deep:.1f} mm"
+            Sentence(
+                f"{self.names[0]} flat {a} and {self.names[1]} flat {b} run into one another at "
+                "their corner by up to {deep_mm}",
+                {"deep_mm": deep},
+            )
             for (a, b), deep in found.items()
         ]
 

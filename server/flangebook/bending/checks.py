@@ -27,6 +27,26 @@ class Sentence:
         return fill(self.template, self.numbers)
 
 
+def joined(*parts: Sentence | str) -> Sentence:
+    """One sentence of several in a row; numbers of one name that differ are named apart.
+
+    >>> one = joined("V of ", Sentence("{v_mm}", {"v_mm": 8.0}), ", not ",
+    ...              Sentence("{v_mm}.", {"v_mm": 12.0}))
+    >>> one.template, one.words
+    ('V of {v_mm}, not {n3_v_mm}.', 'V of 8 mm, not 12 mm.')
+    """
+    template, numbers = "", dict[str, float]()
+    for i, part in enumerate(parts):
+        one = Sentence(part) if isinstance(part, str) else part
+        words = one.template
+        for name, value in one.numbers.items():
+            own = name if numbers.get(name, value) == value else f"n{i}_{name}"
+            numbers[own] = value
+            words = words.replace(f"{{{name}}}", f"{{{own}}}")
+        template += words
+    return Sentence(template, numbers)
+
+
 @dataclass(frozen=True, slots=True)
 class Check:
     """One finding.
@@ -52,6 +72,11 @@ class Check:
     def words(self) -> str:
         """The words with the numbers filled in, metric."""
         return fill(self.template, self.numbers)
+
+    @property
+    def said(self) -> Sentence:
+        """What it says, its numbers apart."""
+        return Sentence(self.template, self.numbers)
 
     @property
     def whole(self) -> Sentence:

@@ -13,6 +13,10 @@ sentence only when shown.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
+from flangebook.bending.checks import fill
+
 Lines = tuple[tuple[tuple[float, float], ...], ...]
 
 
@@ -22,13 +26,32 @@ class FlangebookError(Exception):
     what: what was wrong, in the user's words.
     where: the field or place, dotted from the outside in ("bends.2.included_angle_deg").
     right: what would be right.
+    numbers: figures by name that stand in what and right as ``{name_mm}``, as a finding has them,
+        so that a screen may show them in the reader's own units.
     """
 
-    def __init__(self, what: str, where: str = "", right: str = "") -> None:
-        super().__init__(what, where, right)
-        self.what = what
+    def __init__(
+        self,
+        what: str,
+        where: str = "",
+        right: str = "",
+        numbers: Mapping[str, float] | None = None,
+    ) -> None:
+        super().__init__(what, where, right, *([numbers] if numbers else []))
+        self.template = what
         self.where = where
-        self.right = right
+        self.do = right
+        self.numbers = numbers or {}
+
+    @property
+    def what(self) -> str:
+        """What was wrong, metric."""
+        return fill(self.template, self.numbers)
+
+    @property
+    def right(self) -> str:
+        """What would be right, metric."""
+        return fill(self.do, self.numbers)
 
     def __str__(self) -> str:
         place = f"{self.where}: " if self.where else ""

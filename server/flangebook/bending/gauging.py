@@ -18,6 +18,7 @@ from functools import cmp_to_key
 
 import numpy as np
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.faces import Against
 from flangebook.bending.ordering.draw_back import reach_through_bend
 from flangebook.bending.ordering.finger_place import (
@@ -62,7 +63,7 @@ class Gauge:
     x_mm: from the tools' centre line to the finger's face [mm]. r_mm: height of the contact
     above the die's top face [mm]. contact: that point, on the sheet's outline.
     end: which end of the part is at the gauge. reachable: the finger can stand there;
-    reason: in words, why or why not. bends_between: finished bends between the contact and
+    reason: why or why not. bends_between: finished bends between the contact and
     the active bend; each adds its own error. finger_bottom_mm: lower edge of the finger [mm].
     rounded: the contact lies on the round of a bend, less sure than a flat face.
     draw_back_mm: how far the finger must draw back during the bend [mm], a clearance included.
@@ -73,7 +74,7 @@ class Gauge:
     end: End
     against: Against
     reachable: bool
-    reason: str
+    reason: Sentence
     contact: Point
     bends_between: int = 0
     finger_bottom_mm: float = 0.0
@@ -181,23 +182,27 @@ def _gauge(place: Floats, ring: Ring, end: End, press: Press) -> Gauge:
             x, r = met[0], met[1]
     against: Against = "flat edge" if kind == EDGE else "finished flange"
     what = "the round of a finished bend" if kind == ROUNDED else f"the {against}"
-    reason = f"Against {what}." if why == CAN_STAND else _blocked(why, against, x, r, press)
+    stands = Sentence(f"Against {what}.")
+    reason = stands if why == CAN_STAND else _blocked(why, against, x, r, press)
     return Gauge(
         x, r, end, against, why == CAN_STAND, reason, (x, r), between, bottom, kind == ROUNDED
     )
 
 
-def _blocked(why: int, against: Against, x: float, r: float, press: Press) -> str:
-    """Why the finger can't stand there, in words."""
+def _blocked(why: int, against: Against, x: float, r: float, press: Press) -> Sentence:
+    """Why the finger can't stand there."""
     if why == INSIDE_TOOLS:
-        return "The finger would have to stand inside the die or the bed."
+        return Sentence("The finger would have to stand inside the die or the bed.")
     if why == SHEET_IN_WAY:
-        return f"The sheet itself is in the way of the {against}."
+        return Sentence(f"The sheet itself is in the way of the {against}.")
     if why == IN_FRONT:
-        return "The contact lies on the operator's side of the bend line."
+        return Sentence("The contact lies on the operator's side of the bend line.")
     if why == TOOL_IN_WAY:
-        return "The punch or what holds it is in the finger's place at first touch."
+        return Sentence("The punch or what holds it is in the finger's place at first touch.")
     name, at, low, high = "X", x, press.gauge_x_min_mm, press.gauge_x_max_mm
     if why == R_RANGE:
         name, at, low, high = "R", r, press.gauge_r_min_mm, press.gauge_r_max_mm
-    return f"{name} {at:.1f} mm is outside the gauge's travel, {low:g} to {high:g} mm."
+    return Sentence(
+        f"{name} {{at_mm}} is outside the gauge's travel, {{least_mm}} to {{most_mm}}.",
+        {"at_mm": at, "least_mm": low, "most_mm": high},
+    )

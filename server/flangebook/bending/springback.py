@@ -59,10 +59,11 @@ def springback_ratio_gardiner(
     x = loaded_radius_mm * yield_mpa / (youngs_modulus_mpa * thickness_mm)
     if x >= 0.5:
         raise RangeError(
-            f"A radius of {loaded_radius_mm:g} mm is so large for {thickness_mm:g} mm sheet "
-            "that it springs back flat.",
+            "A radius of {radius_mm} is so large for {thickness_mm} sheet that it springs back "
+            "flat.",
             "inside_radius_mm",
             "Use a smaller radius.",
+            {"radius_mm": loaded_radius_mm, "thickness_mm": thickness_mm},
         )
     return 4.0 * x**3 - 3.0 * x + 1.0
 

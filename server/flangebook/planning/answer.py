@@ -91,6 +91,12 @@ def sentence_json(said: Sentence) -> JsonDict:
     }
 
 
+def tools_reason_json(said: Sentence) -> JsonDict:
+    """Why the tools are unusual ones; empty words, and nothing apart, where they are not."""
+    apart = {"tools_reason_said": sentence_json(said)} if said.template else {}
+    return {"tools_reason": said.words, **apart}
+
+
 def said_json(said: Iterable[Sentence]) -> JsonDict:
     """Sentences in words, and with their numbers apart."""
     every = list(said)

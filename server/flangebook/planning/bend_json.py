@@ -6,12 +6,21 @@ from collections.abc import Sequence
 
 from flangebook.bending import allowance
 from flangebook.bending.air_bend import AirBend
+from flangebook.bending.checks import Sentence
 from flangebook.bending.first_hit import FirstHit
 from flangebook.bending.force import force_opinions
 from flangebook.bending.metals import Metal
 from flangebook.bending.ratings import Rating
 from flangebook.bending.setting_limits import SettingLimits
-from flangebook.planning.answer import N_PER_KN, JsonDict, banded, maybe, number, sources
+from flangebook.planning.answer import (
+    N_PER_KN,
+    JsonDict,
+    banded,
+    maybe,
+    number,
+    sentence_json,
+    sources,
+)
 from flangebook.planning.fit import Fit, Wanted
 from flangebook.planning.ranking import Merit
 from flangebook.planning.reasons import reason
@@ -165,7 +174,7 @@ def options_json(
     ]
 
 
-def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
+def _option(one: Fit, rank: int, *, chosen: bool, why: Sentence) -> JsonDict:
     bend = one.bend
     length = one.wanted.bend_length_mm
     return {
@@ -184,7 +193,8 @@ def _option(one: Fit, rank: int, *, chosen: bool, why: str) -> JsonDict:
         "level": one.level,
         "rank": rank,
         "chosen": chosen,
-        "reason": why,
+        "reason": why.words,
+        "reason_said": sentence_json(why),
         "tray": one.die.place.tray,
         "slot": one.die.place.slot,
     }

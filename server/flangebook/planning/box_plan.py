@@ -105,7 +105,7 @@ def _planned(
         return planner(part, crib, limits)
     except (InputError, NotAPartError) as error:
         error.where = place_of(box, pair, error.where)
-        error.what = renamed(box, pair, error.what)
+        error.template = renamed(box, pair, error.template)
         raise
 
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from flangebook.bending.checks import Check
+from flangebook.bending.checks import Check, Sentence
 from flangebook.bending.part import Part
 from flangebook.bending.tolerance import expected_errors_mm, repeatability_mm
 from flangebook.bending.tooling import Press
-from flangebook.planning.answer import JsonDict, maybe, number
+from flangebook.planning.answer import JsonDict, maybe, number, sentence_json
 from flangebook.planning.order_search import Searched
 from flangebook.planning.steps import PlannedStep
 
@@ -26,7 +26,7 @@ class Dimension:
     critical: bool
     gauged_directly: bool
     step: int
-    basis: str
+    basis: Sentence | None
 
 
 def dimensions(
@@ -36,7 +36,7 @@ def dimensions(
     errors = None
     if searched.problem is not None and searched.moves and not searched.refused:
         errors = expected_errors_mm(searched.problem, searched.moves)
-    basis = "" if errors is None else _basis(press)
+    basis = None if errors is None else _basis(press)
     gives = {step.operation.bend: step for step in steps if not step.operation.flattens}
     found = []
     for flat, wanted in enumerate(part.flats_mm, 1):
@@ -58,15 +58,16 @@ def dimensions(
     return tuple(found)
 
 
-def _basis(press: Press | None) -> str:
-    """What the errors were counted with, in words."""
+def _basis(press: Press | None) -> Sentence | None:
+    """What the errors were counted with."""
     if press is None:
-        return ""
+        return None
     repeats, own = repeatability_mm(press)
     whose = "as this press says" if own else "common practice, since the press does not say"
-    return (
-        f"19 of 20 parts: the gauge comes back within ±{repeats:g} mm ({whose}), each bend takes "
-        "what its band allows, angles and blank are true."
+    return Sentence(
+        f"19 of 20 parts: the gauge comes back within ±{{gauge_mm}} ({whose}), each bend takes "
+        "what its band allows, angles and blank are true.",
+        {"gauge_mm": repeats},
     )
 
 
@@ -114,7 +115,8 @@ def dimensions_json(found: Sequence[Dimension]) -> list[JsonDict]:
             "critical": one.critical,
             "gauged_directly": one.gauged_directly,
             "step": one.step,
-            "basis": one.basis,
+            "basis": one.basis.words if one.basis else "",
+            **({"basis_said": sentence_json(one.basis)} if one.basis else {}),
         }
         for one in found
     ]

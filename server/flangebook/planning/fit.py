@@ -183,7 +183,7 @@ def fit(
             equipment.holder,
         )
     except InputError as error:
-        refused = Check("stop", "cannot-be-predicted", error.what, error.right)
+        refused = Check("stop", "cannot-be-predicted", error.template, error.do, error.numbers)
         return Fit(wanted, die, punch, None, (), (refused,), error.where)
     checks = (
         *bend_checks.sharper_than_tools(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from flangebook.bending.checks import Check, worst
+from flangebook.bending.checks import Check, Sentence, worst
 from flangebook.bending.errors import InputError
 from flangebook.bending.limits import need_bend, need_positive
 from flangebook.bending.metals import Metal
@@ -17,6 +17,7 @@ from flangebook.planning.answer import (
     checks_json,
     gauge_text,
     number,
+    tools_reason_json,
 )
 from flangebook.planning.bend_json import (
     bend_sources,
@@ -251,7 +252,7 @@ def _answer(chosen: Fit, options: Options, equipment: Equipment, named: Named) -
         "punch": chosen.punch.code or None,
         "punch_name": chosen.punch.name if chosen.punch.code else None,
         "punch_radius_mm": number(chosen.punch.tip_radius_mm),
-        "tools_reason": _reason(chosen, equipment, named),
+        **tools_reason_json(_reason(chosen, equipment, named)),
         "v_opening_mm": number(bend.v_opening_mm),
         **predicted(bend, wanted.bend_length_mm, chosen.limits, chosen.first_hit),
         "limits": limits_json(chosen.limits),
@@ -266,7 +267,7 @@ def _answer(chosen: Fit, options: Options, equipment: Equipment, named: Named) -
     }
 
 
-def _reason(chosen: Fit, equipment: Equipment, named: Named) -> str:
+def _reason(chosen: Fit, equipment: Equipment, named: Named) -> Sentence:
     """Why unusual tools were chosen, against all of the crib."""
     by_name: set[Kind] = set()
     if named.die or named.v_opening_mm:

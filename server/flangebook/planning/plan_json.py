@@ -26,6 +26,7 @@ from flangebook.planning.answer import (
     maybe,
     number,
     ring_json,
+    tools_reason_json,
 )
 from flangebook.planning.bend_json import allowance_opinions, origins
 from flangebook.planning.dimensions import gauged_flat
@@ -224,7 +225,7 @@ def steps_json(
             tables[id(step.fit)] = corrections_json(step)
         ways = clearance.ways if clearance else None
         one = step_json(step, equipment, said, tables[id(step.fit)], ways)
-        one["tools_reason"] = reasons.of(step)
+        one |= tools_reason_json(reasons.of(step))
         one["gauged_flange"] = flange_json(part, step, equipment, tables[id(step.fit)])
         station = next((s for s in standing if step.operation.number in s.steps), None)
         found.append(

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from flangebook.bending import step_bending
 from flangebook.bending.bend_checks import LARGE_TIP_OVER_V, flange_length
-from flangebook.bending.checks import Check, Level
+from flangebook.bending.checks import Check, Level, Sentence, joined
 from flangebook.bending.frames import FRAMES_CODE, reach_behind_mm
 from flangebook.bending.handling import HANDS_CODE
 from flangebook.bending.hems import hem_checks
@@ -186,12 +186,13 @@ def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
     if equipment.press is None:
         return
     if step.gauge is None:
-        reason = f" {step.no_gauge}" if step.no_gauge else ""
+        reason = joined(" ", step.no_gauge) if step.no_gauge else Sentence("")
         yield Check(
             "caution",
             "no-gauge",
-            f"The back gauge cannot be used at either end here.{reason}",
+            f"The back gauge cannot be used at either end here.{reason.template}",
             "Bend to a scribed line, or use another order.",
+            reason.numbers,
         )
         return
     lowest = min(step.hit_x_mm, default=step.gauge.x_mm)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.planning.fit import Fit
@@ -32,13 +33,13 @@ class ToolReasons:
     searched: Searched
     folded: Sequence[FoldedBend]
     limits: Limits
-    _of: dict[tuple[object, ...], str] = field(default_factory=dict)
+    _of: dict[tuple[object, ...], Sentence] = field(default_factory=dict)
 
-    def of(self, step: PlannedStep) -> str:
+    def of(self, step: PlannedStep) -> Sentence:
         """One line; empty for usual tools, and where a step has none."""
         one, operation = step.fit, step.operation
         if one is None or not step.owned:
-            return ""
+            return Sentence("")
         by_name = named_kinds(self.trials.part, operation.bend)
         run = shorter_run_mm(self.trials.part, self.folded, operation, one)
         key = (one.punch.code, one.die.code, operation.included_angle_deg, run, by_name)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field, replace
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.gauging import Gauge, draw_back_mm, gauge_options
 from flangebook.bending.outline import finger_outline
@@ -38,7 +39,7 @@ class PlannedStep:
     fit: Fit | None
     end: End
     gauge: Gauge | None = None
-    no_gauge: str = ""
+    no_gauge: Sentence | None = None
     drawing: StepDrawing | None = None
     touches: tuple[Touch, ...] = ()
     refused: str = ""
@@ -63,7 +64,7 @@ class _Gauged:
     """The best place at an end, None without one, and why."""
 
     gauge: Gauge | None
-    why: str
+    why: Sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,12 +174,13 @@ def _gauges(bench: Bench, step: Operation, one: Fit) -> dict[End, _Gauged]:
             punch=one.punch, holder=bench.equipment.holder,
         )  # fmt: skip
     except InputError as error:
-        return {end: _Gauged(None, error.what) for end in ENDS}
+        return {end: _Gauged(None, Sentence(error.template, error.numbers)) for end in ENDS}
     found = {}
     for end in ENDS:
         here = [g for g in places if g.end == end]
         best = next((g for g in here if g.reachable), None)
-        why = best.reason if best else here[0].reason if here else "Nothing there faces the back."
+        nothing = Sentence("Nothing there faces the back.")
+        why = best.reason if best else here[0].reason if here else nothing
         found[end] = _Gauged(best, why)
     return found
 
@@ -241,7 +243,14 @@ def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:
     pose = bench.pose(step, one, end)
     gauge = gauged.gauge
     made = PlannedStep(
-        step, one, end, gauge, "" if gauge else gauged.why, pose.drawing, pose.touches, pose.refused
+        step,
+        one,
+        end,
+        gauge,
+        None if gauge else gauged.why,
+        pose.drawing,
+        pose.touches,
+        pose.refused,
     )
     stroke = stroke_of(one)
     if gauge is None or pose.drawing is None or stroke is None:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from flangebook.bending.bend_checks import flange_length
-from flangebook.bending.checks import tidy
+from flangebook.bending.checks import Sentence, joined, tidy
 from flangebook.bending.tooling import Die, Punch
 from flangebook.planning.candidates import Candidates
 from flangebook.planning.fit import USUAL_V_OVER_T, Fit
@@ -54,26 +54,28 @@ class _Trait:
     neither this nor what would make it a poor example."""
 
     holds: Callable[[Fit], bool]
-    said: Callable[[Fit], str]
+    said: Callable[[Fit], Sentence | str]
     usual: Callable[[Fit], bool]
 
 
-def why_unusual(chosen: Chosen) -> str:
+def why_unusual(chosen: Chosen) -> Sentence:
     """One line; empty where the tools are the usual ones."""
-    return " ".join(dict.fromkeys(_lines(chosen)))
+    lines = {line.words: line for line in _lines(chosen)}
+    spaced = ((" ", line) if i else (line,) for i, line in enumerate(lines.values()))
+    return joined(*(part for parts in spaced for part in parts))
 
 
-def _lines(chosen: Chosen) -> Iterator[str]:
+def _lines(chosen: Chosen) -> Iterator[Sentence]:
     one = chosen.one
     if not (one.die.code and one.punch.code):
         return
     for kind in KINDS:
         if kind in chosen.by_name:
-            yield f"{kind.capitalize()} {_tool(one, kind).code} was asked for by name."
+            yield Sentence(f"{kind.capitalize()} {_tool(one, kind).code} was asked for by name.")
             continue
         for trait in _traits(kind):
             if trait.holds(one):
-                yield f"{trait.said(one)}{_instead(chosen, kind, trait)}"
+                yield joined(trait.said(one), *_instead(chosen, kind, trait))
 
 
 def _tool(one: Fit, kind: Kind) -> Die | Punch:
@@ -101,15 +103,15 @@ def _usual_v(one: Fit) -> bool:
     return low <= one.v_over_t <= high
 
 
-def _v_words(one: Fit) -> str:
-    return f"V of {tidy(one.die.v_opening_mm)} mm, {tidy(one.v_over_t)} t"
+def _v_words(one: Fit) -> Sentence:
+    return Sentence(f"V of {{v_mm}}, {tidy(one.v_over_t)} t", {"v_mm": one.die.v_opening_mm})
 
 
 def _doubt(tool: Die | Punch) -> str:
     return "has no rating" if tool.rating_kn_per_m is None else f"is {tool.condition}"
 
 
-def _instead(chosen: Chosen, kind: Kind, trait: _Trait) -> str:
+def _instead(chosen: Chosen, kind: Kind, trait: _Trait) -> tuple[Sentence | str, ...]:
     """The best of the usual tools, and why they were not taken."""
     one, candidates = chosen.one, chosen.candidates
 
@@ -120,17 +122,17 @@ def _instead(chosen: Chosen, kind: Kind, trait: _Trait) -> str:
 
     pair = candidates.best(keep)
     if pair is None:
-        return f": the crib has no other {kind} to take."
+        return (f": the crib has no other {kind} to take.",)
     rival = candidates.fit(pair)
     called = _tool(rival, kind).code
-    return f", not {called}: {_why_not(chosen, rival, called)}"
+    return f", not {called}: ", _why_not(chosen, rival, called)
 
 
-def _why_not(chosen: Chosen, rival: Fit, called: str) -> str:
+def _why_not(chosen: Chosen, rival: Fit, called: str) -> Sentence | str:
     if rival.stops:
-        return rival.stops[0].words
+        return rival.stops[0].said
     flange = _flange_words(chosen, rival)
-    if flange:
+    if flange is not None:
         return flange
     mine, other = (chosen.candidates.merit((f.punch.code, f.die.code)) for f in (chosen.one, rival))
     if other.cost <= mine.cost:
@@ -138,15 +140,15 @@ def _why_not(chosen: Chosen, rival: Fit, called: str) -> str:
     return what_is_worse(other, mine, rival)
 
 
-def _flange_words(chosen: Chosen, rival: Fit) -> str:
+def _flange_words(chosen: Chosen, rival: Fit) -> Sentence | None:
     """What is against the rival's flange, where the chosen tools have less against theirs."""
     worse = _flange_level(chosen, rival)
     if worse == "ok" or worse == _flange_level(chosen, chosen.one):
-        return ""
+        return None
     run = chosen.flange_mm(rival)
     assert run is not None
     assert rival.bend is not None
-    return flange_length(run, rival.bend.min_flange_mm).words
+    return flange_length(run, rival.bend.min_flange_mm).said
 
 
 def _flange_level(chosen: Chosen, one: Fit) -> str:

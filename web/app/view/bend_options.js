@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { placeWords } from "../crib.js";
 import { angle, fixed, length, words } from "../units.js";
 import { allowFor, expected } from "./allow_for.js";
-import { flag } from "./checks.js";
+import { flag, sentence } from "./checks.js";
 
 /**
  * @typedef {object} Option
@@ -20,7 +20,7 @@ import { flag } from "./checks.js";
  * @property {"ok"|"unknown"|"caution"|"stop"} level
  * @property {number} rank
  * @property {boolean} chosen
- * @property {string} reason
+ * @property {import("./checks.js").Said} reason_said
  * @property {string} tray
  * @property {string} slot
  */
@@ -44,7 +44,7 @@ export function dieOptions(options, use) {
             >
             ${option.level === "ok" ? nothing : flag(option.level)}
             <span class="facts"> ${facts(option).map((one) => fact(...one))} </span>
-            <span class="more">${option.reason} ${placeWords(option)}.</span>
+            <span class="more">${sentence(option.reason_said)} ${placeWords(option)}.</span>
           </button>
         </li>`,
     )}

@@ -1,6 +1,7 @@
 // The boxes for tools asked for by name, folded away while none is, and why a step has the tools it has.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { toolsWords } from "../named_tools.js";
+import { sentence } from "./checks.js";
 import { field } from "./field.js";
 import { wrongAt } from "./wrong.js";
 
@@ -69,6 +70,11 @@ export function toolsFields(form, { dies, punches }, errors, change) {
 const codeList = (id, codes) =>
   html`<datalist id=${id}>${codes.map((code) => html`<option value=${code}></option>`)}</datalist>`;
 
-/** @param {{tools_reason?: string}} of a bend or a step; nothing for usual tools */
-export const toolsReason = ({ tools_reason: reason }) =>
-  reason ? html`<p class="tools-reason" data-test="tools-reason">${reason}</p>` : nothing;
+/**
+ * Nothing for usual tools; cards of an earlier release have the words alone.
+ * @param {{tools_reason?: string, tools_reason_said?: import("./checks.js").Said}} of a bend or a step
+ */
+export const toolsReason = ({ tools_reason: reason, tools_reason_said: said }) =>
+  reason
+    ? html`<p class="tools-reason" data-test="tools-reason">${said ? sentence(said) : reason}</p>`
+    : nothing;

@@ -1,10 +1,12 @@
 // How close each flat is expected to come out, from where the gauge stands in each step.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { MM_PER_INCH, fixed, length, lengthUnit, words } from "../units.js";
+import { sentence } from "./checks.js";
 
 /**
  * @typedef {{flat: number, wanted_mm: number, error_mm: number|null, critical: boolean,
- *   gauged_directly: boolean, step: number, basis?: string, flat_name?: string}} Size flat_name: of a box's
+ *   gauged_directly: boolean, step: number, basis?: string,
+ *   basis_said?: import("./checks.js").Said, flat_name?: string}} Size flat_name: of a box's
  *   flat
  */
 
@@ -12,12 +14,12 @@ import { MM_PER_INCH, fixed, length, lengthUnit, words } from "../units.js";
 export function sizes({ dimensions: list = [] }) {
   const known = list.filter(({ error_mm: error }) => error !== null);
   if (!known.length) return nothing;
-  const basis = known[0].basis;
+  const { basis, basis_said: said } = known[0];
   return html`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${known.map(one)}
     </ul>
-    ${basis ? html`<p class="hint" data-test="sizes-basis">${basis}</p>` : nothing}`;
+    ${basis ? html`<p class="hint" data-test="sizes-basis">${said ? sentence(said) : basis}</p>` : nothing}`;
 }
 
 /**

@@ -7,6 +7,7 @@ import marshmallow as ma
 from flangebook.api.schemas.answers import (
     Answer,
     Check,
+    Said,
     answer,
     banded,
     banded_force,
@@ -121,6 +122,7 @@ Option = answer(
     rank=whole(),
     chosen=yes_no(),
     reason=text(),
+    reason_said=one(Said),
     tray=text(),
     slot=text(),
 )
@@ -149,6 +151,7 @@ OneBend = answer(
     punch_name=maybe_text(),
     punch_radius_mm=number(),
     tools_reason=text(),
+    tools_reason_said=sometimes(one(Said)),
     v_opening_mm=number(),
     min_flange_mm=number(),
     **predicted(),

@@ -7,6 +7,7 @@ import marshmallow as ma
 from flangebook.api.schemas.answers import (
     Check,
     Part,
+    Said,
     answer,
     banded,
     banded_force,
@@ -180,6 +181,7 @@ Dimension = answer(
     gauged_directly=yes_no(),
     step=whole(),
     basis=text(),
+    basis_said=sometimes(one(Said)),
 )
 Hits = answer(
     "Hits",
@@ -251,6 +253,7 @@ Step = answer(
     die=maybe_text(),
     die_name=maybe_text(),
     tools_reason=sometimes(text()),
+    tools_reason_said=sometimes(one(Said)),
     holder=maybe_text(),
     v_opening_mm=maybe(),
     gauge_x_mm=maybe(),

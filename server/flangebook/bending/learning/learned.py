@@ -239,7 +239,7 @@ def put_in(bend: AirBend, set_up: SetUp, taught: Taught) -> Learning:
         new = _put_in(bend, set_up, beliefs, taught)
     except InputError as error:
         new = bend
-        checks.append(Check("caution", "trials-not-used", error.what, error.right))
+        checks.append(Check("caution", "trials-not-used", error.template, error.do, error.numbers))
     silent = tuple(sorted({*taught.silent, *taught.asked}))
     return Learning(bend, new, beliefs, tuple(checks), silent)
 

@@ -190,8 +190,8 @@ def lessons(
         usable = trial if zero is None else replace(trial, punch_depth_mm=None)
         taught = tuple(_all(usable, as_made, bend, set_by))
     except InputError as error:
-        said = Check("stop", "trial-not-comparable", f"It cannot be compared: {error.what}",
-                     error.right)  # fmt: skip
+        said = Check("stop", "trial-not-comparable", f"It cannot be compared: {error.template}",
+                     error.do, error.numbers)  # fmt: skip
         return (), _named(trial, (said,))
     return taught, _named(trial, odd if zero is None else (*odd, zero))
 

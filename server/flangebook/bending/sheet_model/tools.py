@@ -79,17 +79,17 @@ def tools(
     half = v_opening_mm / 2.0
     if shoulder_radius_mm > half:
         raise InputError(
-            f"Shoulders rounded by {shoulder_radius_mm:g} mm are wider than the die's opening of "
-            f"{v_opening_mm:g} mm.",
+            "Shoulders rounded by {rounded_mm} are wider than the die's opening of {v_mm}.",
             "shoulder_radius_mm",
-            f"Give a shoulder radius of at most {half:g} mm, half the opening.",
+            "Give a shoulder radius of at most {half_mm}, half the opening.",
+            {"rounded_mm": shoulder_radius_mm, "v_mm": v_opening_mm, "half_mm": half},
         )
     if punch_radius_mm > half:
         raise InputError(
-            f"A punch tip of {punch_radius_mm:g} mm radius does not go into an opening of "
-            f"{v_opening_mm:g} mm.",
+            "A punch tip of {tip_mm} radius does not go into an opening of {v_mm}.",
             "punch_radius_mm",
-            f"Use a tip of at most {half:g} mm, half the opening, or a wider die.",
+            "Use a tip of at most {half_mm}, half the opening, or a wider die.",
+            {"tip_mm": punch_radius_mm, "v_mm": v_opening_mm, "half_mm": half},
         )
     if friction > MOST_FRICTION:
         raise InputError(f"A friction coefficient of {friction:g} is no sheet on a die.",
