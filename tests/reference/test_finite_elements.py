@@ -3,7 +3,8 @@
 2D plane strain, large deformation, contact, the same E, hardening curve and tools. Cases, decks
 and how they are read: tests/reference/finite_elements; results kept in results.json. Metals:
 low-carbon steel E 207000, Y 200, K 530, n 0.22; 304 E 193000, Y 290, K 1350, n 0.45; 5052-H32
-E 70000, Y 193, K 365, n 0.13; HSLA E 207000, Y 380, K 720, n 0.13 (MPa; nu 0.3), 2 mm thick.
+E 70000, Y 193, K 365, n 0.13; HSLA E 207000, Y 380, K 720, n 0.13 (nu 0.3); half-hard brass
+E 103000, Y 303, K 621, n 0.135; 5052-O E 70300, Y 90, K 348, n 0.24 (nu 0.33); MPa, 2 mm thick.
 
 A stroke is pressed to near 120 degrees, released, pressed to near 90, released. Goals: peak force
 3 %, springback 0.15 degrees, released inside radius 4 %, depth 0.03 mm. Depth is compared at
@@ -33,17 +34,21 @@ solver (V 16: rd 2.4; V 24: rd 3; V 12: rd 2; r1, r3 punch tip 1 and 3 mm):
     low carbon V16 r1 mu 0.1   90.1     +0.2 %      -0.01     -1.5 %  +0.010
     304 V16 r1 mu 0.1          90.3     +0.7 %      -0.02     -0.1 %  -0.008
     low carbon V16 r1, fine   119.2     -0.1 %      -0.02     -0.6 %  -0.001
+    brass V16 r1              120.1     -1.1 %      -0.02     +0.3 %  -0.013
+    brass V16 r1               90.2     -1.1 %      +0.07     +3.1 %  -0.036  beyond the goal
+    5052-O V16 r1             120.2     -0.2 %      -0.03     +0.8 %  -0.012
+    5052-O V16 r1              90.0     -0.2 %       0.00     +1.5 %  -0.025
 
 Force and springback have nothing fitted. Depth and radius have six constants fitted to these same
 strokes (``inner_face``), so those columns say how well they fit; a fit that leaves a case out
 misses that case's depth by 0.029 mm at most (finite_elements/fit_inner_face.py). Before V12 r3
 was among them, its bends to 90 were predicted to 0.03 mm and 10 % in radius: that is what to expect
-of a blunt tip in a narrow die that is unlike all of these. The cases with friction were not
-fitted to.
+of a blunt tip in a narrow die that is unlike all of these. The cases with friction, brass and
+5052-O were not fitted to.
 
-Where a goal is missed the case stands in ``BEYOND`` with what is reached instead: 5052-H32 under
-the sharp tip, past 100 degrees, where the thickness under the tip suddenly gives way in the
-solver's mesh. Its force is 5 % off there too, after the peak.
+Where a goal is missed the case stands in ``BEYOND`` with what is reached instead: 5052-H32 and
+brass under the sharp tip, past 100 degrees, where the thickness under the tip suddenly gives way in
+the solver's mesh. The force of 5052-H32 is 5 % off there too, after the peak.
 """
 
 from __future__ import annotations
@@ -63,7 +68,7 @@ CASES = {case["name"]: case for case in json.loads(DATA.read_text("utf-8"))["cas
 BENDS = [(name, i) for name, case in CASES.items() for i in range(len(case["bends"]))]
 GOAL_FORCE, GOAL_SPRINGBACK_DEG, GOAL_RADIUS, GOAL_DEPTH_MM = 0.03, 0.15, 0.04, 0.03
 # (quantity, case): the bound that is reached instead of the goal.
-BEYOND = {("depth", "aluminium_v16_r1"): 0.04}
+BEYOND = {("depth", "aluminium_v16_r1"): 0.04, ("depth", "brass_v16_r1_90"): 0.04}
 
 
 def bound(quantity, name, goal):
@@ -83,9 +88,9 @@ def model(case):
 
 
 def test_enough_cases():
-    """16 bends: four metals, V/t 6 to 12, two punch tips, two angles."""
+    """16 bends: six metals, V/t 6 to 12, two punch tips, two angles."""
     assert len(BENDS) >= 16
-    assert len({case["metal"] for case in CASES.values()}) == 4
+    assert len({case["metal"] for case in CASES.values()}) == 6
     assert {case["punch_radius_mm"] for case in CASES.values()} == {1, 3}
     assert {case["v_opening_mm"] / case["thickness_mm"] for case in CASES.values()} >= {6, 8, 12}
     angles = [CASES[name]["bends"][i]["released_angle_deg"] for name, i in BENDS]
@@ -145,15 +150,16 @@ def test_released_inside_radius(name, which):
 
 
 def test_what_is_beyond_the_goals_is_not_more_than_said():
-    """One entry, and the case really is beyond the goal: a bound that is not needed goes."""
-    assert list(BEYOND) == [("depth", "aluminium_v16_r1")]
-    case = CASES["aluminium_v16_r1"]
-    law, tool = model(case)
-    angle = np.array(case["curve_loaded_angle_deg"])
-    found = solved(law, tool, np.radians(180.0 - angle) / 2.0)
-    off = np.abs(found.depth - np.array(case["curve_depth_mm"]))
-    assert off.max() > GOAL_DEPTH_MM
-    assert off[angle > 92].max() < GOAL_DEPTH_MM
+    """The cases really are beyond the goal: a bound that is not needed goes."""
+    assert {quantity for quantity, _ in BEYOND} == {"depth"}
+    for _, name in BEYOND:
+        case = CASES[name]
+        law, tool = model(case)
+        angle = np.array(case["curve_loaded_angle_deg"])
+        found = solved(law, tool, np.radians(180.0 - angle) / 2.0)
+        off = np.abs(found.depth - np.array(case["curve_depth_mm"]))
+        assert off.max() > GOAL_DEPTH_MM
+        assert off[angle > 92].max() < GOAL_DEPTH_MM
 
 
 def test_mesh_convergence():

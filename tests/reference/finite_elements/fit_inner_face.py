@@ -22,6 +22,9 @@ LEAST_HALF_ANGLE = np.radians(3.0)
 # Reduced integration gives way under the sharp nose in soft aluminium at the end of its stroke.
 LEFT_OUT = {"aluminium_v16_r1": np.radians(40.0)}
 
+# Solved after the constants were fitted.
+NOT_FITTED_TO = ("brass half-hard", "aluminium 5052-O")
+
 
 def points(case: dict) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
     """Parts of the sinking, what it was, off-the-tip part, what it was; per thickness."""
@@ -50,6 +53,7 @@ def main() -> None:
     """Fit and print."""
     rows = json.loads(DATA.read_text("utf-8"))["cases"]
     cases = [c for c in rows if not c["friction"] and "fine" not in c["name"]]
+    cases = [c for c in cases if c["metal"] not in NOT_FITTED_TO]
     found = [points(case) for case in cases]
 
     def fit(which: list[int], of: int) -> np.ndarray:

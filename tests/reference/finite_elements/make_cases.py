@@ -30,6 +30,8 @@ LOW_CARBON = Sheet("low-carbon steel", 207_000, 200, 530, 0.22)
 STAINLESS = Sheet("stainless 304", 193_000, 290, 1350, 0.45)
 ALUMINIUM = Sheet("aluminium 5052-H32", 70_000, 193, 365, 0.13)
 HSLA = Sheet("HSLA steel", 207_000, 380, 720, 0.13)
+BRASS = Sheet("brass half-hard", 103_000, 303, 621, 0.135, poisson=0.33)
+SOFT_ALUMINIUM = Sheet("aluminium 5052-O", 70_300, 90, 348, 0.24, poisson=0.33)
 
 
 def _case(
@@ -64,6 +66,10 @@ CASES = (
     _case("aluminium_v16_r1_90", ALUMINIUM, 16, 1, 2.4, (6.86,)),
     _case("low_carbon_v16_r1", LOW_CARBON, 16, 1, 2.4, (4.17,)).finer(),
     _case("hsla_v24_r3_friction_90", HSLA, 24, 3, 3.0, (10.24,), 0.15),
+    _case("brass_v16_r1_90", BRASS, 16, 1, 2.4, (6.90,)),
+    _case("brass_v16_r1_120", BRASS, 16, 1, 2.4, (4.37,)),
+    _case("soft_aluminium_v16_r1_90", SOFT_ALUMINIUM, 16, 1, 2.4, (6.42,)),
+    _case("soft_aluminium_v16_r1_120", SOFT_ALUMINIUM, 16, 1, 2.4, (4.08,)),
 )
 
 
