@@ -128,3 +128,18 @@ def test_leaving_with_something_typed_asks_first(phone: Page, shop_server, code:
     by_test(phone, "back").click()
     assert asked
     expect(by_test(phone, "measured_deg")).to_have_value("91")
+
+
+def test_an_inch_reader_reads_the_tilt_in_inches(phone: Page, shop_server, code: str):
+    """Seen: "0.01 mm in each metre" on a device set to inches."""
+    phone.add_init_script("localStorage['flangebook.settings'] = '{\"units\": \"inch\"}'")
+    show(phone, f"{shop_server.url}/c/{code}/trial/1", "trial")
+    by_test(phone, "places").get_by_label("Left, middle, right").check()
+    for name, text in (("left_deg", "90.5"), ("middle_deg", "91"), ("right_deg", "91.5")):
+        by_test(phone, name).fill(text)
+    by_test(phone, "save").click()
+    expect(by_test(phone, "trial-result")).to_be_visible()
+    (trial,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
+    inches = abs(trial["correction"]["tilt_mm_per_m"]) * 3.048 / 25.4
+    expect(by_test(phone, "tilt")).to_contain_text(f"about {inches:.3f} in over ten feet")
+    expect(by_test(phone, "trial-result")).not_to_contain_text("mm")

@@ -13,6 +13,7 @@
  * @property {FieldType} type
  * @property {string} [unit] shown beside the label; lengths get the device's own
  * @property {string} [hint]
+ * @property {number} [counted_mm] what an empty box of a length counts as
  * @property {[string, string][]} [options] of a pick; of a "yes" first the no, then the yes
  * @property {(draft: Draft) => boolean} [when] shown and sent only then
  * @property {string} [blank] what an empty box stands for, where empty has a meaning
@@ -401,7 +402,7 @@ export const GROUPS = {
           unit: "°",
           broad: true,
           blank: "unknown",
-          hint: "Only where its papers say how near. Empty: 2° is counted with (common practice).",
+          hint: "Only where its papers say how near. Empty: what sheet, tools and zero leave open counts.",
         },
       ],
     },
@@ -421,7 +422,8 @@ export const GROUPS = {
           type: "length",
           broad: true,
           blank: "unknown",
-          hint: "As in its papers. Empty: 0.1 mm is counted with (common practice).",
+          hint: "As in its papers.",
+          counted_mm: 0.1,
         },
       ],
     },

@@ -3,7 +3,7 @@ role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.strin
 try{localStorage.setItem(fc,n)}catch{}return!0}function bc(t){t&&t!==Gn.role&&document.dispatchEvent(new CustomEvent(
 "other-role"))}var fc,mc,Gn,Vn,ht,gc,Et=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},Gn=q$();Vn=
 ()=>Gn.role,ht=t=>!Object.hasOwn(Gn.refused,t),gc=t=>Gn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return wc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Oo(t,e,n,s,o=2e4){
+return wc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Eo(t,e,n,s,o=2e4){
 return wc("POST",t,e,{type:n,signal:s,timeout:o})}async function wc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
@@ -28,30 +28,30 @@ o.href),1e4)}var A,F,K$,Z$,G=$(()=>{Et();A=class extends Error{constructor(e){su
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
 super("The shop's server does not answer.")}};K$=[204,304];Z$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function Q$(){return vc||(vc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function tb(){return kc||
 (kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function eb(t){let e=new Promise(
-(n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(rn(t.result)),
-o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Eo.set(e,t),
+(n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(ln(t.result)),
+o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Lo.set(e,t),
 e}function nb(t){if(Xr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
 "abort",r)});Xr.set(t,e)}function Mc(t){Zr=t(Zr)}function sb(t){return tb().includes(t)?function(...e){return t.
-apply(Qr(this),e),rn(this.request)}:function(...e){return rn(t.apply(Qr(this),e))}}function ob(t){return typeof t==
-"function"?sb(t):(t instanceof IDBTransaction&&nb(t),Jr(t,Q$())?new Proxy(t,Zr):t)}function rn(t){if(t instanceof
-IDBRequest)return eb(t);if(Kr.has(t))return Kr.get(t);let e=ob(t);return Object.is(e,t)||(Kr.set(t,e),Eo.set(e,
-t)),e}function Ac(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=rn(r);return s&&
-r.addEventListener("upgradeneeded",c=>{s(rn(r.result),c.oldVersion,c.newVersion,rn(r.transaction),c)}),n&&r.addEventListener(
+apply(Qr(this),e),ln(this.request)}:function(...e){return ln(t.apply(Qr(this),e))}}function ob(t){return typeof t==
+"function"?sb(t):(t instanceof IDBTransaction&&nb(t),Jr(t,Q$())?new Proxy(t,Zr):t)}function ln(t){if(t instanceof
+IDBRequest)return eb(t);if(Kr.has(t))return Kr.get(t);let e=ob(t);return Object.is(e,t)||(Kr.set(t,e),Lo.set(e,
+t)),e}function Ac(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=ln(r);return s&&
+r.addEventListener("upgradeneeded",c=>{s(ln(r.result),c.oldVersion,c.newVersion,ln(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function xc(t,e){if(!(t instanceof IDBDatabase&&
 !(e in t)&&typeof e=="string"))return;if(Yr[e])return Yr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=rb.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||ab.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
 o&&c.done]))[0]};return Yr[e]=a}async function*cb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,lb);for(Oc.set(n,e),Eo.set(n,Qr(e));e;)yield n,e=await(ti.get(n)||e.continue()),
+...t)),!e)return;e=e;let n=new Proxy(e,lb);for(Oc.set(n,e),Lo.set(n,Qr(e));e;)yield n,e=await(ti.get(n)||e.continue()),
 ti.delete(n)}function Tc(t,e){return e===Symbol.asyncIterator&&Jr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Jr(t,[IDBIndex,IDBObjectStore])}var Jr,vc,kc,Xr,Kr,Eo,Zr,Qr,ab,rb,Yr,ib,Sc,ti,Oc,lb,Ec=$(()=>{Jr=(t,e)=>e.
-some(n=>t instanceof n);Xr=new WeakMap,Kr=new WeakMap,Eo=new WeakMap;Zr={get(t,e,n){if(t instanceof IDBTransaction){
+"iterate"&&Jr(t,[IDBIndex,IDBObjectStore])}var Jr,vc,kc,Xr,Kr,Lo,Zr,Qr,ab,rb,Yr,ib,Sc,ti,Oc,lb,Ec=$(()=>{Jr=(t,e)=>e.
+some(n=>t instanceof n);Xr=new WeakMap,Kr=new WeakMap,Lo=new WeakMap;Zr={get(t,e,n){if(t instanceof IDBTransaction){
 if(e==="done")return Xr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
-return rn(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Qr=t=>Eo.get(t);ab=["get","getKey","getAll","getAllKeys","count"],rb=["put","add","delete",
+return ln(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
+tore")?!0:e in t}};Qr=t=>Lo.get(t);ab=["get","getKey","getAll","getAllKeys","count"],rb=["put","add","delete",
 "clear"],Yr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));ib=["advanc\
 e","continue","continuePrimaryKey"],Sc={},ti=new WeakMap,Oc=new WeakMap,lb={get(t,e){if(!ib.includes(e))return t[e];
 let n=Sc[e];return n||(n=Sc[e]=function(...s){ti.set(this,Oc.get(this)[e](...s))}),n}};Mc(t=>({...t,get(e,n,s){
@@ -64,49 +64,49 @@ let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.que
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
 ta").delete("cursor")}function mb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var db,zn,Lo,si=$(()=>{Ec();db=2;Lo=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var No=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
+Error?t.message:String(t)}var db,zn,No,si=$(()=>{Ec();db=2;No=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Co=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
 return Bc(n,o=>qn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await $b(
-t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Co.add(a),a.done.catch(()=>{}).finally(
-()=>Co.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ai(
+t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Bo.add(a),a.done.catch(()=>{}).finally(
+()=>Bo.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ai(
 a),a.error??r}}async function $b(t,e,n){try{return(await ei()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return ni(),(await ei()).transaction(t,e,n)}}function ai(t){try{t.abort()}catch{}}
 async function Bc(t,e){let n={now:!0},s=e(n);s.then(()=>Pc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new zt),ln?fb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&bb(n),r}finally{
+()=>l(new zt),cn?fb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&bb(n),r}finally{
 clearTimeout(o)}}function bb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ai(t.transaction),Pc(!0)}function Pc(t){
-t!==ln&&(ln=t,document.documentElement.dataset.storage=ln?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:ln}})))}var Nc,fb,zt,Co,ln,oi,Fs,gb,Lc,Ee=$(()=>{si();No();Nc=1e3,fb=100,zt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Co=new Set,ln=!1,oi=!1,Fs=()=>ln;gb=t=>({store:Lc(t.objectStore(
+t!==cn&&(cn=t,document.documentElement.dataset.storage=cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:cn}})))}var Nc,fb,zt,Bo,cn,oi,js,gb,Lc,Le=$(()=>{si();Co();Nc=1e3,fb=100,zt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Bo=new Set,cn=!1,oi=!1,js=()=>cn;gb=t=>({store:Lc(t.objectStore(
 t.objectStoreNames[0])),objectStore:e=>Lc(t.objectStore(e))}),Lc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{oi||=Co.size>
-0;for(let t of Co)ai(t)});addEventListener("pageshow",t=>{t.persisted&&oi&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:ln}})),oi=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{oi||=Bo.size>
+0;for(let t of Bo)ai(t)});addEventListener("pageshow",t=>{t.persisted&&oi&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:cn}})),oi=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Ic(t){try{return await Lt(["outbox","meta"],e=>_b(e,t),Rc)}catch(e){throw new Lo(
+"$1-$2-$3-$4-$5")}async function Rc(t){try{return await Lt(["outbox","meta"],e=>_b(e,t),Ic)}catch(e){throw new No(
 e)}}async function _b(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
 ri).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function Wc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
-sort(ri)}async function cn(t){return(await Dt()).filter(e=>e.code===t)}async function js(t){return qt("outbox",
-({store:e})=>e.get(t))}async function Bo(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Lt(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Po(t){let e=await js(
+sort(ri)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
+({store:e})=>e.get(t))}async function Po(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Lt(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Ic)}async function Io(t){let e=await Hs(
 t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Ro(t,e.after)}async function Ro(t,e,n=()=>!0){for(let s of await Dt())
-s.after===t&&n(s)&&await Kn(s.id,{after:e})}async function Hs(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
+s.after===t&&n(s)&&await Kn(s.id,{after:e})}async function Us(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
 ...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
 objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Fc(t){
 let e=Date.parse(t)-wb*yb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
 e&&n.delete(s.id)})}async function jc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
 sort(ri),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Rc,ri,Dc,Nt=$(()=>{si();Ee();wb=90,yb=864e5,
-Rc={durability:"strict"};ri=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function Qt(t){return qt("cards",({store:e})=>e.get(t))}async function Le(){return(await qt("list",({store:e})=>e.
-getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function re(t){return Lt(["cards","list"],async e=>{
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Ic,ri,Dc,Nt=$(()=>{si();Le();wb=90,yb=864e5,
+Ic={durability:"strict"};ri=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Ne(){return(await qt("list",({store:e})=>e.
+getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
 let n=await e.objectStore("cards").get(t.code);return n&&kb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(xb(e))}function xb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
 worst:l,trials:p,archived:c,settle:b}}async function Uc(){return qt("list",({store:t})=>t.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Gc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Io(){return qt("meta",({store:t})=>t.get("shop"))}async function Vc(){
+e.objectStore(n).clear()})}async function Wo(){return qt("meta",({store:t})=>t.get("shop"))}async function Vc(){
 return qt("meta",({store:t})=>t.get("cursor"))}async function zc(t){let e=t.reset||await Sb()?["outbox","sent",
 "lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Tb(n),await jc(n));let s=new Set(e.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Hc(n,a),s.has(a.code)&&await Mb(n,a);
@@ -117,148 +117,148 @@ t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new 
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
 qc(e.code,r,l-a.length)))}function qc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
 kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Lt("outbox",({store:e})=>{
-t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Wo(){return qt(
-["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Do(t){
-await Lt("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Ct=$(()=>{Nt();Ee();vb=2e4;kb=(t,e)=>t.revision<e.revision||
+t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Do(){return qt(
+["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Fo(t){
+await Lt("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Ct=$(()=>{Nt();Le();vb=2e4;kb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Sb=async()=>await qt(
-"lost",({store:t})=>t.count())>0});function Ab(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function B(){
-return Yn}function Ne(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}Fo();for(let e of ii)
-e(Yn)}function $t(t,e){ii.add(t),e?.addEventListener("abort",()=>ii.delete(t))}function Fo(){document.documentElement.
+"lost",({store:t})=>t.count())>0});function Ab(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function P(){
+return Yn}function Ce(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}jo();for(let e of ii)
+e(Yn)}function $t(t,e){ii.add(t),e?.addEventListener("abort",()=>ii.delete(t))}function jo(){document.documentElement.
 dataset.theme=Yn.theme}var Jc,Yc,ii,Yn,nt=$(()=>{Jc="flangebook.settings",Yc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},ii=new Set,Yn=Ab()});function td(t){return Us!==null&&t!=="pair"&&!(Zc?.labels_open&&Ob.includes(t))}async function dn(t){li+=1;try{
+day",name:"",paper:"A4"},ii=new Set,Yn=Ab()});function td(t){return Gs!==null&&t!=="pair"&&!(Zc?.labels_open&&Ob.includes(t))}async function hn(t){li+=1;try{
 let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Zc=e,$c(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{li-=1}}async function ed(t){Us!==t&&(Us=t,await Promise.all([dn().catch(()=>null),Gc().catch(
+"rights")),e}finally{li-=1}}async function ed(t){Gs!==t&&(Gs=t,await Promise.all([hn().catch(()=>null),Gc().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function nd(t,e){let{body:n}=await T(
-"POST","/pair",{body:{code:t,name:e}});return B().name||Ne({name:n.name}),Us=null,Qc=performance.now(),await dn(),
+"POST","/pair",{body:{code:t,name:e}});return P().name||Ce({name:n.name}),Gs=null,Qc=performance.now(),await hn(),
 n}async function sd(){await T("POST","/leave",{}),await ed("unknown")}function od(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>Qc&&ed(e)}),document.addEventListener("other-role",Xc),Vn()!=="\
-owner"&&Xc()}function Xc(){li||dn().catch(()=>null)}var Kt,Ob,Zc,Us,Qc,li,Ce,jo,hn=$(()=>{G();Et();Ct();nt();Kt=
+owner"&&Xc()}function Xc(){li||hn().catch(()=>null)}var Kt,Ob,Zc,Gs,Qc,li,Be,Ho,pn=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Ob=["\
-card","step"],Zc=null,Us=null,Qc=-1/0,li=0,Ce=()=>Us;jo=t=>t instanceof A||t instanceof Error?t.message:String(
+card","step"],Zc=null,Gs=null,Qc=-1/0,li=0,Be=()=>Gs;Ho=t=>t instanceof A||t instanceof Error?t.message:String(
 t)});function md(t,e){if(!ui(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return rd!==
-void 0?rd.createHTML(e):e}function fn(t,e,n=t,s){if(e===ie)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=zs(e)?
+void 0?rd.createHTML(e):e}function gn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=qs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=fn(t,o._$AS(t,e.values),o,s)),e}var di,ad,Ho,rd,hi,
-be,pi,Eb,mn,Vs,zs,ui,pd,ci,Gs,id,ld,pn,cd,dd,ud,mi,i,x,GS,ie,d,hd,un,fd,qs,Uo,Jn,gn,Go,Vo,zo,qo,gd,Lb,Be,_=$(()=>{
-di=globalThis,ad=t=>t,Ho=di.trustedTypes,rd=Ho?Ho.createPolicy("lit-html",{createHTML:t=>t}):void 0,hi="$lit$",
-be=`lit$${Math.random().toFixed(9).slice(2)}$`,pi="?"+be,Eb=`<${pi}>`,mn=document,Vs=()=>mn.createComment(""),
-zs=t=>t===null||typeof t!="object"&&typeof t!="function",ui=Array.isArray,pd=t=>ui(t)||typeof t?.[Symbol.iterator]==
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=gn(t,o._$AS(t,e.values),o,s)),e}var di,ad,Uo,rd,hi,
+be,pi,Eb,fn,zs,qs,ui,pd,ci,Vs,id,ld,un,cd,dd,ud,mi,i,x,qS,le,d,hd,mn,fd,Ks,Go,Jn,$n,Vo,zo,qo,Ko,gd,Lb,Pe,_=$(()=>{
+di=globalThis,ad=t=>t,Uo=di.trustedTypes,rd=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,hi="$lit$",
+be=`lit$${Math.random().toFixed(9).slice(2)}$`,pi="?"+be,Eb=`<${pi}>`,fn=document,zs=()=>fn.createComment(""),
+qs=t=>t===null||typeof t!="object"&&typeof t!="function",ui=Array.isArray,pd=t=>ui(t)||typeof t?.[Symbol.iterator]==
 "function",ci=`[ 	
-\f\r]`,Gs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,pn=RegExp(`>|${ci}(?:([^\\s"'\
+\f\r]`,Vs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,un=RegExp(`>|${ci}(?:([^\\s"'\
 >=/]+)(${ci}*=${ci}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),cd=/'/g,dd=/"/g,ud=/^(?:script|style|textarea|title)$/i,mi=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=mi(1),x=mi(2),GS=mi(3),ie=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
-un=mn.createTreeWalker(mn,129);fd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Gs;for(let l=0;l<
-n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Gs?p[1]===
-"!--"?r=id:p[1]!==void 0?r=ld:p[2]!==void 0?(ud.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=pn):p[3]!==void 0&&(r=
-pn):r===pn?p[0]===">"?(r=o??Gs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?pn:p[3]===
-'"'?dd:cd):r===dd||r===cd?r=pn:r===id||r===ld?r=Gs:(r=pn,o=void 0);let f=r===pn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Gs?c+Eb:u>=0?(s.push(h),c.slice(0,u)+hi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
-(e===2?"</svg>":e===3?"</math>":"")),s]},qs=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=fd(e,n);if(this.el=t.createElement(h,s),un.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=un.nextNode())!==null&&c.
+strings:e,values:n}),i=mi(1),x=mi(2),qS=mi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
+mn=fn.createTreeWalker(fn,129);fd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Vs;for(let l=0;l<
+n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Vs?p[1]===
+"!--"?r=id:p[1]!==void 0?r=ld:p[2]!==void 0?(ud.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=un):p[3]!==void 0&&(r=
+un):r===un?p[0]===">"?(r=o??Vs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?un:p[3]===
+'"'?dd:cd):r===dd||r===cd?r=un:r===id||r===ld?r=Vs:(r=un,o=void 0);let f=r===un&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Vs?c+Eb:u>=0?(s.push(h),c.slice(0,u)+hi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
+(e===2?"</svg>":e===3?"</math>":"")),s]},Ks=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=fd(e,n);if(this.el=t.createElement(h,s),mn.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=mn.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(hi)){let m=p[r++],
 f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?Go:b[1]==="?"?Vo:b[1]==="@"?zo:gn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
+"."?Vo:b[1]==="?"?zo:b[1]==="@"?qo:$n}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
 o.removeAttribute(u));if(ud.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
-Ho?Ho.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],Vs()),un.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],Vs())}}}else if(o.nodeType===8)if(o.data===pi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=mn.createElement("\
-template");return s.innerHTML=e,s}};Uo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
+Uo?Uo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],zs()),mn.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],zs())}}}else if(o.nodeType===8)if(o.data===pi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=fn.createElement("\
+template");return s.innerHTML=e,s}};Go=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
-_$AD,o=(e?.creationScope??mn).importNode(n,!0);un.currentNode=o;let a=un.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+_$AD,o=(e?.creationScope??fn).importNode(n,!0);mn.currentNode=o;let a=mn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new Jn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-e):c.type===6&&(h=new qo(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=un.nextNode(),r++)}return un.currentNode=
-mn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
+e):c.type===6&&(h=new Ko(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=mn.nextNode(),r++)}return mn.currentNode=
+fn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
 s._$AI(e[n])),n++}},Jn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=fn(this,e,n),zs(e)?e===d||e==null||e===""?(this.
-_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==ie&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
+return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=gn(this,e,n),qs(e)?e===d||e==null||e===""?(this.
+_$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
 void 0?this.T(e):pd(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
-_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&zs(this._$AH)?this._$AA.nextSibling.data=e:this.
-T(mn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=qs.createElement(md(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Uo(
+_$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&qs(this._$AH)?this._$AA.nextSibling.data=e:this.
+T(fn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
+void 0&&(s.el=Ks.createElement(md(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Go(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=hd.get(e.strings);return n===void 0&&hd.
-set(e.strings,n=new qs(e)),n}k(e){ui(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
-o===n.length?n.push(s=new t(this.O(Vs()),this.O(Vs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+set(e.strings,n=new Ks(e)),n}k(e){ui(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+o===n.length?n.push(s=new t(this.O(zs()),this.O(zs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
 let s=ad(e).nextSibling;ad(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
-gn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
+$n=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)e=fn(this,e,n,0),r=!zs(e)||e!==this._$AH&&e!==ie,r&&(this._$AH=e);else{let l=e,c,h;
-for(e=a[0],c=0;c<a.length-1;c++)h=fn(this,l[s+c],n,c),h===ie&&(h=this._$AH[c]),r||=!zs(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)e=gn(this,e,n,0),r=!qs(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
+for(e=a[0],c=0;c<a.length-1;c++)h=gn(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!qs(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,e??"")}},Go=class extends gn{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},Vo=class extends gn{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},zo=class extends gn{constructor(e,n,s,o,a){super(
-e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=fn(this,e,n,0)??d)===ie)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
+name):this.element.setAttribute(this.name,e??"")}},Vo=class extends $n{constructor(){super(...arguments),this.
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},zo=class extends $n{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},qo=class extends $n{constructor(e,n,s,o,a){super(
+e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=gn(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},qo=class{constructor(e,n,s){
+function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Ko=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-fn(this,e)}},gd={M:hi,P:be,A:pi,C:1,L:fd,R:Uo,D:pd,V:fn,I:Jn,H:gn,N:Vo,U:zo,B:Go,F:qo},Lb=di.litHtmlPolyfillSupport;
-Lb?.(qs,Jn),(di.litHtmlVersions??=[]).push("3.3.3");Be=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(Vs(),a),a,void 0,n??{})}return o._$AI(
-t),o}});function Ys(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
-return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Ys(t),n=[...e].filter(s=>!Ks.includes(
+gn(this,e)}},gd={M:hi,P:be,A:pi,C:1,L:fd,R:Go,D:pd,V:gn,I:Jn,H:$n,N:zo,U:qo,B:Vo,F:Ko},Lb=di.litHtmlPolyfillSupport;
+Lb?.(Ks,Jn),(di.litHtmlVersions??=[]).push("3.3.3");Pe=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(zs(),a),a,void 0,n??{})}return o._$AI(
+t),o}});function Js(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
+return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Js(t),n=[...e].filter(s=>!Ys.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
 fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:bd(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
  two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function fi(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>Ks[n%Ks.length]).join("");return e+bd(e)}function bd(t){let e=0,n=2;for(let s of t)
-e^=$d(n,Ks.indexOf(s)),n=$d(n,2);return Ks[e]}function $d(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Ks,dt=$(()=>{Ks="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var $n,Ko,Xn,gi=$(()=>{$n={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Ko=t=>(...e)=>({
+new Uint8Array(6)),e=Array.from(t,n=>Ys[n%Ys.length]).join("");return e+bd(e)}function bd(t){let e=0,n=2;for(let s of t)
+e^=$d(n,Ys.indexOf(s)),n=$d(n,2);return Ys[e]}function $d(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Ys,dt=$(()=>{Ys="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var bn,Yo,Xn,gi=$(()=>{bn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var YS,wd,Nb,Yo,$i=$(()=>{_();({I:YS}=gd),wd=t=>t.strings===void 0,Nb={},Yo=(t,e=Nb)=>t._$AH=e});var vt,Pe=$(()=>{_();gi();$i();vt=Ko(class extends Xn{constructor(t){if(super(t),t.type!==$n.PROPERTY&&t.type!==
-$n.ATTRIBUTE&&t.type!==$n.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var ZS,wd,Nb,Jo,$i=$(()=>{_();({I:ZS}=gd),wd=t=>t.strings===void 0,Nb={},Jo=(t,e=Nb)=>t._$AH=e});var vt,Ie=$(()=>{_();gi();$i();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==bn.PROPERTY&&t.type!==
+bn.ATTRIBUTE&&t.type!==bn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!wd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
-e]){if(e===ie||e===d)return e;let n=t.element,s=t.name;if(t.type===$n.PROPERTY){if(e===n[s])return ie}else if(t.
-type===$n.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return ie}else if(t.type===$n.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return ie;return Yo(t),e}})});function Zn(t,e=vd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function yd(t){return Array.
+e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===bn.PROPERTY){if(e===n[s])return le}else if(t.
+type===bn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===bn.ATTRIBUTE&&n.getAttribute(
+s)===e+"")return le;return Jo(t),e}})});function Zn(t,e=vd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function yd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
 t??null}function Qn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
-h,p]=[t[l],e[l]];h!==void 0&&!Jo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
+h,p]=[t[l],e[l]];h!==void 0&&!Xo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
 let[o,a,r]=[t.settings,e.settings??[],n.settings].map(kd);for(let l of new Set([...o.keys(),...a.keys()])){let[
 c,h,p]=[o.get(l),a.get(l),r.get(l)];_d(c,h)||_d(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
 shop:p,yours:c,before:h})}return s}function xd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
 return s;let r=kd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var vd,Jo,Xo,bi,kd,_d,ts=$(()=>{vd=["title","note","archived","settin\
-gs"];Jo=(t,e)=>JSON.stringify(yd(t))===JSON.stringify(yd(e));Xo=(t,e)=>Zn(t,vd.filter(n=>n in t&&!Jo(t[n],e[n]))),
-bi=({before:t={}},e)=>Object.keys(t).every(n=>Jo(t[n],e[n]));kd=t=>new Map(t.map(e=>[e.step,e])),_d=(t,e)=>Jo(
-t?[t]:[],e?[e]:[])});async function Zo(t){wi.add(t.id);try{return await Sd(t)}finally{wi.delete(t.id)}}async function Sd(t){let e;try{
-e=await Ic(t)}catch(n){let s=await Rb(t);return s||(await Pb(n),Sd(t))}try{return await Md(e,4e3)??{where:"her\
-e",answer:null}}catch(n){if(n instanceof F||n instanceof zt||!_i(n))return{where:"here",answer:null};throw await Po(
+c)}return{...s,settings:[...r.values()]}}var vd,Xo,Zo,bi,kd,_d,ts=$(()=>{vd=["title","note","archived","settin\
+gs"];Xo=(t,e)=>JSON.stringify(yd(t))===JSON.stringify(yd(e));Zo=(t,e)=>Zn(t,vd.filter(n=>n in t&&!Xo(t[n],e[n]))),
+bi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],e[n]));kd=t=>new Map(t.map(e=>[e.step,e])),_d=(t,e)=>Xo(
+t?[t]:[],e?[e]:[])});async function Qo(t){wi.add(t.id);try{return await Sd(t)}finally{wi.delete(t.id)}}async function Sd(t){let e;try{
+e=await Rc(t)}catch(n){let s=await Ib(t);return s||(await Pb(n),Sd(t))}try{return await Md(e,4e3)??{where:"her\
+e",answer:null}}catch(n){if(n instanceof F||n instanceof zt||!_i(n))return{where:"here",answer:null};throw await Io(
 e.id),n}}async function Pb(t){yi.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
 setTimeout(e,Cb),document.addEventListener("storage",e,{once:!0})}),yi.delete(t),document.dispatchEvent(new CustomEvent(
-"held"))}async function Rb(t){try{return{where:"shop",answer:(await Od({...t,number:0,queued_at:""},8e3)).body}}catch(e){
-if(e instanceof F||!_i(e))return null;throw e}}async function Td(){return qn("outbox",Bb,Ib)}async function Ib(){
-let t=0;for(let{id:e}of await Dt()){if(wi.has(e))continue;let n=await js(e);if(!(!n||!await Wb(n)))try{await Md(
+"held"))}async function Ib(t){try{return{where:"shop",answer:(await Od({...t,number:0,queued_at:""},8e3)).body}}catch(e){
+if(e instanceof F||!_i(e))return null;throw e}}async function Td(){return qn("outbox",Bb,Rb)}async function Rb(){
+let t=0;for(let{id:e}of await Dt()){if(wi.has(e))continue;let n=await Hs(e);if(!(!n||!await Wb(n)))try{await Md(
 n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;_i(s)&&await Kn(n.id,{refused:s.message,missing:s.status===404})}}
-return{sent:t,left:(await Dt()).length}}async function Md(t,e){if(!await Db(t))return null;let n=await js(t.id)??
+return{sent:t,left:(await Dt()).length}}async function Md(t,e){if(!await Db(t))return null;let n=await Hs(t.id)??
 t;try{let s=await(n.parked?Ed(n,e):Od(n,e));return await Ad(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
 if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Fb(n,e)}}async function Db({id:t,code:e,after:n,
-before:s,parked:o}){if(!n||o)return!0;if(await js(n))return!1;if(!(await Bo(n))?.proposed)return!0;let a=await Qt(
+before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;if(!(await Po(n))?.proposed)return!0;let a=await te(
 e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Kn(t,bi({before:s},a)?{after:a.revision_id}:{parked:!0}),
 !0)}async function Fb(t,e){if(t.body.part)throw new A(jb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
-await re(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).
-length)return await Hs(t,s),await Ro(t.id,n.revision_id,l=>bi(l,n)),{where:o?"settle":"shop",answer:n};let a={
+await ie(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).
+length)return await Us(t,s),await Ro(t.id,n.revision_id,l=>bi(l,n)),{where:o?"settle":"shop",answer:n};let a={
 ...t,parked:!0};await Kn(t.id,{parked:!0});let r=await Ed(a,e);return await Ad(a,r),{where:"settle",answer:r.body}}
-async function Ad(t,{body:e,at:n}){t.kind!=="trial"&&(await re(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
-t.after&&await Ro(t.id,t.after)),await Hs(t,n,!!t.parked),await Fc(n)}function Od({kind:t,code:e,id:n,body:s,after:o,
+async function Ad(t,{body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
+t.after&&await Ro(t.id,t.after)),await Us(t,n,!!t.parked),await Fc(n)}function Od({kind:t,code:e,id:n,body:s,after:o,
 etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):T(
 "PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Ed({id:t,code:e,body:n,
 before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
 return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
 function _i(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Cb,Bb,wi,
-yi,Js,Wb,jb,es=$(()=>{G();ts();Nt();Ct();Ee();No();Cb=3e3,Bb=15e3;wi=new Set;yi=new Set,Js=()=>[...yi].at(-1)?.
-message??"";Wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await Qt(s));jb={title:"Changed meanw\
+yi,Xs,Wb,jb,es=$(()=>{G();ts();Nt();Ct();Le();Co();Cb=3e3,Bb=15e3;wi=new Set;yi=new Set,Xs=()=>[...yi].at(-1)?.
+message??"";Wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await te(s));jb={title:"Changed meanw\
 hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
-changed again since. Open the card and make the change anew."}});function Yt(){return Re}async function Qo(t){let e=await Dt().catch(()=>[]),n=await Wo().catch(()=>[]);Re={...Re,
+changed again since. Open the card and make the change anew."}});function Yt(){return Re}async function ta(t){let e=await Dt().catch(()=>[]),n=await Do().catch(()=>[]);Re={...Re,
 ...t,waiting:e.length,words:ki(e),settle:await Ub(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
 length},document.documentElement.dataset.reached=String(Re.reached),document.documentElement.dataset.settle=String(
 Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),document.dispatchEvent(new CustomEvent(
@@ -266,60 +266,60 @@ Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),do
 length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):
 `${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Ub(t){let e=(await Uc()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
-function Ie(t,e){let n=t||!!(e&&!(e instanceof F));n!==Re.reached&&Qo({reached:n})}function ns(){return Qo({})}
-function j(){return Xs?(vi=!0,Xs):(Xs=Gb().finally(()=>Xs=void 0),Xs)}async function Gb(){do vi=!1,await Vb();while(vi)}
-async function Vb(){try{await Ld(),(await Td()).sent>0&&await Ld(),await Qo({reached:!0,at:new Date().toISOString(),
-unkept:!1})}catch(t){await Qo(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
+function We(t,e){let n=t||!!(e&&!(e instanceof F));n!==Re.reached&&ta({reached:n})}function ns(){return ta({})}
+function j(){return Zs?(vi=!0,Zs):(Zs=Gb().finally(()=>Zs=void 0),Zs)}async function Gb(){do vi=!1,await Vb();while(vi)}
+async function Vb(){try{await Ld(),(await Td()).sent>0&&await Ld(),await ta({reached:!0,at:new Date().toISOString(),
+unkept:!1})}catch(t){await ta(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
 F||t instanceof A&&t.status===401)&&!(t instanceof zt)&&console.warn("changes feed:",t)}}async function Ld(){for(;await qn(
 "feed",Hb,zb););}async function zb(){let t=await Vc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
 t)}`,{timeout:15e3});return await zc(e),e.more}function Nd(){j(),addEventListener("online",()=>j()),addEventListener(
 "offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,Re,Xs,vi,wt=$(()=>{G();Nt();es();Ee();Ct();
-No();Hb=3e3,Re={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},vi=!1});function ta(t){return Object.hasOwn(We,t)?t:void 0}async function it(t,e){try{return await ea(t,e)}catch(n){let s=n instanceof
-F?await Io():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function De(){try{let t=await Io();
-if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([sa(),ea("metals")]);return{
-press:t,metals:e}}catch{return}}async function ea(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
-items:n[t],etag:s,kept:!1}}async function Cd(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(bn),by:B().name},etag:n})}
-async function na(t){try{return await sa(t)}catch(e){let n=e instanceof F?await Io():void 0;if(!n)throw e;return{
-press:n.press??null,etag:null,kept:!0}}}async function sa(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
-return{press:e.press,etag:n,kept:!1}}async function Bd(t,e){let n={press:bn(t),by:B().name};return(await T("PU\
-T","/press",{body:n,etag:e})).body.press}function bn({outline_mm:t,outlines_mm:e,...n}){return n}function Pd(t,e){
-return JSON.stringify(t&&bn(t))===JSON.stringify(e&&bn(e))}function Fe({tray:t,slot:e}){return!t&&!e?"place no\
-t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var We,rt,ut=$(()=>{
-G();nt();Ct();wt();We={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,Re,Zs,vi,wt=$(()=>{G();Nt();es();Le();Ct();
+Co();Hb=3e3,Re={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},vi=!1});function ea(t){return Object.hasOwn(De,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
+F?await Wo():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Fe(){try{let t=await Wo();
+if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([oa(),na("metals")]);return{
+press:t,metals:e}}catch{return}}async function na(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
+items:n[t],etag:s,kept:!1}}async function Cd(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(wn),by:P().name},etag:n})}
+async function sa(t){try{return await oa(t)}catch(e){let n=e instanceof F?await Wo():void 0;if(!n)throw e;return{
+press:n.press??null,etag:null,kept:!0}}}async function oa(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
+return{press:e.press,etag:n,kept:!1}}async function Bd(t,e){let n={press:wn(t),by:P().name};return(await T("PU\
+T","/press",{body:n,etag:e})).body.press}function wn({outline_mm:t,outlines_mm:e,...n}){return n}function Pd(t,e){
+return JSON.stringify(t&&wn(t))===JSON.stringify(e&&wn(e))}function je({tray:t,slot:e}){return!t&&!e?"place no\
+t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var De,rt,ut=$(()=>{
+G();nt();Ct();wt();De={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"}});function Rd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
+metals:"shop.write_metals"}});function Id(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function wn(t){return Rd(t,
-await cn(t.code).catch(()=>[]))}async function xi(t){let e=await Qt(t);return e&&Rd(e,(await cn(t)).filter(n=>n.
-body.settles))}async function Zs(t){let e=await Qt(t);return e&&wn(e)}async function je(t,e,{reason:n="",settles:s=[]}={}){
-let o=Xo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=B(),l=await Zo(
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function yn(t){return Id(t,
+await dn(t.code).catch(()=>[]))}async function xi(t){let e=await te(t);return e&&Id(e,(await dn(t)).filter(n=>n.
+body.settles))}async function Qs(t){let e=await te(t);return e&&yn(e)}async function He(t,e,{reason:n="",settles:s=[]}={}){
+let o=Zo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await Qo(
 {id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Zs(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var He=$(()=>{ts();Nt();es();nt();Ct()});function Si(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
+...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Qs(t.
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ue=$(()=>{ts();Nt();es();nt();Ct()});function Si(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
 let n=Yb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function le(t,e){let n=Si(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Si(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function Yb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*qb:0}var Id,qb,Kb,yn=$(()=>{Id=["Read \
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*qb:0}var Rd,qb,Kb,_n=$(()=>{Rd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await Qt(t).catch(a=>{s=a});if(!o){await e(await wn(await Jb(t,n,s)),{where:"\
-shop"});return}await e(await wn(o),{where:"device"}),Xb(o,e,n)}async function Jb(t,e,n){try{return await we(t,
-e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Le();if(t.length||!Yt().
+t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await yn(await Jb(t,n,s)),{where:"\
+shop"});return}await e(await yn(o),{where:"device"}),Xb(o,e,n)}async function Jb(t,e,n){try{return await we(t,
+e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Ne();if(t.length||!Yt().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Ie(!0),{list:t.cards,where:"shop"}}catch(t){return Ie(!1,t),{list:[],where:"shop"}}}async function Xb(t,e,n){
-try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await wn(s),{where:"shop"})}catch{}}async function Dd(t,e){
-if(await Qt(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
+return We(!0),{list:t.cards,where:"shop"}}catch(t){return We(!1,t),{list:[],where:"shop"}}}async function Xb(t,e,n){
+try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await yn(s),{where:"shop"})}catch{}}async function Dd(t,e){
+if(await te(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
 404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await T("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return Ie(!0),await re(n).catch(()=>n)}catch(n){throw e?.aborted||Ie(
-!1,n),n}}async function oa(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
-6e4:8e3});return re(n).catch(()=>n)}function te(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
-set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=le(e,s);return{...o?s:{set_angle_deg:null,
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return We(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||We(
+!1,n),n}}async function aa(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
+6e4:8e3});return ie(n).catch(()=>n)}function ee(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
+set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{G();He();yn();Ee();Ct();wt()});function aa(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
+reason:n?.reason??""}}var kt=$(()=>{G();Ue();_n();Le();Ct();wt()});function ra(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -328,32 +328,32 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var R,st,lt=$(()=>{_();Et();ss();R=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function tt(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:Ft()?B().inches==="fraction"?{text:Qb(t/ce),unit:"in"}:{text:tt(t/ce,(e.digits??
-1)+2),unit:"in"}:{text:tt(t,e.digits??1),unit:"mm"}}function Qb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+  </div>`}var I,st,lt=$(()=>{_();Et();ss();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function Q(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+return t==null?{text:"–",unit:""}:Ft()?P().inches==="fraction"?{text:Qb(t/Jt),unit:"in"}:{text:Q(t/Jt,(e.digits??
+1)+2),unit:"in"}:{text:Q(t,e.digits??1),unit:"mm"}}function Qb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/ra:t,s=Math.abs(
-n)<10?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=Ft()?t/ra*jd:t,s=Math.abs(n)<20?1:0;return{text:tt(e?Hd(n,s):n,s),unit:Ft()?"tons/ft":"kN/\
-m"}}function Hd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:tt(t,e),unit:"°"}}function Qs(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/Zb:t;return{text:tt(
-e,e<10?2:1),unit:Ft()?"lb":"kg"}}function _n(t,e){if(/_(low|high)$/.test(t))return _n(t.replace(/_(low|high)$/,
-""),e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,
-unit:`${s.unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(
-e);if(t.endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return Qs(e);if(t.endsWith("_percent"))return{text:tt(
-e,0),unit:"%"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
-return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function ia({text:t,unit:e}){return g({text:e===
-"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ue(){return Ft()?{unit:"tons",size:ra}:
-{unit:"kN",size:1}}function vn(){return Ft()?{unit:"tons/ft",size:ra/jd}:{unit:"kN/m",size:1}}function Ti(t,{size:e}){
-return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function to(t,{unit:e}){let n=la(t);return Ud.test(
+ `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/ia:t,s=Math.abs(
+n)<10?1:0;return{text:Q(e?Hd(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=Ft()?t/ia*jd:t,s=Math.abs(n)<20?1:0;return{text:Q(e?Hd(n,s):n,s),unit:Ft()?"tons/ft":"kN/m"}}
+function Hd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
+{text:Q(t,e),unit:"°"}}function to(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/Zb:t;return{text:Q(e,
+e<10?2:1),unit:Ft()?"lb":"kg"}}function _e(t,e){if(/_(low|high)$/.test(t))return _e(t.replace(/_(low|high)$/,""),
+e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,unit:`${s.
+unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(e);if(t.
+endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return to(e);if(t.endsWith("_percent"))return{text:Q(e,0),unit:"\
+%"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
+return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function os({text:t,unit:e}){return g({text:e===
+"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ge(){return Ft()?{unit:"tons",size:ia}:
+{unit:"kN",size:1}}function vn(){return Ft()?{unit:"tons/ft",size:ia/jd}:{unit:"kN/m",size:1}}function Ti(t,{size:e}){
+return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function eo(t,{unit:e}){let n=la(t);return Ud.test(
 n)?`${n} ${e}`.replace(" tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?
-a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function P(){return Ft()?"in":"mm"}function Q(t,e=P()){
+a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function B(){return Ft()?"in":"mm"}function tt(t,e=B()){
 let n=la(t);return Ud.test(n)||e==="in"&&Vd.test(n)?`${n} ${e}`:n}function la(t){let e=t.trim();return Gd.test(
-e)?e:e.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function zd(t,e=P()){let n=t.trim(),[,s,o,a]=Gd.exec(n)??
+e)?e:e.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function zd(t,e=B()){let n=t.trim(),[,s,o,a]=Gd.exec(n)??
 [];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):e==="mm"&&Vd.test(n)?[`${n} in`]:[]}function qd(t){
-let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?ce:1):null}function z(t){
-if(t==null)return"";let e=Ft()?t/ce:t;return String(Number(e.toFixed(Ft()?4:3)))}var ce,ra,Fd,Zb,jd,Ft,Ud,Gd,Vd,
-L=$(()=>{nt();ce=25.4,ra=8.896443230521,Fd=9.80665,Zb=.45359237,jd=.3048,Ft=()=>B().units==="inch";Ud=/^[+-]?(\d+\.?\d*|\.\d+)$/,
+let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?Jt:1):null}function z(t){
+if(t==null)return"";let e=Ft()?t/Jt:t;return String(Number(e.toFixed(Ft()?4:3)))}var Jt,ia,Fd,Zb,jd,Ft,Ud,Gd,Vd,
+L=$(()=>{nt();Jt=25.4,ia=8.896443230521,Fd=9.80665,Zb=.45359237,jd=.3048,Ft=()=>P().units==="inch";Ud=/^[+-]?(\d+\.?\d*|\.\d+)$/,
 Gd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,Vd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function tw(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
 t.y-e.y)*2<t.height+e.height}function Kd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
@@ -363,13 +363,13 @@ da=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;fo
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
 lines:n=[]}){let s=this.taken.filter(l=>tw(e,l)).length,o=this.edges.filter(l=>Kd(e,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>ew(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Kd(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function eo(t){return t.length?
-`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Jt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function no(t){return t.length?
+`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Xt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Yd([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function kn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ge=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return B().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Xd({section:t,part:e},{pixels:n=os(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=kn(Jt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=ow(t).map(
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ve=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Xd({section:t,part:e},{pixels:n=as(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=kn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=ow(t).map(
 (v,N)=>rw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>aw(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=cw(
 [...h,...m.flatMap(v=>Jd(v.box)),...u.flatMap(v=>[...Jd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,M-b+12];return i`<svg
     class="drawing section"
@@ -380,7 +380,7 @@ c=kn(Jt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[
     height=${C}
     viewBox="${f-6} ${b-6} ${E} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Ao])=>x`<path class="dimension" d="M${ct}L${Ao}"/>`)}
+    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Oo])=>x`<path class="dimension" d="M${ct}L${Oo}"/>`)}
       ${iw(v[0])}${lw(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
@@ -388,7 +388,7 @@ c=kn(Jt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function os(){return Math.min(Math.max(innerWidth-32,300),720)}function sw(t){return`Section. ${t.flats_mm.
+  </svg>`}function as(){return Math.min(Math.max(innerWidth-32,300),720)}function sw(t){return`Section. ${t.flats_mm.
 map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Zd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
 join("; ")}.`}function Zd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
 replace(".0°","°")}function ow({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
@@ -403,20 +403,20 @@ f*r[1])*o*.9:0,v=[[y,M],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.s
 lines,text:n}}function iw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
 4}"/>`)}function lw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
     <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Jd({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function cw(t){return Jt([t])}var nw,ee=$(()=>{
-_();nt();L();ha();Ge();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function cw(t){return Xt([t])}var nw,ne=$(()=>{
+_();nt();L();ha();Ve();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${hw[t]}</svg>${e}</span
-  >`}function Ve(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?ia(_n(s,e[s])):n)}function pw({step:t,steps:e=[]}){
+  >`}function ze(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function pw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
 filter(s=>!e||s.level!=="ok").sort((s,o)=>Qd[Ht(s)]-Qd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
           <div class="say">
-            ${pw(s)}${Ve(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${Ve(s.do_template??s.do,s.numbers)}</div>`:d}
+            ${pw(s)}${ze(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${ze(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var dw,Qd,hw,Ht,bt,no,U=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+  </ul>`}var dw,Qd,hw,Ht,bt,so,U=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
 ok:"OK"},Qd={stop:0,caution:1,unknown:2,note:3,ok:4},hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -424,18 +424,18 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>Ve(t,e),no=t=>t.map(
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>ze(t,e),so=t=>t.map(
 bt).join(" ")});function xn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${xn(t)}\
-, ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function as({made_at:t,received_at:e}){return e?
+, ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function rs({made_at:t,received_at:e}){return e?
 !t||Math.abs(Date.parse(t)-Date.parse(e))<uw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}function _e({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var uw,Ut=$(()=>{uw=5*6e4});function th(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var uw,Ut=$(()=>{uw=5*6e4});function th(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
             <span class="code">${W(s.code)}</span>
             <span class="more">
-              ${e(s.metal)}, ${H(s.thickness_mm)} ${P()},
+              ${e(s.metal)}, ${H(s.thickness_mm)} ${B()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
               ${xn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
               ${mw(n.get(s.code)??"")}
@@ -444,8 +444,8 @@ ot(t??"")}function _e({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
             </span>
           </a>
         </li>`)}
-  </ul>`}var mw,eh=$(()=>{_();dt();ee();L();U();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function ze(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
+  </ul>`}var mw,eh=$(()=>{_();dt();ne();L();U();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+d});function qe(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${sh}
@@ -455,35 +455,35 @@ d});function ze(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     </div>`;let e=t instanceof A?t.message:String(t);return t instanceof A||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,nh,sh,Bt=$(()=>{_();G();Ee();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,nh,sh,Bt=$(()=>{_();G();Le();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
   </div>`,nh=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${Fs()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    ${js()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
     The page goes on by itself. ${sh}
   </div>`,sh=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ft(t,{replace:e=!1}={}){gw()&&(history[e?"replaceState":"pushState"](null,"",t),ve(!0))}function de(t){
-so=t}function gw(){let t=so?.();return!t||confirm(t)}function oh(){so?.()?qe():ve()}async function ve(t=!1){Mi.
-abort(),Mi=new AbortController,so=null;let{signal:e}=Mi,n=document.documentElement;delete n.dataset.ready;let s=$w(
+>`});function ft(t,{replace:e=!1}={}){gw()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
+oo=t}function gw(){let t=oo?.();return!t||confirm(t)}function oh(){oo?.()?Ke():ke()}async function ke(t=!1){Mi.
+abort(),Mi=new AbortController,oo=null;let{signal:e}=Mi,n=document.documentElement;delete n.dataset.ready;let s=$w(
 ua(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-qe();let o=l=>{clearTimeout(a),e.aborted||Be(l,pa())};Be(i``,pa());let a=setTimeout(()=>o(nh()),fw);if(!s){o(i`<div class="state">
+Ke();let o=l=>{clearTimeout(a),e.aborted||Pe(l,pa())};Pe(i``,pa());let a=setTimeout(()=>o(nh()),fw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(aa(r)),n.dataset.ready="n\
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(ra(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
-aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(ze(l)),n.dataset.ready="fai\
+aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(qe(l)),n.dataset.ready="fai\
 led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function $w(t){return t&&td(t.route.name)?{route:rh("pair"),
-params:{}}:t}function ah(){return addEventListener("popstate",()=>ve()),addEventListener("beforeunload",t=>(Js()||
-so?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
+params:{}}:t}function ah(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Xs()||
+oo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !ua(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-pa().replaceChildren(),ve()}var fw,Mi,so,pa,Pt=$(()=>{_();Ai();hn();Et();ss();es();lt();Bt();fw=1e3,Mi=new AbortController,
-so=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?ww(o.code):"");return i`<form class="code-form" @submit=${l=>{
+pa().replaceChildren(),ke()}var fw,Mi,oo,pa,Pt=$(()=>{_();Ai();pn();Et();ss();es();lt();Bt();fw=1e3,Mi=new AbortController,
+oo=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?ww(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -509,7 +509,7 @@ l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var ma,ww,Oi=$(()=>{_();Pe();dt();Pt();ma=()=>({code:"",asked:!1});ww=t=>t?`A card code has seven cha\
+      >`}var ma,ww,Oi=$(()=>{_();Ie();dt();Pt();ma=()=>({code:"",asked:!1});ww=t=>t?`A card code has seven cha\
 racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var lh={};et(lh,{show:()=>_w});async function _w(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Ei},
 n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
@@ -521,14 +521,14 @@ n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
           <nav class="home-new" aria-label="Start something">
             ${st("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${st("/part",i`<a class="button" href="/part" data-test="new-part"
-                >${R("cards.create","New part","Plan a part")}</a
+                >${I("cards.create","New part","Plan a part")}</a
               >`)}
           </nav>
         </div>
         ${vw(e,n,s,o)}
       </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await ih(),o(),(s||n.list.length)&&t.ready()};document.
 addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function ih(){let[
-{list:t,where:e},n,s]=await Promise.all([Wd(),De(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+{list:t,where:e},n,s]=await Promise.all([Wd(),Fe(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
 ki(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
 metalName:r=>a.get(r)??r}}function vw(t,e,n,s){if(e.list.length===0)return n?Sw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
@@ -560,12 +560,12 @@ f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Sw(){ret
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ei,yw,ch=$(()=>{_();Pe();dt();ut();Nt();kt();wt();lt();eh();Oi();Ei=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ei,yw,ch=$(()=>{_();Ie();dt();ut();Nt();kt();wt();lt();eh();Oi();Ei=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Sn,dh,hh,rs,Li=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Sn,dh,hh,is,Li=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -574,24 +574,24 @@ rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius o
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
 ing n",unit:"",needed:!1}],dh=["guaranteed minimum","typical","measured","common practice","from memory"],hh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],rs=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+ss","stainless steel"],["aluminium","aluminium"]],is=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Tn(t=""){let n=t.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(ph.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...uh}]}function gh(t){let e=Tn(t),{angle:n,face:s}=e[e.length-1];return oo(
-[...e,{...uh,angle:n,face:s}])}var ph,uh,mh,oo,fh,$h,ao,Ni=$(()=>{ph=["v","angle","radius","face","centre","co\
+o[r]??""]))});return n.length?n:[{...uh}]}function gh(t){let e=Tn(t),{angle:n,face:s}=e[e.length-1];return ao(
+[...e,{...uh,angle:n,face:s}])}var ph,uh,mh,ao,fh,$h,ro,Ni=$(()=>{ph=["v","angle","radius","face","centre","co\
 de","rating"],uh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},mh=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];oo=t=>t.map(e=>ph.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+ack"],["bottom","bottom"],["front","front"]];ao=t=>t.map(e=>ph.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),fh=(t,e,n)=>oo(Tn(t).map((s,o)=>o===e?{...s,...n}:s));$h=(t,e)=>oo(Tn(t).filter((n,s)=>s!==e)),ao={v_opening_mm:"\
+`),fh=(t,e,n)=>ao(Tn(t).map((s,o)=>o===e?{...s,...n}:s));$h=(t,e)=>ao(Tn(t).filter((n,s)=>s!==e)),ro={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var wh,Ci,bh,Bi,Pi,ga,is,Ri,Ii,$a,Wi=$(()=>{wh="Empty is unknown: checks with it then say so.",Ci={name:"ratin\
+ating"}});var wh,Ci,bh,Bi,Pi,ga,ls,Ii,Ri,$a,Wi=$(()=>{wh="Empty is unknown: checks with it then say so.",Ci={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},bh={name:"se\
 gments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned twice twice."},
 Bi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Pi=[{name:"condition",label:"\
 Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown","unknown"]]},
 {name:"condition_note",label:"Note on its condition",type:"note"}],ga={name:"name",label:"Name",type:"text",broad:!0},
-is=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a line: x, y. x tow\
-ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ri=t=>t.shape!=="multi_v",Ii=({die_holder_height_mm:t})=>!!t&&
+ls=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a line: x, y. x tow\
+ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ii=t=>t.shape!=="multi_v",Ri=({die_holder_height_mm:t})=>!!t&&
 !/^0+([.,]0*)?( mm| in)?$/.test(String(t)),$a={punches:[{title:"What it is",part:"what",fields:[ga,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
@@ -600,17 +600,17 @@ eat",type:"length"},{name:"body_width_mm",label:"Width of the body",type:"length
 Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_width_mm",label:"Thickness of \
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
-is("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
+ls("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
 ["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Ci,bh]},{title:"Place and condition",
 part:"rest",fields:[...Bi,...Pi]}],dies:[{title:"What it is",part:"what",fields:[ga,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ri},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:Ri},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:Ri}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ii},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:Ii},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:Ii}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
-shape==="multi_v"},is("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
+shape==="multi_v"},ls("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
 rest",fields:[Ci,bh]},{title:"Place and condition",part:"rest",fields:[...Bi,...Pi]}],holders:[{title:"What it\
  is",part:"what",fields:[ga,Ci]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
@@ -618,7 +618,7 @@ k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
-body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},is("holder","The punch\
+body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},ls("holder","The punch\
 's seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Bi,...Pi]}],press:[{title:"The pre\
 ss",part:"what",fields:[ga,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
 length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"open_height_\
@@ -627,15 +627,15 @@ Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_
 length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"bed_width_mm",label:"\
 Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",needed:!0},{name:"f\
 loor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",hint:"From the fac\
-e that the die stands on, down to the floor: long parts hang that far."},{...is("ram","From the face that carr\
-ies the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,folded:!0},{...is(
+e that the die stands on, down to the floor: long parts hang that far."},{...ls("ram","From the face that carr\
+ies the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,folded:!0},{...ls(
 "bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Be\
 d by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[{name:"die_h\
 older_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty: the die st\
-ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Ii,blank:"by points"},{name:"d\
+ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Ri,blank:"by points"},{name:"d\
 ie_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it or in its pap\
-ers.",when:Ii},{...is("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
-ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Ii,folded:!0}]},{title:"What it bears",part:"\
+ers.",when:Ri},{...ls("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
+ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Ri,folded:!0}]},{title:"What it bears",part:"\
 rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",hint:"What\
  bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up to",type:"\
 length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the middle",type:"length",broad:!0,blank:"u\
@@ -644,25 +644,25 @@ nknown",hint:"Bed and ram together, middle against ends, at full force over the 
 unknown"}]},{title:"How it is set",part:"rest",fields:[{name:"set_by",label:"For a bend the press is set",type:"\
 pick",broad:!0,blank:"not known: read as by angle",options:[["angle","by angle"],["depth","by depth"],["stop",
 "by a stop"]]},{name:"angle_accuracy_deg",label:"It measures the angle in the sheet, within ±",type:"number",
-unit:"°",broad:!0,blank:"unknown",hint:"Only where its papers say how near. Empty: 2° is counted with (common\
- practice)."}]},{title:"Back gauge",part:"rest",fields:[{name:"gauge_x_min_mm",label:"X from",type:"length"},{
-name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm",label:"R from",type:"length"},{name:"\
-gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height_mm",label:"Finger height",type:"length"},{name:"\
-finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Comes back to a pla\
-ce within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers. Empty: 0.1 mm is counted with (co\
-mmon practice)."}]},{title:"Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"\
-pick",options:[],blank:"none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Tw.test(e)?Number(e):e}function Aw(t){let{show:e}=Ke.number;return{
+unit:"°",broad:!0,blank:"unknown",hint:"Only where its papers say how near. Empty: what sheet, tools and zero\
+ leave open counts."}]},{title:"Back gauge",part:"rest",fields:[{name:"gauge_x_min_mm",label:"X from",type:"le\
+ngth"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm",label:"R from",type:"length"},
+{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height_mm",label:"Finger height",type:"length"},
+{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Comes back t\
+o a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
+Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Tw.test(e)?Number(e):e}function Aw(t){let{show:e}=Ye.number;return{
 v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),face:t.face,centre:z(t.centre_mm),code:t.
-code??"",rating:Ke.rating.show(t.rating_kn_per_m)}}function Ow({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
+code??"",rating:Ye.rating.show(t.rating_kn_per_m)}}function Ow({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
 let l={v_opening_mm:ba(t),angle_deg:he(e),shoulder_radius_mm:ba(n),centre_mm:ba(o)};return{...Object.fromEntries(
 Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:yh(r)}}function wa(t,e){
-return Object.fromEntries(Ye(t).map(({name:n,type:s})=>[n,Ke[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
-type:l})=>r in n&&Ke[l].show(n[r])===e[r]?n[r]:Ke[l].take(e[r]),a=Ye(t).filter(({when:r})=>!r||r(e)).map(r=>({
+return Object.fromEntries(Je(t).map(({name:n,type:s})=>[n,Ye[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
+type:l})=>r in n&&Ye[l].show(n[r])===e[r]?n[r]:Ye[l].take(e[r]),a=Je(t).filter(({when:r})=>!r||r(e)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Ew(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function vh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of rs)
-e[n]=Ke.number.show(t[n]);for(let{name:n}of Sn){for(let s of Lw)e[`${n}.${s}`]=Ke.number.show(t[n]?.[s]);e[`${n}\
+r.name,l]))}function vh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of is)
+e[n]=Ye.number.show(t[n]);for(let{name:n}of Sn){for(let s of Lw)e[`${n}.${s}`]=Ye.number.show(t[n]?.[s]);e[`${n}\
 .standing`]||="typical"}return e}function kh(t){let e={name:t.name.trim(),note:t.note.trim(),gauge_family:t.gauge_family||
-null};for(let{name:n,needed:s}of rs)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Sn){let o=[
+null};for(let{name:n,needed:s}of is)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Sn){let o=[
 "low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Nw(t,n):null}return e}function Nw(t,e){
 let n=["low","nominal","high"].map(s=>[s,he(t[`${e}.${s}`])]);return{...Object.fromEntries(n.filter(([,s])=>s!==
 null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function xh(t,e){let n={},s=[];for(let[
@@ -670,27 +670,27 @@ o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=
 includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="openings"?(n.openings??=[]).
 push(...a.map(p=>Cw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`Number ${Number(h)+1}:\
  ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Cw(t,e){let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.
-exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Tw,ba,yh,Mw,Ke,_h,Ye,Ew,Lw,ke=$(()=>{
-Li();Ni();Wi();L();Tw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:Q(t),yh=(t="")=>t.
-trim()===""?null:to(t,vn()),Mw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Ke={text:{show:t=>t??
+exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Tw,ba,yh,Mw,Ye,_h,Je,Ew,Lw,xe=$(()=>{
+Li();Ni();Wi();L();Tw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:tt(t),yh=(t="")=>t.
+trim()===""?null:eo(t,vn()),Mw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Ye={text:{show:t=>t??
 "",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{
 show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:ba},number:{show:t=>t==null?"":String(t),take:he},
-force:{show:t=>Ti(t,Ue()),take:(t="")=>t.trim()===""?null:to(t,Ue())},rating:{show:t=>Ti(t,vn()),take:yh},lengths:{
-show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).map(e=>Q(e))},points:{show:t=>(t??
+force:{show:t=>Ti(t,Ge()),take:(t="")=>t.trim()===""?null:eo(t,Ge())},rating:{show:t=>Ti(t,vn()),take:yh},lengths:{
+show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).map(e=>tt(e))},points:{show:t=>(t??
 []).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
-`),take:t=>Mw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>Q(n)))},openings:{show:t=>oo((t??[]).map(Aw)),
-take:t=>Tn(t).map(Ow)},figure:{show:String,take:String}};_h=t=>Ke.points.show(t),Ye=t=>$a[t].flatMap(e=>e.fields);
-Ew=({type:t,blank:e})=>t==="rating"||e!==void 0,Lw=["low","nominal","high","source","standing"]});function _a(t){let e={...Bw};for(let n of Fi){let s=t.get(Di[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
+`),take:t=>Mw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ao((t??[]).map(Aw)),
+take:t=>Tn(t).map(Ow)},figure:{show:String,take:String}};_h=t=>Ye.points.show(t),Je=t=>$a[t].flatMap(e=>e.fields);
+Ew=({type:t,blank:e})=>t==="rating"||e!==void 0,Lw=["low","nominal","high","source","standing"]});function _a(t){let e={...Bw};for(let n of Fi){let s=t.get(Di[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
 e[n]=ji(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function va(t){let e=new URLSearchParams;for(let n of Fi){
-let s=t[n].trim();s!==""&&e.set(Di[n],ji(n)?Q(s):s)}return e.toString()}function ro(t){return Pw.filter(e=>t[e].
-trim()==="")}function Mn(t){let e={};for(let n of Fi){let s=t[n].trim();s!==""&&(e[n]=ji(n)?Q(s):n==="included\
-_angle_deg"?he(s):s)}return e}var Bw,Di,Fi,Pw,ji,ka=$(()=>{ke();L();Bw={metal:"",thickness_mm:"",bend_length_mm:"",
+let s=t[n].trim();s!==""&&e.set(Di[n],ji(n)?tt(s):s)}return e.toString()}function io(t){return Pw.filter(e=>t[e].
+trim()==="")}function Mn(t){let e={};for(let n of Fi){let s=t[n].trim();s!==""&&(e[n]=ji(n)?tt(s):n==="include\
+d_angle_deg"?he(s):s)}return e}var Bw,Di,Fi,Pw,ji,ka=$(()=>{xe();L();Bw={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Di={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Fi=Object.keys(Di),Pw=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],ji=t=>t.endsWith("_mm")});function xe(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+l","thickness_mm","bend_length_mm","included_angle_deg"],ji=t=>t.endsWith("_mm")});function Se(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
-e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var io=$(
-()=>{});function Se(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var lo=$(
+()=>{});function Te(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
     <span class="value"
@@ -701,10 +701,10 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Xt(t))}</b>
-    <small class="expected">expected ${g(Je(t))}</small>`}function lo(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Se(t,Xt(e,n),{note:i`expected ${g(Je(e,n))}${s}`,origin:o,test:n})}var Xt,Je,Sh,pe=$(()=>{_();L();xa();
-Xt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Je=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:Ot});var Hi,Th=$(()=>{Hi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+  </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
+    <small class="expected">expected ${g(Xe(t))}</small>`}function co(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return Te(t,Zt(e,n),{note:i`expected ${g(Xe(e,n))}${s}`,origin:o,test:n})}var Zt,Xe,Sh,pe=$(()=>{_();L();xa();
+Zt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Xe=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:Ot});var Hi,Th=$(()=>{Hi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
@@ -713,7 +713,7 @@ define("drawing-frame",Hi)});function Ui({distance_mm:t,tool:e}){let n=g(w(Math.
 left:e,right:n,bottom:s,top:o}){let[a,r]=An(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
 s)?1:-1,[f,b]=Ui(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Rw)}
+    ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Iw)}
     <g transform="translate(${a} ${-r})">
       ${Ta(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
@@ -721,10 +721,10 @@ s)?1:-1,[f,b]=Ui(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-t
         text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var An,Ta,Rw,Gi=$(()=>{_();L();An=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,Rw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+  </g>`}var An,Ta,Iw,Gi=$(()=>{_();L();An=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,Iw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
 let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Ww(u,h?c:null):Dw(t,u,c),f=p&&!n?Fw(m,p,u):m,{left:b,bottom:y,right:M,
-top:E}=f,C=l??Iw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+top:E}=f,C=l??Rw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
@@ -742,9 +742,9 @@ top:E}=f,C=l??Iw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       ${e==="after"&&a?Hw(t.after.sheet,a,u,f):d}
       ${h&&c?Mh(c,f):d}
     </svg>
-  </drawing-frame>`}function Iw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
+  </drawing-frame>`}function Rw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
 s,o,a].map(St),down:0,gauge:St(r),back:0}}function Ww(t,e){let[n,s]=e?An(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function Dw(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+t,right:n+1.5*t,top:s+t}}function Dw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
 max(r+.3*e,1.6*e),8*e)},m=n?Vi(u,An(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Fw(t,{
@@ -759,7 +759,7 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function jw([t,e],n,{bottom:s}
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${Eh(0,a+r,g(S(e)))}
-  </g>`}var Ah,Vi,Oh,Eh,co=$(()=>{_();L();Th();Gi();Ge();Ah=t=>t?x`<path class="tool" d=${t} />`:d;Vi=({left:t,
+  </g>`}var Ah,Vi,Oh,Eh,ho=$(()=>{_();L();Th();Gi();Ve();Ah=t=>t?x`<path class="tool" d=${t} />`:d;Vi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Eh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
@@ -771,30 +771,30 @@ max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
             aria-pressed=${s.chosen?"true":"false"}
             @click=${()=>e(s.die)}>
             <span class="lead"
-              >${s.chosen?"✓ ":""}${s.die} <small>V ${tt(s.v_over_t,1)} t</small></span
+              >${s.chosen?"✓ ":""}${s.die} <small>V ${Q(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
             <span class="facts"> ${Uw(s).map(o=>Gw(...o))} </span>
-            <span class="more">${bt(s.reason_said)} ${Fe(s)}.</span>
+            <span class="more">${bt(s.reason_said)} ${je(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();U();Uw=t=>[["allow for",g(Xt(t,"force_kn_per_m")),`expected ${Je(
+  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();U();Uw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Xe(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
 S(t.set_angle_deg))]],Gw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
     <span class="amount">${e}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
-  >`});function ls(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
+  >`});function cs(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${zi(t)}. Open is hit again. <span class="drawn">${e}</span>
   </p>`:d}var Ma,zi,Ch,Aa,On=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),zi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
  to ${Ma(t.comes_out_deg_high)}°`,Ch=t=>`${Ma(t.comes_out_deg_low)}–${Ma(t.comes_out_deg_high)}°`,Aa=(t,{set_angle_deg:e,
-firstHit:n})=>n?t.expected_set_angle_deg:e});function cs(t){let e=t.filter(s=>!Bh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+firstHit:n})=>n?t.expected_set_angle_deg:e});function ds(t){let e=t.filter(s=>!Bh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
     ${_t(e)}
-  </section>`}function ds(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>Ht(o)==="note"),s=t.filter(o=>Ht(
+  </section>`}function hs(t){let e=t.filter(o=>o.level==="unknown"),n=t.filter(o=>Ht(o)==="note"),s=t.filter(o=>Ht(
 o)==="ok");return i`${e.length?i`<section>
           <h2>Not known</h2>
           ${_t(e)}
@@ -806,15 +806,15 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${_t(s)}
-        </details>`:d}`}function Xe(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Ze(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
-            <b>${Ve(n.template,n.numbers)}</b>
-            ${Ve(n.do_template??n.do,n.numbers)}
+            <b>${ze(n.template,n.numbers)}</b>
+            ${ze(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Bh,ho=$(()=>{_();U();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var Bh,po=$(()=>{_();U();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -887,23 +887,23 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function ne(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{_();Pe();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function qi(t){
+  </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
+valid="true"]')?.focus())}var J=$(()=>{_();Ie();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function qi(t){
 let e=Oa(t);return Object.keys(e).length?{tools:e}:{}}function Ln(t){let{die:e,punch:n}=Oa(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var po,hs=$(()=>{po=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Ki(n,e)).flatMap(([,n])=>n)}function Ph(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Ki(n,s))).flatMap(([,n])=>n)}function Rh(t,e,n){let s=Object.entries(t);return s.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var uo,ps=$(()=>{uo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ki(n,e)).flatMap(([,n])=>n)}function Ph(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Ki(n,s))).flatMap(([,n])=>n)}function Ih(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
       ${s.map(([o,a])=>{let r=n.filter(c=>Ki(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Yi(e(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>uo(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>mo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Yi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function uo(t){let e=document.
+  </div>`}function Yi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function mo(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Ki,se=$(()=>{_();Ki=(t,e)=>t===e||t.startsWith(`${e}.`)});function Xi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
-list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:I(n,`${t}.${a}`),change:l=>s({[a]:l})});
+{block:"center"})}var Ki,oe=$(()=>{_();Ki=(t,e)=>t===e||t.startsWith(`${e}.`)});function Xi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Wh(t,{dies:e,punches:n},s,o){
 let a=e.flatMap(Zi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
@@ -912,11 +912,11 @@ let a=e.flatMap(Zi).map(({code:r})=>r);return i`<details class="wishes" data-tes
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${Xi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
-    ${Ih("codes-of-dies",a)}
-    ${Ih("codes-of-punches",n.map(({code:r})=>r))}`}var Ji,Zi,Ih,ps,Nn=$(()=>{_();hs();U();J();se();Ji=["tools\
-.die","tools.punch"];Zi=t=>t.shape==="multi_v"?t.openings:[t];Ih=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-ps=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
-d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function mo(t){if(!t)return"";let e=new Map;
+    ${Rh("codes-of-dies",a)}
+    ${Rh("codes-of-punches",n.map(({code:r})=>r))}`}var Ji,Zi,Rh,us,Nn=$(()=>{_();ps();U();J();oe();Ji=["tools\
+.die","tools.punch"];Zi=t=>t.shape==="multi_v"?t.openings:[t];Rh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+us=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
+d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function fo(t){if(!t)return"";let e=new Map;
 for(let[n,s]of qw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var zw,qw,La=$(()=>{zw=["model","handbook","your test bends"];qw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
@@ -926,7 +926,7 @@ nd_allowance_mm","allowance"]]});function Fh(t){return i`<ul class="ratings" dat
     <span class="rating-of"
       ><b>${Yw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
-    ${k(o,s===null?"Unknown":`${tt(s,0)} %`)}
+    ${k(o,s===null?"Unknown":`${Q(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
       ${s===null?d:Xw(s)}
@@ -936,14 +936,14 @@ nd_allowance_mm","allowance"]]});function Fh(t){return i`<ul class="ratings" dat
 g(mt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
 g(mt(n)):g(Ot(s));return`${a} of ${r}`}function Xw(t){let e=Math.min(t/100*Dh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Dh} 0V18" />`}
 var Dh,Yw,jh=$(()=>{_();L();U();Dh=200;Yw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function us(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Zw(l,a))*o,h=Math.
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ms(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Zw(l,a))*o,h=Math.
 floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Qw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,M)=>h+M*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Zw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Na(t){return t.length?`M${t.
 map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Qw,Qi=$(()=>{Qw=t=>Math.round(t*100)/100});function Hh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?ey:ty)*o),c=Vh(t),h=us(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:Ue().
+f)<=(f===r?ey:ty)*o),c=Vh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:Ge().
 size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(mt(n.force_kn))}, at a depth o\
 f ${g(Gh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
@@ -952,15 +952,15 @@ f ${g(Gh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${zh(c,h,Ue().unit)}
+    ${zh(c,h,Ge().unit)}
     <path class="band" d="${Na(u)}Z" />
     ${e.punch_depth_mm===null?d:qh(c.at(e.punch_depth_mm))} ${ny(l,h)}
     ${oy(a.filter(f=>!l.includes(f)))}
     <path class="curve" d=${Na(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
     ${n?ry(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
   </svg>`}function Uh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Vh(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=us(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>Na(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ms(Math.min(...a),180,{from:It.
+bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>Na(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
  under load at a depth of ${g(Gh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
@@ -973,34 +973,34 @@ null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle ov
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
     ${s.map(u=>ay(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function Vh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return us(0,n,{from:Rt.left,to:Rt.
-right,size:P()==="in"?ce:1,most:6})}function zh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+  </svg>`}function Vh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ms(0,n,{from:It.left,to:It.
+right,size:B()==="in"?Jt:1,most:6})}function zh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Ze}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+        font-size=${Qe}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
       <text x=${Math.min(u,o-4)} y=${r+24} text-anchor="middle"
-        font-size=${Ze}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Ze}>${n}</text>`;return x`
+        font-size=${Qe}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${Qe}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${Ca-8} text-anchor="end"
-      font-size=${Ze}>punch depth, ${P()}</text>
+      font-size=${Qe}>punch depth, ${B()}</text>
     ${l?d:p}`}function ny(t,e){let n=-1/0;return sy(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+Ze+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
+max(a-6,n+Qe+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
         data-kn=${s}/>
-      <text class="limit-word" x=${Rt.left+6} y=${n}
-        font-size=${Ze}>${o.join(", ")} ${g(mt(s))}</text>`})}function sy(t){let e=new Map;for(let n of t)e.set(
+      <text class="limit-word" x=${It.left+6} y=${n}
+        font-size=${Qe}>${o.join(", ")} ${g(mt(s))}</text>`})}function sy(t){let e=new Map;for(let n of t)e.set(
 Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Ba(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function oy(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
-right} y="18" text-anchor="end" font-size=${Ze}
+function oy(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
+right} y="18" text-anchor="end" font-size=${Qe}
       data-test="limit-far">↑ ${el(t[t.length-1])}${e}</text>`}function Ba({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
 function ay(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var tl,Ca,Rt,Ze,ty,ey,Gh,qh,el,ry,Kh=$(()=>{_();L();Qi();tl=400,Ca=320,Rt={left:58,right:tl-14,top:20,bottom:Ca-
-54},Ze=18,ty=3,ey=5;Gh=t=>w(t,{digits:2});qh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
-  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Ze}>set</text>`;el=({what:t,name:e,
+var tl,Ca,It,Qe,ty,ey,Gh,qh,el,ry,Kh=$(()=>{_();L();Qi();tl=400,Ca=320,It={left:58,right:tl-14,top:20,bottom:Ca-
+54},Qe=18,ty=3,ey=5;Gh=t=>w(t,{digits:2});qh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
+  <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${Qe}>set</text>`;el=({what:t,name:e,
 limit_kn:n})=>`${Ba({what:t,name:e})} ${g(mt(n))}`;ry=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Xh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
@@ -1034,9 +1034,9 @@ limit_kn:n})=>`${Ba({what:t,name:e})} ${g(mt(n))}`;ry=(t,e)=>x`<circle class="pe
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
 function ly({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
-Xt(t))}.</b> The peak is expected at
+Zt(t))}.</b> The peak is expected at
     ${g(mt(t.force_kn))}, ${Jh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${tt(e,0)} J.`:n}function cy({limits:t}){let e=t.filter(s=>s.
+    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function cy({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${e.map(el).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
@@ -1050,46 +1050,46 @@ harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load 
     <path class=${t} d="M2 8H38" />
   </svg>`,py=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Te(t,e,n,s,o=tp(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Se(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function tp({
+</svg>`});function Me(t,e,n,s,o=tp(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Te(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function tp({
 handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Ea(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
 iffers":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
-  >`}function ep(t,e,n){return i`${cs(t.checks)}
+  >`}function ep(t,e,n){return i`${ds(t.checks)}
     <div class="columns bend-columns">
       <div>
         ${uy(t,e)} ${my(t)} ${$y(t)} ${wy(t)}
-        ${ds(t.checks)} ${vy(t)}
+        ${hs(t.checks)} ${vy(t)}
       </div>
       <div>${yy(t,n)} ${Xh(n.stroke)} ${_y(t,n)}</div>
     </div>
-    ${Xe(t.checks)}`}function uy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Ze(t.checks)}`}function uy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:t.die,tool:s},{kind:"punch",code:t.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
             ><span class="name" data-test="chosen-${a}"><b>${r??"none"}</b> ${l?.name??""}</span>
-            <span class="where">${l?Fe(l):""}</span>
+            <span class="where">${l?je(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:d}
           </li>`)}
     </ul>
-    ${ps(t)}`}function my(t){return i`<section>
+    ${us(t)}`}function my(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
       ${t.first_hit?gy(t):fy(t)}
-      ${Te(t,"springback_deg","Springback",S)}
+      ${Me(t,"springback_deg","Springback",S)}
     </div>
-    ${ls(t.first_hit)}
+    ${cs(t.first_hit)}
   </section>`}function $y(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${lo("Allow for",t,"force_kn",{note:by(t),origin:Ea(t.sources?.force_kn)})}
-      ${lo("Per length, allow for",t,"force_kn_per_m")}
+      ${co("Allow for",t,"force_kn",{note:by(t),origin:Ea(t.sources?.force_kn)})}
+      ${co("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
             ${Fh(t.ratings)}`:d}
@@ -1097,14 +1097,14 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
 ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function wy(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${Te(t,"inside_radius_mm","Inside radius",Cn)}
-      ${Se("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
+      ${Me(t,"inside_radius_mm","Inside radius",Cn)}
+      ${Te("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${Te(t,"bend_allowance_mm","Bend allowance",Cn)}
-      ${Te(t,"bend_deduction_mm","Bend deduction",Cn)}
-      ${Te(t,"k_factor","K-factor",np)}
+      ${Me(t,"bend_allowance_mm","Bend allowance",Cn)}
+      ${Me(t,"bend_deduction_mm","Bend deduction",Cn)}
+      ${Me(t,"k_factor","K-factor",np)}
     </div>
   </section>`}function yy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
@@ -1147,24 +1147,24 @@ nce",Cn],["k_factor","K",np]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Cn,fy,gy,np,ky,sp=$(()=>{_();co();ut();L();pe();Nh();xa();On();ho();J();Nn();La();jh();Zh();Cn=t=>w(
+  </div>`}var Cn,fy,gy,np,ky,sp=$(()=>{_();ho();ut();L();pe();Nh();xa();On();po();J();Nn();La();jh();Zh();Cn=t=>w(
 t,{digits:2});fy=t=>i`
-  ${Te(t,"set_angle_deg","Set angle, loaded",S)}
-  ${Te(t,"punch_depth_mm","Punch depth",Cn)}
+  ${Me(t,"set_angle_deg","Set angle, loaded",S)}
+  ${Me(t,"punch_depth_mm","Punch depth",Cn)}
 `,gy=t=>i`
-  ${Te(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Te(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
-`;np=t=>({text:t==null?"–":tt(t,2),unit:""});ky={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  ${Me(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
+  ${Me(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
+`;np=t=>({text:t==null?"–":Q(t,2),unit:""});ky={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
 Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ap={};et(ap,{show:()=>Ty});async function Ty(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
 …"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await it(C,t.signal)).items)),o={
 dies:n,punches:s},a=_a(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=xe(
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Se(
 async(C,v)=>(await T("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
-{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=xe(async(C,v)=>(await T(
+{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Se(async(C,v)=>(await T(
 "POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
 b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Mn(a),{now:!0})}function m(C){history.
-replaceState(null,"",`/bend?${va(a)}`),l.busy=ro(a).length===0,l.busy?h.ask(Mn(a),C):(h.stop(),Object.assign(l,
+replaceState(null,"",`/bend?${va(a)}`),l.busy=io(a).length===0,l.busy?h.ask(Mn(a),C):(h.stop(),Object.assign(l,
 {answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof A?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
@@ -1182,10 +1182,10 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
           <div class="desk-answer" data-test="answer">${M(C)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
 `${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
-"none"}, allow for ${g(Xt(C))}, ${N}.`}function M(C){let v=ro(a);return v.length?xt("One bend, all its figures",
+"none"}, allow for ${g(Zt(C))}, ${N}.`}function M(C){let v=io(a);return v.length?xt("One bend, all its figures",
 i`Still to type: ${v.map(N=>Sy[N]).join(", ")}.`):l.error?E(C):l.answer?ep(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${ze(l.error)}
+Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${qe(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
@@ -1194,19 +1194,19 @@ Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
     </div>`}m({now:!0})}function My(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
-{name:u,label:m,value:t[u],wrong:I(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
-wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
+{name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
+wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
 "Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Oy(e)])}
-    ${c("thickness_mm","Thickness",{unit:P(),hint:a&&Ay(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+    ${c("thickness_mm","Thickness",{unit:B(),hint:a&&Ay(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
-      ${c("bend_length_mm","Bend length",{unit:P()})}
+      ${c("bend_length_mm","Bend length",{unit:B()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
       ${h("die","Die",[["","Best of the crib"],...op(t.die,n)])}
       ${h("punch","Punch",[["","Best of the crib"],...op(t.punch,s)])}
-      ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:P()})}
+      ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:B()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
             type="button"
@@ -1217,7 +1217,7 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
           </button>`:d}`}function Ay({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
 t,{digits:2})),e??""].filter(Boolean).join(", ")}function op(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var xy,Sy,Oy,rp=$(()=>{_();G();ka();ut();
-io();L();pe();sp();J();Bt();se();xy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+lo();L();pe();sp();J();Bt();oe();xy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],Sy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};Oy=t=>t.map(({code:e,name:n})=>[e,n])});function ip(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
@@ -1228,29 +1228,29 @@ let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,s
 await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=mp(lp);return typeof t?.name=="strin\
 g"?{code:null,step:0,etag:null,...t}:null}function mp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
 return null}}function fp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var lp,cp,Pn,Me,al,pp,up,Qe=$(()=>{G();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
-t)?`bench ${t}`:t,Me=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Pa(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+var lp,cp,Pn,Ae,al,pp,up,tn=$(()=>{G();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
+t)?`bench ${t}`:t,Ae=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Pa(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
 b():y()),M()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(Ly,Ey*
 1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
-if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+if(!v)return;let N=P().name?{by:P().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
 l,signal:s,timeout:gp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
 if(!(X instanceof A)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
 async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:gp});s.aborted||
 r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function M(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Ie(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Ie(!1,v):v instanceof A||console.error(v)}
+We(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?We(!1,v):v instanceof A||console.error(v)}
 let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
 addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
 r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ey,Ly,gp,rl=$(()=>{
 G();nt();wt();Ey=1e3,Ly=4e3,gp=3e3});function $p(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Ny.
 has(o.key)?t.next:Cy.has(o.key)?t.back:null;!a||Py(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<By)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Ry(),{signal:e})}
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Iy(),{signal:e})}
 function Py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function Ry(){let t=document.activeElement;t?.matches("button, summa\
+t===" ")&&s.matches("button, a, summary")}function Iy(){let t=document.activeElement;t?.matches("button, summa\
 ry, input[type=range]")&&t.blur()}var Ny,Cy,By,bp=$(()=>{Ny=new Set(["ArrowRight","PageDown"," ","Enter"]),Cy=
-new Set(["ArrowLeft","PageUp","Backspace"]),By=300});function Ra(t,{pixels:e=os(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=kn(t.bounds,e-2*a,n-1.6*
+new Set(["ArrowLeft","PageUp","Backspace"]),By=300});function Ia(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=kn(t.bounds,e-2*a,n-1.6*
 a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,M])=>`M${r([f,b])}L${r([y,M])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
@@ -1264,9 +1264,9 @@ join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Iy(r(f),r(b),m,H(y)))}
+    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Ry(r(f),r(b),m,H(y)))}
     ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Wy(m,f.map(r),m===o))}
-  </svg>`}function Iy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
+  </svg>`}function Ry(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
@@ -1277,9 +1277,9 @@ let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
       text-anchor="middle" dominant-baseline="central">${t}</text>`}function Dy({length_mm:t,width_mm:e,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Rn({length_mm:t,width_mm:e,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Rn({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function wp(t,{pixels:e=os(),tallest:n=e*.9,test:s="\
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${In({length_mm:t,width_mm:e,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function In({length_mm:t,width_mm:e,height_mm:n}){
+return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function wp(t,{pixels:e=as(),tallest:n=e*.9,test:s="\
 blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=kn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
@@ -1310,8 +1310,8 @@ Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${t}</text>`}function Hy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-It,ms=$(()=>{_();L();ha();Ge();ee();V=18;It=t=>!!t?.folded});function Ia(t,e){return!It(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Ra(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Rt,fs=$(()=>{_();L();ha();Ve();ne();V=18;Rt=t=>!!t?.folded});function Ra(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Ia(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
       ${yp("Punch",e.segments_mm?.punch)} ${yp("Die",e.segments_mm?.die)}
@@ -1327,8 +1327,8 @@ return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var il=$(()=>{_();ms();ee();L()});function kp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function fs(t){let e=kp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[e]}</svg
+  </li>`}var il=$(()=>{_();fs();ne();L()});function kp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=kp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[e]}</svg
     ><b>${xp[e]}.</b>`}function Wa(t,e){let n=kp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[n]}</svg>
     <p>
@@ -1336,18 +1336,18 @@ turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function fs(t){let e=
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${zy(t,e)}
     </p>
-  </div>`}function fo({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
+  </div>`}function go({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
 n})`:""}`}function zy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=fo(t,e);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=go(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var xp,Sp,ll,_p,Gy,vp,Vy,Tp,gs=$(()=>{_();xp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var xp,Sp,ll,_p,Gy,vp,Vy,Tp,$s=$(()=>{_();xp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
 ver and a quarter"},Sp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ll=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
 _p=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Gy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
 vp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Vy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Tp={first:[Gy],same:[Vy],over:[ll],end:[_p],both:[ll,_p],quarter:[vp],"quarter-over":[ll,vp]}});function go({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+Tp={first:[Gy],same:[Vy],over:[ll],end:[_p],both:[ll,_p],quarter:[vp],"quarter-over":[ll,vp]}});function $o({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
 s,o]=[t[n-1],t[n]];return cl(s,o,(e-s.share)/(o.share-s.share))}function cl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
@@ -1361,21 +1361,21 @@ l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter
 s-1);return o.length?o:t}function Ky(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
 n>=l&&r>l)return cl(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
 end"?cl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Yy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=$s([[-a,-t/2],[-a,t/2]],s),[h,p]=$s([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
-m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m($s(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m($s(e,s))}Z`}function Op(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+inside_radius_mm:r}){let[l,c]=bs([[-a,-t/2],[-a,t/2]],s),[h,p]=bs([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
+m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(bs(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${m(bs(e,s))}Z`}function Op(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...$s(t.left,u),
-...$s(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
-max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function $s(t,[e,n,s]){let[o,a]=[Math.cos(
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...bs(t.left,u),
+...bs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
+max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function bs(t,[e,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Da(t,e,n){let s=-n.
 punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Yy(e,n),tools:[
 t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var dl=$(
-()=>{Ge()});function Fa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Rp?e:null}function In(t){
+()=>{Ve()});function Fa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Ip?e:null}function Rn(t){
 let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Fa(t),{before:o,after:a}=Mp(n),r=s?Ap(n,
-s):go(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Da(e,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function bs(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Fa(t);if(!n)return`Nothing comes within ${g(w(Rp,{
+s):$o(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Da(e,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ws(t){let{clearance:e}=t;
+if(!e)return"Clearance was not checked at this step.";let n=Fa(t);if(!n)return`Nothing comes within ${g(w(Ip,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
 e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Ep(n.tool)}, ${Lp(n)}.`:`Closest: ${a.toLowerCase()}\
@@ -1401,7 +1401,7 @@ e?i`<span class="turn" data-test="way" data-way=${n.kind}
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
     ${Pp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Rp,Ep,Cp,Bp,Pp,Xy,Zy,Ae=$(()=>{_();dl();L();Rp=100;Ep=t=>({gauge:"gauge finger",sheet:"part it\
+  </div>`:d}var Ip,Ep,Cp,Bp,Pp,Xy,Zy,Oe=$(()=>{_();dl();L();Ip=100;Ep=t=>({gauge:"gauge finger",sheet:"part it\
 self"})[t]??t;Cp="Punch still, at its top. Fingers never between.";Bp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
 Boolean).join(" and ");Pp=t=>t==="swing"?Xy:Zy(t!=="slide"),Xy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
@@ -1412,7 +1412,7 @@ Boolean).join(" and ");Pp=t=>t==="swing"?Xy:Zy(t!=="slide"),Xy=i`<svg class="sig
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
   </svg>`});function ul({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
-unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ws(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
+unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ys(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
@@ -1426,11 +1426,11 @@ length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function ml({
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
 for ${Wp(o.map(({number:a})=>a),0)}`:""}`:""}function Qy(t){return t==="good"||!t?"":t==="unknown"?"condition \
 unknown":t}function ja(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
-      ${Se("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
+      ${Te("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
-      ${Se("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
+      ${Te("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm_high,{digits:2})]})}
-      ${Se("Mass",Qs(t.mass_kg),{test:"blank-mass"})}
+      ${Te("Mass",to(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.rests_on?i`<p data-test="blank-rests-on">Blank by ${t.rests_on}.</p>`:d}
     ${t.lines?i`<p data-test="relief">${fl(t)}</p>`:d}`}function fl({relief:t,lines:e=[]}){let n=new Set(e.map(
@@ -1465,14 +1465,14 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
     </table>
   </div>`}function t_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function gl(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(fo(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(go(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!t.turn_quarter)}
             data-over=${String(t.turn_over)}
             data-end=${String(t.turn_end)}
-            >${fs(t)}</span
+            >${gs(t)}</span
           > `:d}
     ${me(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
     up.${n_(t)}
@@ -1480,8 +1480,8 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(fo(t,e))} to the gauge${s}, `:"";
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
   >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
 `Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function s_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Ip(t,e,n){
-return le(t,t)?t.first_hit?o_(t,e,n):t.limits?s_(t,e,n):g(n(t[e])):g(n(null))}function o_(t,e,n){let s=e==="se\
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Rp(t,e,n){
+return ce(t,t)?t.first_hit?o_(t,e,n):t.limits?s_(t,e,n):g(n(t[e])):g(n(null))}function o_(t,e,n){let s=e==="se\
 t_angle_deg"?`first hit, ${zi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
     >`}function Ha(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
@@ -1500,11 +1500,11 @@ t_angle_deg"?`first hit, ${zi(t.first_hit)}; then about `:"then about ";return i
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Ip(o,"set_angle_deg",S)}
+                ${Rp(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Ip(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Rp(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${g(Xt(o))}<small class="band">expected ${g(Je(o))}</small>
+                ${g(Zt(o))}<small class="band">expected ${g(Xe(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
@@ -1514,7 +1514,7 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var pl,e_,tn=$(()=>{_();ut();yn();L();pe();ee();xa();On();gs();Ae();pl=Fe;e_=t=>t[0].toUpperCase()+t.
+  </div>`}var pl,e_,en=$(()=>{_();ut();_n();L();pe();ne();xa();On();$s();Oe();pl=je;e_=t=>t[0].toUpperCase()+t.
 slice(1)});function Ua(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
@@ -1525,14 +1525,14 @@ slice(1)});function Ua(t,e){return i`<header class="step-top">
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
     <span class="value" data-test="${n}-value">${e.text}${e.unit==="°"?"°":d}</span>
-  </div>`}var $l,en=$(()=>{_();tn();$l=(t,e)=>i`<h1>
+  </div>`}var $l,nn=$(()=>{_();en();$l=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
       >${fe(e)}
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function Fp(t,e,n,s,o){let a=In(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?go(t.motion,l):null,
+  </h1>`});function Fp(t,e,n,s,o){let a=Rn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?$o(t.motion,l):null,
 h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       type="button"
       class="button"
@@ -1553,7 +1553,7 @@ t)}, ${r_(t,r)}. Gauge at ${p}.`})}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
     ${a?l_(t,l,n,s,o):d}`}function r_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?bs(t):"on its way"}function i_(t,e,n){return n?hl(t,n):bs(t)}function l_(t,e,n,s,o){
+er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function i_(t,e,n){return n?hl(t,n):ws(t)}function l_(t,e,n,s,o){
 let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
@@ -1572,26 +1572,26 @@ let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${hl(t,go(t.motion,e))}
+      aria-valuetext=${hl(t,$o(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function c_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
 max(0,r-o)/a_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var a_,$o,Ga=$(()=>{_();dl();co();L();tn();Ae();a_=7e3,$o=()=>({at:"before",share:0,close:!1,
+requestAnimationFrame(a)}var a_,bo,Ga=$(()=>{_();dl();ho();L();en();Oe();a_=7e3,bo=()=>({at:"before",share:0,close:!1,
 playing:!1})});function jp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
 "No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${d_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??Id).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??Rd).map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`}function d_(t){let e=Si(t),n="That is further off than the card’s table of corrections goes.";return e?
 `${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Hp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var bl=$(()=>{_();yn();L();U()});function Up({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var bl=$(()=>{_();_n();L();U()});function Up({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
@@ -1606,7 +1606,7 @@ plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].m
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ka(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=te(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Fp(r,Aa(e,a),n,s,o)}function Ya(t,e){let n=te(
+    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Fp(r,Aa(e,a),n,s,o)}function Ya(t,e){let n=ee(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1614,7 +1614,7 @@ i`<div class="set-figures">
       ${Gt("Angle to set",S(n.set_angle_deg),"set-angle")}
       ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${ls(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
+    ${cs(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
     ${n.set_angle_deg===null?Hp(e,n.fromTrial):d} ${h_(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
@@ -1655,7 +1655,7 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${ps(e)}`}var Ja=$(()=>{_();kt();L();pe();U();On();Ga();Nn();bl();en();za()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=qa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+    ${us(e)}`}var Ja=$(()=>{_();kt();L();pe();U();On();Ga();Nn();bl();nn();za()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=qa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
 u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1673,9 +1673,9 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
       <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?_t(p):d}${Ia(t.plan,e)}
+        ${p.length?_t(p):d}${Ra(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${ws(m_(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${ys(m_(t,e),0)}</section>
     </div>
     ${Kp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
   </article>`}function qp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
@@ -1704,14 +1704,14 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var u_,m_,Xa,wl=$(()=>{_();Qe();il();U();gs();tn();en();Ae();Ja();u_=3;m_=(t,e)=>t.plan.tools.filter(
+  </nav>`}var u_,m_,Xa,wl=$(()=>{_();tn();il();U();$s();en();nn();Oe();Ja();u_=3;m_=(t,e)=>t.plan.tools.filter(
 n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Xa=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${Me(t)}, this display. Choose another"
+    aria-label="${Ae(t)}, this display. Choose another"
     @click=${e.choose}>
-    ${Me(t)}
+    ${Ae(t)}
   </button>`});function Yp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
@@ -1723,7 +1723,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Xa=(t,e)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${Me(r)}
+                  ${Ae(r)}
                 </button>`)}
           </div>`:d}
     ${t?i`<form
@@ -1747,7 +1747,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();G();sl();Qe();dt();wl();J();Jp=t=>yl(t,"bench-idle",Me(t.name),
+        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();G();sl();tn();dt();wl();J();Jp=t=>yl(t,"bench-idle",Ae(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
       ${nl()}`),Xp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
@@ -1770,10 +1770,10 @@ s.wrong=u instanceof A?u.errors.name?.[0]??u.message:String(u.message),a()}},typ
 h=async()=>{try{Object.assign(s,{names:(await Bn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),t.ready(),o=setTimeout(h,f_))};a(),h()}function nu(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=$o(),u=Pa(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
+step:e.step},l=null,c=null,h=0,p=bo(),u=Pa(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
 al(e)}function f(v){s.abort(),v||al(null),eu(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=$o()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
+r.code&&(l=null),X&&(p=bo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await yt(r.code,N=>{v.aborted||(l=N,h=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let M={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
@@ -1781,20 +1781,21 @@ v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let M={next:()=>{if(!l)retur
 h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
 function C(v){if(!r.code)return Jp(v);if(!l)return c?Xp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
 steps,X=N[r.step-1];return X?zp(l,X,v,Ka(l,X,p,E,a.signal)):r.step===N.length+1?qp(l,v):Zp(l,r.step,v)}$p(M,o),
-$t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await Qt(
+$t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await te(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{G();sl();Qe();rl();kt();
-dt();bp();nt();Ct();tu();wl();Ga();Bt();Ja();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Be(i``,n);Be(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{G();sl();tn();rl();kt();
+dt();bp();nt();Ct();tu();wl();Ga();Bt();Ja();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Pe(i``,n);Pe(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(au),e||(au=setTimeout(s,8e3))}var au,oe=$(()=>{_()});function ru(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+    </div>`,n),clearTimeout(au),e||(au=setTimeout(s,8e3))}var au,ae=$(()=>{_()});function ru(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function vl(t,e){try{return localStorage.setItem(_l(t),
 JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function kl(t){try{localStorage.removeItem(
-_l(t))}catch{}}var _l,iu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Za,ge,Qa,tr,bo=$(()=>{ke();hs();L();Za=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+_l(t))}catch{}}var _l,iu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Za,ge,Qa,tr,wo=$(()=>{xe();ps();L();Za=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Qa=t=>({angle:String(t.included_angle_deg),direction:t.
-direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...po(t)}),
+direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...uo(t)}),
 tr=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
-t.kind==="bend"?{inside_radius_mm:Q(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:Q(t.gap,e)}:{},...Oa(t)})});function er(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
+t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:tt(t.gap,e)}:{},...Oa(
+t)})});function er(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
 bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...Wn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
 corner:"closed",gap:"",firstPair:"left-right"}}function cu(t,e){let n=er(e);for(let s of Wn){let o=t.sides[t.alike?
@@ -1807,57 +1808,57 @@ filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=er().sides;for(le
 sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(Qa)}}return{length:z(t.length_mm),width:z(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
 firstPair:t.first_pair??"left-right"}}function fu(t,e){let n=s=>t.there.includes(s)?uu(t,s).flats.map((o,a)=>`${s}\
- ${vs(a)}`):[];return xl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function gu(t,e){let n=o=>Q(o,e),s=t.there.map(o=>{let a=uu(t,o);return[o,{flats_mm:a.flats.map(n),
-bends:a.bends.map(r=>tr(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(s),
-relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
-t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function ys(t){
+ ${ks(a)}`):[];return xl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+o),...n(o)])}function gu(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=uu(t,o);return[o,{flats_mm:a.flats.map(
+n),bends:a.bends.map(r=>tr(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
+s),relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
+t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function _s(t){
 return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Sl(t).flatMap(
 e=>$_(t,e))]}function $_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=t[n].bends[a],h=`${s}${vs(a)}`;return[[_s(n,a),h,o],...r==="bend"?[[nr(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${nn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function $u(t,e){if(!t.alike)return e;
+angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[nr(n,a),`angle of the ${h}`,
+l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function $u(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
 `box.sides.${n}.`),o]))}function bu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${vs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function wu(t,e,n,s){
-let o=t.sides[e];return sr(t,e,{...o,flats:o.flats.with(n,s)})}function ks(t,e,n,s){let o=t.sides[e];return sr(
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function wu(t,e,n,s){
+let o=t.sides[e];return sr(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return sr(
 t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function yu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
 a=>({...a,kind:"bend"}));return sr(t,e,{flats:[...n,""],bends:[...o,ge()]})}function _u(t,e){let{flats:n,bends:s}=t.
 sides[e];return sr(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function vu(t,e){let n=Wn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
 [n[0]]:s}:t.sides}}function ku(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var xl,Wn,lu,pu,uu,Dn,mu,Sl,_s,nn,nr,vs,sr,Fn=$(()=>{bo();L();xl=[["left","right"],["front","\
+front:n,back:n}}}var xl,Wn,lu,pu,uu,Dn,mu,Sl,vs,sn,nr,ks,sr,Fn=$(()=>{wo();L();xl=[["left","right"],["front","\
 back"]],Wn=xl.flat(),lu=6;pu=({there:t})=>xl.every(e=>e.some(n=>t.includes(n))),uu=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Dn=t=>fu(t,()=>[]),mu=t=>fu(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;_s=(t,e)=>`\
-box.sides.${t}.flats_mm.${e}`,nn=(t,e)=>`box.sides.${t}.bends.${e}`,nr=(t,e)=>`${nn(t,e)}.included_angle_deg`,
-vs=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;sr=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return wo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+e],Dn=t=>fu(t,()=>[]),mu=t=>fu(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
+box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,nr=(t,e)=>`${sn(t,e)}.included_angle_deg`,
+ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;sr=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return yo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
 []],margin:s===void 0||s===Tl?"":z(s)}}function Al(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=t??wo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
-{},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:Q(c,
-e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Ol(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
+critical_flats:l,margin:c}=t??yo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+{},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:tt(
+c,e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Ol(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
 wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function or(t){let{first:e,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??wo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??yo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,wo,xu,ar=$(()=>{L();Tl=2,wo=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,yo,xu,ar=$(()=>{L();Tl=2,yo=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});xu=t=>({...t,first:"",
-last:"",critical_flats:[]})});function Ll(t){return{unit:P(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
+last:"",critical_flats:[]})});function Ll(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
 din6935",grain:"",holes:[],order:null,box:null}}function rr({aside:t,...e},n){let s=Su({...e,box:n?e.box??t??er():
 null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Tu(t,e){return t.box&&e&&String(Dn(t.box))===String(
-Dn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Su({...t,box:e})}function yo(t,e){return t.box?{...Ll(t.metal),
+Dn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Su({...t,box:e})}function _o(t,e){return t.box?{...Ll(t.metal),
 title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Ml(
-t.wishes),tools:po(t.tools),box:hu(t.box)}:{unit:P(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
+t.wishes),tools:uo(t.tools),box:hu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
 length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(Qa),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:Ml(t.wishes),tools:po(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
-flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function xs(t){let e=n=>Q(n,t.unit);return t.box?
+grain??"",order:t.order??null,wishes:Ml(t.wishes),tools:uo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ss(t){let e=n=>tt(n,t.unit);return t.box?
 {title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:gu(t.box,t.unit),...t.
 order?{order:t.order}:{},...Al(t.wishes,t.unit),...qi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
 t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>tr(n,t.unit)),dimension:t.
 dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Al(t.wishes,t.unit),...qi(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:he(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
-function ir(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,...ys(
+function ir(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,..._s(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
 bends.flatMap((s,o)=>b_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
@@ -1871,25 +1872,25 @@ direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length
 let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Ou(o.flat,n,-1)}));return{...t,bends:t.
 bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Ol(t.wishes,e+1)}}function Ou(t,e,n){
 let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function lr(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function Eu(t,e){return e===0||e===t.bends.length-1}var El,Su,Nl,sn=$(()=>{
-bo();Fn();ke();hs();L();ar();El=40;Su=t=>({...t,order:null,...t.wishes?{wishes:xu(t.wishes)}:{}});Nl=t=>JSON.stringify(
-{...xs(t),title:""})});async function Bl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...Nu(t),code:e},timeout:Lu});return{saved:await Pu(
+map(Number);return e.length?e:null}function Eu(t,e){return e===0||e===t.bends.length-1}var El,Su,Nl,on=$(()=>{
+wo();Fn();xe();ps();L();ar();El=40;Su=t=>({...t,order:null,...t.wishes?{wishes:xu(t.wishes)}:{}});Nl=t=>JSON.stringify(
+{...Ss(t),title:""})});async function Bl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...Nu(t),code:e},timeout:Lu});return{saved:await Pu(
 n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw Bu(n)}}async function Cu(t,e){let n={...Nu(
 t),reason:t.reason??""},s=w_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Lu});return await Wc().then(c=>Hs({...s,number:c},l)).catch(
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Lu});return await Wc().then(c=>Us({...s,number:c},l)).catch(
 ()=>{}),{saved:await Pu(r)}}catch(o){if(o instanceof A&&o.status===412)return{stale:await we(e.code)};throw Bu(
 o)}}function w_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function Bu(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Pu(t){return re(t).catch(()=>t)}var Lu,Nu,
-Ru=$(()=>{G();kt();Nt();sn();nt();Ct();Lu=6e4,Nu=t=>({part:xs(t),note:t.note,...B().name?{by:B().name}:{}})});function Du(t,{pixels:e=os(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Iu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Iu(
-t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Wu(h)*_o+Y*.4,m=Wu(p)*_o+Y*.4,f=u+c;return i`<svg
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Pu(t){return ie(t).catch(()=>t)}var Lu,Nu,
+Iu=$(()=>{G();kt();Nt();on();nt();Ct();Lu=6e4,Nu=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function Du(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Ru(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Ru(
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Wu(h)*vo+Y*.4,m=Wu(p)*vo+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${y_(t)}
-      viewBox="-8 -4 ${e+8} ${f+m+_o*1.4}">
+      viewBox="-8 -4 ${e+8} ${f+m+vo*1.4}">
       ${l?v_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
       ${t.bend_lines.map((b,y)=>__(b,b.at_mm*r,h[y],p[y],u,f))}
       ${k_(a,f+m+Y*.7,H(t.length_mm))}
@@ -1898,9 +1899,9 @@ t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Wu(h)*_o+Y*.4,m=Wu(p)*_o+
     ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Pl(t){let e=t.
 included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function y_(t){
 let e=t.bend_lines.map(n=>`bend ${n.bend} ${Pl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function Iu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+width_mm)}. ${e.join("; ")}.`}function Ru(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
 Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function __(t,e,n,s,o,a){
-let r=o-Y*.4-_o*(n.row+.5),l=a+Y*.4+_o*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
+let r=o-Y*.4-vo*(n.row+.5),l=a+Y*.4+vo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
@@ -1921,10 +1922,10 @@ let r=o-Y*.4-_o*(n.row+.5),l=a+Y*.4+_o*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function x_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,_o,Wu,Fu=$(()=>{_();L();ha();ee();Y=18,_o=Y*1.5;Wu=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Zt(t,{mark:e=0,...n}={}){if(!It(t))return Xd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Ra(t.folded,{...n,mark:s})}function Ss(t,e={}){return t.outline?wp(t,e):Du(t,e)}var on=$(()=>{
-ms();Fu();ee()});function Ts({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var Y,vo,Wu,Fu=$(()=>{_();L();ha();ne();Y=18,vo=Y*1.5;Wu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Xd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return Ia(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?wp(t,e):Du(t,e)}var an=$(()=>{
+fs();Fu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1958,7 +1959,7 @@ ms();Fu();ee()});function Ts({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function cr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var Ms=$(()=>{_();U()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=yo(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=_o(t.part,t.note),r=[...new Set([...Il(e),...Il(a)].
 map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
@@ -1991,7 +1992,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${Zt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${Qt(t.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -2006,28 +2007,28 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function Rl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
+  </section>`}function Il(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
 {label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:or(t.
-wishes)},{label:"Tools",value:Ln(t.tools)},...t.box?[...ys(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
+wishes)},{label:"Tools",value:Ln(t.tools)},...t.box?[..._s(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Ln(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var ju,Uu=$(()=>{_();on();Fn();sn();hs();ar();U();Ms();ju=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
+var ju,Uu=$(()=>{_();an();Fn();on();ps();ar();U();As();ju=t=>Object.fromEntries(Il(t).map(({label:e,value:n})=>[
 e,n]))});function Vu(t,e,n){let{box:s,unit:o}=t,a=$u(s,e),r=(l,c)=>n(Tu(t,l),c);return i`${O_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
       ${E_(s,r)}
       <div>
-        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
+        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
-        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:I(a,"box.width_mm"),
+        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:R(a,"box.width_mm"),
 change:l=>r({...s,width:l})})}
       </div>
     </div>
-    ${I(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
+    ${R(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
     <h2>Sides, from the base outwards <small>${o}</small></h2>
     <label class="tick"
       ><input
@@ -2074,38 +2075,38 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
         class="button"
         data-test="add-flat-${e}"
         ?disabled=${o.length>=lu}
-        @click=${()=>s(yu(t,e),{focus:_s(e,o.length)})}>
+        @click=${()=>s(yu(t,e),{focus:vs(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(_u(t,e),{focus:_s(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(_u(t,e),{focus:vs(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function N_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],zu(vs(n))],h=`${nn(e,n)}.hem\
+  </fieldset>`}function N_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],zu(ks(n))],h=`${sn(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:_s(e,n),label:c,value:a[n],wrong:[...I(s,_s(e,n)),...I(s,nn(e,n))],change:p=>o(wu(t,e,
+      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:p=>o(wu(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:nr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
-nr(e,n)),change:p=>o(ks(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?O({next:!0,name:nr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
+nr(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(ks(t,
+    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(xs(t,
 e,n,{gap:p}))}):d}
-    ${K({name:`${nn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:A_,change:p=>o(ks(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${C_(t,e,n,s,o)}`}function C_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${nn(e,n)}.inside_radius_mm`,c=n===
+    ${K({name:`${sn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:A_,change:p=>o(xs(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${C_(t,e,n,s,o)}`}function C_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${sn(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${zu(vs(n))}: </span
+      <span class="unseen">${zu(ks(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:I(s,l),change:h=>o(ks(t,e,n,{radius:h}))}):d}
-    ${c?q({name:`${nn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Za,change:h=>o(ks(t,e,n,{kind:h}))}):d}
+radius,wrong:R(s,l),change:h=>o(xs(t,e,n,{radius:h}))}):d}
+    ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Za,change:h=>o(xs(t,e,n,{kind:h}))}):d}
   </details>`}function B_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2115,7 +2116,7 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
   </svg>`}function P_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${I_(t)}
+      ${R_(t)}
       <div>
         ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:M_,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
@@ -2124,21 +2125,21 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     </div>
     <div class="fields">
       ${t.relief==="none"?d:O({next:!0,name:"box.relief_mm",label:t.relief==="round"?"Relief, diameter":"Relie\
-f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:I(n,"box.relief_mm"),change:o=>s(
+f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:R(n,"box.relief_mm"),change:o=>s(
 {...t,reliefSize:o})})}
       ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
-thickness.",value:t.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function I_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
+    </div>`}function R_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${R_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${I_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var S_,T_,M_,Gu,A_,zu,R_,qu=$(()=>{_();bo();Fn();sn();J();se();S_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var S_,T_,M_,Gu,A_,zu,I_,qu=$(()=>{_();wo();Fn();on();J();oe();S_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],T_=[["round","Round"],["square","Square"],["none","None"]],M_=[["c\
 losed","Closed"],["open","Open"]],Gu=[["left-right","Left and right"],["front-back","Front and back"]],A_=[["u\
-p","↑ in"],["down","↓ out"]];zu=t=>t[0].toUpperCase()+t.slice(1);R_={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Il(t,e){return i`<details class="convention" data-test="convention">
+p","↑ in"],["down","↓ out"]];zu=t=>t[0].toUpperCase()+t.slice(1);I_={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Rl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
       <span>Flats are measured: <b>${Ku[t.dimension].title.toLowerCase()}</b></span>
     </summary>
@@ -2167,11 +2168,11 @@ function Yu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
         <legend>Hole ${a+1}</legend>
         <div class="fields">
-          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:I(e,`${r}.flat`),change:l=>s(
+          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:R(e,`${r}.flat`),change:l=>s(
 a,{flat:l})})}
-          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:I(
+          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:R(
 e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
-          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:I(e,`${r}\
+          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:R(e,`${r}\
 .diameter_mm`),change:l=>s(a,{diameter:l})})}
         </div>
         <button
@@ -2199,7 +2200,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:lr(l)})})}
+join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:lr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2231,13 +2232,13 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:lr(l)})})}
             Let the planner choose
           </button>`:d}
   </details>`}function Ju(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
-grain,wrong:I(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Ku,Xu=$(()=>{_();Pe();Fn();sn();J();se();Ku={din6935:{title:"\
+grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Ku,Xu=$(()=>{_();Ie();Fn();on();J();oe();Ku={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zu,Qu=$(()=>{_();gi();$i();Zu=Ko(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Yo(t),this.key=e),n}})});function tm(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zu,Qu=$(()=>{_();gi();$i();Zu=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function tm(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2262,14 +2263,14 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Yo(t),this.key=e),n}})
     </div>
     ${s?i`<p class="hint">A part has at most ${El} bends.</p>`:d}`}function F_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(Mu(t,e,a))})}
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Mu(t,e,a))})}
   </li>`}function j_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
-Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(jn(t,e,{angle:h}))})}
+Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(jn(t,e,{angle:h}))})}
       ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:D_,change:h=>s(jn(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
@@ -2277,14 +2278,14 @@ Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(jn(
     ${o.kind==="open_hem"?H_(t,e,n,s):d}
     ${Zu(e,U_(t,e,n,s))}
   </li>`}function H_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:I(n,o),change:a=>s(jn(t,e,{gap:a}))})}function U_(t,e,n,s){let o=t.bends[e],
+unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(jn(t,e,{gap:a}))})}function U_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
       ${Ln(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:I(n,a),change:r=>s(jn(t,e,{radius:r}))}):d}
+ive.",value:o.radius,wrong:R(n,a),change:r=>s(jn(t,e,{radius:r}))}):d}
     ${Xi(`bends.${e}`,o,n,r=>s(jn(t,e,r)))}
     ${Eu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Za,change:r=>s(jn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
@@ -2296,16 +2297,16 @@ e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(Au(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var D_,em=$(()=>{_();Qu();bo();sn();J();hs();Nn();se();D_=[["up","↑ up"],["down","↓ down"]]});function sm(t,e,n){let s=t.wishes??wo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Dn(t.box).map((c,h)=>[String(
+  </details>`}var D_,em=$(()=>{_();Qu();wo();on();J();ps();Nn();oe();D_=[["up","↑ up"],["down","↓ down"]]});function sm(t,e,n){let s=t.wishes??yo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Dn(t.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?mu(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=or(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
     <div class="fields">
-      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:I(e,"wishes.fi\
+      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:R(e,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(e,"wishes.last"),
+      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
     ${dr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
@@ -2318,10 +2319,10 @@ change:c=>o({last:c})})}
         ${r.map((c,h)=>dr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:G_(s.critical_flats,
 h+1,p)})))}
       </div>
-      ${I(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
+      ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
-ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:I(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
+ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
   </details>`}function dr(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
@@ -2331,25 +2332,25 @@ ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:I(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Dl,nm,G_,om=$(()=>{_();Pe();Fn();L();ar();J();se();Dl=["wishes.first","wishes.last","wishes.critical_\
+  >`}var Dl,nm,G_,om=$(()=>{_();Ie();Fn();L();ar();J();oe();Dl=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],nm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};G_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function rm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
 change:p=>r(rr(t,p==="box"))})}
-    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:p=>r({...t,title:p})})}
-    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:p=>r({...t,metal:p})})}
+    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
+    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
       ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?V_(s,t.thickness):
-"",value:t.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
-      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:I(a,"bend_le\
+"",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
+      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
     ${h?i`${Vu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
-            ${Il(t,r)}
+            ${Rl(t,r)}
             ${s||t.order?Wl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${Il(t,r)} ${tm(t,a,r)}
+            ${Rl(t,r)} ${tm(t,a,r)}
             <h2>More, if it matters</h2>
             ${Ju(t,a,r)} ${Yu(t,a,r)}
             ${Wl(t,s?.order?.sequence,a,r)}`}
@@ -2364,10 +2365,10 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         .value=${vt(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
-    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
+    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
 change:p=>r({...t,reason:p})}):d}`}function V_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
 w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Fl(t){return t.box?["title","metal","\
-thickness_mm",...ys(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Ji,"note","reason"]:["t\
+thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Ji,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
@@ -2376,7 +2377,7 @@ return bu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":
 void 0?am[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${am[s]??s}`:""}`}function im(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Pe();L();sn();Fn();qu();J();Xu();Nn();em();om();se();
+s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Ie();L();on();Fn();qu();J();Xu();Nn();em();om();oe();
 am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
 place",diameter_mm:"size",die:"die",punch:"punch"}});function lm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
@@ -2389,7 +2390,7 @@ wanted_mm:n,error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-f
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
     <b>± ${g(z_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var z_,cm=$(()=>{_();L();U();z_=t=>P()==="in"?{text:tt(t/ce,3),unit:"in"}:w(t,{digits:2})});function pr(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var z_,cm=$(()=>{_();L();U();z_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function pr(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2410,7 +2411,7 @@ n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["cauti
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
     </ul>`:d}function J_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${t.map(({template:e,numbers:n})=>i`<li>${Ve(e,n)}</li>`)}
+      ${t.map(({template:e,numbers:n})=>i`<li>${ze(e,n)}</li>`)}
     </ul>`:d}function X_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
@@ -2428,20 +2429,20 @@ t?.alternatives);hm=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),pm=t=>({use:e=>R("cards.revise",i`<a
+    </button>`}),pm=t=>({use:e=>I("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
         href="/part?from=${t}&order=${e.join("-")}"
         >Use this order</a
-      >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
+      >`),free:()=>I("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function um(t,{save:e,order:n}){return i`${cs(t.checks)}
+      >`)})});function um(t,{save:e,order:n}){return i`${ds(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${ja(t.blank)}${Ss(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${ja(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
           ${Dp(t.blank)} ${Q_(t.blank.bend_lines)}
@@ -2462,7 +2463,7 @@ null)}>
           </section>`:d}
     <section>
       <h2>Fetch</h2>
-      ${ws(t.tools,t.steps.length,t.steps)}
+      ${ys(t.tools,t.steps.length,t.steps)}
     </section>
     <section>
       <h2>Steps</h2>
@@ -2472,7 +2473,7 @@ null)}>
         ${t.steps.map(s=>tv(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${ds(t.checks)} ${Xe(t.checks)}`}function Q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${hs(t.checks)} ${Ze(t.checks)}`}function Q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2484,12 +2485,12 @@ d:i`<details data-test="other-allowances">
         </p>`)}
   </details>`}function tv(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=Aa(t,{set_angle_deg:t.
 set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
-near:In(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
+near:Rn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${fe(t)}</b> ${gl(t)} ${ps(t)}
-      <small data-test="origins">${mo(t.origin)}</small>
+      <b>${t.number}. ${fe(t)}</b> ${gl(t)} ${us(t)}
+      <small data-test="origins">${fo(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${bs(t)}</span
+              >${ws(t)}</span
             >`:d}
     </figcaption>
     <div class="poses">
@@ -2498,12 +2499,12 @@ at ${g(n)}.`})}
       ${ev(t,a)}
       ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function ev(t,e){let n=In(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${bs(t)}`}):d}var mm=$(()=>{_();on();co();L();On();ho();ur();Nn();La();Ae();tn()});function fm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function ev(t,e){let n=Rn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${ws(t)}`}):d}var mm=$(()=>{_();an();ho();L();On();po();ur();Nn();La();Oe();en()});function fm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${t?.section?Zt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${t?.section?Qt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
             ${sv(t,e,n,s)}
@@ -2513,7 +2514,7 @@ if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.l
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
 A)return`Not right yet. ${nv(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var gm=$(()=>{_();on();G();L();U();jl();se()});function av({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var gm=$(()=>{_();an();G();L();U();jl();oe()});function av({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2557,37 +2558,37 @@ stand here as soon as the section is whole.",dv="Choose what it is like, type th
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",wm=t=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${t?dv:cv}
-  </div>`});var vm={};et(vm,{show:()=>hv});async function hv(t){let e=Ys(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+  </div>`});var vm={};et(vm,{show:()=>hv});async function hv(t){let e=Js(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
 it("punches",t.signal)]),r=await pv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=rr(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=xe(async(D,at)=>(await yc("/plan",xs(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:ae=null})=>{
-at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:ae,busy:!1,progress:null,summary:l.summary&&ae!==
+kept:!0},c=Se(async(D,at)=>(await yc("/plan",Ss(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
+at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
 null}),ct()},t.signal,350);function h(D){$m(D)&&(l.progress=D,ct())}function p(D=!1){let at=Nl(l.form);if(!D&&
 at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:ir(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:Nl(l.planned),stopped:!1}),l.kept=vl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
-rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:ae}={}){
-let $e=l.form;l.form=D,l.kept=vl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>uo(
-at)),ae&&Z(ae,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
+let $e=l.form;l.form=D,l.kept=vl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>mo(
+at)),re&&Z(re,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(lr(D))}async function y(D){let[at]=ir(l.form);if(at){l.summary=!0,ct(),uo(at[0]);
+`/part?from=${e}`:"/part"),f(lr(D))}async function y(D){let[at]=ir(l.form);if(at){l.summary=!0,ct(),mo(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return M(Vt.
-saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let ae=l.
-error instanceof A?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(ae).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
-.`)));$e&&uo($e)}function M(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
+error instanceof A?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(re).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
+.`)));$e&&mo($e)}function M(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
 n)&&y(()=>l.base?Cu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=fi(),y(()=>Bl(l.form,l.newCode)));function v(){
 kl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,..._m(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
-Object.assign(l,{clash:null,base:Hl(D)}),m(yo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
-ut mine back",act:()=>m(at)})}async function X(D){try{await _c(`/blank.${D}`,xs(l.form),`${l.form.title.trim()||
+Object.assign(l,{clash:null,base:Hl(D)}),m(_o(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+ut mine back",act:()=>m(at)})}async function X(D){try{await _c(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-A?l.error.errors:{},at=ir(l.form),ae=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
-          ${e?i`${R(n,"Edit","Plan")} ${l.card?.title||"card"}
-                  <small class="code">${W(e)}</small>`:R(n,"New part","Plan a part")}
+A?l.error.errors:{},at=ir(l.form),re=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+          ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
+                  <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
         ${l.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
@@ -2608,7 +2609,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Rh(D,hr,Fl(l.form)):d}
+        ${l.summary?Ih(D,hr,Fl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2619,7 +2620,7 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${fm(l,{open:at,stale:!$e,waiting:ae})}
+            ${fm(l,{open:at,stale:!$e,waiting:re})}
             <form
               class="panel part-form"
               aria-label="The part"
@@ -2627,7 +2628,7 @@ d}
               @keydown=${im}
               @submit=${Vt=>{Vt.preventDefault(),E()}}>
               ${rm(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
-              ${R(n,i`<div class="save-bar">
+              ${I(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2635,7 +2636,7 @@ d}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?d:ae}
+            ${innerWidth<1e3?d:re}
             <div class="part-plan ${$e||!l.plan?"":"stale"}" data-test="plan">
               ${l.plan&&!$e&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
@@ -2644,11 +2645,11 @@ was whole:"}
               ${l.plan?um(l.plan,{save:X,order:hm(f)}):wm(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let Ao=t.query.get("order");Ao&&b(Ao)}function _m(t,e){return t?{form:yo(
+        </div>`),l.busy||t.ready()}p(!0);let Oo=t.query.get("order");Oo&&b(Oo)}function _m(t,e){return t?{form:_o(
 t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function pv(t,e,n){let s=ru(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{..._m(o,e),newCode:fi(),card:o,restored:!1}}var Hl,km=$(()=>{_();G();kt();dt();ut();io();oe();iu();sn();Ru();
-Et();Pt();dt();lt();Uu();jl();ur();mm();gm();ym();Bt();se();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{..._m(o,e),newCode:fi(),card:o,restored:!1}}var Hl,km=$(()=>{_();G();kt();dt();ut();lo();ae();iu();on();Iu();
+Et();Pt();dt();lt();Uu();jl();ur();mm();gm();ym();Bt();oe();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function xm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Un(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(uv)}catch(o){throw new Un(mv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
@@ -2656,11 +2657,11 @@ getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort
 getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Un,uv,mv,Mm=$(()=>{Un=class extends Error{constructor(e){
 super(e),this.fault=e}},uv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
 mv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Em(){return mr??=gv(),mr.catch(()=>mr=void 0),mr}async function gv(){let t=await $v(),e=t??await Am(),
-n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new As(String(o));return e=await Am(),
+n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Os(String(o));return e=await Am(),
 n.read(s)}}};return n}async function $v(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
 catch(()=>[]))?.includes("qr_code")?new t(Om):null}async function Am(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>fv},fireImmediately:!0}),new t(Om)}catch(t){throw new As(String(t))}}
-var As,fv,Om,mr,Lm=$(()=>{As=class extends Error{},fv="/vendor/zxing-wasm/zxing_reader.wasm",Om={formats:["qr_\
+return await e({overrides:{locateFile:()=>fv},fireImmediately:!0}),new t(Om)}catch(t){throw new Os(String(t))}}
+var Os,fv,Om,mr,Lm=$(()=>{Os=class extends Error{},fv="/vendor/zxing-wasm/zxing_reader.wasm",Om={formats:["qr_\
 code"]}});function Cm(t){let e=yv(t.trim()),n=e?bv.exec(e.pathname)?.[1]:wv.exec(t.trim())?.[0];if(!n)return{kind:"other",
 code:"",words:vv(t,e)};let{code:s,whole:o,fault:a}=pt(_v(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ul(W(s))} is\
@@ -2668,10 +2669,10 @@ code:"",words:vv(t,e)};let{code:s,whole:o,fault:a}=pt(_v(n));if(o)return{kind:"c
 e.protocol)?e:null}function _v(t){try{return decodeURIComponent(t)}catch{return t}}function vv(t,e){return e?`\
 It leads to ${Ul(e.host)}, not to a card.`:t.trim()?`It holds “${Ul(t.trim())}”, no card’s code.`:"It ho\
 lds nothing that can be read."}var bv,wv,Nm,Ul,Bm=$(()=>{dt();bv=/^\/c\/([^/]+)\/?$/i,wv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Nm=40;Ul=t=>t.length>Nm?`${t.slice(0,Nm)}…`:t});async function Im(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,kv))}}function Wm(t,e,n){let o=t.filter(l=>Rm(l,e,e)).map(l=>({...Cm(
+Nm=40;Ul=t=>t.length>Nm?`${t.slice(0,Nm)}…`:t});async function Rm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,kv))}}function Wm(t,e,n){let o=t.filter(l=>Im(l,e,e)).map(l=>({...Cm(
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Pm(a))return a[0];let r=a.
-filter(l=>Rm(l.mark,e,n));return r.length>0&&Pm(r)?r[0]:"several"}function Rm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+filter(l=>Im(l.mark,e,n));return r.length>0&&Pm(r)?r[0]:"several"}function Im({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
 l&&a<=c&&r>=h&&r<=p}var kv,Pm,Dm=$(()=>{Bm();kv=60;Pm=t=>t.every(e=>e.code===t[0].code)});function Fm(t,e){let{title:n,words:s,again:o}=xv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
@@ -2700,13 +2701,13 @@ l&&a<=c&&r>=h&&r<=p}var kv,Pm,Dm=$(()=>{Bm();kv=60;Pm=t=>t.every(e=>e.code===t[0
         send it. Try again where the network reaches, or type the code instead.
       </p>
       ${Gl}`,again:!0}}});var Um={};et(Um,{show:()=>Av});async function Av(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Hm},n=ma(),s=await Le().catch(()=>[]),o=new AbortController,a=()=>t.render(Nv(e,{again:h,lamp:p},()=>fa(n,
+says:Hm},n=ma(),s=await Ne().catch(()=>[]),o=new AbortController,a=()=>t.render(Nv(e,{again:h,lamp:p},()=>fa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Un?r({fault:u.fault}):u instanceof As?r({fault:"no-decoder"}):t.render(ze(
+lamp:null})},c=u=>{l(),u instanceof Un?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(qe(
 u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Hm});try{let[m,f]=await Promise.
 all([xm(u,()=>c(new Un("busy"))),Em()]);if(u.aborted)return;r({stream:m,lamp:Sm(m)?!1:null,says:Sv});let b=document.
 querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=Ov(
-E=>r({says:E}),u);await Im(b,f,E=>M(Wm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
+E=>r({says:E}),u);await Rm(b,f,E=>M(Wm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
 let u=!e.lamp;await Tm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
 l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Ov(t,e){
 let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Mv&&(n="");return}let l=a==="several"?
@@ -2747,15 +2748,15 @@ in the frame."},Mv=2500;Cv=i`<div class="scan-frame" aria-hidden="true">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
 </div>`});function Vm(t,e,n){Km(t,e,n),up(t),gt?.link.move({code:e,step:n},{whatever:!0})}function fr(){gt?.end.abort(),
-gt=null,gr(),vo()}function zm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,gr(),gt.link.move({code:t,
-step:e}),vo())}function qm(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function $r(t,e){
-document.addEventListener("bench",()=>t(ko()),{signal:e})}function Km(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
+gt=null,gr(),ko()}function zm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,gr(),gt.link.move({code:t,
+step:e}),ko())}function qm(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function $r(t,e){
+document.addEventListener("bench",()=>t(xo()),{signal:e})}function Km(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
 a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Pa(t,s,{keepMs:Bv,heard:l=>{if(l.code!==a.code)return fr();
-a.step=l.step,gr(),vo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return fr();Object.assign(a,{answers:c,
-late:h,refused:p}),vo()}},o.signal);gt={at:a,link:r,end:o},gr(),vo()}function gr(){try{gt?sessionStorage.setItem(
+a.step=l.step,gr(),ko()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return fr();Object.assign(a,{answers:c,
+late:h,refused:p}),ko()}},o.signal);gt={at:a,link:r,end:o},gr(),ko()}function gr(){try{gt?sessionStorage.setItem(
 Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function br(){
 if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Km(t,e,n)}catch{}}var Vl,
-Bv,gt,ko,vo,wr=$(()=>{rl();Qe();Vl="flangebook.on-bench",Bv=5e3,gt=null,ko=()=>gt?{...gt.at}:null;vo=()=>document.
+Bv,gt,xo,ko,wr=$(()=>{rl();tn();Vl="flangebook.on-bench",Bv=5e3,gt=null,xo=()=>gt?{...gt.at}:null;ko=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${zl}
@@ -2766,7 +2767,7 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
     </div>`;if(e instanceof A&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
       The code is a right one, but this shop has no card of that number. Look at the label again. ${zl}
-    </div>`;throw e}var zl,Oe=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+    </div>`;throw e}var zl,Ee=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2793,17 +2794,17 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
     ${o&&ht("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 d}
     <p class="wrong" role="alert">${n}</p>
-    ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
+    ${I("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function Ym(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(_n(t.field??"",n)):t[e]}var Xm=$(()=>{_();Et();L();lt()});function xo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+test(t.field)&&typeof n=="number"?g(_e(t.field??"",n)):t[e]}var Xm=$(()=>{_();Et();L();lt()});function So(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
 be sent"}function Zm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
 refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
-            ${R("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
+            ${I("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
                 >Settle ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner settles which holds.</p>`)}
           </div>`:d}
@@ -2815,10 +2816,10 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
           </p>`:d}
   </section>`}function yr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Os=$(()=>{_();Et();U();lt()});async function _r(t,e){try{Es=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function vr(t,e,{draw:n,
-start:s}){let o=ko();if(o?.code===t)return Pv(o,e);if(!Es.length)return d;let a=[Qm,pp()].find(r=>Es.includes(
-r))??Es[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
-    ${Es.length>1?q({name:"bench",label:"Bench",value:a,options:Es.map(r=>[r,r]),change:r=>{Qm=r,n()}}):d}
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function _r(t,e){try{Ls=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function vr(t,e,{draw:n,
+start:s}){let o=xo();if(o?.code===t)return Pv(o,e);if(!Ls.length)return d;let a=[Qm,pp()].find(r=>Ls.includes(
+r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
+    ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{Qm=r,n()}}):d}
     <button
       type="button"
       class="button"
@@ -2831,18 +2832,18 @@ r))??Es[0];return i`<section class="show-on-bench" aria-label="Bench screen" dat
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${Rv(t,n)}</p>
+    <p role="status">${Iv(t,n)}</p>
     ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>qm(e)}>
             Show step ${e} there
           </button>`:d}
     <button type="button" class="button" data-test="off-bench" @click=${fr}>Stop</button>
-  </section>`}function Rv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function Iv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Es,Qm,ql=$(()=>{_();Qe();wr();J();Es=[],Qm=""});function kr(t){let{drawing:e}=t,n=In(t),s=Fa(t),o=Iv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var Ls,Qm,ql=$(()=>{_();tn();wr();J();Ls=[],Qm=""});function kr(t){let{drawing:e}=t,n=Rn(t),s=Fa(t),o=Rv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${Kl("before","before",tf(e.before),e,o)}
     ${n?Kl("during",s?Ui(s).join(" "):"half way",n.shown,e,o,s):d}
     ${Kl("after","after",tf(e.after),e,o)}
-  </div>`}function Iv(t,e,n){let[s,o,a,r]=Jt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?An(n):[0,0];
+  </div>`}function Rv(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?An(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
@@ -2859,34 +2860,34 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,hig
       ${c?Wv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function Wv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${eo([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Ae();Gi();Ge();tf=({
+  </figure>`}function Wv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${no([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Oe();Gi();Ve();tf=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
-o),back:0})});function Ls(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
+o),back:0})});function Ns(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
     <div>
-      <span class="lead">${an(t)}</span>
+      <span class="lead">${rn(t)}</span>
       <span class="code">Step ${t.step}</span>
       <span class="more">
-        ${e?i`<b class="waits">${xo(e)}</b> · `:d}
-        ${[as(t),_e(t),Dv(t),Fv(t.correction,n)].filter(Boolean).join(" · ")}
+        ${e?i`<b class="waits">${So(e)}</b> · `:d}
+        ${[rs(t),ve(t),Dv(t),Fv(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
-  </li>`}function an(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${jv(t.flange_mm)}`:s}var Dv,Fv,jv,Ns=$(()=>{
-_();yn();L();Os();Ut();Dv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Fv=(t,e)=>t?.set_angle_deg&&
-e&&le(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",jv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var nf={};et(nf,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!pt(e).whole)return ef(t,Mt(e));let n,
+  </li>`}function rn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
+join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${jv(t.flange_mm)}`:s}var Dv,Fv,jv,Cs=$(()=>{
+_();_n();L();Es();Ut();Dv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Fv=(t,e)=>t?.set_angle_deg&&
+e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",jv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var nf={};et(nf,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!pt(e).whole)return ef(t,Mt(e));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Gv(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=B().name?{by:B().name}:{};n=await wn(await oa(n,{replan:!0,reason:"\
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=await yn(await aa(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await cn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Uv(n.part.metal),
+r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Uv(n.part.metal),
 o(),t.ready()};$t(()=>n&&o(),t.signal),$r(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await Zs(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,At(
+await Qs(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,At(
 e,l));return}br(),_r(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await De())?.
+()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await Fe())?.
 metals?.find(n=>n.code===t)?.name??t}function Gv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
 filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
 revision}>
@@ -2904,14 +2905,14 @@ revision}>
       ${Vv(t,r.length>0)}
       ${o.steps.length?vr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${Zt(o,{tallest:innerHeight*.34})}
+        ${Qt(o,{tallest:innerHeight*.34})}
       </section>
       ${Xv(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${ws(o.tools,o.steps.length,o.steps)}${ja(o.blank)}${It(o)?Ss(o.blank,{tallest:420}):d}
+        ${ys(o.tools,o.steps.length,o.steps)}${ja(o.blank)}${Rt(o)?Ts(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
@@ -2925,7 +2926,7 @@ revision}>
               <h2>What to watch</h2>
               ${_t(l)}
             </section>`:d}
-      ${Xe(o.checks)}
+      ${Ze(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
         ${Jv(t,e.waiting)}
@@ -2937,40 +2938,40 @@ revision}>
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
   </div>`:d}function zv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=It(e)?`box ${Rn(e.folded)}`:`${H(t.bend_length_mm)} ${P()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function Kv(t,e){let{gauge_x_mm:n}=te(t,e);return n===null?"no \
+1?"1 bend":`${t.bends.length} bends`,a=Rt(e)?`box ${In(e.folded)}`:`${H(t.bend_length_mm)} ${B()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${B()}${s}, ${a}, ${o}`}function Kv(t,e){let{gauge_x_mm:n}=ee(t,e);return n===null?"no \
 gauge":`gauge at ${g(w(n))}`}function Yv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
             <span class="lead">${e.number}. ${fe(e)} ${e.direction}</span>
             <span class="code">${g(S(e.included_angle_deg))}</span>
             <span class="more">${Kv(t,e)}</span>
-            ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${fs(e)}</span>`:d}
+            ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${gs(e)}</span>`:d}
             ${me(e,{short:!0})} ${e.drawing?kr(e):d}
           </a>
         </li>`)}
   </ol>`}function Jv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
-      Nothing measured yet.${R("trials.keep"," After a bend, type what came out.")}
+      Nothing measured yet.${I("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
-    ${[...e].reverse().map(s=>Ls(s.body,{waiting:s}))}
-    ${n.map(s=>Ls(s,{step:t.plan.steps[s.step-1]}))}
+    ${[...e].reverse().map(s=>Ns(s.body,{waiting:s}))}
+    ${n.map(s=>Ns(s,{step:t.plan.steps[s.step-1]}))}
   </ul>`}function Xv({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${st(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
-    ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var qv,sf=$(()=>{_();G();kt();dt();ut();He();Nt();wr();Pt();nt();wt();L();Oe();U();ho();Xm();Os();gs();
-lt();ur();tn();ql();Yl();Ae();Ns();ms();on();ee();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+    ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
+  </nav>`}var qv,sf=$(()=>{_();G();kt();dt();ut();Ue();Nt();wr();Pt();nt();wt();L();Ee();U();po();Xm();Es();$s();
+lt();ur();en();ql();Yl();Oe();Cs();fs();an();ne();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
 d});var lf={};et(lf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return of(t,Mt(
-e));let s=$o(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ek(o,n));t.title(`${o.title||e},\
+e));let s=bo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ek(o,n));t.title(`${o.title||e},\
  step ${r.number}`),t.render(sk(o,r,()=>Ka(o,r,s,a,t.signal),vr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
 $r(()=>o&&Qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&tk(o),{signal:t.signal}),addEventListener(
 "keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),br();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
 e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,At(e,r));return}_r(t.signal,()=>o&&a())}
-function Qv(t,e,n){let s=ko(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function tk(t){let e=await Zs(t.code).catch(()=>{});e&&e.revision!==
-t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ve()})}function of(t,e){t.
+function Qv(t,e,n){let s=xo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function tk(t){let e=await Qs(t.code).catch(()=>{});e&&e.revision!==
+t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function of(t,e){t.
 title("No such card"),t.render(e),t.ready()}function nk(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
 test(t.target.tagName)||(t.key==="ArrowRight"&&ft(af(e,n).href),t.key==="ArrowLeft"&&ft(rf(e,n).href))}function af(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
@@ -2987,8 +2988,8 @@ t,e),r=e.number===t.plan.steps.length,l=af(t,e.number);return i`<article class="
         ${a.length?_t(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Vp(t.plan,e)} ${Ia(t.plan,e)}
-        ${mo(e.origin)?i`<p class="hint origins" data-test="origins">${mo(e.origin)}</p>`:d}
+        ${Vp(t.plan,e)} ${Ra(t.plan,e)}
+        ${fo(e.origin)?i`<p class="hint origins" data-test="origins">${fo(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
@@ -3001,8 +3002,8 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var ek,rf,cf=$(()=>{_();kt();dt();oe();wr();Pt();ss();nt();He();Oe();il();U();gs();lt();Ga();La();
-ql();en();Ae();Ja();ek=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var ek,rf,cf=$(()=>{_();kt();dt();ae();wr();Pt();ss();nt();Ue();Ee();il();U();$s();lt();Ga();La();
+ql();nn();Oe();Ja();ek=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
   </div>`;rf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function xr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
@@ -3011,21 +3012,21 @@ return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
  is further off than a gauge is. No new X before it is checked.",to_check:ok};let l=Math.abs(r)<=Xl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
-gh to mend the flange.",to_check:[]}}var Xl,ok,Cs,Sr=$(()=>{Jl();Xl=.05;ok=["Measure again, to the face that t\
+gh to mend the flange.",to_check:[]}}var Xl,ok,Bs,Sr=$(()=>{Jl();Xl=.05;ok=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
- card, and the sheet against it?"],Cs=({correction:t,gauge:e})=>t?.flange??e??null});function So(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
-let n=Number(e);return n>0&&n<180?n:null}function To(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
+ card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function To(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
+let n=Number(e);return n>0&&n<180?n:null}function Mo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=So(a);r===null?n[o]=[t.places==="one"?hf:ak]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+let r=To(a);r===null?n[o]=[t.places==="one"?hf:ak]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
 (n[s[0][0]]=[hf]),{angles:e,wrong:n}}function pf(t,e,n){let s=ck(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
 l=>xr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||rk(t,s))return null;
 let r={row:s,ends:s!==Tr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return le(t,r)?r:null}function rk({first_hit:t,included_angle_deg:e},n){
+null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function rk({first_hit:t,included_angle_deg:e},n){
 return!!t&&n>Math.max(e+ik,t.comes_out_deg_high)}function Tr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function ck(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=lk?e:Tr(t)}function Bs(t){
-return t?.correction?.set_angle_deg?t.correction:t?.table??null}var hf,ak,ik,lk,Ps=$(()=>{yn();Jl();hf="Type t\
+s,0)/e.length}function ck(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=lk?e:Tr(t)}function Ps(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var hf,ak,ik,lk,Is=$(()=>{_n();Jl();hf="Type t\
 he angle between the flats in degrees, such as 90.5. Square is 90.",ak="Degrees, such as 90.5";ik=5;lk=.3});function mf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
-change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??te(t,e);return i`<form
+change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??ee(t,e);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
@@ -3041,10 +3042,10 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
       ${K({name:"places",label:"Measured at",value:a.places,options:[["one","One place"],["three","Left, middl\
 e, right"]],change:h=>{Object.assign(a,{places:h}),o()}})}
       <div class="trial-more">
-        ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:P(),placeholder:c.punch_depth_mm===null?
+        ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:B(),placeholder:c.punch_depth_mm===null?
 "":w(c.punch_depth_mm,{digits:2}).text,hint:uf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
 unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf})}
-        ${l("flange","flange_mm","Flange measured",{unit:P(),hint:"If you measured it."})}
+        ${l("flange","flange_mm","Flange measured",{unit:B(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
       <details
@@ -3053,8 +3054,8 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf}
         ?open=${["lot","thickness_mm","radius_mm"].some(h=>r[h]?.length)}>
         <summary>More measured</summary>
         <div class="trial-more">
-          ${l("thickness","thickness_mm","Thickness measured",{unit:P()})}
-          ${l("radius","radius_mm","Inside radius",{unit:P()})}
+          ${l("thickness","thickness_mm","Thickness measured",{unit:B()})}
+          ${l("radius","radius_mm","Inside radius",{unit:B()})}
           ${l("lot","lot","Lot or heat",{hint:"As on the sheet’s tag."})}
         </div>
       </details>
@@ -3065,7 +3066,7 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var uf,ff=$(()=>{_();kt();L();J();uf="Leave it if it was set as shown."});function gf(t){let e=Cs(t);return e?e.gauge_x_mm===null?dk(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var uf,ff=$(()=>{_();kt();L();J();uf="Leave it if it was set as shown."});function gf(t){let e=Bs(t);return e?e.gauge_x_mm===null?dk(e):i`<div class="set-figures" data-test="new-gauge">
       ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
     <p class="basis" data-test="gauge-basis">${$f(e.error_mm)}</p>`:d}function dk({error_mm:t,words:e,said:n,to_check:s}){
@@ -3085,13 +3086,13 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var wf,yf=$(()=>{_();Sr();L();U();en();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
- that the sheet measures.`:""});function _f(t,e,n,{again:s,keep:o}){let a=Bs(n),r=e.number===t.plan.steps.length;return i`<div
+  </p>`}var wf,yf=$(()=>{_();Sr();L();U();nn();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+ that the sheet measures.`:""});function _f(t,e,n,{again:s,keep:o}){let a=Ps(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${an(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
+      <h2>${rn(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
               itself.
@@ -3100,7 +3101,7 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
       ${a?i`<p class="basis" data-test="basis">${gk(n)}</p>`:d}
       ${n.question?uk(t,n.question):d} ${gf(n)}
       ${bk(n.correction)} ${bf(n.correction)}
-      ${a?R("cards.revise",wk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?I("cards.revise",_k(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3114,17 +3115,17 @@ code}/step/${e.number+1}" data-test="next"
   </div>`}function gk({correction:t,table:e}){return t?`${t.what}${$k(t)}${wf(t)}`:`Worked out on this device,\
  from the card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.
 ends?` ${fk}`:""}`}function bk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
-    Left and right differ: about ${tt(Math.abs(e),2)} mm in each metre,
+    Left and right differ: about ${yk(Math.abs(e))},
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function wk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function _k(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var uk,mk,fk,$k,vf=$(()=>{_();yf();Ps();
-L();U();bl();lt();en();Ns();uk=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var uk,mk,fk,$k,wk,yk,vf=$(()=>{_();yf();
+Is();L();U();bl();lt();nn();Cs();uk=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
   </section>`,mk=t=>i`<div class="set-figures" data-test="new-setting">
@@ -3132,54 +3133,54 @@ L();U();bl();lt();en();Ns();uk=(t,e)=>i`<section class="panel urgent" data-test=
     ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
   </div>`,fk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
  first.";$k=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
-.":""});async function kf(t,e,n,s){let o=Bs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await je(t,{settings:[...t.settings.filter(r=>r.step!==e.number),_k(e,o,n.trial,vk(t,e,n))]},{reason:`\
-Step ${e.number} set from a piece that came out at ${an(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:yk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function yk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+.":"";wk=3048,yk=t=>B()==="in"?`${Q(t*wk/1e3/Jt,3)} in over ten feet`:`${Q(t,2)} mm in each metre`});async function kf(t,e,n,s){let o=Ps(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await He(t,{settings:[...t.settings.filter(r=>r.step!==e.number),kk(e,o,n.trial,xk(t,e,n))]},{reason:`\
+Step ${e.number} set from a piece that came out at ${rn(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
+kept:"kept",where:a.where,words:vk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function vk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var _k,vk,xf=$(()=>{He();
-Ns();Sr();Ps();wt();_k=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${an(n)}`}),vk=(t,e,n)=>Cs(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>xk});async function xk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
-e));let s={typed:{...Sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=kk.
-includes((await De())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var kk,xk,xf=$(()=>{Ue();
+Cs();Sr();Is();wt();kk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),xk=(t,e,n)=>Bs(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>Tk});async function Tk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
+e));let s={typed:{...Sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Sk.
+includes((await Fe())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return Zl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(Sk(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(Mk(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await yt(e,l=>{s.sending||s.result||
 (o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Zl(t,At(e,l))}}function Zl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function Sk(t,e,n,s){let o=()=>Tk(t,e,n,s),a=()=>{let l=Mk(n);Object.assign(n,{typed:{
+d"),t.render(e),t.ready()}function Mk(t,e,n,s){let o=()=>Ak(t,e,n,s),a=()=>{let l=Ok(n);Object.assign(n,{typed:{
 ...Sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>kf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${Ua(t,e)}
     <div class="trial-body">
       ${n.result?_f(t,e,n.result,{again:a,keep:r}):mf(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${Zt(t.plan,{mark:e.bend})}
+        ${Qt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function Tk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=To(n.typed),r=Ok(t,e,n);if(r||
+  </article>`}async function Ak(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Mo(n.typed),r=Lk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),ne(a);let l=Ek(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Zo(
+Object.keys(a).length||!r)return s(),se(a);let l=Nk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Qo(
 {id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:pf(e,o,r),gauge:c?null:Ak(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?bt(c.question_said):
+null?null:pf(e,o,r),gauge:c?null:Ek(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?bt(c.question_said):
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof A?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await ns(),s(),ne(n.wrong)}function Mk({result:t,used:e}){let n=Bs(t),s=t&&(Cs(t)?.gauge_x_mm??
-t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ak(t,e,n,s){let o=qd(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:df(t,Tr(e),o,n.gauge_x_mm)}function Ok(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
-gauge_x_mm:a}=n.used??te(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
-if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:Q(n.typed.set),gauge_x_mm:a};let r=So(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Ek(t,e,n,s,o){let a={id:Wt(),revision:t.
+String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ok({result:t,used:e}){let n=Ps(t),s=t&&(Bs(t)?.gauge_x_mm??
+t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ek(t,e,n,s){let o=qd(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:df(t,Tr(e),o,n.gauge_x_mm)}function Lk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
+gauge_x_mm:a}=n.used??ee(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
+if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};let r=To(n.typed.set);return r===
+null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Nk(t,e,n,s,o){let a={id:Wt(),revision:t.
 revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
-gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=Q(o.flange)),o.radius.trim()&&(a.radius_mm=Q(o.radius)),
-o.thickness.trim()&&(a.thickness_mm=Q(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),B().name&&(a.by=B().name),a}var Sf,kk,Mf=$(()=>{_();G();kt();dt();ut();Sr();Ps();Nt();Pt();es();
-nt();wt();L();Oe();U();J();en();ff();vf();on();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
-note:"",set:"",lot:"",radius:"",thickness:""},kk=["depth","stop"]});function Of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${Mo(o,o.before)}</small></legend>
+gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&(a.radius_mm=tt(o.radius)),
+o.thickness.trim()&&(a.thickness_mm=tt(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
+o.note.trim()),P().name&&(a.by=P().name),a}var Sf,Sk,Mf=$(()=>{_();G();kt();dt();ut();Sr();Is();Nt();Pt();es();
+nt();wt();L();Ee();U();J();nn();ff();vf();an();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
+note:"",set:"",lot:"",radius:"",thickness:""},Sk=["depth","stop"]});function Of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${Ao(o,o.before)}</small></legend>
         ${Af(o,"shop","In the shop",e,s)} ${Af(o,"yours",n,e,s)}
       </fieldset>`)}function Af(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
@@ -3191,49 +3192,49 @@ note:"",set:"",lot:"",radius:"",thickness:""},kk=["depth","stop"]});function Of(
         @change=${()=>o(t.name,e)} />
       ${n}</span
     >
-    <span class="settle-value">${Mo(t,t[e])}</span>
-  </label>`}function Mo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
+    <span class="settle-value">${Ao(t,t[e])}</span>
+  </label>`}function Ao({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
 pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Ql=$(()=>{_();L()});function Ef(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>Lk(n,e))}
+      ${t.map(n=>Ck(n,e))}
     </ol>
-  </section>`:d}function Lk(t,e){let n=Qn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function Ck(t,e){let n=Qn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:st(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
     </h3>
-    <p class="more">${[as(t),_e(t)?`by ${_e(t)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[rs(t),ve(t)?`by ${ve(t)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${Mo(s,s.before)} to ${Mo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${Ao(s,s.before)} to ${Ao(s,s.yours)}</li>`)}
     </ul>
   </li>`}var Lf=$(()=>{_();ts();lt();Ql();Ut()});function Nf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
-      ${It(s)?Rn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      ${Rt(s)?In(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
-    ${Zt(s)}
+    ${Qt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${Nk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${Bk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
     ${Ha(s)} ${_t(s.checks,{quiet:!0})}
-  </div>`}function Nk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
-!le(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();ms();on();yn();L();U();tn()});var Pf={};et(Pf,{show:()=>Ck});async function Ck(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Mt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Pk(n,s,{look:r,
+  </div>`}function Bk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+!ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
+set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();fs();an();_n();L();U();en()});var Pf={};et(Pf,{show:()=>Pk});async function Pk(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Mt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Rk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>T("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await T("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await Bk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+await Ik(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 A&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
 h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await yt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
-waiting=(await cn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||Bf(t,At(e,c))}}function Bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Bk(t,e){
-let n=await we(t.code);return oa(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...B().name?
-{by:B().name}:{}})}function Pk(t,e,n){return i`<article class="history" data-test="history-screen">
+waiting=(await dn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
+t.signal.aborted||Bf(t,At(e,c))}}function Bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Ik(t,e){
+let n=await we(t.code);return aa(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...P().name?
+{by:P().name}:{}})}function Rk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3241,27 +3242,27 @@ let n=await we(t.code);return oa(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${Rk(t,e,n)}
+        ${Wk(t,e,n)}
       </section>
       ${Ef(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${Wk(t,e)}
+        ${Fk(t,e)}
       </section>
     </div>
-  </article>`}function Rk(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function Wk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>Ik(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Ik(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>Dk(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Dk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
       ${t.worst==="stop"||t.worst==="caution"?k(t.worst):d}
     </h3>
-    <p class="more">${[ot(t.at),_e(t)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[ot(t.at),ve(t)].filter(Boolean).join(", by ")}</p>
     ${t.reason?i`<p data-test="reason">${t.reason}</p>`:d}
     ${t.changes.length?i`<ul class="changes" data-test="changes">
             ${t.changes.map(l=>i`<li>${l}</li>`)}
@@ -3274,7 +3275,7 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(t.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?d:R("cards.revise",i`<button
+      ${a?d:I("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3283,23 +3284,23 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?Nf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function Wk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function Fk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
-      ${[...e.waiting].reverse().map(n=>Ls(n.body,{waiting:n}))}
-      ${[...t.trials].reverse().map(n=>Ls(n,{step:t.plan.steps[n.step-1]}))}
+      ${[...e.waiting].reverse().map(n=>Ns(n.body,{waiting:n}))}
+      ${[...t.trials].reverse().map(n=>Ns(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
-    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Rf=$(
-()=>{_();G();kt();dt();oe();Nt();nt();wt();Oe();U();lt();Lf();Cf();Ns();Ut()});var Wf={};et(Wf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return If(t,Mt(e));let n,
+    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var If=$(
+()=>{_();G();kt();dt();ae();Nt();nt();wt();Ee();U();lt();Lf();Cf();Cs();Ut()});var Wf={};et(Wf,{show:()=>jk});async function jk(t){let{code:e}=t.params;if(!pt(e).whole)return Rf(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(jk(n,s,{draw:o,save:()=>Fk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
+e`),t.render(Uk(n,s,{draw:o,save:()=>Hk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),t.ready())},t.signal)}catch(a){t.signal.aborted||If(t,At(e,a))}}function If(t,e){t.title("No such card"),t.
-render(e),t.ready()}async function Fk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
+o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Rf(t,At(e,a))}}function Rf(t,e){t.title("No such card"),t.
+render(e),t.ready()}async function Hk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
-`).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ne(e.wrong);
-e.sending=!0,n();try{let{where:r}=await je(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(yr(r)),j(),
+`).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
+e.sending=!0,n();try{let{where:r}=await He(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(yr(r)),j(),
 s.aborted)return;ft(r==="settle"&&ye(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
-r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),ne(e.wrong)}}function jk(t,e,{
+r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Uk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3307,16 +3308,16 @@ draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     @submit=${a=>{a.preventDefault(),s()}}>
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
-      <h1>${R("cards.revise","Note and title","Note")}</h1>
+      <h1>${I("cards.revise","Note and title","Note")}</h1>
     </header>
     ${e.general?i`<p class="wrong" role="alert" data-test="wrong">${e.general}</p>`:d}
     ${En({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
-    ${R("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
+    ${I("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
 K({name:"archived",label:"This card",value:e.archived?"away":"use",options:[["use","In use"],["away","Put away"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and goes out by itself.
-      ${R("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${I("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3324,29 +3325,29 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Df=$(()=>{_();kt();dt();G();He();oe();Pt();ss();wt();Oe();lt();J();Os()});var jf={};et(jf,{show:()=>Hk});async function Hk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Mt(e));let n,
+  </form>`}var Df=$(()=>{_();kt();dt();G();Ue();ae();Pt();ss();wt();Ee();lt();J();Es()});var jf={};et(jf,{show:()=>Gk});async function Gk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(Uk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Bo(s.proposal.
+t.render(Vk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Po(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await xi(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await je(n,xd(s.rows,s.chosen,
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await He(n,xd(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(yr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
 await xi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,At(e,h))}}function Ff(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function Uk(t,e,n){return i`<article class="settle" data-test="settle-screen">
+ such card"),t.render(e),t.ready()}function Vk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?Gk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?zk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function Gk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function zk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
-      (${as(e)}) while it was changed in the shop (revision ${t.revision},
+      (${rs(e)}) while it was changed in the shop (revision ${t.revision},
       ${ot(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3371,27 +3372,27 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Hf=$(()=>{_();ts();kt();dt();He();oe();Nt();wt();Oe();Os();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=ex(n.checks);return i`<article
+    </div>`}var Hf=$(()=>{_();ts();kt();dt();Ue();ae();Nt();wt();Ee();Es();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=sx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${zk(t,e)}
-    <figure class="strip ${It(n)?"of-box":""}">
+    ${Kk(t,e)}
+    <figure class="strip ${Rt(n)?"of-box":""}">
       <figcaption>
         Blank ${Mr(n.blank.length_mm)} × ${Mr(n.blank.width_mm)},
-        ${g(Qs(n.blank.mass_kg))}.
-        ${It(n)?Vk(n):"Bend lines from the left end."}
+        ${g(to(n.blank.mass_kg))}.
+        ${Rt(n)?qk(n):"Bend lines from the left end."}
       </figcaption>
-      ${Ss(n.blank,It(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${Ts(n.blank,Rt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${qk(n)} ${Kk(t,s)} ${sx(s)}
+    ${Yk(n)} ${Jk(t,s)} ${ax(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Vk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function qk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,fl(t),"Inside up."].filter(
-Boolean).join(" ")}function zk(t,e){let{part:n,plan:s}=t;return i`<header>
+Boolean).join(" ")}function Kk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
@@ -3399,21 +3400,21 @@ Boolean).join(" ")}function zk(t,e){let{part:n,plan:s}=t;return i`<header>
         <b
           >${e},
           ${Mr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${It(s)?`box ${Rn(s.folded)}`:i`bend length ${Mr(n.bend_length_mm)}`}.
+        >, ${Rt(s)?`box ${In(s.folded)}`:i`bend length ${Mr(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${t.revision}, ${xn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
       </p>
       ${t.note?i`<p class="note">${t.note}</p>`:d}
     </div>
-    ${s.section?Zt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
+    ${s.section?Qt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
     <img
       class="qr"
       src="/api/v1/cards/${t.code}/qr.svg"
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function qk(t){let e=n=>{let s=ml(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function Yk(t){let e=n=>{let s=ml(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3433,7 +3434,7 @@ return t.tools.length?i`<table class="fetch">
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Kk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Jk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3446,86 +3447,86 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>Yk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>Xk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Yk(t,e,n,s){let o=te(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Xk(t,e,n,s){let o=ee(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Xk(t.plan,e)}${e.drawing?kr(e):"no drawing"}${Zk(e,t.plan.tools)}
+      ${Qk(t.plan,e)}${e.drawing?kr(e):"no drawing"}${tx(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${Qk(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${ex(e)}
     </td>
     <td class="figures-cell">
-      ${ax(e,o)}<br />
+      ${ix(e,o)}<br />
       <span class="small"
-        >${Jk(e)}${rx(o)?i`<br />from a first piece`:d}</span
+        >${Zk(e)}${lx(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
-      ${fs(e)}
+      ${gs(e)}
       <span class="small"
         >${e.inside_face==="up"?"Top":"Bottom"} face
-        up${e.gauged_end?`, ${fo(e,s)} to the gauge`:""}.</span
+        up${e.gauged_end?`, ${go(e,s)} to the gauge`:""}.</span
       >${me(e,{short:!0})}
     </td>
-    <td>${tx(n)}</td>
+    <td>${nx(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Ch(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function Jk(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Xk(t,e){
+  </tr>`}function Zk(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Qk(t,e){
 let n=Va(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function Zk({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function tx({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
       ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function Qk({hits:t}){return t?i`<br /><span class="small"
+    </div>`}):d}function ex({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function tx(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function nx(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function ex(t){let e=new Map;for(let[n]of Gf)for(let s of t.filter(o=>Ht(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:nx(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function sx(t){
+n)} <b>${s.join(" ")}</b></div>`)}function sx(t){let e=new Map;for(let[n]of Gf)for(let s of t.filter(o=>Ht(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:ox(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function ax(t){
 return i`<div class="remarks" data-test="sheet-remarks">
     ${Gf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${ox(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${rx(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function ox(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>ia(_n(o,a[o]))))].join(" / ")).trim()}function ax(t,{set_angle_deg:e,punch_depth_mm:n,
+  </div>`}function rx(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function ix(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Mr,Gf,nx,rx,Vf=$(()=>{_();ms();
-on();ee();Yl();kt();L();pe();U();On();gs();tn();za();Ae();Ut();Mr=t=>g({text:H(t),unit:P()});Gf=[["stop","Stop"],
-["caution","Caution"],["unknown","Unknown"],["note","Note"]];nx=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
-Math.floor(t/26)+1));rx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Ne({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Is(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Mr,Gf,ox,lx,Vf=$(()=>{_();fs();
+an();ne();Yl();kt();L();pe();U();On();$s();en();za();Oe();Ut();Mr=t=>g({text:H(t),unit:B()});Gf=[["stop","Stop"],
+["caution","Caution"],["unknown","Unknown"],["note","Note"]];ox=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
+Math.floor(t/26)+1));lx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(e){Ce({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
   </button>`}function Ar(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
-    <div class="paper ${B().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
+    <div class="paper ${P().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var Or=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>ix});async function ix(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Mt(e));let n,
-s=[],o=async()=>{s=(await De())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
+  </div>`}var Or=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>cx});async function cx(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Mt(e));let n,
+s=[],o=async()=>{s=(await Fe())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Rs(a)}${Is("Print the card")}</div>
+        <div class="paper-tools screen-only">${Rs(a)}${Ws("Print the card")}</div>
         ${Ar(Uf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await yt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
 zf(t,At(e,r))}}function zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Kf=$(()=>{_();kt();dt();ut();
-nt();Oe();Vf();Or()});var Xf={};et(Xf,{show:()=>lx});async function lx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Mt(e));let n=B().
+nt();Ee();Vf();Or()});var Xf={};et(Xf,{show:()=>dx});async function dx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Mt(e));let n=P().
 units,s=Yf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3535,7 +3536,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${Yf.map(l=>cx(o,l,n,()=>a(l)))}
+          ${Yf.map(l=>hx(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3546,7 +3547,7 @@ title}</a></p>
           src=${Er(e,s.size,n,"svg")}
           alt=""
           hidden />`)}try{await yt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Jf(t,At(e,l))}}
-function cx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+function hx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
@@ -3578,12 +3579,12 @@ function cx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       >
     </div>
   </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Er,Zf=$(()=>{_();kt();dt();
-nt();Oe();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];Er=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>hx});async function hx(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await ux(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",R("c\
+nt();Ee();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];Er=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>ux});async function ux(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await fx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
-get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=B().units,a="0",r="",l={key:"",pages:[],
-wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:B().paper,units:o,skip:a.trim()||"0",page:String(
+get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
+wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:P().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),h=(b,y)=>`/api/v1/labels/sheet.${b}?${c(y)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
 wrong:""};else try{let{body:y}=await T("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
 from({length:y.pages},(M,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
@@ -3627,7 +3628,7 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:dx,change:y=>u(()=>s=y)})}
+              ${K({name:"size",label:"Label size",value:s,options:px,change:y=>u(()=>s=y)})}
               ${Rs(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
@@ -3637,17 +3638,17 @@ y==="inch"?"inch":"mm")})}
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${Is(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${Ws(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>px(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>mx(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function px(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${B().
+        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function mx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
-      <span>Sheet ${t} of ${e}, ${B().paper}. Print at 100 %, without fitting to the page.</span>
+      <span>Sheet ${t} of ${e}, ${P().paper}. Print at 100 %, without fitting to the page.</span>
       <div class="buttons">
         <a class="button" download="${s}.svg" href=${n("svg",t)} data-test="sheet-svg-${t}"
           >SVG</a
@@ -3657,10 +3658,10 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function ux(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
-length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Le().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var dx,tg=$(()=>{_();G();nt();Ct();J();lt();Or();Bt();
-dx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function fx(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
+length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ne().
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var px,tg=$(()=>{_();G();nt();Ct();J();lt();Or();Bt();
+px=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
@@ -3672,7 +3673,7 @@ dx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i
     <table>
       <thead>
         <tr>
-          <th scope="col" class="corner">Sheet<span class="sub">${P()}</span></th>
+          <th scope="col" class="corner">Sheet<span class="sub">${B()}</span></th>
           ${t.dies.map(e=>i`<th scope="col" data-test="die-${e.code}">
                 V ${H(e.v_opening_mm)}<span class="sub">${e.code}</span>
                 <span class="sub"
@@ -3684,30 +3685,30 @@ dx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(mx)}
+              ${e.cells.map(gx)}
             </tr>`)}
       </tbody>
     </table>
-    ${gx()}
+    ${bx()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function mx(t){return t.usable?i`<td
+  </article>`}function gx(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
-      ><span class="force">${Xt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Je(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,fx(t))}</span
+      ><span class="force">${Zt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Xe(
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,$x(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function fx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function gx(){let t=Ot(0).unit;return i`<ul class="chart-legend">
+    </td>`}function $x({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function bx(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3716,32 +3717,32 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,fx(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var ng=$(()=>{_();ee();L();pe();U();Ut()});var sg={};et(sg,{show:()=>$x});async function $x(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
-let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${R(
+  </ul>`}var ng=$(()=>{_();ne();L();pe();U();Ut()});var sg={};et(sg,{show:()=>wx});async function wx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=xe(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Se(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
-return s.trim()&&p.set("bend_length_mm",Q(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{bend_length:s.
-trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
+return s.trim()&&p.set("bend_length_mm",tt(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
+bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
           ${q({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
-          ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:P(),keys:"decimal",placeholder:P()===
+          ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:B(),keys:"decimal",placeholder:B()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Rs(h)} ${Is("Print the chart")}
+          ${Rs(h)} ${Ws("Print the chart")}
         </div>
-        ${a?ze(a):d}
+        ${a?qe(a):d}
         ${o?Ar(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Or();Bt();io()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Or();Bt();lo()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Me(s.name)}</b> ${bx(s)}</span>
-                  ${R("benches.remove",i`<button
+                  <span><b>${Ae(s.name)}</b> ${yx(s)}</span>
+                  ${I("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${Me(s.name)}"
+                      aria-label="Take it out… ${Ae(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3751,8 +3752,8 @@ signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Or();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var bx,rg=$(()=>{_();Qe();dt();lt();bx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function ig(t){let e=t.map(({ring:o})=>Jt([o])),n=tc-2*Nr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>wx(o,a,e[r],s))}function wx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+  </section>`}var yx,rg=$(()=>{_();tn();dt();lt();yx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function ig(t){let e=t.map(({ring:o})=>Xt([o])),n=tc-2*Nr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>_x(o,a,e[r],s))}function _x(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*Nr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Nr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
@@ -3760,25 +3761,25 @@ r+2*Nr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Nr+(a-u)*r;return i`<figure>
       role="img"
       aria-label="${t||"Outline"} to scale, ${Lr(o-n)} wide, ${Lr(a-s)} high"
       data-test="outline">
-      ${yx(n,o,h(0),l)}
+      ${vx(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
         transform="translate(${c} ${Nr+a*r}) scale(${r})" />
-      ${_x(h(n),h(o),l-16,Lr(o-n))}
-      ${vx(p(s),p(a),h(o)+16,Lr(a-s))}
+      ${kx(h(n),h(o),l-16,Lr(o-n))}
+      ${xx(p(s),p(a),h(o)+16,Lr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function yx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function _x(t,e,n,s){
+  </figure>`}function vx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function kx(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function vx(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function xx(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Cr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Yd(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
-  </svg>`:d}function Br(t){let e=t.filter(n=>n?.length);return e.length?Jt(e):[0,0,1,1]}var tc,Nr,Lr,Pr=$(()=>{
-_();L();Ge();ee();tc=360,Nr=50;Lr=t=>g({text:H(t),unit:P()})});function lg(t,e){let n=Br(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function Br(t){let e=t.filter(n=>n?.length);return e.length?Xt(e):[0,0,1,1]}var tc,Nr,Lr,Pr=$(()=>{
+_();L();Ve();ne();tc=360,Nr=50;Lr=t=>g({text:H(t),unit:B()})});function lg(t,e){let n=Br(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
@@ -3788,33 +3789,33 @@ _();L();Ge();ee();tc=360,Nr=50;Lr=t=>g({text:H(t),unit:P()})});function lg(t,e){
             >
           </a>
         </li>`)}
-  </ul>`}var cg=$(()=>{_();Pr()});var dg={};et(dg,{show:()=>kx});async function kx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([na(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Bn(t.
+  </ul>`}var cg=$(()=>{_();Pr()});var dg={};et(dg,{show:()=>Sx});async function Sx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Bn(t.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Pn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await hp(
 u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Bn(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${R(rt.press,"Changing anything needs the shop's server.")}
+                ${I(rt.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${Sx(e)} ${ec("punches",s.items)} ${ec("dies",o.items)}
+          ${Mx(e)} ${ec("punches",s.items)} ${ec("dies",o.items)}
           ${ec("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(xx)}
+              ${r.items.map(Tx)}
             </ul>
           </section>
-          ${c.benches?ag(c.benches,{...c,takeOut:h}):d} ${Tx()}
+          ${c.benches?ag(c.benches,{...c,takeOut:h}):d} ${Ax()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function Sx(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function Mx(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
@@ -3839,14 +3840,14 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${R(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+      ${I(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
     </section>`}function ec(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
-    <h2><a href="/shop/${t}">${We[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?lg(t,e):i`<p>None yet. ${R(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    <h2><a href="/shop/${t}">${De[t].title}</a> <span class="soft">${e.length}</span></h2>
+    ${e.length?lg(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function Tx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function Ax(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3857,7 +3858,7 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var xx,hg=$(()=>{_();Qe();ut();L();rg();U();lt();cg();xx=({code:t,name:e})=>i`<li>
+    </section>`)}var Tx,hg=$(()=>{_();tn();ut();L();rg();U();lt();cg();Tx=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
@@ -3866,18 +3867,18 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...pg},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Mx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Oo(
-`/outlines/dxf?${Ax(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>Ox)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Eo(
+`/outlines/dxf?${Ex(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof A&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function Ax(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var pg,Mx,mg=$(()=>{G();pg={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},Mx=2e6});async function Ws(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+n()}return{state:o,choose:l,set:c}}function Ex(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var pg,Ox,mg=$(()=>{G();pg={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},Ox=2e6});async function Ds(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},M=Object.keys(y).length===0;if(Object.assign(s,{busy:M,wrong:y,others:[],clash:null}),
-a(),!M)return ne(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),ne(s.wrong)}
+a(),!M)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
 async function h(b){if(b instanceof A&&b.status===412){let y=s.kept;s.kept=await t.read(e);let M=s.kept?t.toDraft(
 s.kept):{},E=Pd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
 his changed"?cr(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=xh(
@@ -3886,17 +3887,17 @@ Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,
 clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ug(b,{signal:e,show:a,
 took:E=>f(y,E)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
 ""&&l("height_mm",z(M)),l(b,_h(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Rr=$(()=>{G();ut();ke();mg();Pt();L();Ms();J()});function Wr(t,e,n){let s=[],{ask:o}=xe(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Lx(t,a)},signal:r})).
+o()),takeOut:()=>c(null)}}var Ir=$(()=>{G();ut();xe();mg();Pt();L();As();J()});function Wr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Cx(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=fg(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:Ex(a),wrong:r?Nx(r):[],fault:l})},n);return a=>{Ox(t,a)&&o(a)}}function Ox(t,e){let n={
-punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Ye(n).filter(({type:s,blank:o,when:a})=>[
+null;e({parts:s,checks:Nx(a),wrong:r?Bx(r):[],fault:l})},n);return a=>{Lx(t,a)&&o(a)}}function Lx(t,e){let n={
+punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Je(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
 e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function fg({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Lx(t,e){
-return t==="press"?bn(e):{...bn(e),code:e.code||"new"}}function Nx(t){if(!(t instanceof A))return["The drawing\
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Cx(t,e){
+return t==="press"?wn(e):{...wn(e),code:e.code||"new"}}function Bx(t){if(!(t instanceof A))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Ir,Ex,nc=$(()=>{G();ut();ke();io();Ir=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});Ex=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Dr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Rr,Nx,nc=$(()=>{G();ut();xe();lo();Rr=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});Nx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Dr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Fr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert">
@@ -3918,8 +3919,8 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
               @click=${()=>confirm(o)&&e()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Ds,
-jr=$(()=>{_();ut();Et();J();Ds=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Fs,
+jr=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${e}</fieldset>`});function $g(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -3943,10 +3944,10 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),Bx(t,o)}}>
+      @submit=${m=>{m.preventDefault(),Ix(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${_g.map(([m,f,b])=>O({...p(m,f),unit:P(),keys:"decimal",hint:b}))}
+        ${_g.map(([m,f,b])=>O({...p(m,f),unit:B(),keys:"decimal",hint:b}))}
         ${yg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
@@ -3954,8 +3955,8 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?Cx(c,a):d}
-  </details>`}function Cx(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?Px(c,a):d}
+  </details>`}function Px(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3970,14 +3971,14 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function Bx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await T("POST","/press/strip-test",{body:Px(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Px(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of _g)e[n]=Q(t[n]??"");for(let[n]of yg)e[n]=So(t[n]??"");return e}var wg,yg,_g,kg=$(()=>{
-_();G();Ps();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],["midd\
-le_deg","Middle"],["right_deg","Right"]],_g=[["thickness_mm","Thickness of the strips",""],["strip_length_mm",
-"Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s \
-end","To the middle of the strip, left and right alike."]]});function Hr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Jt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
+  </div>`}async function Ix(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await T("POST","/press/strip-test",{body:Rx(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Rx(t){let e={metal:t.metal,die:t.die,
+punch:t.punch};for(let[n]of _g)e[n]=tt(t[n]??"");for(let[n]of yg)e[n]=To(t[n]??"");return e}var wg,yg,_g,kg=$(
+()=>{_();G();Is();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],[
+"middle_deg","Middle"],["right_deg","Right"]],_g=[["thickness_mm","Thickness of the strips",""],["strip_length\
+_mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the b\
+ed’s end","To the middle of the strip, left and right alike."]]});function Hr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
 c=[(sc-r)/2,(oc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -3985,12 +3986,12 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${e.map(m=>x`<path class="fault-line" d=${eo((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>Rx(e[0],m,h))} ${s.map(m=>Ix(h(m)))}
-  </svg>`}function Rx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${eo([
+    ${e.map(m=>x`<path class="fault-line" d=${no((p?[...m,m[0]]:m).map(h))}/>`)}
+    ${n.map(m=>Wx(e[0],m,h))} ${s.map(m=>Dx(h(m)))}
+  </svg>`}function Wx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${no([
 s,o])}/>
-    ${Sg(s,e)}${Sg(o,e%t.length+1)}`}var sc,oc,xg,Sg,Ix,ac=$(()=>{_();Ge();sc=360,oc=300,xg=30;Sg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,Ix=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    ${Sg(s,e)}${Sg(o,e%t.length+1)}`}var sc,oc,xg,Sg,Dx,ac=$(()=>{_();Ve();sc=360,oc=300,xg=30;Sg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,Dx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
     <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Tg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
 f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(f,M)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
@@ -4008,25 +4009,25 @@ f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(
               ${r?i`<p data-test="${u}-read">
                       <b>${o}</b>, read in ${r.units}: ${rc(r.width_mm)} wide,
                       ${rc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${rc(r.within_mm)}. ${r.rule}${Hx(r)}
+                      ${rc(r.within_mm)}. ${r.rule}${Gx(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
             ${c?.lines_mm.length?Hr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",Wx)}
+              ${m("units","Drawn in",Fx)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",Dx)}
+              ${m("origin","0, 0 is",jx)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",Fx)} ${m("mirror","Mirrored",jx)}
+              ${m("turn_deg","Turned",Hx)} ${m("mirror","Mirrored",Ux)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function Hx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var Wx,Dx,Fx,jx,rc,Mg=$(()=>{_();ac();L();J();Wx=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],Dx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-Fx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],jx=[["no","no"],
+  </div>`}function Gx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var Fx,jx,Hx,Ux,rc,Mg=$(()=>{_();ac();L();J();Fx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],jx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+Hx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],Ux=[["no","no"],
 ["yes","front to back"]];rc=t=>g(w(t,{digits:2}))});function Ag({draft:t,change:e,wrong:n}){let s=t.openings??"",o=Tn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
@@ -4034,7 +4035,7 @@ Fx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>Ux(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",fh(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>Vx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",fh(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
@@ -4045,10 +4046,10 @@ Fx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
       Add a V
     </button>
   </div>`;function r(l){let c=Number(t.up||"1");e("openings",$h(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function Ux(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
+max(c-1,1)))}}function Vx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
 `V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(ao).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,M="")=>O({name:`opening-${c}-${ao[f]}`,
-label:b,unit:y,placeholder:M,value:t[ao[f]],keys:f==="code"?"text":"decimal",change:E=>a({[ao[f]]:E}),wrong:p(
+2)),u=h.filter(f=>!Object.keys(ro).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,M="")=>O({name:`opening-${c}-${ro[f]}`,
+label:b,unit:y,placeholder:M,value:t[ro[f]],keys:f==="code"?"text":"decimal",change:E=>a({[ro[f]]:E}),wrong:p(
 f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4072,46 +4073,48 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
             </button>`:d}
     </div>
     <div class="fields three">
-      ${m("v_opening_mm","V opening",P())} ${m("angle_deg","Angle","°")}
-      ${m("shoulder_radius_mm","Shoulder radius",P())}
+      ${m("v_opening_mm","V opening",B())} ${m("angle_deg","Angle","°")}
+      ${m("shoulder_radius_mm","Shoulder radius",B())}
       ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:mh,change:f=>a({face:f}),wrong:p(
 "face")})}
-      ${m("centre_mm","Off the middle",P(),"0")}
+      ${m("centre_mm","Off the middle",B(),"0")}
       ${m("rating_kn_per_m","Rating",vn().unit,"as the block")}
       ${m("code","Code","","by itself")}
     </div>
     ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Og=$(()=>{_();Pe();Ni();L();J()});function Ur({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+  </fieldset>`}var Og=$(()=>{_();Ie();Ni();L();J()});function Ur({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${$a[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?Gx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?zx(o):d}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Ag({draft:e,change:n,
-wrong:s}):Vx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):qx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function Gx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+  </div>`}function zx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
     ${t?.fault?Hr(t.fault):t?.parts.length?i`<div class="outlines">${ig(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?_t(t.checks,{quiet:!0}):d}
-  </div>`}function Vx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c,hint:h=""}=t;
-if(c==="pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Eg(t,q({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Tg(r,a(t.dxf,r)):d;return zx(t,e,i`${b}${qx(t,e,n,
+  </div>`}function qx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=Jx(t);if(c===
+"pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Eg(t,q({name:r,label:l,value:e,options:b,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Tg(r,a(t.dxf,r)):d;return Kx(t,e,i`${b}${Yx(t,e,n,
 s)}`)}let p=Lg(t),u=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
-ng"?`${Kx(t,e)}${Yx(c,e)}`:c==="lengths"?Jx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
+ng"?`${Xx(t,e)}${Zx(c,e)}`:c==="lengths"?Qx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
 hint:m,placeholder:t.blank??""});return c==="rating"?i`<div class="broad">
       ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:Eg(t,f)}function zx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+    </div>`:Eg(t,f)}function Kx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Lg({type:t,unit:e=""}){return t==="force"?Ue().unit:t==="rating"?vn().unit:["leng\
-th","lengths","points"].includes(t)?P():e}function qx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return En({
-name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Lg(t),lines:l==="points"?7:2})}function Kx({type:t,hint:e=""},n){
-return t==="rating"&&!n.trim()?`${e} ${wh}`:e}function Yx(t,e){if(B().units==="inch")return" Short tons, of 20\
-00 lb; metric ones with a t.";let n=to(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
-n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function Jx(t,e){let n=t.split(/[,;\n]/).filter(
-s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Eg,ic=$(()=>{_();ac();Pr();nt();Wi();
-L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
+      </details>`:s}function Lg({type:t,unit:e=""}){return t==="force"?Ge().unit:t==="rating"?vn().unit:["leng\
+th","lengths","points"].includes(t)?B():e}function Yx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return En({
+name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Lg(t),lines:l==="points"?7:2})}function Jx({hint:t="",counted_mm:e}){
+if(e===void 0)return t;let n=os(_e("counted_mm",e));return`${t} Empty: ${n} is counted with (common practice).`}
+function Xx({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${wh}`:e}function Zx(t,e){if(P().units===
+"inch")return" Short tons, of 2000 lb; metric ones with a t.";let n=eo(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
+if(!n)return"";let s=Number(n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function Qx(t,e){let n=t.
+split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Eg,ic=$(()=>{
+_();ac();Pr();nt();Wi();L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
+n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is learned again from the next piece
@@ -4125,15 +4128,15 @@ L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="br
         It is another press
       </button>
     </div>
-  </section>`}var Cg=$(()=>{_()});var Bg={};et(Bg,{show:()=>Xx});async function Xx(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
+  </section>`}var Cg=$(()=>{_()});var Bg={};et(Bg,{show:()=>t0});async function t0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
 map(({code:M,name:E})=>[M,`${M}, ${E}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Zi).map(({code:E,name:C})=>[
 E,C?`${E}, ${C}`:E]),a=wg(),[r,l,c,h]=e?await Promise.all([gg(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ws({async read(M){let E=await(e?sa:na)(M);return p=
+null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(M){let E=await(e?oa:sa)(M);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(M){let E=await Bd(M,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:Ye("press"),toDraft:M=>wa("press",M),fromDraft:(M,E)=>({...ya("press",M,E),depth_zeroed_at:E?.depth_zeroed_at??
+blank:{},boxes:Je("press"),toDraft:M=>wa("press",M),fromDraft:(M,E)=>({...ya("press",M,E),depth_zeroed_at:E?.depth_zeroed_at??
 null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Wr("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
 y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Ir(f.state.kept));let b=(...M)=>{let E=new Date().toISOString();for(let C of M)
+hop")}},t.signal);t.title("The press"),e||(m=Rr(f.state.kept));let b=(...M)=>{let E=new Date().toISOString();for(let C of M)
 f.state.kept[C]=E;f.save()};function y(){let{state:M,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${M.kept?.name??"The press"}</h1>
         ${e?i`<p>
@@ -4141,12 +4144,12 @@ f.state.kept[C]=E;f.save()};function y(){let{state:M,change:E,save:C}=f;t.render
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${M.clash?Ts(M.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
+        ${M.clash?Ms(M.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
         ${$g(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),C()}}>
-          ${Ds(rt.press,Ur({kind:"press",draft:M.draft,change:E,wrong:M.wrong,preview:m,reader:f.reader,options:{
+          ${Fs(rt.press,Ur({kind:"press",draft:M.draft,change:E,wrong:M.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${M.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4160,15 +4163,15 @@ holder:s}}))}
         </form>
         ${e&&M.kept?vg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
         ${e&&M.kept?Ng(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Pg=$(()=>{_();ut();ke();Rr();oe();nc();Et();Pt();Ms();jr();bg();Nn();kg();ic();Cg()});function Ig(t,e,n,s){let{angles:o,wrong:a}=To(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
+var Pg=$(()=>{_();ut();xe();Ir();ae();nc();Et();Pt();As();jr();bg();Nn();kg();ic();Cg()});function Rg(t,e,n,s){let{angles:o,wrong:a}=Mo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?Qx(s.set,a):n.set_angle_deg;for(let[u,m]of Zx)s[u].trim()&&(p[m]=Q(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),B().name&&(p.by=B().name),{body:p,wrong:a}}function Qx(t,e){
-let{angles:n}=To({...Gr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Gr,Zx,Rg,Wg=$(()=>{ka();Ps();nt();L();Gr={one:"",left:"",middle:"",
+s.set.trim()?n0(s.set,a):n.set_angle_deg;for(let[u,m]of e0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function n0(t,e){
+let{angles:n}=Mo({...Gr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Gr,e0,Ig,Wg=$(()=>{ka();Is();nt();L();Gr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-Zx=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
-e_right_mm"],["radius","radius_mm"]],Rg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
+e0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+e_right_mm"],["radius","radius_mm"]],Ig=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
 "")});function jg(t,e){let n=Math.min((Dg-2*Fg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Fg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
     class="drawing strip"
@@ -4194,7 +4197,7 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       ${u}
     </text>
   </svg>`}var Dg,Fg,Hg=$(()=>{_();L();Dg=400,Fg=30});function Vg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=us(r,l,{from:Gg,to:Ug-Gg,size:s,most:5}),{at:h}=c;
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ms(r,l,{from:Gg,to:Ug-Gg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
     viewBox="0 0 ${Ug} 112"
@@ -4203,19 +4206,19 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${t0}>${p.text}</text>`)}
+            font-size=${s0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>e0(h(p.value),74,p))}
-  </svg>`}function e0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>o0(h(p.value),74,p))}
+  </svg>`}function o0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Ug,Gg,t0,zg=$(()=>{_();Qi();Ug=340,Gg=24,t0=17});function Jg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
-tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
+        data-id=${n}/>`}var Ug,Gg,s0,zg=$(()=>{_();Qi();Ug=340,Gg=24,s0=17});function Jg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+Q(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
     ${[qg(n,"measured flange"),qg(s,"strip")].filter(Boolean).join(" and ")} of this
@@ -4223,9 +4226,9 @@ tt(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-te
   </p>`}function Vr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(n0)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function n0(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>s0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(a0)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function a0(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>r0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
@@ -4239,14 +4242,14 @@ points:a=[]}=t,r=c=>s0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i
         <dd data-test="after">${Kg(s,r)}</dd>
       </div>
     </dl>
-    ${Vg({before:n,after:s,points:a,size:t.unit==="mm"&&P()==="in"?ce:1,words:`${l}: before ${Yg(n,r)}, now ${Yg(
+    ${Vg({before:n,after:s,points:a,size:t.unit==="mm"&&B()==="in"?Jt:1,words:`${l}: before ${Yg(n,r)}, now ${Yg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function s0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:tt(e,3),unit:t}}var qg,Kg,
-Yg,lc=$(()=>{_();zg();L();qg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Kg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
+  </section>`}function r0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:Q(e,3),unit:t}}var qg,Kg,Yg,
+lc=$(()=>{_();zg();L();qg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Kg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
     <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Yg=({low:t,high:e},n)=>`${n(t).text} to ${g(
 n(e))}`});function n$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
-{name:m,label:f,value:r[m],wrong:I(c,m),change:y=>Object.assign(r,{[m]:y}),unit:P(),next:!0,...b}),u=(m,f,b)=>q(
-{name:m,label:f,value:r[m],options:b,wrong:I(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${e$(
+{name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:B(),next:!0,...b}),u=(m,f,b)=>q(
+{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${e$(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
     ${t$(t)}
@@ -4257,7 +4260,7 @@ o)}>
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
       ${u("die","Die",Zg(n,r.die))}
       ${u("punch","Punch",Zg(s,r.punch))}
-      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
+      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4267,7 +4270,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function Zg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
 [[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function s$({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(a0,{digits:0}));return i`${cs(t.checks)}
+worst!=="stop"&&t.die&&t.punch,s=g(w(l0,{digits:0}));return i`${ds(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4295,8 +4298,8 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(a0,{digits:0}));return i`${cs(t.checks)}
           ${Gt("Angle to set",S(t.set_angle_deg),"set-angle")}
           ${Gt("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${ls(t.first_hit)}
-        <div class="figures">${lo("Allow for",t)}</div>
+        ${cs(t.first_hit)}
+        <div class="figures">${co("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
         ${jg(Xg,t.bend_length_mm)}
@@ -4304,7 +4307,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(a0,{digits:0}));return i`${cs(t.checks)}
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
-    ${ds(t.checks)} ${Xe(t.checks)}
+    ${hs(t.checks)} ${Ze(t.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>e("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>e("measure")}>
@@ -4313,7 +4316,7 @@ words:"The strip on the die before the bend"}):d}
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
     </div>`}function o$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
-label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...f}),h={keys:"decimal",unit:"\
+label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:B(),next:!0,...f}),h={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${e$(n)}>
     ${t$(t)}
     <p>
@@ -4347,7 +4350,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>R(a,p).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4367,7 +4370,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       ${t.said.map(h=>i`<p>${bt(h)}</p>`)}
     </div>
     ${r?d:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${no(c)}</p>
+            <p>${k("caution")} <b>Kept, but it does not count.</b> ${so(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4376,7 +4379,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
           </section>`}
     ${t.outliers.length?i`<section class="panel urgent" data-test="outliers">
             <h2>${k("caution","Odd one out")}</h2>
-            ${t.outliers.map(({said:h})=>i`<p>${no(h)}</p>`)}
+            ${t.outliers.map(({said:h})=>i`<p>${so(h)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(e.metal)}">Forget it</a>, and the
               figures are as before.
@@ -4386,7 +4389,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(r0)}
+              ${t.cards.map(c0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4396,19 +4399,19 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var o0,Xg,a0,Qg,t$,e$,r0,r$=$(()=>{_();co();Hg();L();pe();J();ho();U();On();lc();en();se();o0=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Xg=300,a0=102,Qg=t=>i`<ol class="stages" aria-label="Stages">
-    ${o0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+    </div>`}var i0,Xg,l0,Qg,t$,e$,c0,r$=$(()=>{_();ho();Hg();L();pe();J();po();U();On();lc();nn();oe();i0=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Xg=300,l0=102,Qg=t=>i`<ol class="stages" aria-label="Stages">
+    ${i0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,t$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,e$=t=>e=>{e.preventDefault(),
-t()};r0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+t()};c0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.map(bt).join("; ")}</span>
     </a>
-  </li>`});var i$={};et(i$,{show:()=>l0});async function l0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
+  </li>`});var i$={};et(i$,{show:()=>h0});async function h0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=_a(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Gr},bend:null,
-answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Rg(a.typed)?"Leave without keepin\
+o.metal||=e[0]?.code??"",o.bend_length_mm||=B()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Gr},bend:null,
+answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Ig(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4419,30 +4422,30 @@ g what you measured?":null);let r=()=>t.render(i`<article
         ${Qg(a.stage)} ${l()}
       </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?s$(a,b):a.
 stage==="measure"?o$(a,b):a.stage==="taught"?a$(a,e,b):n$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=ro(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,i0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
-a.bend=(await T("POST","/bend",{body:Mn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Ig(
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=io(o);if(b.length)return m(
+Object.fromEntries(b.map(y=>[y,d0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
+a.bend=(await T("POST","/bend",{body:Mn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Rg(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await T("POST","/test-\
 bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Gr,lot:a.typed.lot,
-places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),ne(
+places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},c0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
-function c0(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var i0,l$=$(()=>{_();G();ka();ut();Nt();Pt();nt();wt();Wg();L();J();Bt();
-r$();i0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},p0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
+function p0(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var d0,l$=$(()=>{_();G();ka();ut();Nt();Pt();nt();wt();Wg();L();J();Bt();
+r$();d0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
 ch as 90."]}});function c$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?d0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?u0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?h0(n,s):d}
+    ${n?m0(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${t.said.map(a=>i`<p>${bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${p0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${f0(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function h0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+  </section>`}function m0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4450,15 +4453,15 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var d0,p0,d$=$(()=>{_();L();U();lt();d0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-p0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var h$={};et(h$,{show:()=>u0});async function u0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var u0,f0,d$=$(()=>{_();L();U();lt();u0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+f0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var h$={};et(h$,{show:()=>g0});async function g0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([T("GET",`/learned?${n}`,{signal:t.signal}),T("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
-if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:B().
-name?{by:B().name}:{},timeout:2e4});await r(),Z(f0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:P().
+name?{by:P().name}:{},timeout:2e4});await r(),Z(b0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
 A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
@@ -4470,18 +4473,18 @@ A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${c$(a.press)} ${g0(a.groups)}
+                  ${c$(a.press)} ${w0(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>$0(h,a.busy,l))}
+                    ${a.evidence.map(h=>y0(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function f0(t,e){let n=m0[t];return e.
+                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function b0(t,e){let n=$0[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function g0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function w0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${g(w(e,{digits:2}))} over V
@@ -4489,15 +4492,15 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
         </h2>
         ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${bt(c)}</p>`)}
         ${o?i`<p data-test="factor">
-                The metal springs back <b>${tt(o.nominal,2)} times</b> as much as expected
-                (${tt(o.low,2)} to ${tt(o.high,2)}).
+                The metal springs back <b>${Q(o.nominal,2)} times</b> as much as expected
+                (${Q(o.low,2)} to ${Q(o.high,2)}).
               </p>`:d}
         ${a?Jg(a):d} ${Vr(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function $0(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function y0(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
-t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),_e(t)];return i`<li
+t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),ve(t)];return i`<li
     class="row evidence ${t.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${t.id}
@@ -4510,10 +4513,10 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${t.note?i`<p>${t.note}</p>`:d}
-      ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${no(t.said)}</p>`:d}
+      ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${so(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${b0(t).map(([a,r])=>R(`evidence.${a}`,i`<button
+      ${_0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4522,52 +4525,52 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function b0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var m0,p$=$(()=>{_();G();ut();oe();nt();wt();
-L();U();lc();lt();d$();Bt();Ut();m0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>w0});async function w0(t){let e=ta(t.params.kind);if(!e)return t.title("Not here"),t.
-render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=We[e];
+  </li>`}function _0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var $0,p$=$(()=>{_();G();ut();ae();nt();wt();
+L();U();lc();lt();d$();Bt();Ut();$0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>v0});async function v0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
+render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=De[e];
 t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Br(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?d:R(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?d:I(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${R(rt[e],"Changing anything needs the shop's server.")}
+              ${I(rt[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?x0(c):y0(e,c,l))}
-            </ul>`:xt(`No ${o} yet`,R(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function y0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+              ${a.map(c=>e==="metals"?M0(c):k0(e,c,l))}
+            </ul>`:xt(`No ${o} yet`,I(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),t.ready()}function k0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
       <span class="thumb">${Cr(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${_0(e)}</span>
-      <span class="fact"><span class="what">Place</span>${Fe(e)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${x0(e)}</span>
+      <span class="fact"><span class="what">Place</span>${je(e)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(v0(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(S0(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${k0(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${T0(e)}</span>
     </a>
-  </li>`}function _0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function x0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function k0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function T0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function x0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function M0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var v0,m$=$(()=>{_();ut();L();U();lt();Bt();Pr();v0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
-isNew:n,code:s,async read(a){return o=await(ht(rt[t])?ea:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
+  </li>`}var S0,m$=$(()=>{_();ut();L();U();lt();Bt();Pr();S0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+isNew:n,code:s,async read(a){return o=await(ht(rt[t])?na:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Cd(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,f$=$(()=>{ut();oe();Et();Pt();cc="+"});async function g$(t,e){let n=await Ws({...e,blank:{poisson:.3},boxes:S0,toDraft:o=>({code:o.code??"",...vh(o)}),
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,f$=$(()=>{ut();ae();Et();Pt();cc="+"});async function g$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:A0,toDraft:o=>({code:o.code??"",...vh(o)}),
 fromDraft:o=>({...kh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
@@ -4587,23 +4590,23 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?Ts(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
+        ${o.clash?Ms(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${Ds(rt.metals,i`<section class="panel">
+          ${Fs(rt.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
                   ${e.isNew?Dr(n,e):d} ${r("name","Name")}
                   ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:hh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${rs.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${is.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${En({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Sn.map(l=>T0(l,n))}</div>`)}
+              <div class="figure-cards">${Sn.map(l=>O0(l,n))}</div>`)}
           ${Fr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function T0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+        </form>`)}s(),t.ready()}function O0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
 .${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!hc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
@@ -4616,36 +4619,36 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
       ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:dh.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var hc,S0,$$=$(()=>{_();ke();ut();Rr();Li();jr();Ms();U();J();lt();Bt();hc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],S0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...rs,...Sn.flatMap(({name:t,label:e})=>[...hc,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Sn]});var b$={};et(b$,{show:()=>A0});async function A0(t){let e=ta(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
-(t.title(`New ${We[e].one}`),t.render(aa(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):O0(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function O0(t,e){let n=We[e],s=dc(
-e,t),o=ht(rt[e]),a=null,r=await Ws({...s,blank:M0[e],boxes:[{name:"code",label:"Code"},...Ye(e)],toDraft:c=>({
+  </fieldset>`}var hc,A0,$$=$(()=>{_();xe();ut();Ir();Li();jr();As();U();J();lt();Bt();hc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],A0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Sn.flatMap(({name:t,label:e})=>[...hc,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Sn]});var b$={};et(b$,{show:()=>L0});async function L0(t){let e=ea(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
+(t.title(`New ${De[e].one}`),t.render(ra(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):N0(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function N0(t,e){let n=De[e],s=dc(
+e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:E0[e],boxes:[{name:"code",label:"Code"},...Je(e)],toDraft:c=>({
 code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Wr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Ir(r.state.kept));function l(){let{state:c,
+t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Rr(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
         </h1>
-        ${c.clash?Ts(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
+        ${c.clash?Ms(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Ds(rt[e],Ur({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Dr(
+          ${Fs(rt[e],Ur({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Dr(
 r,s):d}))}
           ${Fr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var M0,w$=$(()=>{_();ut();ke();Rr();f$();nc();Et();Ms();jr();lt();Bt();ic();$$();
-M0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var v$={};et(v$,{show:()=>L0});async function L0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(C0(n,o)),o=N0(n,s,
-e),[a,r,l]=await Promise.all([T("GET","/devices",{signal:e}),T("GET","/crew-options",{signal:e}),dn(e).then(({
+        </form>`)}l(),t.ready()}var E0,w$=$(()=>{_();ut();xe();Ir();f$();nc();Et();As();jr();lt();Bt();ic();$$();
+E0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var v$={};et(v$,{show:()=>B0});async function B0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(I0(n,o)),o=P0(n,s,
+e),[a,r,l]=await Promise.all([T("GET","/devices",{signal:e}),T("GET","/crew-options",{signal:e}),hn(e).then(({
 network:h})=>h?T("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,E0);e.addEventListener("abort",()=>clearInterval(
-c))}function N0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=jo(r)}e()};
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,C0);e.addEventListener("abort",()=>clearInterval(
+c))}function P0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ho(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await T("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4654,19 +4657,19 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await T("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await T(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function C0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function I0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${P0(t,e)}${R0(t.joining)}</div>`:B0()}
+    ${t.joining?i`<div class="crew-grid">${W0(t,e)}${D0(t.joining)}</div>`:R0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${I0(t,e)}
+      ${F0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function P0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function W0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Kt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
@@ -4695,14 +4698,14 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function R0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function D0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${_$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${W0(t.fingerprint)}</p>`:d}
-  </section>`}function I0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${j0(t.fingerprint)}</p>`:d}
+  </section>`}function F0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4718,8 +4721,8 @@ role,options:y$,change:s=>e.setRole(n,s)})}
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var E0,y$,B0,_$,W0,k$=$(()=>{_();G();hn();
-U();J();Ut();E0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);B0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var C0,y$,R0,_$,j0,k$=$(()=>{_();G();pn();
+U();J();Ut();C0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);R0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4727,18 +4730,18 @@ U();J();Ut();E0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);B0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;_$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,W0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var zr,pc=$(()=>{_();zr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;_$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,j0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var zr,pc=$(()=>{_();zr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var S$={};et(S$,{show:()=>D0});async function D0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:F0(),name:B().name,fault:"",asking:!1,waits:0},n=()=>t.render(j0(e,n));e.me=await dn(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function F0(){if(location.pathname!=="\
+</p>`});var S$={};et(S$,{show:()=>H0});async function H0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:U0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(G0(e,n));e.me=await hn(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function U0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function j0(t,e){let{me:n}=t;return n?n.role?H0(n):i`<div class="door">
+null,"",location.pathname),t}function G0(t,e){let{me:n}=t;return n?n.role?V0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${x$[Ce()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${x$[Ce()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${x$[Be()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${x$[Be()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4751,7 +4754,7 @@ null,"",location.pathname),t}function j0(t,e){let{me:n}=t;return n?n.role?H0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),G0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),q0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4771,7 +4774,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function H0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function V0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4781,21 +4784,21 @@ s,hint:"The owner sees this name in the list."})}
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${zr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${U0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${z0}>Unpair this device…</button>
     </p>
-  </div>`}async function U0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await sd()}async function G0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await nd(t.
+  </div>`}async function z0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await sd()}async function q0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await nd(t.
 code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:jo(n)}),e()}}var x$,T$=$(()=>{_();hn();Nt();Pt();nt();wt();U();J();pc();Bt();x$={revoked:"T\
+t,{asking:!1,fault:Ho(n)}),e()}}var x$,T$=$(()=>{_();pn();Nt();Pt();nt();wt();U();J();pc();Bt();x$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function M$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>z0)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await Oo(`/import?${h}`,
-o,"application/json",n,V0)).body}catch(p){if(n.aborted)return;s.wrong=q0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function q0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var V0,
-z0,A$=$(()=>{G();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Y0)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await Eo(`/import?${h}`,
+o,"application/json",n,K0)).body}catch(p){if(n.aborted)return;s.wrong=J0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function J0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var K0,
+Y0,A$=$(()=>{G();K0=3e5,Y0=6e7});function L$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4814,10 +4817,10 @@ z0,A$=$(()=>{G();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?Y0(s,r):d}
-      ${a?a.imported?Z0(a):J0(s,a,n):d}
+      ${r.length?Z0(s,r):d}
+      ${a?a.imported?eS(a):Q0(s,a,n):d}
     </div>
-  </section>`}function J0(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function Q0(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4828,7 +4831,7 @@ z0,A$=$(()=>{G();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${K0.map(([s,o])=>i`<tr>
+        ${X0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${E$(e.holds[s])}</td>
               <td>${E$(e.here[s])}</td>
@@ -4846,33 +4849,33 @@ z0,A$=$(()=>{G();V0=3e5,z0=6e7});function L$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>X0(e)&&n()}>
+              @click=${()=>tS(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var K0,O$,Y0,E$,X0,Z0,N$=$(()=>{_();U();Ut();K0=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],O$=8;Y0=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var X0,O$,Z0,E$,tS,eS,N$=$(()=>{_();U();Ut();X0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],O$=8;Z0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
       ${e.slice(0,O$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${e.length>O$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;E$=t=>t===""?"none":t,X0=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),Z0=({holds:t,
+  </div>`;E$=t=>t===""?"none":t,tS=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),eS=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var C$={};et(C$,{show:()=>tS});async function tS(t){t.title("Copies and export");let e=M$({show:a,done:s,signal:t.
+  </div>`});var C$={};et(C$,{show:()=>sS});async function sS(t){t.title("Copies and export");let e=M$({show:a,done:s,signal:t.
 signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await T("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${eS(n)}
-          <div class="stack">${oS()}${L$(e)}</div>
-        </div>`)}a(),t.ready()}function eS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${oS(n)}
+          <div class="stack">${iS()}${L$(e)}</div>
+        </div>`)}a(),t.ready()}function oS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${nS(t)}</p>
+    <p data-test="standing">${aS(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4890,8 +4893,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${Q0[a.kind]}</td>
-                    <td>${sS(a.size_bytes)}</td>
+                    <td>${nS[a.kind]}</td>
+                    <td>${rS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4899,9 +4902,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function nS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function aS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function oS(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function iS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4911,15 +4914,15 @@ copy yet")}function oS(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var Q0,sS,B$=$(()=>{_();G();A$();wt();U();N$();Ut();Q0={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};sS=t=>`${(t/1e6).toFixed(1)} MB`});async function P$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await re(l),h={...c,after:c.revision_id};await je(h,Xo(
-Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Do(e)}var R$=$(()=>{G();
-ts();He();Ct()});function I$(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var nS,rS,B$=$(()=>{_();G();A$();wt();U();N$();Ut();nS={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};rS=t=>`${(t/1e6).toFixed(1)} MB`});async function P$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await He(h,Zo(
+Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Fo(e)}var I$=$(()=>{G();
+ts();Ue();Ct()});function R$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
-      them.${R("cards.create",d,i` <span data-test="owners"
+      them.${I("cards.create",d,i` <span data-test="owners"
           >The owner can put them back from here, once this is an owner's device.</span
         >`)}
     </p>
@@ -4927,56 +4930,56 @@ ts();He();Ct()});function I$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>aS(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>lS(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>rS(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>cS(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function aS(t){try{await P$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function rS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await Do(t.code),await ns())}var W$=$(()=>{_();dt();oe();R$();Ct();wt();lt()});var j$={};et(j$,{show:()=>iS});async function iS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Le().catch(()=>[]),Dt().catch(()=>[]),Wo().catch(()=>[])]);e=
+  </section>`:d}async function lS(t){try{await P$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function cS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await Fo(t.code),await ns())}var W$=$(()=>{_();dt();ae();I$();Ct();wt();lt()});var j$={};et(j$,{show:()=>dS});async function dS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Ne().catch(()=>[]),Dt().catch(()=>[]),Do().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${cS(o)}
+            ${pS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${dS(o)}
+            ${uS(o)}
           </section>
-          ${lS()}
+          ${hS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${hS(e.entries)}
+            ${mS(e.entries)}
           </section>
-          ${I$(e.lost)}
+          ${R$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${mS(e)} ${zr}
+            ${$S(e)} ${zr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function lS(){
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function hS(){
 let t=Vn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Kt[t].word}</b>: ${Kt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function cS(t){let{units:e,inches:n}=B(),s=o=>{Ne(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function pS(t){let{units:e,inches:n}=P(),s=o=>{Ce(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
-  ${K({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function dS(t){let{theme:e,name:n}=B();
-return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ne({
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function uS(t){let{theme:e,name:n}=P();
+return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ce({
 theme:s==="shop"?"shop":"day"}),t()}})}
-  ${O({name:"name",label:"Your name",value:n,change:s=>Ne({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function hS(t){return t.length?i`<ul class="waiting-list">
+  ${O({name:"name",label:"Your name",value:n,change:s=>Ce({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function mS(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
               <b>${F$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
@@ -4984,22 +4987,22 @@ hat the history says who."})}`}function hS(t){return t.length?i`<ul class="waiti
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
             ${e.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${e.missing?`${xo(e)}.`:""}
+                      ${k("caution","Refused")} ${e.missing?`${So(e)}.`:""}
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>pS(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>fS(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>uS(e)}>
+                        @click=${()=>gS(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${xo(e)}. It goes by itself when the shop's server answers.
+                    ${So(e)}. It goes by itself when the shop's server answers.
                   </p>`}
           </li>`)}
     </ul>
@@ -5007,10 +5010,10 @@ hat the history says who."})}`}function hS(t){return t.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>j()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
-    </p>`}function F$({kind:t,body:e}){if(t==="trial")return`${an(e)}, step ${e.step}`;if(t==="note")return"No\
+    </p>`}function F$({kind:t,body:e}){if(t==="trial")return`${rn(e)}, step ${e.step}`;if(t==="note")return"No\
 te";let n=Object.keys(e).filter(s=>s in D$).map(s=>D$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function pS(t){await Dc(t.id),await j()}async function uS(t){confirm(`Throw away ${F$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await Po(t.id),await ns())}function mS({cards:t,total:e}){let{reached:n,
+was settled"}async function fS(t){await Dc(t.id),await j()}async function gS(t){confirm(`Throw away ${F$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Io(t.id),await ns())}function $S({cards:t,total:e}){let{reached:n,
 at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5032,19 +5035,19 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var D$,H$=$(
-()=>{_();G();hn();dt();Nt();Et();nt();Ct();wt();U();J();pc();Os();W$();Ns();Ut();D$={title:"title",note:"note",
+()=>{_();G();pn();dt();Nt();Et();nt();Ct();wt();U();J();pc();Es();W$();Cs();Ut();D$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function ye(t){let e=ua(t.split("?")[0])?.route.needs;return!e||ht(e)}function ua(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of U$){let s=fS(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function fS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of U$){let s=bS(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function bS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=Ys(n.code)),n}var U$,rh,ss=$(()=>{dt();Et();U$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(ch(),lh))},
+code&&(n.code=Js(n.code)),n}var U$,rh,ss=$(()=>{dt();Et();U$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(ch(),lh))},
 {name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(rp(),ap))},{name:"bench",path:"\
 /bench",floor:!0,load:()=>Promise.resolve().then(()=>(ou(),su))},{name:"part",path:"/part",needs:"parts.plan",
 load:()=>Promise.resolve().then(()=>(km(),vm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Gm(),Um))},
 {name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(sf(),nf))},{name:"step",path:"/c/:c\
 ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(cf(),lf))},{name:"trial",path:"/c/:code/trial/:s\
 tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(Mf(),Tf))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(Rf(),Pf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+de/history",load:()=>Promise.resolve().then(()=>(If(),Pf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
 cards.change",load:()=>Promise.resolve().then(()=>(Df(),Wf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
 cards.revise",load:()=>Promise.resolve().then(()=>(Hf(),jf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Kf(),qf))},
 {name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Zf(),Xf))},{name:"labels",path:"/labe\
@@ -5056,47 +5059,47 @@ bends.chart",load:()=>Promise.resolve().then(()=>(og(),sg))},{name:"shop",path:"
 /shop/:kind",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(w$(),b$))},
 {name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(k$(),v$))},{name:"pair",path:"\
 /pair",load:()=>Promise.resolve().then(()=>(T$(),S$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(B$(),C$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(H$(),j$))}],rh=t=>U$.find(e=>e.name===t)});function qe(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Be(
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(H$(),j$))}],rh=t=>U$.find(e=>e.name===t)});function Ke(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Pe(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${$S}<span>Flangebook</span></a>
-        ${Ce()===null?i`<nav aria-label="Main">
-                ${gS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${yS}<span>Flangebook</span></a>
+        ${Be()===null?i`<nav aria-label="Main">
+                ${wS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${bS()}${wS()}${Ce()===null?yS():d}`,document.getElementById("masthead"))}function wS(){return Js()?i`<p class="standing" data-test="held">
-      ${Js()}
+      ${_S()}${vS()}${Be()===null?kS():d}`,document.getElementById("masthead"))}function vS(){return Xs()?i`<p class="standing" data-test="held">
+      ${Xs()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       It is saved by itself then.
-    </p>`:Fs()?i`<p class="standing" data-test="silent-storage">
+    </p>`:js()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${Yt().reached===!1?d:"Cards come from the shop."}
-  </p>`:d}function yS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=Yt(),r=o.filter(p=>ye(`/c/${p}\
-/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=Fs()?"":"Cards on this device still open.",h=t===
+  </p>`:d}function kS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=Yt(),r=o.filter(p=>ye(`/c/${p}\
+/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=js()?"":"Cards on this device still open.",h=t===
 !1?`Not connected to the shop. ${c}`:"";return!h&&!l&&!r.length&&!a?d:i`<p class="standing" data-test="standing">
     ${h} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
     ${r.length?i`<a href="/c/${r[0]}/settle" data-test="settle-count">${r.length} to settle</a>`:d}
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var gS,$S,bS,Ai=$(()=>{_();hn();ss();es();Ee();wt();gS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];$S=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var wS,yS,_S,Ai=$(()=>{_();pn();ss();es();Le();wt();wS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];yS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,bS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,_S=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});hn();Ai();Pt();nt();wt();oe();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+      </p>`});pn();Ai();Pt();nt();wt();ae();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
 js");t.waiting&&G$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
 atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&G$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
 warn("The app could not be kept on this device:",t)}}function G$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}Fo();$t(()=>Fo());document.addEventListener("sync",()=>qe());document.addEventListener("held",()=>qe());document.
-addEventListener("storage",t=>{qe(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ve(),
-j())});document.addEventListener("turned-away",()=>{qe(),document.documentElement.dataset.screen!=="pair"&&ve()});
-document.addEventListener("rights",()=>{Ce()===null&&document.documentElement.dataset.screen!=="pair"&&oh()});
+reload(),{once:!0}),t.postMessage("take over")}})}jo();$t(()=>jo());document.addEventListener("sync",()=>Ke());document.addEventListener("held",()=>Ke());document.
+addEventListener("storage",t=>{Ke(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
+j())});document.addEventListener("turned-away",()=>{Ke(),document.documentElement.dataset.screen!=="pair"&&ke()});
+document.addEventListener("rights",()=>{Be()===null&&document.documentElement.dataset.screen!=="pair"&&oh()});
 od();ah().finally(()=>{Nd(),V$()});
 /**
  * @license

@@ -7,9 +7,11 @@ import { settings } from "../settings.js";
 import { GROUPS, UNKNOWN_RATING } from "../tool_fields.js";
 import {
   KN_PER_METRIC_TON,
+  byName,
   force,
   forcePerLength,
   forceUnit,
+  inSentence,
   lengthUnit,
   ratingUnit,
   typedForce,
@@ -87,7 +89,8 @@ function outlineView(preview) {
  * @param {{wrong?: string[], options?: [string, string][], reader: Reader}} more
  */
 function box(spec, value, change, { wrong = [], options = spec.options, reader }) {
-  const { name, label, type, hint = "" } = spec;
+  const { name, label, type } = spec;
+  const hint = hintOf(spec);
   if (type === "pick" || type === "yes") {
     const all = spec.blank
       ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])]
@@ -171,6 +174,16 @@ function area(spec, value, change, wrong) {
     unit: unitOf(spec),
     lines: type === "points" ? 7 : 2,
   });
+}
+
+/**
+ * What helps to fill a box, in this device's units.
+ * @param {FieldSpec} spec
+ */
+function hintOf({ hint = "", counted_mm: counted }) {
+  if (counted === undefined) return hint;
+  const least = inSentence(byName("counted_mm", counted));
+  return `${hint} Empty: ${least} is counted with (common practice).`;
 }
 
 /**

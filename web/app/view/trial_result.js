@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { crown, gaugeNext, thicknessWords } from "./measured_more.js";
 import { newSetting } from "../measure.js";
-import { angle, fixed, length, words } from "../units.js";
+import { MM_PER_INCH, angle, fixed, length, lengthUnit, words } from "../units.js";
 import { flag } from "./checks.js";
 import { noSetting } from "./no_setting.js";
 import { offer } from "./offer.js";
@@ -105,10 +105,18 @@ function tilt(correction) {
   const slope = correction?.tilt_mm_per_m;
   if (slope === null || slope === undefined) return nothing;
   return html`<p data-test="tilt">
-    Left and right differ: about ${fixed(Math.abs(slope), 2)} mm in each metre,
+    Left and right differ: about ${slopeWords(Math.abs(slope))},
     ${slope > 0 ? "the right end deeper" : "the left end deeper"}.
   </p>`;
 }
+
+const MM_IN_TEN_FEET = 3048;
+
+/** @param {number} slope how much one end is deeper [mm/m] */
+const slopeWords = (slope) =>
+  lengthUnit() === "in"
+    ? `${fixed((slope * MM_IN_TEN_FEET) / 1000 / MM_PER_INCH, 3)} in over ten feet`
+    : `${fixed(slope, 2)} mm in each metre`;
 
 /**
  * @param {Result} result

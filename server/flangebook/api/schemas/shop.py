@@ -273,7 +273,8 @@ class PressSchema(_Document):
         metadata={
             "description": "How near a press that measures the angle in the sheet comes to the "
             "angle that is set, either way in nine of ten bends; counts where it is set by angle. "
-            "null: not known, or it does not measure: 2 degrees (common practice)."
+            "null: not known, or it does not measure: the doubt of sheet, tools and the depth's "
+            "zero counts."
         },
     )
     depth_zeroed_at = Moment(
