@@ -137,7 +137,7 @@ function grid(across, up, unit) {
   );
   const depths = across.marks.map(
     ({ at, text }) => svg`<path class="faint" d="M${at} ${bottom}v6"/>
-      <text x=${Math.min(at, right - 4)} y=${bottom + 24} text-anchor="middle"
+      <text x=${Math.min(at, WIDTH - text.length * FONT * 0.3)} y=${bottom + 24} text-anchor="middle"
         font-size=${FONT}>${text}</text>`,
   );
   const called = svg`<text class="quiet" x=${left - 6} y="18" text-anchor="end"

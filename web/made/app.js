@@ -8,21 +8,21 @@ return wc("POST",t,e,{type:n,signal:s,timeout:o})}async function wc(t,e,n,{type:
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
 any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(bc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await qr(u,p);let m=K$.includes(u.status)?null:await Y$(u,r);return{status:u.status,body:m,
+u.status!==304)throw await Kr(u,p);let m=K$.includes(u.status)?null:await Y$(u,r);return{status:u.status,body:m,
 etag:u.headers.get("ETag"),at:Z$(u)}}async function Y$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function qr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
+n:new F}}async function Kr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
 n);return J$(s,e),s}function J$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function yc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await qr(c);for await(let h of X$(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Kr(c);for await(let h of X$(c.body,l)){let p=JSON.
 parse(h);if(p.problem)throw new A(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
 aborted||c instanceof A?c:new F}finally{clearTimeout(r)}}async function*X$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function _c(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await qr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Kr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
 o.href),1e4)}var A,F,K$,Z$,G=$(()=>{Et();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
@@ -30,33 +30,33 @@ super("The shop's server does not answer.")}};K$=[204,304];Z$=t=>new Date(t.head
 (kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function eb(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(ln(t.result)),
 o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Lo.set(e,t),
-e}function nb(t){if(Xr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+e}function nb(t){if(Zr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});Xr.set(t,e)}function Mc(t){Zr=t(Zr)}function sb(t){return tb().includes(t)?function(...e){return t.
-apply(Qr(this),e),ln(this.request)}:function(...e){return ln(t.apply(Qr(this),e))}}function ob(t){return typeof t==
-"function"?sb(t):(t instanceof IDBTransaction&&nb(t),Jr(t,Q$())?new Proxy(t,Zr):t)}function ln(t){if(t instanceof
-IDBRequest)return eb(t);if(Kr.has(t))return Kr.get(t);let e=ob(t);return Object.is(e,t)||(Kr.set(t,e),Lo.set(e,
+"abort",r)});Zr.set(t,e)}function Mc(t){Qr=t(Qr)}function sb(t){return tb().includes(t)?function(...e){return t.
+apply(ti(this),e),ln(this.request)}:function(...e){return ln(t.apply(ti(this),e))}}function ob(t){return typeof t==
+"function"?sb(t):(t instanceof IDBTransaction&&nb(t),Xr(t,Q$())?new Proxy(t,Qr):t)}function ln(t){if(t instanceof
+IDBRequest)return eb(t);if(Yr.has(t))return Yr.get(t);let e=ob(t);return Object.is(e,t)||(Yr.set(t,e),Lo.set(e,
 t)),e}function Ac(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=ln(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(ln(r.result),c.oldVersion,c.newVersion,ln(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function xc(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(Yr[e])return Yr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=rb.includes(
+!(e in t)&&typeof e=="string"))return;if(Jr[e])return Jr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=rb.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||ab.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return Yr[e]=a}async function*cb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,lb);for(Oc.set(n,e),Lo.set(n,Qr(e));e;)yield n,e=await(ti.get(n)||e.continue()),
-ti.delete(n)}function Tc(t,e){return e===Symbol.asyncIterator&&Jr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Jr(t,[IDBIndex,IDBObjectStore])}var Jr,vc,kc,Xr,Kr,Lo,Zr,Qr,ab,rb,Yr,ib,Sc,ti,Oc,lb,Ec=$(()=>{Jr=(t,e)=>e.
-some(n=>t instanceof n);Xr=new WeakMap,Kr=new WeakMap,Lo=new WeakMap;Zr={get(t,e,n){if(t instanceof IDBTransaction){
-if(e==="done")return Xr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+o&&c.done]))[0]};return Jr[e]=a}async function*cb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,lb);for(Oc.set(n,e),Lo.set(n,ti(e));e;)yield n,e=await(ei.get(n)||e.continue()),
+ei.delete(n)}function Tc(t,e){return e===Symbol.asyncIterator&&Xr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
+"iterate"&&Xr(t,[IDBIndex,IDBObjectStore])}var Xr,vc,kc,Zr,Yr,Lo,Qr,ti,ab,rb,Jr,ib,Sc,ei,Oc,lb,Ec=$(()=>{Xr=(t,e)=>e.
+some(n=>t instanceof n);Zr=new WeakMap,Yr=new WeakMap,Lo=new WeakMap;Qr={get(t,e,n){if(t instanceof IDBTransaction){
+if(e==="done")return Zr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return ln(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};Qr=t=>Lo.get(t);ab=["get","getKey","getAll","getAllKeys","count"],rb=["put","add","delete",
-"clear"],Yr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));ib=["advanc\
-e","continue","continuePrimaryKey"],Sc={},ti=new WeakMap,Oc=new WeakMap,lb={get(t,e){if(!ib.includes(e))return t[e];
-let n=Sc[e];return n||(n=Sc[e]=function(...s){ti.set(this,Oc.get(this)[e](...s))}),n}};Mc(t=>({...t,get(e,n,s){
-return Tc(e,n)?cb:t.get(e,n,s)},has(e,n){return Tc(e,n)||t.has(e,n)}}))});function ei(){return zn??=Ac("flangebook",db,{upgrade:(t,e,n,s)=>pb(t,e,s),blocking:hb,terminated:ni}).catch(t=>{
-throw zn=void 0,t}),zn}function ni(){zn=void 0}async function hb(){(await zn)?.close(),zn=void 0}async function pb(t,e,n){
+tore")?!0:e in t}};ti=t=>Lo.get(t);ab=["get","getKey","getAll","getAllKeys","count"],rb=["put","add","delete",
+"clear"],Jr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));ib=["advanc\
+e","continue","continuePrimaryKey"],Sc={},ei=new WeakMap,Oc=new WeakMap,lb={get(t,e){if(!ib.includes(e))return t[e];
+let n=Sc[e];return n||(n=Sc[e]=function(...s){ei.set(this,Oc.get(this)[e](...s))}),n}};Mc(t=>({...t,get(e,n,s){
+return Tc(e,n)?cb:t.get(e,n,s)},has(e,n){return Tc(e,n)||t.has(e,n)}}))});function ni(){return zn??=Ac("flangebook",db,{upgrade:(t,e,n,s)=>pb(t,e,s),blocking:hb,terminated:si}).catch(t=>{
+throw zn=void 0,t}),zn}function si(){zn=void 0}async function hb(){(await zn)?.close(),zn=void 0}async function pb(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await ub(n))}async function ub(t){
@@ -64,30 +64,30 @@ let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.que
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
 ta").delete("cursor")}function mb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var db,zn,No,si=$(()=>{Ec();db=2;No=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+Error?t.message:String(t)}var db,zn,No,oi=$(()=>{Ec();db=2;No=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
 request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Co=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
 return Bc(n,o=>qn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await $b(
 t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Bo.add(a),a.done.catch(()=>{}).finally(
-()=>Bo.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ai(
-a),a.error??r}}async function $b(t,e,n){try{return(await ei()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return ni(),(await ei()).transaction(t,e,n)}}function ai(t){try{t.abort()}catch{}}
+()=>Bo.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ri(
+a),a.error??r}}async function $b(t,e,n){try{return(await ni()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return si(),(await ni()).transaction(t,e,n)}}function ri(t){try{t.abort()}catch{}}
 async function Bc(t,e){let n={now:!0},s=e(n);s.then(()=>Pc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
 ()=>l(new zt),cn?fb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&bb(n),r}finally{
-clearTimeout(o)}}function bb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ai(t.transaction),Pc(!0)}function Pc(t){
+clearTimeout(o)}}function bb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ri(t.transaction),Pc(!0)}function Pc(t){
 t!==cn&&(cn=t,document.documentElement.dataset.storage=cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:cn}})))}var Nc,fb,zt,Bo,cn,oi,js,gb,Lc,Le=$(()=>{si();Co();Nc=1e3,fb=100,zt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Bo=new Set,cn=!1,oi=!1,js=()=>cn;gb=t=>({store:Lc(t.objectStore(
+"storage",{detail:{silent:cn}})))}var Nc,fb,zt,Bo,cn,ai,js,gb,Lc,Ne=$(()=>{oi();Co();Nc=1e3,fb=100,zt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Bo=new Set,cn=!1,ai=!1,js=()=>cn;gb=t=>({store:Lc(t.objectStore(
 t.objectStoreNames[0])),objectStore:e=>Lc(t.objectStore(e))}),Lc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{oi||=Bo.size>
-0;for(let t of Bo)ai(t)});addEventListener("pageshow",t=>{t.persisted&&oi&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:cn}})),oi=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{ai||=Bo.size>
+0;for(let t of Bo)ri(t)});addEventListener("pageshow",t=>{t.persisted&&ai&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:cn}})),ai=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
 "$1-$2-$3-$4-$5")}async function Rc(t){try{return await Lt(["outbox","meta"],e=>_b(e,t),Ic)}catch(e){throw new No(
 e)}}async function _b(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
-ri).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
+ii).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function Wc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
-sort(ri)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
+sort(ii)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
 ({store:e})=>e.get(t))}async function Po(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Lt(
 "outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Ic)}async function Io(t){let e=await Hs(
 t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Ro(t,e.after)}async function Ro(t,e,n=()=>!0){for(let s of await Dt())
@@ -96,9 +96,9 @@ s.after===t&&n(s)&&await Kn(s.id,{after:e})}async function Us(t,e,n=!1){let{agai
 objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Fc(t){
 let e=Date.parse(t)-wb*yb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
 e&&n.delete(s.id)})}async function jc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
-sort(ri),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Ic,ri,Dc,Nt=$(()=>{si();Le();wb=90,yb=864e5,
-Ic={durability:"strict"};ri=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Ne(){return(await qt("list",({store:e})=>e.
+sort(ii),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Ic,ii,Dc,Nt=$(()=>{oi();Ne();wb=90,yb=864e5,
+Ic={durability:"strict"};ii=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Ce(){return(await qt("list",({store:e})=>e.
 getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
 let n=await e.objectStore("cards").get(t.code);return n&&kb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(xb(e))}function xb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
@@ -119,51 +119,51 @@ qc(e.code,r,l-a.length)))}function qc(t,{number:e,received_at:n,correction:s,dev
 kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Lt("outbox",({store:e})=>{
 t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Do(){return qt(
 ["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Fo(t){
-await Lt("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Ct=$(()=>{Nt();Le();vb=2e4;kb=(t,e)=>t.revision<e.revision||
+await Lt("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Ct=$(()=>{Nt();Ne();vb=2e4;kb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Sb=async()=>await qt(
 "lost",({store:t})=>t.count())>0});function Ab(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function P(){
-return Yn}function Ce(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}jo();for(let e of ii)
-e(Yn)}function $t(t,e){ii.add(t),e?.addEventListener("abort",()=>ii.delete(t))}function jo(){document.documentElement.
-dataset.theme=Yn.theme}var Jc,Yc,ii,Yn,nt=$(()=>{Jc="flangebook.settings",Yc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},ii=new Set,Yn=Ab()});function td(t){return Gs!==null&&t!=="pair"&&!(Zc?.labels_open&&Ob.includes(t))}async function hn(t){li+=1;try{
+return Yn}function Be(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}jo();for(let e of li)
+e(Yn)}function $t(t,e){li.add(t),e?.addEventListener("abort",()=>li.delete(t))}function jo(){document.documentElement.
+dataset.theme=Yn.theme}var Jc,Yc,li,Yn,nt=$(()=>{Jc="flangebook.settings",Yc={units:"mm",inches:"decimal",theme:"\
+day",name:"",paper:"A4"},li=new Set,Yn=Ab()});function td(t){return Gs!==null&&t!=="pair"&&!(Zc?.labels_open&&Ob.includes(t))}async function hn(t){ci+=1;try{
 let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Zc=e,$c(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{li-=1}}async function ed(t){Gs!==t&&(Gs=t,await Promise.all([hn().catch(()=>null),Gc().catch(
+"rights")),e}finally{ci-=1}}async function ed(t){Gs!==t&&(Gs=t,await Promise.all([hn().catch(()=>null),Gc().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function nd(t,e){let{body:n}=await T(
-"POST","/pair",{body:{code:t,name:e}});return P().name||Ce({name:n.name}),Gs=null,Qc=performance.now(),await hn(),
+"POST","/pair",{body:{code:t,name:e}});return P().name||Be({name:n.name}),Gs=null,Qc=performance.now(),await hn(),
 n}async function sd(){await T("POST","/leave",{}),await ed("unknown")}function od(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>Qc&&ed(e)}),document.addEventListener("other-role",Xc),Vn()!=="\
-owner"&&Xc()}function Xc(){li||hn().catch(()=>null)}var Kt,Ob,Zc,Gs,Qc,li,Be,Ho,pn=$(()=>{G();Et();Ct();nt();Kt=
+owner"&&Xc()}function Xc(){ci||hn().catch(()=>null)}var Kt,Ob,Zc,Gs,Qc,ci,Pe,Ho,pn=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Ob=["\
-card","step"],Zc=null,Gs=null,Qc=-1/0,li=0,Be=()=>Gs;Ho=t=>t instanceof A||t instanceof Error?t.message:String(
-t)});function md(t,e){if(!ui(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return rd!==
+card","step"],Zc=null,Gs=null,Qc=-1/0,ci=0,Pe=()=>Gs;Ho=t=>t instanceof A||t instanceof Error?t.message:String(
+t)});function md(t,e){if(!mi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return rd!==
 void 0?rd.createHTML(e):e}function gn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=qs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=gn(t,o._$AS(t,e.values),o,s)),e}var di,ad,Uo,rd,hi,
-be,pi,Eb,fn,zs,qs,ui,pd,ci,Vs,id,ld,un,cd,dd,ud,mi,i,x,qS,le,d,hd,mn,fd,Ks,Go,Jn,$n,Vo,zo,qo,Ko,gd,Lb,Pe,_=$(()=>{
-di=globalThis,ad=t=>t,Uo=di.trustedTypes,rd=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,hi="$lit$",
-be=`lit$${Math.random().toFixed(9).slice(2)}$`,pi="?"+be,Eb=`<${pi}>`,fn=document,zs=()=>fn.createComment(""),
-qs=t=>t===null||typeof t!="object"&&typeof t!="function",ui=Array.isArray,pd=t=>ui(t)||typeof t?.[Symbol.iterator]==
-"function",ci=`[ 	
-\f\r]`,Vs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,un=RegExp(`>|${ci}(?:([^\\s"'\
->=/]+)(${ci}*=${ci}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),cd=/'/g,dd=/"/g,ud=/^(?:script|style|textarea|title)$/i,mi=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=mi(1),x=mi(2),qS=mi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=gn(t,o._$AS(t,e.values),o,s)),e}var hi,ad,Uo,rd,pi,
+be,ui,Eb,fn,zs,qs,mi,pd,di,Vs,id,ld,un,cd,dd,ud,fi,i,x,qS,le,d,hd,mn,fd,Ks,Go,Jn,$n,Vo,zo,qo,Ko,gd,Lb,Ie,_=$(()=>{
+hi=globalThis,ad=t=>t,Uo=hi.trustedTypes,rd=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,pi="$lit$",
+be=`lit$${Math.random().toFixed(9).slice(2)}$`,ui="?"+be,Eb=`<${ui}>`,fn=document,zs=()=>fn.createComment(""),
+qs=t=>t===null||typeof t!="object"&&typeof t!="function",mi=Array.isArray,pd=t=>mi(t)||typeof t?.[Symbol.iterator]==
+"function",di=`[ 	
+\f\r]`,Vs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,un=RegExp(`>|${di}(?:([^\\s"'\
+>=/]+)(${di}*=${di}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),cd=/'/g,dd=/"/g,ud=/^(?:script|style|textarea|title)$/i,fi=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=fi(1),x=fi(2),qS=fi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
 mn=fn.createTreeWalker(fn,129);fd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Vs;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Vs?p[1]===
 "!--"?r=id:p[1]!==void 0?r=ld:p[2]!==void 0?(ud.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=un):p[3]!==void 0&&(r=
 un):r===un?p[0]===">"?(r=o??Vs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?un:p[3]===
 '"'?dd:cd):r===dd||r===cd?r=un:r===id||r===ld?r=Vs:(r=un,o=void 0);let f=r===un&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Vs?c+Eb:u>=0?(s.push(h),c.slice(0,u)+hi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
+a+=r===Vs?c+Eb:u>=0?(s.push(h),c.slice(0,u)+pi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
 (e===2?"</svg>":e===3?"</math>":"")),s]},Ks=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
 let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=fd(e,n);if(this.el=t.createElement(h,s),mn.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=mn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(hi)){let m=p[r++],
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(pi)){let m=p[r++],
 f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
 "."?Vo:b[1]==="?"?zo:b[1]==="@"?qo:$n}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
 o.removeAttribute(u));if(ud.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
 Uo?Uo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],zs()),mn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],zs())}}}else if(o.nodeType===8)if(o.data===pi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+u[m],zs())}}}else if(o.nodeType===8)if(o.data===ui)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
 be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=fn.createElement("\
 template");return s.innerHTML=e,s}};Go=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
@@ -181,7 +181,7 @@ _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&qs(this._$AH)?th
 T(fn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
 void 0&&(s.el=Ks.createElement(md(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Go(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=hd.get(e.strings);return n===void 0&&hd.
-set(e.strings,n=new Ks(e)),n}k(e){ui(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+set(e.strings,n=new Ks(e)),n}k(e){mi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(zs()),this.O(zs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
 let s=ad(e).nextSibling;ad(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
@@ -199,8 +199,8 @@ s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.el
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Ko=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-gn(this,e)}},gd={M:hi,P:be,A:pi,C:1,L:fd,R:Go,D:pd,V:gn,I:Jn,H:$n,N:zo,U:qo,B:Vo,F:Ko},Lb=di.litHtmlPolyfillSupport;
-Lb?.(Ks,Jn),(di.litHtmlVersions??=[]).push("3.3.3");Pe=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+gn(this,e)}},gd={M:pi,P:be,A:ui,C:1,L:fd,R:Go,D:pd,V:gn,I:Jn,H:$n,N:zo,U:qo,B:Vo,F:Ko},Lb=hi.litHtmlPolyfillSupport;
+Lb?.(Ks,Jn),(hi.litHtmlVersions??=[]).push("3.3.3");Ie=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(zs(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function Js(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
 return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Js(t),n=[...e].filter(s=>!Ys.includes(
@@ -208,12 +208,12 @@ s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}”
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
 fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:bd(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function fi(){let t=crypto.getRandomValues(
+ two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function gi(){let t=crypto.getRandomValues(
 new Uint8Array(6)),e=Array.from(t,n=>Ys[n%Ys.length]).join("");return e+bd(e)}function bd(t){let e=0,n=2;for(let s of t)
 e^=$d(n,Ys.indexOf(s)),n=$d(n,2);return Ys[e]}function $d(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Ys,dt=$(()=>{Ys="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var bn,Yo,Xn,gi=$(()=>{bn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
+1,o&32&&(o^=37);return n}var Ys,dt=$(()=>{Ys="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var bn,Yo,Xn,$i=$(()=>{bn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var ZS,wd,Nb,Jo,$i=$(()=>{_();({I:ZS}=gd),wd=t=>t.strings===void 0,Nb={},Jo=(t,e=Nb)=>t._$AH=e});var vt,Ie=$(()=>{_();gi();$i();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==bn.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var ZS,wd,Nb,Jo,bi=$(()=>{_();({I:ZS}=gd),wd=t=>t.strings===void 0,Nb={},Jo=(t,e=Nb)=>t._$AH=e});var vt,Re=$(()=>{_();$i();bi();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==bn.PROPERTY&&t.type!==
 bn.ATTRIBUTE&&t.type!==bn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!wd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===bn.PROPERTY){if(e===n[s])return le}else if(t.
@@ -227,26 +227,26 @@ c,h,p]=[o.get(l),a.get(l),r.get(l)];_d(c,h)||_d(c,p)||s.push({name:`settings ${l
 shop:p,yours:c,before:h})}return s}function xd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
 l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
 return s;let r=kd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var vd,Xo,Zo,bi,kd,_d,ts=$(()=>{vd=["title","note","archived","settin\
+c)}return{...s,settings:[...r.values()]}}var vd,Xo,Zo,wi,kd,_d,ts=$(()=>{vd=["title","note","archived","settin\
 gs"];Xo=(t,e)=>JSON.stringify(yd(t))===JSON.stringify(yd(e));Zo=(t,e)=>Zn(t,vd.filter(n=>n in t&&!Xo(t[n],e[n]))),
-bi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],e[n]));kd=t=>new Map(t.map(e=>[e.step,e])),_d=(t,e)=>Xo(
-t?[t]:[],e?[e]:[])});async function Qo(t){wi.add(t.id);try{return await Sd(t)}finally{wi.delete(t.id)}}async function Sd(t){let e;try{
+wi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],e[n]));kd=t=>new Map(t.map(e=>[e.step,e])),_d=(t,e)=>Xo(
+t?[t]:[],e?[e]:[])});async function Qo(t){yi.add(t.id);try{return await Sd(t)}finally{yi.delete(t.id)}}async function Sd(t){let e;try{
 e=await Rc(t)}catch(n){let s=await Ib(t);return s||(await Pb(n),Sd(t))}try{return await Md(e,4e3)??{where:"her\
-e",answer:null}}catch(n){if(n instanceof F||n instanceof zt||!_i(n))return{where:"here",answer:null};throw await Io(
-e.id),n}}async function Pb(t){yi.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
-setTimeout(e,Cb),document.addEventListener("storage",e,{once:!0})}),yi.delete(t),document.dispatchEvent(new CustomEvent(
+e",answer:null}}catch(n){if(n instanceof F||n instanceof zt||!vi(n))return{where:"here",answer:null};throw await Io(
+e.id),n}}async function Pb(t){_i.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
+setTimeout(e,Cb),document.addEventListener("storage",e,{once:!0})}),_i.delete(t),document.dispatchEvent(new CustomEvent(
 "held"))}async function Ib(t){try{return{where:"shop",answer:(await Od({...t,number:0,queued_at:""},8e3)).body}}catch(e){
-if(e instanceof F||!_i(e))return null;throw e}}async function Td(){return qn("outbox",Bb,Rb)}async function Rb(){
-let t=0;for(let{id:e}of await Dt()){if(wi.has(e))continue;let n=await Hs(e);if(!(!n||!await Wb(n)))try{await Md(
-n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;_i(s)&&await Kn(n.id,{refused:s.message,missing:s.status===404})}}
+if(e instanceof F||!vi(e))return null;throw e}}async function Td(){return qn("outbox",Bb,Rb)}async function Rb(){
+let t=0;for(let{id:e}of await Dt()){if(yi.has(e))continue;let n=await Hs(e);if(!(!n||!await Wb(n)))try{await Md(
+n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;vi(s)&&await Kn(n.id,{refused:s.message,missing:s.status===404})}}
 return{sent:t,left:(await Dt()).length}}async function Md(t,e){if(!await Db(t))return null;let n=await Hs(t.id)??
 t;try{let s=await(n.parked?Ed(n,e):Od(n,e));return await Ad(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
 if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Fb(n,e)}}async function Db({id:t,code:e,after:n,
 before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;if(!(await Po(n))?.proposed)return!0;let a=await te(
-e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Kn(t,bi({before:s},a)?{after:a.revision_id}:{parked:!0}),
+e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Kn(t,wi({before:s},a)?{after:a.revision_id}:{parked:!0}),
 !0)}async function Fb(t,e){if(t.body.part)throw new A(jb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
 await ie(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).
-length)return await Us(t,s),await Ro(t.id,n.revision_id,l=>bi(l,n)),{where:o?"settle":"shop",answer:n};let a={
+length)return await Us(t,s),await Ro(t.id,n.revision_id,l=>wi(l,n)),{where:o?"settle":"shop",answer:n};let a={
 ...t,parked:!0};await Kn(t.id,{parked:!0});let r=await Ed(a,e);return await Ad(a,r),{where:"settle",answer:r.body}}
 async function Ad(t,{body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
 t.after&&await Ro(t.id,t.after)),await Us(t,n,!!t.parked),await Fc(n)}function Od({kind:t,code:e,id:n,body:s,after:o,
@@ -254,29 +254,29 @@ etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{.
 "PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Ed({id:t,code:e,body:n,
 before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
 return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
-function _i(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Cb,Bb,wi,
-yi,Xs,Wb,jb,es=$(()=>{G();ts();Nt();Ct();Le();Co();Cb=3e3,Bb=15e3;wi=new Set;yi=new Set,Xs=()=>[...yi].at(-1)?.
+function vi(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Cb,Bb,yi,
+_i,Xs,Wb,jb,es=$(()=>{G();ts();Nt();Ct();Ne();Co();Cb=3e3,Bb=15e3;yi=new Set;_i=new Set,Xs=()=>[..._i].at(-1)?.
 message??"";Wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await te(s));jb={title:"Changed meanw\
 hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
-changed again since. Open the card and make the change anew."}});function Yt(){return Re}async function ta(t){let e=await Dt().catch(()=>[]),n=await Do().catch(()=>[]);Re={...Re,
-...t,waiting:e.length,words:ki(e),settle:await Ub(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
-length},document.documentElement.dataset.reached=String(Re.reached),document.documentElement.dataset.settle=String(
-Re.settle.length),document.documentElement.dataset.waiting=String(Re.waiting),document.dispatchEvent(new CustomEvent(
-"sync",{detail:Re}))}function ki(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
+changed again since. Open the card and make the change anew."}});function Yt(){return We}async function ta(t){let e=await Dt().catch(()=>[]),n=await Do().catch(()=>[]);We={...We,
+...t,waiting:e.length,words:xi(e),settle:await Ub(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
+length},document.documentElement.dataset.reached=String(We.reached),document.documentElement.dataset.settle=String(
+We.settle.length),document.documentElement.dataset.waiting=String(We.waiting),document.dispatchEvent(new CustomEvent(
+"sync",{detail:We}))}function xi(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
 length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):
 `${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Ub(t){let e=(await Uc()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
-function We(t,e){let n=t||!!(e&&!(e instanceof F));n!==Re.reached&&ta({reached:n})}function ns(){return ta({})}
-function j(){return Zs?(vi=!0,Zs):(Zs=Gb().finally(()=>Zs=void 0),Zs)}async function Gb(){do vi=!1,await Vb();while(vi)}
+function De(t,e){let n=t||!!(e&&!(e instanceof F));n!==We.reached&&ta({reached:n})}function ns(){return ta({})}
+function j(){return Zs?(ki=!0,Zs):(Zs=Gb().finally(()=>Zs=void 0),Zs)}async function Gb(){do ki=!1,await Vb();while(ki)}
 async function Vb(){try{await Ld(),(await Td()).sent>0&&await Ld(),await ta({reached:!0,at:new Date().toISOString(),
 unkept:!1})}catch(t){await ta(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
 F||t instanceof A&&t.status===401)&&!(t instanceof zt)&&console.warn("changes feed:",t)}}async function Ld(){for(;await qn(
 "feed",Hb,zb););}async function zb(){let t=await Vc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
 t)}`,{timeout:15e3});return await zc(e),e.more}function Nd(){j(),addEventListener("online",()=>j()),addEventListener(
 "offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,Re,Zs,vi,wt=$(()=>{G();Nt();es();Le();Ct();
-Co();Hb=3e3,Re={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},vi=!1});function ea(t){return Object.hasOwn(De,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
-F?await Wo():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function Fe(){try{let t=await Wo();
+setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,We,Zs,ki,wt=$(()=>{G();Nt();es();Ne();Ct();
+Co();Hb=3e3,We={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ki=!1});function ea(t){return Object.hasOwn(Fe,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
+F?await Wo():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function je(){try{let t=await Wo();
 if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([oa(),na("metals")]);return{
 press:t,metals:e}}catch{return}}async function na(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
 items:n[t],etag:s,kept:!1}}async function Cd(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(wn),by:P().name},etag:n})}
@@ -284,23 +284,23 @@ async function sa(t){try{return await oa(t)}catch(e){let n=e instanceof F?await 
 press:n.press??null,etag:null,kept:!0}}}async function oa(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
 return{press:e.press,etag:n,kept:!1}}async function Bd(t,e){let n={press:wn(t),by:P().name};return(await T("PU\
 T","/press",{body:n,etag:e})).body.press}function wn({outline_mm:t,outlines_mm:e,...n}){return n}function Pd(t,e){
-return JSON.stringify(t&&wn(t))===JSON.stringify(e&&wn(e))}function je({tray:t,slot:e}){return!t&&!e?"place no\
-t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var De,rt,ut=$(()=>{
-G();nt();Ct();wt();De={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+return JSON.stringify(t&&wn(t))===JSON.stringify(e&&wn(e))}function He({tray:t,slot:e}){return!t&&!e?"place no\
+t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var Fe,rt,ut=$(()=>{
+G();nt();Ct();wt();Fe={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
 metals:"shop.write_metals"}});function Id(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
 has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function yn(t){return Id(t,
-await dn(t.code).catch(()=>[]))}async function xi(t){let e=await te(t);return e&&Id(e,(await dn(t)).filter(n=>n.
-body.settles))}async function Qs(t){let e=await te(t);return e&&yn(e)}async function He(t,e,{reason:n="",settles:s=[]}={}){
+await dn(t.code).catch(()=>[]))}async function Si(t){let e=await te(t);return e&&Id(e,(await dn(t)).filter(n=>n.
+body.settles))}async function Qs(t){let e=await te(t);return e&&yn(e)}async function Ue(t,e,{reason:n="",settles:s=[]}={}){
 let o=Zo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await Qo(
 {id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Qs(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ue=$(()=>{ts();Nt();es();nt();Ct()});function Si(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ge=$(()=>{ts();Nt();es();nt();Ct()});function Ti(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
 let n=Yb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Si(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Ti(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function Yb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
 o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*qb:0}var Rd,qb,Kb,_n=$(()=>{Rd=["Read \
@@ -308,18 +308,18 @@ the angle again: the included angle between the flats, at this bend.","Compare t
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
 t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await yn(await Jb(t,n,s)),{where:"\
 shop"});return}await e(await yn(o),{where:"device"}),Xb(o,e,n)}async function Jb(t,e,n){try{return await we(t,
-e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Ne();if(t.length||!Yt().
+e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Ce();if(t.length||!Yt().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return We(!0),{list:t.cards,where:"shop"}}catch(t){return We(!1,t),{list:[],where:"shop"}}}async function Xb(t,e,n){
+return De(!0),{list:t.cards,where:"shop"}}catch(t){return De(!1,t),{list:[],where:"shop"}}}async function Xb(t,e,n){
 try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await yn(s),{where:"shop"})}catch{}}async function Dd(t,e){
 if(await te(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
 404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await T("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return We(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||We(
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return De(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||De(
 !1,n),n}}async function aa(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
 6e4:8e3});return ie(n).catch(()=>n)}function ee(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
 set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{G();Ue();_n();Le();Ct();wt()});function ra(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
+reason:n?.reason??""}}var kt=$(()=>{G();Ge();_n();Ne();Ct();wt()});function ra(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -343,8 +343,8 @@ unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.ends
 endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return to(e);if(t.endsWith("_percent"))return{text:Q(e,0),unit:"\
 %"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
 return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function os({text:t,unit:e}){return g({text:e===
-"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ge(){return Ft()?{unit:"tons",size:ia}:
-{unit:"kN",size:1}}function vn(){return Ft()?{unit:"tons/ft",size:ia/jd}:{unit:"kN/m",size:1}}function Ti(t,{size:e}){
+"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ve(){return Ft()?{unit:"tons",size:ia}:
+{unit:"kN",size:1}}function vn(){return Ft()?{unit:"tons/ft",size:ia/jd}:{unit:"kN/m",size:1}}function Mi(t,{size:e}){
 return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function eo(t,{unit:e}){let n=la(t);return Ud.test(
 n)?`${n} ${e}`.replace(" tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?
 a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function B(){return Ft()?"in":"mm"}function tt(t,e=B()){
@@ -367,7 +367,7 @@ Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.ma
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Xt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Yd([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function kn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var Ve=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var ze=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function Xd({section:t,part:e},{pixels:n=as(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
 c=kn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=ow(t).map(
 (v,N)=>rw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>aw(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=cw(
@@ -404,16 +404,16 @@ lines,text:n}}function iw(t){return t.map(([e,n])=>x`<path class="dimension tick
 4}"/>`)}function lw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
     <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Jd({
 x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function cw(t){return Xt([t])}var nw,ne=$(()=>{
-_();nt();L();ha();Ve();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
+_();nt();L();ha();ze();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${hw[t]}</svg>${e}</span
-  >`}function ze(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function pw({step:t,steps:e=[]}){
+  >`}function qe(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function pw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
 filter(s=>!e||s.level!=="ok").sort((s,o)=>Qd[Ht(s)]-Qd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
           <div class="say">
-            ${pw(s)}${ze(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${ze(s.do_template??s.do,s.numbers)}</div>`:d}
+            ${pw(s)}${qe(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${qe(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
   </ul>`}var dw,Qd,hw,Ht,bt,so,U=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
@@ -424,7 +424,7 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>ze(t,e),so=t=>t.map(
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>qe(t,e),so=t=>t.map(
 bt).join(" ")});function xn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${xn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function rs({made_at:t,received_at:e}){return e?
@@ -445,7 +445,7 @@ ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
           </a>
         </li>`)}
   </ul>`}var mw,eh=$(()=>{_();dt();ne();L();U();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function qe(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
+d});function Ke(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${sh}
@@ -455,7 +455,7 @@ d});function qe(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     </div>`;let e=t instanceof A?t.message:String(t);return t instanceof A||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,nh,sh,Bt=$(()=>{_();G();Le();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,nh,sh,Bt=$(()=>{_();G();Ne();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
   </div>`,nh=()=>i`<div class="state" data-test="still-opening">
@@ -467,22 +467,22 @@ d});function qe(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     Try again
   </button></span
 >`});function ft(t,{replace:e=!1}={}){gw()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
-oo=t}function gw(){let t=oo?.();return!t||confirm(t)}function oh(){oo?.()?Ke():ke()}async function ke(t=!1){Mi.
-abort(),Mi=new AbortController,oo=null;let{signal:e}=Mi,n=document.documentElement;delete n.dataset.ready;let s=$w(
+oo=t}function gw(){let t=oo?.();return!t||confirm(t)}function oh(){oo?.()?Ye():ke()}async function ke(t=!1){Ai.
+abort(),Ai=new AbortController,oo=null;let{signal:e}=Ai,n=document.documentElement;delete n.dataset.ready;let s=$w(
 ua(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Ke();let o=l=>{clearTimeout(a),e.aborted||Pe(l,pa())};Pe(i``,pa());let a=setTimeout(()=>o(nh()),fw);if(!s){o(i`<div class="state">
+Ye();let o=l=>{clearTimeout(a),e.aborted||Ie(l,pa())};Ie(i``,pa());let a=setTimeout(()=>o(nh()),fw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(ra(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
-aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(qe(l)),n.dataset.ready="fai\
+aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ke(l)),n.dataset.ready="fai\
 led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function $w(t){return t&&td(t.route.name)?{route:rh("pair"),
 params:{}}:t}function ah(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Xs()||
 oo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !ua(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-pa().replaceChildren(),ke()}var fw,Mi,oo,pa,Pt=$(()=>{_();Ai();pn();Et();ss();es();lt();Bt();fw=1e3,Mi=new AbortController,
+pa().replaceChildren(),ke()}var fw,Ai,oo,pa,Pt=$(()=>{_();Oi();pn();Et();ss();es();lt();Bt();fw=1e3,Ai=new AbortController,
 oo=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?ww(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -509,8 +509,8 @@ l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var ma,ww,Oi=$(()=>{_();Ie();dt();Pt();ma=()=>({code:"",asked:!1});ww=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var lh={};et(lh,{show:()=>_w});async function _w(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Ei},
+      >`}var ma,ww,Ei=$(()=>{_();Re();dt();Pt();ma=()=>({code:"",asked:!1});ww=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var lh={};et(lh,{show:()=>_w});async function _w(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Li},
 n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
@@ -528,8 +528,8 @@ n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
         ${vw(e,n,s,o)}
       </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await ih(),o(),(s||n.list.length)&&t.ready()};document.
 addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function ih(){let[
-{list:t,where:e},n,s]=await Promise.all([Wd(),Fe(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-ki(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
+{list:t,where:e},n,s]=await Promise.all([Wd(),je(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+xi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
 metalName:r=>a.get(r)??r}}function vw(t,e,n,s){if(e.list.length===0)return n?Sw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
@@ -540,7 +540,7 @@ let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${vt(t.search)}
-        @input=${a=>{t.search=a.target.value,t.shown=Ei,s()}} />
+        @input=${a=>{t.search=a.target.value,t.shown=Li,s()}} />
     </div>
     <p class="count" role="status" data-test="count">${xw(o.length,e,t.search)}</p>
     ${th(o.slice(0,t.shown),e)}
@@ -548,7 +548,7 @@ let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{t.shown+=Ei,s()}}>
+              @click=${()=>{t.shown+=Li,s()}}>
               Show more
             </button>
           </div>`:d}
@@ -562,10 +562,10 @@ f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Sw(){ret
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ei,yw,ch=$(()=>{_();Ie();dt();ut();Nt();kt();wt();lt();eh();Oi();Ei=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Li,yw,ch=$(()=>{_();Re();dt();ut();Nt();kt();wt();lt();eh();Ei();Li=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Sn,dh,hh,is,Li=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Sn,dh,hh,is,Ni=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -578,20 +578,20 @@ ss","stainless steel"],["aluminium","aluminium"]],is=[{name:"poisson",label:"Poi
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Tn(t=""){let n=t.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(ph.map((a,r)=>[a,
 o[r]??""]))});return n.length?n:[{...uh}]}function gh(t){let e=Tn(t),{angle:n,face:s}=e[e.length-1];return ao(
-[...e,{...uh,angle:n,face:s}])}var ph,uh,mh,ao,fh,$h,ro,Ni=$(()=>{ph=["v","angle","radius","face","centre","co\
+[...e,{...uh,angle:n,face:s}])}var ph,uh,mh,ao,fh,$h,ro,Ci=$(()=>{ph=["v","angle","radius","face","centre","co\
 de","rating"],uh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},mh=[["top","top"],["back","b\
 ack"],["bottom","bottom"],["front","front"]];ao=t=>t.map(e=>ph.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
 `),fh=(t,e,n)=>ao(Tn(t).map((s,o)=>o===e?{...s,...n}:s));$h=(t,e)=>ao(Tn(t).filter((n,s)=>s!==e)),ro={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var wh,Ci,bh,Bi,Pi,ga,ls,Ii,Ri,$a,Wi=$(()=>{wh="Empty is unknown: checks with it then say so.",Ci={name:"ratin\
+ating"}});var wh,Bi,bh,Pi,Ii,ga,ls,Ri,Wi,$a,Di=$(()=>{wh="Empty is unknown: checks with it then say so.",Bi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},bh={name:"se\
 gments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned twice twice."},
-Bi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Pi=[{name:"condition",label:"\
+Pi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ii=[{name:"condition",label:"\
 Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown","unknown"]]},
 {name:"condition_note",label:"Note on its condition",type:"note"}],ga={name:"name",label:"Name",type:"text",broad:!0},
 ls=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a line: x, y. x tow\
-ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ii=t=>t.shape!=="multi_v",Ri=({die_holder_height_mm:t})=>!!t&&
+ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ri=t=>t.shape!=="multi_v",Wi=({die_holder_height_mm:t})=>!!t&&
 !/^0+([.,]0*)?( mm| in)?$/.test(String(t)),$a={punches:[{title:"What it is",part:"what",fields:[ga,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
@@ -601,25 +601,25 @@ Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
 ls("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Ci,bh]},{title:"Place and condition",
-part:"rest",fields:[...Bi,...Pi]}],dies:[{title:"What it is",part:"what",fields:[ga,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ii},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:Ii},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:Ii}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Bi,bh]},{title:"Place and condition",
+part:"rest",fields:[...Pi,...Ii]}],dies:[{title:"What it is",part:"what",fields:[ga,{name:"v_opening_mm",label:"\
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ri},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:Ri},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:Ri}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
 shape==="multi_v"},ls("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[Ci,bh]},{title:"Place and condition",part:"rest",fields:[...Bi,...Pi]}],holders:[{title:"What it\
- is",part:"what",fields:[ga,Ci]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+rest",fields:[Bi,bh]},{title:"Place and condition",part:"rest",fields:[...Pi,...Ii]}],holders:[{title:"What it\
+ is",part:"what",fields:[ga,Bi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
 body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},ls("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Bi,...Pi]}],press:[{title:"The pre\
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Pi,...Ii]}],press:[{title:"The pre\
 ss",part:"what",fields:[ga,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
 length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"open_height_\
 mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throat_mm",label:"\
@@ -632,10 +632,10 @@ ies the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points
 "bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Be\
 d by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[{name:"die_h\
 older_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty: the die st\
-ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Ri,blank:"by points"},{name:"d\
+ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Wi,blank:"by points"},{name:"d\
 ie_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it or in its pap\
-ers.",when:Ri},{...ls("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
-ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Ri,folded:!0}]},{title:"What it bears",part:"\
+ers.",when:Wi},{...ls("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
+ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Wi,folded:!0}]},{title:"What it bears",part:"\
 rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",hint:"What\
  bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up to",type:"\
 length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the middle",type:"length",broad:!0,blank:"u\
@@ -651,16 +651,16 @@ ngth"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm"
 {name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Comes back t\
 o a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
 Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
-none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Tw.test(e)?Number(e):e}function Aw(t){let{show:e}=Ye.number;return{
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Tw.test(e)?Number(e):e}function Aw(t){let{show:e}=Je.number;return{
 v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),face:t.face,centre:z(t.centre_mm),code:t.
-code??"",rating:Ye.rating.show(t.rating_kn_per_m)}}function Ow({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
+code??"",rating:Je.rating.show(t.rating_kn_per_m)}}function Ow({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
 let l={v_opening_mm:ba(t),angle_deg:he(e),shoulder_radius_mm:ba(n),centre_mm:ba(o)};return{...Object.fromEntries(
 Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:yh(r)}}function wa(t,e){
-return Object.fromEntries(Je(t).map(({name:n,type:s})=>[n,Ye[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
-type:l})=>r in n&&Ye[l].show(n[r])===e[r]?n[r]:Ye[l].take(e[r]),a=Je(t).filter(({when:r})=>!r||r(e)).map(r=>({
+return Object.fromEntries(Xe(t).map(({name:n,type:s})=>[n,Je[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
+type:l})=>r in n&&Je[l].show(n[r])===e[r]?n[r]:Je[l].take(e[r]),a=Xe(t).filter(({when:r})=>!r||r(e)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Ew(r)).map(({spec:r,value:l})=>[
 r.name,l]))}function vh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of is)
-e[n]=Ye.number.show(t[n]);for(let{name:n}of Sn){for(let s of Lw)e[`${n}.${s}`]=Ye.number.show(t[n]?.[s]);e[`${n}\
+e[n]=Je.number.show(t[n]);for(let{name:n}of Sn){for(let s of Lw)e[`${n}.${s}`]=Je.number.show(t[n]?.[s]);e[`${n}\
 .standing`]||="typical"}return e}function kh(t){let e={name:t.name.trim(),note:t.note.trim(),gauge_family:t.gauge_family||
 null};for(let{name:n,needed:s}of is)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Sn){let o=[
 "low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Nw(t,n):null}return e}function Nw(t,e){
@@ -670,24 +670,24 @@ o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=
 includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="openings"?(n.openings??=[]).
 push(...a.map(p=>Cw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`Number ${Number(h)+1}:\
  ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Cw(t,e){let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.
-exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Tw,ba,yh,Mw,Ye,_h,Je,Ew,Lw,xe=$(()=>{
-Li();Ni();Wi();L();Tw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:tt(t),yh=(t="")=>t.
-trim()===""?null:eo(t,vn()),Mw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Ye={text:{show:t=>t??
+exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Tw,ba,yh,Mw,Je,_h,Xe,Ew,Lw,xe=$(()=>{
+Ni();Ci();Di();L();Tw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:tt(t),yh=(t="")=>t.
+trim()===""?null:eo(t,vn()),Mw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Je={text:{show:t=>t??
 "",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{
 show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:ba},number:{show:t=>t==null?"":String(t),take:he},
-force:{show:t=>Ti(t,Ge()),take:(t="")=>t.trim()===""?null:eo(t,Ge())},rating:{show:t=>Ti(t,vn()),take:yh},lengths:{
+force:{show:t=>Mi(t,Ve()),take:(t="")=>t.trim()===""?null:eo(t,Ve())},rating:{show:t=>Mi(t,vn()),take:yh},lengths:{
 show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).map(e=>tt(e))},points:{show:t=>(t??
 []).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
 `),take:t=>Mw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ao((t??[]).map(Aw)),
-take:t=>Tn(t).map(Ow)},figure:{show:String,take:String}};_h=t=>Ye.points.show(t),Je=t=>$a[t].flatMap(e=>e.fields);
-Ew=({type:t,blank:e})=>t==="rating"||e!==void 0,Lw=["low","nominal","high","source","standing"]});function _a(t){let e={...Bw};for(let n of Fi){let s=t.get(Di[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
-e[n]=ji(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function va(t){let e=new URLSearchParams;for(let n of Fi){
-let s=t[n].trim();s!==""&&e.set(Di[n],ji(n)?tt(s):s)}return e.toString()}function io(t){return Pw.filter(e=>t[e].
-trim()==="")}function Mn(t){let e={};for(let n of Fi){let s=t[n].trim();s!==""&&(e[n]=ji(n)?tt(s):n==="include\
-d_angle_deg"?he(s):s)}return e}var Bw,Di,Fi,Pw,ji,ka=$(()=>{xe();L();Bw={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Di={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Fi=Object.keys(Di),Pw=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],ji=t=>t.endsWith("_mm")});function Se(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+take:t=>Tn(t).map(Ow)},figure:{show:String,take:String}};_h=t=>Je.points.show(t),Xe=t=>$a[t].flatMap(e=>e.fields);
+Ew=({type:t,blank:e})=>t==="rating"||e!==void 0,Lw=["low","nominal","high","source","standing"]});function _a(t){let e={...Bw};for(let n of ji){let s=t.get(Fi[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
+e[n]=Hi(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function va(t){let e=new URLSearchParams;for(let n of ji){
+let s=t[n].trim();s!==""&&e.set(Fi[n],Hi(n)?tt(s):s)}return e.toString()}function io(t){return Pw.filter(e=>t[e].
+trim()==="")}function Mn(t){let e={};for(let n of ji){let s=t[n].trim();s!==""&&(e[n]=Hi(n)?tt(s):n==="include\
+d_angle_deg"?he(s):s)}return e}var Bw,Fi,ji,Pw,Hi,ka=$(()=>{xe();L();Bw={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Fi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ji=Object.keys(Fi),Pw=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],Hi=t=>t.endsWith("_mm")});function Se(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
 e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var lo=$(
 ()=>{});function Te(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
@@ -702,16 +702,16 @@ d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
   </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
-    <small class="expected">expected ${g(Xe(t))}</small>`}function co(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Te(t,Zt(e,n),{note:i`expected ${g(Xe(e,n))}${s}`,origin:o,test:n})}var Zt,Xe,Sh,pe=$(()=>{_();L();xa();
-Zt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Xe=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:Ot});var Hi,Th=$(()=>{Hi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+    <small class="expected">expected ${g(Ze(t))}</small>`}function co(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return Te(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Sh,pe=$(()=>{_();L();xa();
+Zt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:Ot});var Ui,Th=$(()=>{Ui=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",Hi)});function Ui({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Mh(t,{
+define("drawing-frame",Ui)});function Gi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Mh(t,{
 left:e,right:n,bottom:s,top:o}){let[a,r]=An(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[f,b]=Ui(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
+s)?1:-1,[f,b]=Gi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
     ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Iw)}
     <g transform="translate(${a} ${-r})">
@@ -721,7 +721,7 @@ s)?1:-1,[f,b]=Ui(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-t
         text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var An,Ta,Iw,Gi=$(()=>{_();L();An=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
+  </g>`}var An,Ta,Iw,Vi=$(()=>{_();L();An=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
 t.distance_mm)<.1*e,Iw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
 let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Ww(u,h?c:null):Dw(t,u,c),f=p&&!n?Fw(m,p,u):m,{left:b,bottom:y,right:M,
 top:E}=f,C=l??Rw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
@@ -747,8 +747,8 @@ s,o,a].map(St),down:0,gauge:St(r),back:0}}function Ww(t,e){let[n,s]=e?An(e):[0,.
 t,right:n+1.5*t,top:s+t}}function Dw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?Vi(u,An(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Fw(t,{
-bounds:e,share:n},s){let o=Vi(Vi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
+max(r+.3*e,1.6*e),8*e)},m=n?zi(u,An(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Fw(t,{
+bounds:e,share:n},s){let o=zi(zi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
 right:a("right"),bottom:a("bottom"),top:a("top")}}function jw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
@@ -759,7 +759,7 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function jw([t,e],n,{bottom:s}
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${Eh(0,a+r,g(S(e)))}
-  </g>`}var Ah,Vi,Oh,Eh,ho=$(()=>{_();L();Th();Gi();Ve();Ah=t=>t?x`<path class="tool" d=${t} />`:d;Vi=({left:t,
+  </g>`}var Ah,zi,Oh,Eh,ho=$(()=>{_();L();Th();Vi();ze();Ah=t=>t?x`<path class="tool" d=${t} />`:d;zi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Eh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
@@ -775,18 +775,18 @@ max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
             >
             ${s.level==="ok"?d:k(s.level)}
             <span class="facts"> ${Uw(s).map(o=>Gw(...o))} </span>
-            <span class="more">${bt(s.reason_said)} ${je(s)}.</span>
+            <span class="more">${bt(s.reason_said)} ${He(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();U();Uw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Xe(
+  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();U();Uw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
 S(t.set_angle_deg))]],Gw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
     <span class="amount">${e}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
   >`});function cs(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${zi(t)}. Open is hit again. <span class="drawn">${e}</span>
-  </p>`:d}var Ma,zi,Ch,Aa,On=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),zi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
+    <b>First hit:</b> ${qi(t)}. Open is hit again. <span class="drawn">${e}</span>
+  </p>`:d}var Ma,qi,Ch,Aa,On=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),qi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
  to ${Ma(t.comes_out_deg_high)}°`,Ch=t=>`${Ma(t.comes_out_deg_low)}–${Ma(t.comes_out_deg_high)}°`,Aa=(t,{set_angle_deg:e,
 firstHit:n})=>n?t.expected_set_angle_deg:e});function ds(t){let e=t.filter(s=>!Bh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
@@ -806,12 +806,12 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${_t(s)}
-        </details>`:d}`}function Ze(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Qe(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
-            <b>${ze(n.template,n.numbers)}</b>
-            ${ze(n.do_template??n.do,n.numbers)}
+            <b>${qe(n.template,n.numbers)}</b>
+            ${qe(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
   </section>`}var Bh,po=$(()=>{_();U();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
@@ -888,33 +888,33 @@ length?"has-wrong":""}">
           </label>`)}
     </div>
   </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{_();Ie();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function qi(t){
+valid="true"]')?.focus())}var J=$(()=>{_();Re();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ki(t){
 let e=Oa(t);return Object.keys(e).length?{tools:e}:{}}function Ln(t){let{die:e,punch:n}=Oa(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var uo,ps=$(()=>{uo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ki(n,e)).flatMap(([,n])=>n)}function Ph(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Ki(n,s))).flatMap(([,n])=>n)}function Ih(t,e,n){let s=Object.entries(t);return s.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var uo,ps=$(()=>{uo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Yi(n,e)).flatMap(([,n])=>n)}function Ph(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Yi(n,s))).flatMap(([,n])=>n)}function Ih(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>Ki(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Yi(e(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Yi(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Ji(e(r),a):a.join(" ");
 return i`<li>
           ${r?i`<button type="button" class="link" @click=${()=>mo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Yi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function mo(t){let e=document.
+  </div>`}function Ji(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function mo(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Ki,oe=$(()=>{_();Ki=(t,e)=>t===e||t.startsWith(`${e}.`)});function Xi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+{block:"center"})}var Yi,oe=$(()=>{_();Yi=(t,e)=>t===e||t.startsWith(`${e}.`)});function Zi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Wh(t,{dies:e,punches:n},s,o){
-let a=e.flatMap(Zi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+let a=e.flatMap(Qi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${Ln(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${Xi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
+      ${Zi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
     ${Rh("codes-of-dies",a)}
-    ${Rh("codes-of-punches",n.map(({code:r})=>r))}`}var Ji,Zi,Rh,us,Nn=$(()=>{_();ps();U();J();oe();Ji=["tools\
-.die","tools.punch"];Zi=t=>t.shape==="multi_v"?t.openings:[t];Rh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+    ${Rh("codes-of-punches",n.map(({code:r})=>r))}`}var Xi,Qi,Rh,us,Nn=$(()=>{_();ps();U();J();oe();Xi=["tools\
+.die","tools.punch"];Qi=t=>t.shape==="multi_v"?t.openings:[t];Rh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
 us=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
 d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function fo(t){if(!t)return"";let e=new Map;
 for(let[n,s]of qw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
@@ -941,18 +941,18 @@ floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Qw(n+(y-h)/(p-h)*(s-n)),m=Math.ro
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,M)=>h+M*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Zw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Na(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Qw,Qi=$(()=>{Qw=t=>Math.round(t*100)/100});function Hh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Qw,tl=$(()=>{Qw=t=>Math.round(t*100)/100});function Hh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?ey:ty)*o),c=Vh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:Ge().
+f)<=(f===r?ey:ty)*o),c=Vh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:Ve().
 size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(mt(n.force_kn))}, at a depth o\
 f ${g(Gh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${tl} ${Ca}"
+    viewBox="0 0 ${Ca} ${Ba}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${zh(c,h,Ge().unit)}
+    ${zh(c,h,Ve().unit)}
     <path class="band" d="${Na(u)}Z" />
     ${e.punch_depth_mm===null?d:qh(c.at(e.punch_depth_mm))} ${ny(l,h)}
     ${oy(a.filter(f=>!l.includes(f)))}
@@ -964,7 +964,7 @@ bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>Na(t.map(m=>[o.at(m.punch_depth_mm
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
  under load at a depth of ${g(Gh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${tl} ${Ca}"
+    viewBox="0 0 ${Ca} ${Ba}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
@@ -977,31 +977,31 @@ null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle ov
 right,size:B()==="in"?Jt:1,most:6})}function zh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Qe}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,o-4)} y=${r+24} text-anchor="middle"
-        font-size=${Qe}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Qe}>${n}</text>`;return x`
+        font-size=${Me}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+      <text x=${Math.min(u,Ca-m.length*Me*.3)} y=${r+24} text-anchor="middle"
+        font-size=${Me}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${Me}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Ca-8} text-anchor="end"
-      font-size=${Qe}>punch depth, ${B()}</text>
+    <text class="quiet" x=${o} y=${Ba-8} text-anchor="end"
+      font-size=${Me}>punch depth, ${B()}</text>
     ${l?d:p}`}function ny(t,e){let n=-1/0;return sy(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+Qe+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
+max(a-6,n+Me+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${It.left+6} y=${n}
-        font-size=${Qe}>${o.join(", ")} ${g(mt(s))}</text>`})}function sy(t){let e=new Map;for(let n of t)e.set(
-Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Ba(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
+        font-size=${Me}>${o.join(", ")} ${g(mt(s))}</text>`})}function sy(t){let e=new Map;for(let n of t)e.set(
+Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Pa(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
 function oy(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
-right} y="18" text-anchor="end" font-size=${Qe}
-      data-test="limit-far">↑ ${el(t[t.length-1])}${e}</text>`}function Ba({what:t,name:e}){return t==="pres\
+right} y="18" text-anchor="end" font-size=${Me}
+      data-test="limit-far">↑ ${el(t[t.length-1])}${e}</text>`}function Pa({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
 function ay(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var tl,Ca,It,Qe,ty,ey,Gh,qh,el,ry,Kh=$(()=>{_();L();Qi();tl=400,Ca=320,It={left:58,right:tl-14,top:20,bottom:Ca-
-54},Qe=18,ty=3,ey=5;Gh=t=>w(t,{digits:2});qh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
-  <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${Qe}>set</text>`;el=({what:t,name:e,
-limit_kn:n})=>`${Ba({what:t,name:e})} ${g(mt(n))}`;ry=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Xh({stroke:t,error:e,open:n,toggled:s}){return i`<details
+var Ca,Ba,It,Me,ty,ey,Gh,qh,el,ry,Kh=$(()=>{_();L();tl();Ca=400,Ba=320,It={left:58,right:Ca-14,top:20,bottom:Ba-
+54},Me=18,ty=3,ey=5;Gh=t=>w(t,{digits:2});qh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
+  <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${Me}>set</text>`;el=({what:t,name:e,
+limit_kn:n})=>`${Pa({what:t,name:e})} ${g(mt(n))}`;ry=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Xh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
@@ -1041,7 +1041,7 @@ limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class
           Limits: ${e.map(el).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Ba).join(", ")}. Read it off the plate.
+          <b>Rating unknown:</b> ${n.map(Pa).join(", ")}. Read it off the plate.
         </p>`:d}`}function dy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
 harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Jh(t.punch_depth_mm)}\
 .`}function hy({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
@@ -1050,7 +1050,7 @@ harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load 
     <path class=${t} d="M2 8H38" />
   </svg>`,py=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Me(t,e,n,s,o=tp(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+</svg>`});function Ae(t,e,n,s,o=tp(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
 er"&&a!==r;return Te(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function tp({
 handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Ea(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
@@ -1064,14 +1064,14 @@ iffers":"handbook"} data-test="handbook-${s}"
       </div>
       <div>${yy(t,n)} ${Xh(n.stroke)} ${_y(t,n)}</div>
     </div>
-    ${Ze(t.checks)}`}function uy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Qe(t.checks)}`}function uy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:t.die,tool:s},{kind:"punch",code:t.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
             ><span class="name" data-test="chosen-${a}"><b>${r??"none"}</b> ${l?.name??""}</span>
-            <span class="where">${l?je(l):""}</span>
+            <span class="where">${l?He(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
@@ -1082,7 +1082,7 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
     <h2>Set</h2>
     <div class="figures">
       ${t.first_hit?gy(t):fy(t)}
-      ${Me(t,"springback_deg","Springback",S)}
+      ${Ae(t,"springback_deg","Springback",S)}
     </div>
     ${cs(t.first_hit)}
   </section>`}function $y(t){return i`<section>
@@ -1097,14 +1097,14 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
 ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function wy(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${Me(t,"inside_radius_mm","Inside radius",Cn)}
+      ${Ae(t,"inside_radius_mm","Inside radius",Cn)}
       ${Te("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${Me(t,"bend_allowance_mm","Bend allowance",Cn)}
-      ${Me(t,"bend_deduction_mm","Bend deduction",Cn)}
-      ${Me(t,"k_factor","K-factor",np)}
+      ${Ae(t,"bend_allowance_mm","Bend allowance",Cn)}
+      ${Ae(t,"bend_deduction_mm","Bend deduction",Cn)}
+      ${Ae(t,"k_factor","K-factor",np)}
     </div>
   </section>`}function yy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
@@ -1149,11 +1149,11 @@ nce",Cn],["k_factor","K",np]]):d}
     </table>
   </div>`}var Cn,fy,gy,np,ky,sp=$(()=>{_();ho();ut();L();pe();Nh();xa();On();po();J();Nn();La();jh();Zh();Cn=t=>w(
 t,{digits:2});fy=t=>i`
-  ${Me(t,"set_angle_deg","Set angle, loaded",S)}
-  ${Me(t,"punch_depth_mm","Punch depth",Cn)}
+  ${Ae(t,"set_angle_deg","Set angle, loaded",S)}
+  ${Ae(t,"punch_depth_mm","Punch depth",Cn)}
 `,gy=t=>i`
-  ${Me(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Me(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
+  ${Ae(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
+  ${Ae(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
 `;np=t=>({text:t==null?"–":Q(t,2),unit:""});ky={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
 Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ap={};et(ap,{show:()=>Ty});async function Ty(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
@@ -1185,7 +1185,7 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
 "none"}, allow for ${g(Zt(C))}, ${N}.`}function M(C){let v=io(a);return v.length?xt("One bend, all its figures",
 i`Still to type: ${v.map(N=>Sy[N]).join(", ")}.`):l.error?E(C):l.answer?ep(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${qe(l.error)}
+Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${Ke(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
@@ -1228,8 +1228,8 @@ let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,s
 await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=mp(lp);return typeof t?.name=="strin\
 g"?{code:null,step:0,etag:null,...t}:null}function mp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
 return null}}function fp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var lp,cp,Pn,Ae,al,pp,up,tn=$(()=>{G();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
-t)?`bench ${t}`:t,Ae=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Pa(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+var lp,cp,Pn,Oe,al,pp,up,tn=$(()=>{G();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
+t)?`bench ${t}`:t,Oe=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Ia(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
 b():y()),M()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(Ly,Ey*
@@ -1239,8 +1239,8 @@ l,signal:s,timeout:gp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u
 if(!(X instanceof A)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
 async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:gp});s.aborted||
 r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function M(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-We(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?We(!1,v):v instanceof A||console.error(v)}
+De(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?De(!1,v):v instanceof A||console.error(v)}
 let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
 addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
 r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ey,Ly,gp,rl=$(()=>{
@@ -1250,7 +1250,7 @@ timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("clic
 function Py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
 t===" ")&&s.matches("button, a, summary")}function Iy(){let t=document.activeElement;t?.matches("button, summa\
 ry, input[type=range]")&&t.blur()}var Ny,Cy,By,bp=$(()=>{Ny=new Set(["ArrowRight","PageDown"," ","Enter"]),Cy=
-new Set(["ArrowLeft","PageUp","Backspace"]),By=300});function Ia(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=kn(t.bounds,e-2*a,n-1.6*
+new Set(["ArrowLeft","PageUp","Backspace"]),By=300});function Ra(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=kn(t.bounds,e-2*a,n-1.6*
 a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,M])=>`M${r([f,b])}L${r([y,M])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
@@ -1310,8 +1310,8 @@ Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${t}</text>`}function Hy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-Rt,fs=$(()=>{_();L();ha();Ve();ne();V=18;Rt=t=>!!t?.folded});function Ra(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Ia(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Rt,fs=$(()=>{_();L();ha();ze();ne();V=18;Rt=t=>!!t?.folded});function Wa(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Ra(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
       ${yp("Punch",e.segments_mm?.punch)} ${yp("Die",e.segments_mm?.die)}
@@ -1329,7 +1329,7 @@ distance_mm)));return i`<li data-test="sides-near">
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
   </li>`}var il=$(()=>{_();fs();ne();L()});function kp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
 turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=kp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[e]}</svg
-    ><b>${xp[e]}.</b>`}function Wa(t,e){let n=kp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    ><b>${xp[e]}.</b>`}function Da(t,e){let n=kp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[n]}</svg>
     <p>
       <b data-test="move">${xp[n]}.</b>
@@ -1368,14 +1368,14 @@ frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="ben
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...bs(t.left,u),
 ...bs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function bs(t,[e,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Da(t,e,n){let s=-n.
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Fa(t,e,n){let s=-n.
 punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Yy(e,n),tools:[
 t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var dl=$(
-()=>{Ve()});function Fa({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Ip?e:null}function Rn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Fa(t),{before:o,after:a}=Mp(n),r=s?Ap(n,
-s):$o(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Da(e,n,r),
+()=>{ze()});function ja({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Ip?e:null}function Rn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=ja(t),{before:o,after:a}=Mp(n),r=s?Ap(n,
+s):$o(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Fa(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ws(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Fa(t);if(!n)return`Nothing comes within ${g(w(Ip,{
+if(!e)return"Clearance was not checked at this step.";let n=ja(t);if(!n)return`Nothing comes within ${g(w(Ip,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
 e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Ep(n.tool)}, ${Lp(n)}.`:`Closest: ${a.toLowerCase()}\
@@ -1401,7 +1401,7 @@ e?i`<span class="turn" data-test="way" data-way=${n.kind}
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
     ${Pp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Ip,Ep,Cp,Bp,Pp,Xy,Zy,Oe=$(()=>{_();dl();L();Ip=100;Ep=t=>({gauge:"gauge finger",sheet:"part it\
+  </div>`:d}var Ip,Ep,Cp,Bp,Pp,Xy,Zy,Ee=$(()=>{_();dl();L();Ip=100;Ep=t=>({gauge:"gauge finger",sheet:"part it\
 self"})[t]??t;Cp="Punch still, at its top. Fingers never between.";Bp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
 Boolean).join(" and ");Pp=t=>t==="swing"?Xy:Zy(t!=="slide"),Xy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
@@ -1425,7 +1425,7 @@ unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ys(t,e=0,n=
 length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function ml({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
 for ${Wp(o.map(({number:a})=>a),0)}`:""}`:""}function Qy(t){return t==="good"||!t?"":t==="unknown"?"condition \
-unknown":t}function ja(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
+unknown":t}function Ha(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
       ${Te("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
       ${Te("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
@@ -1482,9 +1482,9 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(go(t,e))} to the gauge${s}, `:"";
 `Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function s_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
 null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Rp(t,e,n){
 return ce(t,t)?t.first_hit?o_(t,e,n):t.limits?s_(t,e,n):g(n(t[e])):g(n(null))}function o_(t,e,n){let s=e==="se\
-t_angle_deg"?`first hit, ${zi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
+t_angle_deg"?`first hit, ${qi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
-    >`}function Ha(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function Ua(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1504,7 +1504,7 @@ t_angle_deg"?`first hit, ${zi(t.first_hit)}; then about `:"then about ";return i
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${Rp(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${g(Zt(o))}<small class="band">expected ${g(Xe(o))}</small>
+                ${g(Zt(o))}<small class="band">expected ${g(Ze(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
@@ -1514,8 +1514,8 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var pl,e_,en=$(()=>{_();ut();_n();L();pe();ne();xa();On();$s();Oe();pl=je;e_=t=>t[0].toUpperCase()+t.
-slice(1)});function Ua(t,e){return i`<header class="step-top">
+  </div>`}var pl,e_,en=$(()=>{_();ut();_n();L();pe();ne();xa();On();$s();Ee();pl=He;e_=t=>t[0].toUpperCase()+t.
+slice(1)});function Ga(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
@@ -1541,7 +1541,7 @@ h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
       ${m}
     </button>`;return i`${ue(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&Da(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Op(t.motion,c),words:`${fe(
+angle:e,moment:h??(c&&Fa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Op(t.motion,c),words:`${fe(
 t)}, ${r_(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${i_(t,r,c)}
@@ -1577,7 +1577,7 @@ let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function c_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
 max(0,r-o)/a_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var a_,bo,Ga=$(()=>{_();dl();ho();L();en();Oe();a_=7e3,bo=()=>({at:"before",share:0,close:!1,
+requestAnimationFrame(a)}var a_,bo,Va=$(()=>{_();dl();ho();L();en();Ee();a_=7e3,bo=()=>({at:"before",share:0,close:!1,
 playing:!1})});function jp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
 "No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${d_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
@@ -1586,7 +1586,7 @@ g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <ol>
       ${(n?.to_check??Rd).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function d_(t){let e=Si(t),n="That is further off than the card’s table of corrections goes.";return e?
+  </div>`}function d_(t){let e=Ti(t),n="That is further off than the card’s table of corrections goes.";return e?
 `${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Hp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
@@ -1599,14 +1599,14 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function Va({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
+    </ul>`}function za({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
 `Station ${n.number}, ${Gp(n.centre_mm)}`:""}function Gp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var za=$(()=>{_();L();U()});function qa(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var qa=$(()=>{_();L();U()});function Ka(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ka(t,e,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ya(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Fp(r,Aa(e,a),n,s,o)}function Ya(t,e){let n=ee(
+    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Fp(r,Aa(e,a),n,s,o)}function Ja(t,e){let n=ee(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1629,7 +1629,7 @@ function p_({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function Vp(t,e){if(!e.die)return d;let n=Va(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function Vp(t,e){if(!e.die)return d;let n=za(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1655,7 +1655,7 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${us(e)}`}var Ja=$(()=>{_();kt();L();pe();U();On();Ga();Nn();bl();nn();za()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=qa(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+    ${us(e)}`}var Xa=$(()=>{_();kt();L();pe();U();On();Va();Nn();bl();nn();qa()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ka(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
 u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1663,17 +1663,17 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     data-step=${e.number}
     data-revision=${t.revision}>
     <header class="step-top">
-      ${Xa(n,o)}
+      ${Za(n,o)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
       ${$l(t,e)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${_t(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Wa(e,t.part.flats_mm.length)}${me(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
+      <div class="step-way">${Da(e,t.part.flats_mm.length)}${me(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ja(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?_t(p):d}${Ra(t.plan,e)}
+        ${p.length?_t(p):d}${Wa(t.plan,e)}
       </section>
       <section class="step-with" aria-label="Tools">${ys(m_(t,e),0)}</section>
     </div>
@@ -1684,7 +1684,7 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     data-code=${t.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${Xa(e,s)}
+      ${Za(e,s)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
     </header>
     ${n}
@@ -1704,14 +1704,14 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var u_,m_,Xa,wl=$(()=>{_();tn();il();U();$s();en();nn();Oe();Ja();u_=3;m_=(t,e)=>t.plan.tools.filter(
-n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Xa=(t,e)=>i`<button
+  </nav>`}var u_,m_,Za,wl=$(()=>{_();tn();il();U();$s();en();nn();Ee();Xa();u_=3;m_=(t,e)=>t.plan.tools.filter(
+n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Za=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${Ae(t)}, this display. Choose another"
+    aria-label="${Oe(t)}, this display. Choose another"
     @click=${e.choose}>
-    ${Ae(t)}
+    ${Oe(t)}
   </button>`});function Yp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
@@ -1723,7 +1723,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Xa=(t,e)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${Ae(r)}
+                  ${Oe(r)}
                 </button>`)}
           </div>`:d}
     ${t?i`<form
@@ -1747,7 +1747,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();G();sl();tn();dt();wl();J();Jp=t=>yl(t,"bench-idle",Ae(t.name),
+        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();G();sl();tn();dt();wl();J();Jp=t=>yl(t,"bench-idle",Oe(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
       ${nl()}`),Xp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
@@ -1755,7 +1755,7 @@ i`<p>Open a card on a phone and choose this bench.</p>
         </p>`),Zp=(t,e,n)=>yl(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
     </p>`),yl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${Xa(t,n)}</header>
+    <header class="step-top">${Za(t,n)}</header>
     ${e}
     <div class="bench-says">
       <h1>${o}</h1>
@@ -1770,7 +1770,7 @@ s.wrong=u instanceof A?u.errors.name?.[0]??u.message:String(u.message),a()}},typ
 h=async()=>{try{Object.assign(s,{names:(await Bn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),t.ready(),o=setTimeout(h,f_))};a(),h()}function nu(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=bo(),u=Pa(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
+step:e.step},l=null,c=null,h=0,p=bo(),u=Ia(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
 al(e)}function f(v){s.abort(),v||al(null),eu(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),X&&(p=bo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
@@ -1780,85 +1780,85 @@ v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let M={next:()=>{if(!l)retur
 {code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=Qp(u.standing(),!!l,
 h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
 function C(v){if(!r.code)return Jp(v);if(!l)return c?Xp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?zp(l,X,v,Ka(l,X,p,E,a.signal)):r.step===N.length+1?qp(l,v):Zp(l,r.step,v)}$p(M,o),
+steps,X=N[r.step-1];return X?zp(l,X,v,Ya(l,X,p,E,a.signal)):r.step===N.length+1?qp(l,v):Zp(l,r.step,v)}$p(M,o),
 $t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await te(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
 o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{G();sl();tn();rl();kt();
-dt();bp();nt();Ct();tu();wl();Ga();Bt();Ja();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Pe(i``,n);Pe(i`<div class="notice" data-test="notice">
+dt();bp();nt();Ct();tu();wl();Va();Bt();Xa();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ie(i``,n);Ie(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
     </div>`,n),clearTimeout(au),e||(au=setTimeout(s,8e3))}var au,ae=$(()=>{_()});function ru(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function vl(t,e){try{return localStorage.setItem(_l(t),
 JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function kl(t){try{localStorage.removeItem(
-_l(t))}catch{}}var _l,iu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Za,ge,Qa,tr,wo=$(()=>{xe();ps();L();Za=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),Qa=t=>({angle:String(t.included_angle_deg),direction:t.
+_l(t))}catch{}}var _l,iu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Qa,ge,tr,er,wo=$(()=>{xe();ps();L();Qa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),tr=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...uo(t)}),
-tr=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
+er=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
 t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:tt(t.gap,e)}:{},...Oa(
-t)})});function er(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
+t)})});function nr(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
 bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...Wn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function cu(t,e){let n=er(e);for(let s of Wn){let o=t.sides[t.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function cu(t,e){let n=nr(e);for(let s of Wn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
 sides}}function du({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
 length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function hu(t){let e=Wn.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=er().sides;for(let o of Wn){let a=t.sides[o]??t.
-sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(Qa)}}return{length:z(t.length_mm),width:z(t.width_mm),
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=nr().sides;for(let o of Wn){let a=t.sides[o]??t.
+sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(tr)}}return{length:z(t.length_mm),width:z(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
 firstPair:t.first_pair??"left-right"}}function fu(t,e){let n=s=>t.there.includes(s)?uu(t,s).flats.map((o,a)=>`${s}\
  ${ks(a)}`):[];return xl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
 o),...n(o)])}function gu(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=uu(t,o);return[o,{flats_mm:a.flats.map(
-n),bends:a.bends.map(r=>tr(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
+n),bends:a.bends.map(r=>er(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
 s),relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function _s(t){
 return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Sl(t).flatMap(
 e=>$_(t,e))]}function $_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[nr(n,a),`angle of the ${h}`,
+angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[sr(n,a),`angle of the ${h}`,
 l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function $u(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
 `box.sides.${n}.`),o]))}function bu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
 radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function wu(t,e,n,s){
-let o=t.sides[e];return sr(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return sr(
+let o=t.sides[e];return or(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return or(
 t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function yu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return sr(t,e,{flats:[...n,""],bends:[...o,ge()]})}function _u(t,e){let{flats:n,bends:s}=t.
-sides[e];return sr(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function vu(t,e){let n=Wn.filter(o=>o===e!==
+a=>({...a,kind:"bend"}));return or(t,e,{flats:[...n,""],bends:[...o,ge()]})}function _u(t,e){let{flats:n,bends:s}=t.
+sides[e];return or(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function vu(t,e){let n=Wn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
 [n[0]]:s}:t.sides}}function ku(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var xl,Wn,lu,pu,uu,Dn,mu,Sl,vs,sn,nr,ks,sr,Fn=$(()=>{wo();L();xl=[["left","right"],["front","\
+front:n,back:n}}}var xl,Wn,lu,pu,uu,Dn,mu,Sl,vs,sn,sr,ks,or,Fn=$(()=>{wo();L();xl=[["left","right"],["front","\
 back"]],Wn=xl.flat(),lu=6;pu=({there:t})=>xl.every(e=>e.some(n=>t.includes(n))),uu=(t,e)=>t.sides[t.alike?t.there[0]:
 e],Dn=t=>fu(t,()=>[]),mu=t=>fu(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
-box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,nr=(t,e)=>`${sn(t,e)}.included_angle_deg`,
-ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;sr=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return yo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,sr=(t,e)=>`${sn(t,e)}.included_angle_deg`,
+ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;or=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return yo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
 []],margin:s===void 0||s===Tl?"":z(s)}}function Al(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
 critical_flats:l,margin:c}=t??yo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:tt(
 c,e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Ol(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
-wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function or(t){let{first:e,last:n,no_turn_over:s,
+wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function ar(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??yo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,yo,xu,ar=$(()=>{L();Tl=2,yo=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,yo,xu,rr=$(()=>{L();Tl=2,yo=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});xu=t=>({...t,first:"",
 last:"",critical_flats:[]})});function Ll(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function rr({aside:t,...e},n){let s=Su({...e,box:n?e.box??t??er():
+din6935",grain:"",holes:[],order:null,box:null}}function ir({aside:t,...e},n){let s=Su({...e,box:n?e.box??t??nr():
 null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Tu(t,e){return t.box&&e&&String(Dn(t.box))===String(
 Dn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Su({...t,box:e})}function _o(t,e){return t.box?{...Ll(t.metal),
 title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Ml(
 t.wishes),tools:uo(t.tools),box:hu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
-length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(Qa),dimension:t.dimension??"din6935",grain:t.
+length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(tr),dimension:t.dimension??"din6935",grain:t.
 grain??"",order:t.order??null,wishes:Ml(t.wishes),tools:uo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ss(t){let e=n=>tt(n,t.unit);return t.box?
 {title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:gu(t.box,t.unit),...t.
-order?{order:t.order}:{},...Al(t.wishes,t.unit),...qi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
-t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>tr(n,t.unit)),dimension:t.
-dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Al(t.wishes,t.unit),...qi(t.tools),...t.
+order?{order:t.order}:{},...Al(t.wishes,t.unit),...Ki(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
+t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>er(n,t.unit)),dimension:t.
+dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Al(t.wishes,t.unit),...Ki(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:he(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
-function ir(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,..._s(
+function lr(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,..._s(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
 bends.flatMap((s,o)=>b_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
@@ -1871,9 +1871,9 @@ direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length
 1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Ol(t.wishes,0)}}function Au(t,e){
 let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Ou(o.flat,n,-1)}));return{...t,bends:t.
 bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Ol(t.wishes,e+1)}}function Ou(t,e,n){
-let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function lr(t){let e=t.split(/[^\d]+/).filter(Boolean).
+let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function cr(t){let e=t.split(/[^\d]+/).filter(Boolean).
 map(Number);return e.length?e:null}function Eu(t,e){return e===0||e===t.bends.length-1}var El,Su,Nl,on=$(()=>{
-wo();Fn();xe();ps();L();ar();El=40;Su=t=>({...t,order:null,...t.wishes?{wishes:xu(t.wishes)}:{}});Nl=t=>JSON.stringify(
+wo();Fn();xe();ps();L();rr();El=40;Su=t=>({...t,order:null,...t.wishes?{wishes:xu(t.wishes)}:{}});Nl=t=>JSON.stringify(
 {...Ss(t),title:""})});async function Bl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...Nu(t),code:e},timeout:Lu});return{saved:await Pu(
 n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw Bu(n)}}async function Cu(t,e){let n={...Nu(
 t),reason:t.reason??""},s=w_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
@@ -1924,7 +1924,7 @@ e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
       dominant-baseline="central">${s}</text>`}var Y,vo,Wu,Fu=$(()=>{_();L();ha();ne();Y=18,vo=Y*1.5;Wu=t=>Math.
 max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Xd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Ia(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?wp(t,e):Du(t,e)}var an=$(()=>{
+side??"";return Ra(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?wp(t,e):Du(t,e)}var an=$(()=>{
 fs();Fu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
@@ -1958,9 +1958,9 @@ fs();Fu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function cr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
+  </section>`}function dr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
 label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=_o(t.part,t.note),r=[...new Set([...Il(e),...Il(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+map(c=>c.label))].map(c=>({name:c,label:c})),l=dr(ju(e),ju(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -2009,14 +2009,14 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=cr(ju(e),ju(a),r);return i`<secti
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
   </section>`}function Il(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
-{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:or(t.
+{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:ar(t.
 wishes)},{label:"Tools",value:Ln(t.tools)},...t.box?[..._s(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Ln(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var ju,Uu=$(()=>{_();an();Fn();on();ps();ar();U();As();ju=t=>Object.fromEntries(Il(t).map(({label:e,value:n})=>[
+var ju,Uu=$(()=>{_();an();Fn();on();ps();rr();U();As();ju=t=>Object.fromEntries(Il(t).map(({label:e,value:n})=>[
 e,n]))});function Vu(t,e,n){let{box:s,unit:o}=t,a=$u(s,e),r=(l,c)=>n(Tu(t,l),c);return i`${O_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
@@ -2090,8 +2090,8 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
 _gap_mm`;return i`<div class="bend-main">
       ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:p=>o(wu(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:nr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
-nr(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?O({next:!0,name:sr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
+sr(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
     ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(xs(t,
@@ -2106,7 +2106,7 @@ a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:R(s,l),change:h=>o(xs(t,e,n,{radius:h}))}):d}
-    ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Za,change:h=>o(xs(t,e,n,{kind:h}))}):d}
+    ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Qa,change:h=>o(xs(t,e,n,{kind:h}))}):d}
   </details>`}function B_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2200,7 +2200,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:lr(l)})})}
+join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:cr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2233,11 +2233,11 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:lr(l)})})}
           </button>`:d}
   </details>`}function Ju(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
 grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Ku,Xu=$(()=>{_();Ie();Fn();on();J();oe();Ku={din6935:{title:"\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Ku,Xu=$(()=>{_();Re();Fn();on();J();oe();Ku={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zu,Qu=$(()=>{_();gi();$i();Zu=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zu,Qu=$(()=>{_();$i();bi();Zu=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
 return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function tm(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
       <button
         type="button"
@@ -2286,8 +2286,8 @@ a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
 ive.",value:o.radius,wrong:R(n,a),change:r=>s(jn(t,e,{radius:r}))}):d}
-    ${Xi(`bends.${e}`,o,n,r=>s(jn(t,e,r)))}
-    ${Eu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Za,change:r=>s(jn(t,
+    ${Zi(`bends.${e}`,o,n,r=>s(jn(t,e,r)))}
+    ${Eu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Qa,change:r=>s(jn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
@@ -2299,7 +2299,7 @@ e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
     </button>
   </details>`}var D_,em=$(()=>{_();Qu();wo();on();J();ps();Nn();oe();D_=[["up","↑ up"],["down","↓ down"]]});function sm(t,e,n){let s=t.wishes??yo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Dn(t.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?mu(t.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=or(s);return i`<details class="wishes" data-test="wishes">
+c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=ar(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
@@ -2309,21 +2309,21 @@ rst"),change:c=>o({first:c})})}
       ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${dr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${dr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${dr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${hr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${hr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${hr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>dr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:G_(s.critical_flats,
+        ${r.map((c,h)=>hr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:G_(s.critical_flats,
 h+1,p)})))}
       </div>
       ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
 ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function dr(t,e,n,s){return i`<label class="tick"
+  </details>`}function hr(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${t}
@@ -2332,12 +2332,12 @@ ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:R(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Dl,nm,G_,om=$(()=>{_();Ie();Fn();L();ar();J();oe();Dl=["wishes.first","wishes.last","wishes.critical_\
+  >`}var Dl,nm,G_,om=$(()=>{_();Re();Fn();L();rr();J();oe();Dl=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],nm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};G_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function rm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(rr(t,p==="box"))})}
+change:p=>r(ir(t,p==="box"))})}
     ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
     ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
@@ -2368,16 +2368,16 @@ ngth_mm"),change:p=>r({...t,length:p})})}
     ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
 change:p=>r({...t,reason:p})}):d}`}function V_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
 w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Fl(t){return t.box?["title","metal","\
-thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Ji,"note","reason"]:["t\
+thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Xi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...Dl,...Ji,"note","reason"]}function hr(t){if(t.startsWith("box"))
+`holes.${n}.diameter_mm`]),"grain","order",...Dl,...Xi,"note","reason"]}function pr(t){if(t.startsWith("box"))
 return bu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?nm[n]??"Order":n===
 void 0?am[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${am[s]??s}`:""}`}function im(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Ie();L();on();Fn();qu();J();Xu();Nn();em();om();oe();
+s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Re();L();on();Fn();qu();J();Xu();Nn();em();om();oe();
 am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
 place",diameter_mm:"size",die:"die",punch:"punch"}});function lm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
@@ -2390,7 +2390,7 @@ wanted_mm:n,error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-f
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
     <b>± ${g(z_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var z_,cm=$(()=>{_();L();U();z_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function pr(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var z_,cm=$(()=>{_();L();U();z_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function ur(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2411,14 +2411,14 @@ n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["cauti
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
     </ul>`:d}function J_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${t.map(({template:e,numbers:n})=>i`<li>${ze(e,n)}</li>`)}
+      ${t.map(({template:e,numbers:n})=>i`<li>${qe(e,n)}</li>`)}
     </ul>`:d}function X_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
     </ul>`:d}function Z_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
       ${t.map(({sequence:n,words:s})=>i`<li>${dm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Hn,hm,pm,ur=$(()=>{_();U();lt();cm();za();Hn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+    </ul>`:d}var Hn,hm,pm,mr=$(()=>{_();U();lt();cm();qa();Hn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
 t?.alternatives);hm=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
@@ -2442,7 +2442,7 @@ null)}>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${ja(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${Ha(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
           ${Dp(t.blank)} ${Q_(t.blank.bend_lines)}
@@ -2459,7 +2459,7 @@ null)}>
     </section>
     ${Hn(t)?i`<section>
             <h2>Order</h2>
-            ${pr(t,n)}
+            ${ur(t,n)}
           </section>`:d}
     <section>
       <h2>Fetch</h2>
@@ -2468,12 +2468,12 @@ null)}>
     <section>
       <h2>Steps</h2>
       ${t.order&&!Hn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
-      ${Ha(t)}
+      ${Ua(t)}
       <div class="step-drawings">
         ${t.steps.map(s=>tv(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${hs(t.checks)} ${Ze(t.checks)}`}function Q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${hs(t.checks)} ${Qe(t.checks)}`}function Q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2500,7 +2500,7 @@ at ${g(n)}.`})}
       ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
   </figure>`}function ev(t,e){let n=Rn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${ws(t)}`}):d}var mm=$(()=>{_();an();ho();L();On();po();ur();Nn();La();Oe();en()});function fm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+Step ${t.number}. ${ws(t)}`}):d}var mm=$(()=>{_();an();ho();L();On();po();mr();Nn();La();Ee();en()});function fm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2509,7 +2509,7 @@ d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
             ${sv(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function nv(t){let[e]=Object.entries(t.errors);return e?Yi(hr(e[0]),e[1]):t.message}function sv(t,e,n,s){
+  </div>`}function nv(t){let[e]=Object.entries(t.errors);return e?Ji(pr(e[0]),e[1]):t.message}function sv(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
 A)return`Not right yet. ${nv(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
@@ -2561,12 +2561,12 @@ measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as 
   </div>`});var vm={};et(vm,{show:()=>hv});async function hv(t){let e=Js(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
-it("punches",t.signal)]),r=await pv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=rr(r.form,!0));let l={
+it("punches",t.signal)]),r=await pv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=ir(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
 kept:!0},c=Se(async(D,at)=>(await yc("/plan",Ss(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
 at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
 null}),ct()},t.signal,350);function h(D){$m(D)&&(l.progress=D,ct())}function p(D=!1){let at=Nl(l.form);if(!D&&
-at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:ir(l.form).length===0,progress:null,stopped:!1}),
+at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:lr(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:Nl(l.planned),stopped:!1}),l.kept=vl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
@@ -2574,19 +2574,19 @@ rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};
 let $e=l.form;l.form=D,l.kept=vl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>mo(
 at)),re&&Z(re,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(lr(D))}async function y(D){let[at]=ir(l.form);if(at){l.summary=!0,ct(),mo(at[0]);
+`/part?from=${e}`:"/part"),f(cr(D))}async function y(D){let[at]=lr(l.form);if(at){l.summary=!0,ct(),mo(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return M(Vt.
 saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
 error instanceof A?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(re).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
 .`)));$e&&mo($e)}function M(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
-n)&&y(()=>l.base?Cu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=fi(),y(()=>Bl(l.form,l.newCode)));function v(){
+n)&&y(()=>l.base?Cu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=gi(),y(()=>Bl(l.form,l.newCode)));function v(){
 kl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,..._m(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
 Object.assign(l,{clash:null,base:Hl(D)}),m(_o(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
 ut mine back",act:()=>m(at)})}async function X(D){try{await _c(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-A?l.error.errors:{},at=ir(l.form),re=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+A?l.error.errors:{},at=lr(l.form),re=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
           ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
@@ -2609,7 +2609,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Ih(D,hr,Fl(l.form)):d}
+        ${l.summary?Ih(D,pr,Fl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2648,20 +2648,20 @@ was whole:"}
         </div>`),l.busy||t.ready()}p(!0);let Oo=t.query.get("order");Oo&&b(Oo)}function _m(t,e){return t?{form:_o(
 t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function pv(t,e,n){let s=ru(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{..._m(o,e),newCode:fi(),card:o,restored:!1}}var Hl,km=$(()=>{_();G();kt();dt();ut();lo();ae();iu();on();Iu();
-Et();Pt();dt();lt();Uu();jl();ur();mm();gm();ym();Bt();oe();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{..._m(o,e),newCode:gi(),card:o,restored:!1}}var Hl,km=$(()=>{_();G();kt();dt();ut();lo();ae();iu();on();Iu();
+Et();Pt();dt();lt();Uu();jl();mr();mm();gm();ym();Bt();oe();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function xm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Un(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(uv)}catch(o){throw new Un(mv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",e),n}function Sm(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Tm(t,e){await t.
 getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Un,uv,mv,Mm=$(()=>{Un=class extends Error{constructor(e){
 super(e),this.fault=e}},uv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-mv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Em(){return mr??=gv(),mr.catch(()=>mr=void 0),mr}async function gv(){let t=await $v(),e=t??await Am(),
+mv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Em(){return fr??=gv(),fr.catch(()=>fr=void 0),fr}async function gv(){let t=await $v(),e=t??await Am(),
 n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Os(String(o));return e=await Am(),
 n.read(s)}}};return n}async function $v(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
 catch(()=>[]))?.includes("qr_code")?new t(Om):null}async function Am(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
 return await e({overrides:{locateFile:()=>fv},fireImmediately:!0}),new t(Om)}catch(t){throw new Os(String(t))}}
-var Os,fv,Om,mr,Lm=$(()=>{Os=class extends Error{},fv="/vendor/zxing-wasm/zxing_reader.wasm",Om={formats:["qr_\
+var Os,fv,Om,fr,Lm=$(()=>{Os=class extends Error{},fv="/vendor/zxing-wasm/zxing_reader.wasm",Om={formats:["qr_\
 code"]}});function Cm(t){let e=yv(t.trim()),n=e?bv.exec(e.pathname)?.[1]:wv.exec(t.trim())?.[0];if(!n)return{kind:"other",
 code:"",words:vv(t,e)};let{code:s,whole:o,fault:a}=pt(_v(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ul(W(s))} is\
@@ -2701,9 +2701,9 @@ l&&a<=c&&r>=h&&r<=p}var kv,Pm,Dm=$(()=>{Bm();kv=60;Pm=t=>t.every(e=>e.code===t[0
         send it. Try again where the network reaches, or type the code instead.
       </p>
       ${Gl}`,again:!0}}});var Um={};et(Um,{show:()=>Av});async function Av(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Hm},n=ma(),s=await Ne().catch(()=>[]),o=new AbortController,a=()=>t.render(Nv(e,{again:h,lamp:p},()=>fa(n,
+says:Hm},n=ma(),s=await Ce().catch(()=>[]),o=new AbortController,a=()=>t.render(Nv(e,{again:h,lamp:p},()=>fa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Un?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(qe(
+lamp:null})},c=u=>{l(),u instanceof Un?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(Ke(
 u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Hm});try{let[m,f]=await Promise.
 all([xm(u,()=>c(new Un("busy"))),Em()]);if(u.aborted)return;r({stream:m,lamp:Sm(m)?!1:null,says:Sv});let b=document.
 querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=Ov(
@@ -2740,23 +2740,23 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Hm,Sv,Tv,Mv,Cv,Gm=$(()=>{_();Mm();kt();dt();Lm();Dm();Pt();Ct();Oi();jm();Bt();Hm={kind:"wait",title:"\
+  </div>`}var Hm,Sv,Tv,Mv,Cv,Gm=$(()=>{_();Mm();kt();dt();Lm();Dm();Pt();Ct();Ei();jm();Bt();Hm={kind:"wait",title:"\
 Starting the camera…",words:"If the browser asks, allow it."},Sv={kind:"look",title:"Hold the label’s square\
  in the frame",words:"It opens by itself."},Tv={kind:"wrong",title:"More than one label",words:"Hold only one \
 in the frame."},Mv=2500;Cv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Vm(t,e,n){Km(t,e,n),up(t),gt?.link.move({code:e,step:n},{whatever:!0})}function fr(){gt?.end.abort(),
-gt=null,gr(),ko()}function zm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,gr(),gt.link.move({code:t,
-step:e}),ko())}function qm(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function $r(t,e){
+</div>`});function Vm(t,e,n){Km(t,e,n),up(t),gt?.link.move({code:e,step:n},{whatever:!0})}function gr(){gt?.end.abort(),
+gt=null,$r(),ko()}function zm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,$r(),gt.link.move({code:t,
+step:e}),ko())}function qm(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function br(t,e){
 document.addEventListener("bench",()=>t(xo()),{signal:e})}function Km(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Pa(t,s,{keepMs:Bv,heard:l=>{if(l.code!==a.code)return fr();
-a.step=l.step,gr(),ko()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return fr();Object.assign(a,{answers:c,
-late:h,refused:p}),ko()}},o.signal);gt={at:a,link:r,end:o},gr(),ko()}function gr(){try{gt?sessionStorage.setItem(
-Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function br(){
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ia(t,s,{keepMs:Bv,heard:l=>{if(l.code!==a.code)return gr();
+a.step=l.step,$r(),ko()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return gr();Object.assign(a,{answers:c,
+late:h,refused:p}),ko()}},o.signal);gt={at:a,link:r,end:o},$r(),ko()}function $r(){try{gt?sessionStorage.setItem(
+Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function wr(){
 if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Km(t,e,n)}catch{}}var Vl,
-Bv,gt,xo,ko,wr=$(()=>{rl();tn();Vl="flangebook.on-bench",Bv=5e3,gt=null,xo=()=>gt?{...gt.at}:null;ko=()=>document.
+Bv,gt,xo,ko,yr=$(()=>{rl();tn();Vl="flangebook.on-bench",Bv=5e3,gt=null,xo=()=>gt?{...gt.at}:null;ko=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${zl}
@@ -2767,7 +2767,7 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
     </div>`;if(e instanceof A&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
       The code is a right one, but this shop has no card of that number. Look at the label again. ${zl}
-    </div>`;throw e}var zl,Ee=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+    </div>`;throw e}var zl,Le=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2814,9 +2814,9 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
             ${n.length?"until the other one is settled.":"and goes out by itself."}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:d}
           </p>`:d}
-  </section>`}function yr(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
+  </section>`}function _r(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function _r(t,e){try{Ls=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function vr(t,e,{draw:n,
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function vr(t,e){try{Ls=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function kr(t,e,{draw:n,
 start:s}){let o=xo();if(o?.code===t)return Pv(o,e);if(!Ls.length)return d;let a=[Qm,pp()].find(r=>Ls.includes(
 r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
     ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{Qm=r,n()}}):d}
@@ -2836,12 +2836,12 @@ r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" dat
     ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>qm(e)}>
             Show step ${e} there
           </button>`:d}
-    <button type="button" class="button" data-test="off-bench" @click=${fr}>Stop</button>
+    <button type="button" class="button" data-test="off-bench" @click=${gr}>Stop</button>
   </section>`}function Iv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Ls,Qm,ql=$(()=>{_();tn();wr();J();Ls=[],Qm=""});function kr(t){let{drawing:e}=t,n=Rn(t),s=Fa(t),o=Rv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var Ls,Qm,ql=$(()=>{_();tn();yr();J();Ls=[],Qm=""});function xr(t){let{drawing:e}=t,n=Rn(t),s=ja(t),o=Rv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${Kl("before","before",tf(e.before),e,o)}
-    ${n?Kl("during",s?Ui(s).join(" "):"half way",n.shown,e,o,s):d}
+    ${n?Kl("during",s?Gi(s).join(" "):"half way",n.shown,e,o,s):d}
     ${Kl("after","after",tf(e.after),e,o)}
   </div>`}function Rv(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?An(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
@@ -2861,7 +2861,7 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,hig
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
   </figure>`}function Wv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${no([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Oe();Gi();Ve();tf=({
+s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Ee();Vi();ze();tf=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ns(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
@@ -2884,10 +2884,10 @@ Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=aw
 Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Uv(n.part.metal),
-o(),t.ready()};$t(()=>n&&o(),t.signal),$r(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
+o(),t.ready()};$t(()=>n&&o(),t.signal),br(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
 await Qs(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,At(
-e,l));return}br(),_r(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await Fe())?.
+e,l));return}wr(),vr(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await je())?.
 metals?.find(n=>n.code===t)?.name??t}function Gv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
 filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
 revision}>
@@ -2903,7 +2903,7 @@ revision}>
       ${r.length?i`<section class="card-stops" aria-label="Stop">${_t(r)}</section>`:d}
       ${Jm(e.fresh,{...e,take:n,settings:t.settings.length})}
       ${Vv(t,r.length>0)}
-      ${o.steps.length?vr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
+      ${o.steps.length?kr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${Qt(o,{tallest:innerHeight*.34})}
       </section>
@@ -2912,7 +2912,7 @@ revision}>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${ys(o.tools,o.steps.length,o.steps)}${ja(o.blank)}${Rt(o)?Ts(o.blank,{tallest:420}):d}
+        ${ys(o.tools,o.steps.length,o.steps)}${Ha(o.blank)}${Rt(o)?Ts(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
@@ -2920,13 +2920,13 @@ revision}>
       </section>
       ${Hn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${pr(o,pm(t.code))}
+              ${ur(o,pm(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
               ${_t(l)}
             </section>`:d}
-      ${Ze(o.checks)}
+      ${Qe(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
         ${Jv(t,e.waiting)}
@@ -2947,7 +2947,7 @@ gauge":`gauge at ${g(w(n))}`}function Yv(t){return i`<ol class="rows" data-test=
             <span class="code">${g(S(e.included_angle_deg))}</span>
             <span class="more">${Kv(t,e)}</span>
             ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${gs(e)}</span>`:d}
-            ${me(e,{short:!0})} ${e.drawing?kr(e):d}
+            ${me(e,{short:!0})} ${e.drawing?xr(e):d}
           </a>
         </li>`)}
   </ol>`}function Jv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
@@ -2961,14 +2961,14 @@ gauge":`gauge at ${g(w(n))}`}function Yv(t){return i`<ol class="rows" data-test=
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var qv,sf=$(()=>{_();G();kt();dt();ut();Ue();Nt();wr();Pt();nt();wt();L();Ee();U();po();Xm();Es();$s();
-lt();ur();en();ql();Yl();Oe();Cs();fs();an();ne();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+  </nav>`}var qv,sf=$(()=>{_();G();kt();dt();ut();Ge();Nt();yr();Pt();nt();wt();L();Le();U();po();Xm();Es();$s();
+lt();mr();en();ql();Yl();Ee();Cs();fs();an();ne();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
 d});var lf={};et(lf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return of(t,Mt(
 e));let s=bo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ek(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(sk(o,r,()=>Ka(o,r,s,a,t.signal),vr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
-$r(()=>o&&Qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&tk(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),br();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,At(e,r));return}_r(t.signal,()=>o&&a())}
+ step ${r.number}`),t.render(sk(o,r,()=>Ya(o,r,s,a,t.signal),kr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
+br(()=>o&&Qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&tk(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),wr();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,At(e,r));return}vr(t.signal,()=>o&&a())}
 function Qv(t,e,n){let s=xo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
 /step/${o.number}`,{replace:!0}):n()}async function tk(t){let e=await Qs(t.code).catch(()=>{});e&&e.revision!==
 t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function of(t,e){t.
@@ -2976,19 +2976,19 @@ title("No such card"),t.render(e),t.ready()}function nk(t,e,n){t.altKey||t.ctrlK
 test(t.target.tagName)||(t.key==="ArrowRight"&&ft(af(e,n).href),t.key==="ArrowLeft"&&ft(rf(e,n).href))}function af(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
 p ${e+1}`}:n.set_angle_deg===null||!ye(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function sk(t,e,n,s){let{stops:o,watch:a}=qa(
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function sk(t,e,n,s){let{stops:o,watch:a}=Ka(
 t,e),r=e.number===t.plan.steps.length,l=af(t,e.number);return i`<article class="step" data-test="step">
-    ${Ua(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
+    ${Ga(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Wa(e,t.part.flats_mm.length)}${me(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ya(t,e)}</section>
+      <div class="step-way">${Da(e,t.part.flats_mm.length)}${me(e)}</div>
+      <section class="step-set" aria-label="What to set">${Ja(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${a.length?_t(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Vp(t.plan,e)} ${Ra(t.plan,e)}
+        ${Vp(t.plan,e)} ${Wa(t.plan,e)}
         ${fo(e.origin)?i`<p class="hint origins" data-test="origins">${fo(e.origin)}</p>`:d}
       </section>
     </div>
@@ -3002,28 +3002,28 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var ek,rf,cf=$(()=>{_();kt();dt();ae();wr();Pt();ss();nt();Ue();Ee();il();U();$s();lt();Ga();La();
-ql();nn();Oe();Ja();ek=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var ek,rf,cf=$(()=>{_();kt();dt();ae();yr();Pt();ss();nt();Ge();Le();il();U();$s();lt();Va();La();
+ql();nn();Ee();Xa();ek=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;rf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function xr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+  </div>`;rf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Sr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
 return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
-(c[e]-l[e])*(c[s]-l[s])}var Jl=$(()=>{});function df(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=xr(o.rows,"measured_deg",e,"flange_mm");if(a===
+(c[e]-l[e])*(c[s]-l[s])}var Jl=$(()=>{});function df(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Sr(o.rows,"measured_deg",e,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
  is further off than a gauge is. No new X before it is checked.",to_check:ok};let l=Math.abs(r)<=Xl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
-gh to mend the flange.",to_check:[]}}var Xl,ok,Bs,Sr=$(()=>{Jl();Xl=.05;ok=["Measure again, to the face that t\
+gh to mend the flange.",to_check:[]}}var Xl,ok,Bs,Tr=$(()=>{Jl();Xl=.05;ok=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
  card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function To(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
 let n=Number(e);return n>0&&n<180?n:null}function Mo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
 let r=To(a);r===null?n[o]=[t.places==="one"?hf:ak]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
 (n[s[0][0]]=[hf]),{angles:e,wrong:n}}function pf(t,e,n){let s=ck(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-l=>xr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||rk(t,s))return null;
-let r={row:s,ends:s!==Tr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+l=>Sr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||rk(t,s))return null;
+let r={row:s,ends:s!==Mr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
 null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function rk({first_hit:t,included_angle_deg:e},n){
-return!!t&&n>Math.max(e+ik,t.comes_out_deg_high)}function Tr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function ck(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=lk?e:Tr(t)}function Ps(t){
+return!!t&&n>Math.max(e+ik,t.comes_out_deg_high)}function Mr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
+s,0)/e.length}function ck(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=lk?e:Mr(t)}function Ps(t){
 return t?.correction?.set_angle_deg?t.correction:t?.table??null}var hf,ak,ik,lk,Is=$(()=>{_n();Jl();hf="Type t\
 he angle between the flats in degrees, such as 90.5. Square is 90.",ak="Degrees, such as 90.5";ik=5;lk=.3});function mf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
 change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??ee(t,e);return i`<form
@@ -3086,7 +3086,7 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var wf,yf=$(()=>{_();Sr();L();U();nn();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+  </p>`}var wf,yf=$(()=>{_();Tr();L();U();nn();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
  that the sheet measures.`:""});function _f(t,e,n,{again:s,keep:o}){let a=Ps(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
@@ -3134,17 +3134,17 @@ Is();L();U();bl();lt();nn();Cs();uk=(t,e)=>i`<section class="panel urgent" data-
   </div>`,fk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
  first.";$k=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
 .":"";wk=3048,yk=t=>B()==="in"?`${Q(t*wk/1e3/Jt,3)} in over ten feet`:`${Q(t,2)} mm in each metre`});async function kf(t,e,n,s){let o=Ps(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await He(t,{settings:[...t.settings.filter(r=>r.step!==e.number),kk(e,o,n.trial,xk(t,e,n))]},{reason:`\
+s();try{let a=await Ue(t,{settings:[...t.settings.filter(r=>r.step!==e.number),kk(e,o,n.trial,xk(t,e,n))]},{reason:`\
 Step ${e.number} set from a piece that came out at ${rn(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
 kept:"kept",where:a.where,words:vk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
 String(a)})}s()}}function vk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var kk,xk,xf=$(()=>{Ue();
-Cs();Sr();Is();wt();kk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var kk,xk,xf=$(()=>{Ge();
+Cs();Tr();Is();wt();kk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),xk=(t,e,n)=>Bs(n)?.gauge_x_mm??
 t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>Tk});async function Tk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
 e));let s={typed:{...Sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Sk.
-includes((await Fe())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
+includes((await je())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return Zl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
@@ -3154,7 +3154,7 @@ typed.left+s.typed.note?"Leave without saving what you measured?":null);try{awai
 d"),t.render(e),t.ready()}function Mk(t,e,n,s){let o=()=>Ak(t,e,n,s),a=()=>{let l=Ok(n);Object.assign(n,{typed:{
 ...Sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>kf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${Ua(t,e)}
+    ${Ga(t,e)}
     <div class="trial-body">
       ${n.result?_f(t,e,n.result,{again:a,keep:r}):mf(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
@@ -3169,7 +3169,7 @@ null?null:pf(e,o,r),gauge:c?null:Ek(e,o,r,l.flange_mm),waits:!c,question:c?.ques
 "",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof A?c.errors:{},n.general=c instanceof Error?c.message:
 String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ok({result:t,used:e}){let n=Ps(t),s=t&&(Bs(t)?.gauge_x_mm??
 t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ek(t,e,n,s){let o=qd(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:df(t,Tr(e),o,n.gauge_x_mm)}function Lk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
+null||typeof n.gauge_x_mm!="number"?null:df(t,Mr(e),o,n.gauge_x_mm)}function Lk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??ee(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};let r=To(n.typed.set);return r===
 null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Nk(t,e,n,s,o){let a={id:Wt(),revision:t.
@@ -3177,8 +3177,8 @@ revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&(a.radius_mm=tt(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=tt(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),P().name&&(a.by=P().name),a}var Sf,Sk,Mf=$(()=>{_();G();kt();dt();ut();Sr();Is();Nt();Pt();es();
-nt();wt();L();Ee();U();J();nn();ff();vf();an();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
+o.note.trim()),P().name&&(a.by=P().name),a}var Sf,Sk,Mf=$(()=>{_();G();kt();dt();ut();Tr();Is();Nt();Pt();es();
+nt();wt();L();Le();U();J();nn();ff();vf();an();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
 note:"",set:"",lot:"",radius:"",thickness:""},Sk=["depth","stop"]});function Of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Ao(o,o.before)}</small></legend>
         ${Af(o,"shop","In the shop",e,s)} ${Af(o,"yours",n,e,s)}
@@ -3218,7 +3218,7 @@ pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}$
     ${o.length?i`<ul class="changes">
             ${o.map(a=>i`<li>Step ${a.step} ${Bk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${Ha(s)} ${_t(s.checks,{quiet:!0})}
+    ${Ua(s)} ${_t(s.checks,{quiet:!0})}
   </div>`}function Bk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
 set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();fs();an();_n();L();U();en()});var Pf={};et(Pf,{show:()=>Pk});async function Pk(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Mt(e));let n,
@@ -3290,7 +3290,7 @@ i`<ol class="rows trials" data-test="trials">
       ${[...t.trials].reverse().map(n=>Ns(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var If=$(
-()=>{_();G();kt();dt();ae();Nt();nt();wt();Ee();U();lt();Lf();Cf();Cs();Ut()});var Wf={};et(Wf,{show:()=>jk});async function jk(t){let{code:e}=t.params;if(!pt(e).whole)return Rf(t,Mt(e));let n,
+()=>{_();G();kt();dt();ae();Nt();nt();wt();Le();U();lt();Lf();Cf();Cs();Ut()});var Wf={};et(Wf,{show:()=>jk});async function jk(t){let{code:e}=t.params;if(!pt(e).whole)return Rf(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
 e`),t.render(Uk(n,s,{draw:o,save:()=>Hk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
@@ -3298,7 +3298,7 @@ o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Rf(t,At(e,a))}}function Rf(
 render(e),t.ready()}async function Hk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
-e.sending=!0,n();try{let{where:r}=await He(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(yr(r)),j(),
+e.sending=!0,n();try{let{where:r}=await Ue(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(_r(r)),j(),
 s.aborted)return;ft(r==="settle"&&ye(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
 r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Uk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
@@ -3325,16 +3325,16 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Df=$(()=>{_();kt();dt();G();Ue();ae();Pt();ss();wt();Ee();lt();J();Es()});var jf={};et(jf,{show:()=>Gk});async function Gk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Mt(e));let n,
+  </form>`}var Df=$(()=>{_();kt();dt();G();Ge();ae();Pt();ss();wt();Le();lt();J();Es()});var jf={};et(jf,{show:()=>Gk});async function Gk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
 t.render(Vk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Po(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await xi(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await He(n,xd(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Settled"});Z(yr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Si(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ue(n,xd(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Settled"});Z(_r(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
-await xi(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,At(e,h))}}function Ff(t,e){t.title("No\
+await Si(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,At(e,h))}}function Ff(t,e){t.title("No\
  such card"),t.render(e),t.ready()}function Vk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
@@ -3372,13 +3372,13 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Hf=$(()=>{_();ts();kt();dt();Ue();ae();Nt();wt();Ee();Es();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=sx(n.checks);return i`<article
+    </div>`}var Hf=$(()=>{_();ts();kt();dt();Ge();ae();Nt();wt();Le();Es();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=sx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
     ${Kk(t,e)}
     <figure class="strip ${Rt(n)?"of-box":""}">
       <figcaption>
-        Blank ${Mr(n.blank.length_mm)} × ${Mr(n.blank.width_mm)},
+        Blank ${Ar(n.blank.length_mm)} × ${Ar(n.blank.width_mm)},
         ${g(to(n.blank.mass_kg))}.
         ${Rt(n)?qk(n):"Bend lines from the left end."}
       </figcaption>
@@ -3399,8 +3399,8 @@ Boolean).join(" ")}function Kk(t,e){let{part:n,plan:s}=t;return i`<header>
       <p>
         <b
           >${e},
-          ${Mr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${Rt(s)?`box ${In(s.folded)}`:i`bend length ${Mr(n.bend_length_mm)}`}.
+          ${Ar(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${Rt(s)?`box ${In(s.folded)}`:i`bend length ${Ar(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${t.revision}, ${xn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
@@ -3455,7 +3455,7 @@ return t.tools.length?i`<table class="fetch">
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Qk(t.plan,e)}${e.drawing?kr(e):"no drawing"}${tx(e,t.plan.tools)}
+      ${Qk(t.plan,e)}${e.drawing?xr(e):"no drawing"}${tx(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
@@ -3482,7 +3482,7 @@ return t.tools.length?i`<table class="fetch">
       >
     </td>
   </tr>`}function Zk(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Qk(t,e){
-let n=Va(t,e);return n?i`<div class="pieces" data-test="sheet-station">
+let n=za(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
       </div>`:d}function tx({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
@@ -3507,26 +3507,26 @@ return i`<div class="remarks" data-test="sheet-remarks">
   </div>`}function rx(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
 ...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function ix(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Mr,Gf,ox,lx,Vf=$(()=>{_();fs();
-an();ne();Yl();kt();L();pe();U();On();$s();en();za();Oe();Ut();Mr=t=>g({text:H(t),unit:B()});Gf=[["stop","Stop"],
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Ar,Gf,ox,lx,Vf=$(()=>{_();fs();
+an();ne();Yl();kt();L();pe();U();On();$s();en();qa();Ee();Ut();Ar=t=>g({text:H(t),unit:B()});Gf=[["stop","Stop"],
 ["caution","Caution"],["unknown","Unknown"],["note","Note"]];ox=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
 Math.floor(t/26)+1));lx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Ce({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+change(e){Be({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
-  </button>`}function Ar(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+  </button>`}function Or(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${P().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var Or=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>cx});async function cx(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Mt(e));let n,
-s=[],o=async()=>{s=(await Fe())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
+  </div>`}var Er=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>cx});async function cx(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Mt(e));let n,
+s=[],o=async()=>{s=(await je())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Rs(a)}${Ws("Print the card")}</div>
-        ${Ar(Uf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
+        ${Or(Uf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await yt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
 zf(t,At(e,r))}}function zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Kf=$(()=>{_();kt();dt();ut();
-nt();Ee();Vf();Or()});var Xf={};et(Xf,{show:()=>dx});async function dx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Mt(e));let n=P().
+nt();Le();Vf();Er()});var Xf={};et(Xf,{show:()=>dx});async function dx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Mt(e));let n=P().
 units,s=Yf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3544,7 +3544,7 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Er(e,s.size,n,"svg")}
+          src=${Lr(e,s.size,n,"svg")}
           alt=""
           hidden />`)}try{await yt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Jf(t,At(e,l))}}
 function hx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
@@ -3552,7 +3552,7 @@ function hx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Er(t.code,e,o,"svg")}
+        src=${Lr(t.code,e,o,"svg")}
         data-test="label-image-${e}"
         alt="Label of card ${t.display_code}: ${t.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3566,21 +3566,21 @@ function hx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       <a
         class="button"
         download="${r}.svg"
-        href=${Er(t.code,e,o,"svg")}
+        href=${Lr(t.code,e,o,"svg")}
         data-test="svg-${e}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Er(t.code,e,o,"png")}
+        href=${Lr(t.code,e,o,"png")}
         data-test="png-${e}"
         >PNG</a
       >
     </div>
-  </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Er,Zf=$(()=>{_();kt();dt();
-nt();Ee();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];Er=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>ux});async function ux(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+  </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Lr,Zf=$(()=>{_();kt();dt();
+nt();Le();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];Lr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>ux});async function ux(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
 ds…"));let e=(await fx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
@@ -3659,8 +3659,8 @@ paper.toLowerCase()}">
       </div>
     </figcaption>
   </figure>`}async function fx(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
-length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ne().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var px,tg=$(()=>{_();G();nt();Ct();J();lt();Or();Bt();
+length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ce().
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var px,tg=$(()=>{_();G();nt();Ct();J();lt();Er();Bt();
 px=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
@@ -3699,7 +3699,7 @@ px=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
-      ><span class="force">${Zt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Xe(
+      ><span class="force">${Zt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ze(
 t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,$x(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
@@ -3730,19 +3730,19 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
           ${Rs(h)} ${Ws("Print the chart")}
         </div>
-        ${a?qe(a):d}
-        ${o?Ar(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Or();Bt();lo()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${a?Ke(a):d}
+        ${o?Or(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
+signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Er();Bt();lo()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Ae(s.name)}</b> ${yx(s)}</span>
+                  <span><b>${Oe(s.name)}</b> ${yx(s)}</span>
                   ${I("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${Ae(s.name)}"
+                      aria-label="Take it out… ${Oe(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3752,22 +3752,22 @@ signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Or();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var yx,rg=$(()=>{_();tn();dt();lt();yx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function ig(t){let e=t.map(({ring:o})=>Xt([o])),n=tc-2*Nr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+  </section>`}var yx,rg=$(()=>{_();tn();dt();lt();yx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function ig(t){let e=t.map(({ring:o})=>Xt([o])),n=tc-2*Cr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return t.map(({name:o,ring:a},r)=>_x(o,a,e[r],s))}function _x(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Nr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Nr+(a-u)*r;return i`<figure>
+r+2*Cr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Cr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
       viewBox="0 0 ${tc} ${l}"
       role="img"
-      aria-label="${t||"Outline"} to scale, ${Lr(o-n)} wide, ${Lr(a-s)} high"
+      aria-label="${t||"Outline"} to scale, ${Nr(o-n)} wide, ${Nr(a-s)} high"
       data-test="outline">
       ${vx(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
-        transform="translate(${c} ${Nr+a*r}) scale(${r})" />
-      ${kx(h(n),h(o),l-16,Lr(o-n))}
-      ${xx(p(s),p(a),h(o)+16,Lr(a-s))}
+        transform="translate(${c} ${Cr+a*r}) scale(${r})" />
+      ${kx(h(n),h(o),l-16,Nr(o-n))}
+      ${xx(p(s),p(a),h(o)+16,Nr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
   </figure>`}function vx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function kx(t,e,n,s){
@@ -3775,21 +3775,21 @@ return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v1
     <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function xx(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Cr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Yd(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Br(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Yd(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
-  </svg>`:d}function Br(t){let e=t.filter(n=>n?.length);return e.length?Xt(e):[0,0,1,1]}var tc,Nr,Lr,Pr=$(()=>{
-_();L();Ve();ne();tc=360,Nr=50;Lr=t=>g({text:H(t),unit:B()})});function lg(t,e){let n=Br(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function Pr(t){let e=t.filter(n=>n?.length);return e.length?Xt(e):[0,0,1,1]}var tc,Cr,Nr,Ir=$(()=>{
+_();L();ze();ne();tc=360,Cr=50;Nr=t=>g({text:H(t),unit:B()})});function lg(t,e){let n=Pr(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${Cr(s.outline_mm,n)}<span class="under"
+            ${Br(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var cg=$(()=>{_();Pr()});var dg={};et(dg,{show:()=>Sx});async function Sx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+  </ul>`}var cg=$(()=>{_();Ir()});var dg={};et(dg,{show:()=>Sx});async function Sx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
 all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Bn(t.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Pn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await hp(
@@ -3843,7 +3843,7 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       ${I(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
     </section>`}function ec(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
-    <h2><a href="/shop/${t}">${De[t].title}</a> <span class="soft">${e.length}</span></h2>
+    <h2><a href="/shop/${t}">${Fe[t].title}</a> <span class="soft">${e.length}</span></h2>
     ${e.length?lg(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
@@ -3881,25 +3881,25 @@ E,["This is needed."]])):{},M=Object.keys(y).length===0;if(Object.assign(s,{busy
 a(),!M)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
 async function h(b){if(b instanceof A&&b.status===412){let y=s.kept;s.kept=await t.read(e);let M=s.kept?t.toDraft(
 s.kept):{},E=Pd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?cr(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=xh(
+his changed"?dr(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=xh(
 b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:M})}else s.others=[`Not saved: ${b instanceof
 Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
 clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ug(b,{signal:e,show:a,
 took:E=>f(y,E)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
 ""&&l("height_mm",z(M)),l(b,_h(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Ir=$(()=>{G();ut();xe();mg();Pt();L();As();J()});function Wr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Cx(t,a)},signal:r})).
+o()),takeOut:()=>c(null)}}var Rr=$(()=>{G();ut();xe();mg();Pt();L();As();J()});function Dr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Cx(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=fg(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
 null;e({parts:s,checks:Nx(a),wrong:r?Bx(r):[],fault:l})},n);return a=>{Lx(t,a)&&o(a)}}function Lx(t,e){let n={
-punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Je(n).filter(({type:s,blank:o,when:a})=>[
+punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Xe(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
 e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function fg({outline_mm:t,ram:e,bed:n}){
 return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Cx(t,e){
 return t==="press"?wn(e):{...wn(e),code:e.code||"new"}}function Bx(t){if(!(t instanceof A))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Rr,Nx,nc=$(()=>{G();ut();xe();lo();Rr=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});Nx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Dr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Wr,Nx,nc=$(()=>{G();ut();xe();lo();Wr=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});Nx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Fr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function Fr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+ys."})}function jr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert">
       ${t.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
@@ -3920,7 +3920,7 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Fs,
-jr=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+Hr=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${e}</fieldset>`});function $g(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -3978,7 +3978,7 @@ punch:t.punch};for(let[n]of _g)e[n]=tt(t[n]??"");for(let[n]of yg)e[n]=To(t[n]??"
 ()=>{_();G();Is();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],[
 "middle_deg","Middle"],["right_deg","Right"]],_g=[["thickness_mm","Thickness of the strips",""],["strip_length\
 _mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the b\
-ed’s end","To the middle of the strip, left and right alike."]]});function Hr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
+ed’s end","To the middle of the strip, left and right alike."]]});function Ur({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
 c=[(sc-r)/2,(oc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -3990,7 +3990,7 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     ${n.map(m=>Wx(e[0],m,h))} ${s.map(m=>Dx(h(m)))}
   </svg>`}function Wx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${no([
 s,o])}/>
-    ${Sg(s,e)}${Sg(o,e%t.length+1)}`}var sc,oc,xg,Sg,Dx,ac=$(()=>{_();Ve();sc=360,oc=300,xg=30;Sg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+    ${Sg(s,e)}${Sg(o,e%t.length+1)}`}var sc,oc,xg,Sg,Dx,ac=$(()=>{_();ze();sc=360,oc=300,xg=30;Sg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
 9} text-anchor="middle" font-size="19">${n}</text>`,Dx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
     <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Tg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
 f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(f,M)});return i`<div class="dxf broad" data-test=${u}>
@@ -4013,7 +4013,7 @@ f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?Hr(c):d}
+            ${c?.lines_mm.length?Ur(c):d}
             <div class="fields">
               ${m("units","Drawn in",Fx)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
@@ -4082,7 +4082,7 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
       ${m("code","Code","","by itself")}
     </div>
     ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Og=$(()=>{_();Ie();Ni();L();J()});function Ur({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+  </fieldset>`}var Og=$(()=>{_();Re();Ci();L();J()});function Gr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${$a[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
           ${h===0?r:d} ${c.part==="outline"?zx(o):d}
@@ -4092,7 +4092,7 @@ wrong:s}):qx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],r
           </div>
         </section>`)}
   </div>`}function zx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?Hr(t.fault):t?.parts.length?i`<div class="outlines">${ig(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+    ${t?.fault?Ur(t.fault):t?.parts.length?i`<div class="outlines">${ig(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?_t(t.checks,{quiet:!0}):d}
   </div>`}function qx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=Jx(t);if(c===
@@ -4105,7 +4105,7 @@ hint:m,placeholder:t.blank??""});return c==="rating"?i`<div class="broad">
     </div>`:Eg(t,f)}function Kx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Lg({type:t,unit:e=""}){return t==="force"?Ge().unit:t==="rating"?vn().unit:["leng\
+      </details>`:s}function Lg({type:t,unit:e=""}){return t==="force"?Ve().unit:t==="rating"?vn().unit:["leng\
 th","lengths","points"].includes(t)?B():e}function Yx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return En({
 name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Lg(t),lines:l==="points"?7:2})}function Jx({hint:t="",counted_mm:e}){
 if(e===void 0)return t;let n=os(_e("counted_mm",e));return`${t} Empty: ${n} is counted with (common practice).`}
@@ -4113,7 +4113,7 @@ function Xx({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${wh}`:e}
 "inch")return" Short tons, of 2000 lb; metric ones with a t.";let n=eo(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
 if(!n)return"";let s=Number(n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function Qx(t,e){let n=t.
 split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Eg,ic=$(()=>{
-_();ac();Pr();nt();Wi();L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
+_();ac();Ir();nt();Di();L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
 n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
@@ -4129,14 +4129,14 @@ n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
       </button>
     </div>
   </section>`}var Cg=$(()=>{_()});var Bg={};et(Bg,{show:()=>t0});async function t0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
-map(({code:M,name:E})=>[M,`${M}, ${E}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Zi).map(({code:E,name:C})=>[
+map(({code:M,name:E})=>[M,`${M}, ${E}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Qi).map(({code:E,name:C})=>[
 E,C?`${E}, ${C}`:E]),a=wg(),[r,l,c,h]=e?await Promise.all([gg(t.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(M){let E=await(e?oa:sa)(M);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(M){let E=await Bd(M,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:Je("press"),toDraft:M=>wa("press",M),fromDraft:(M,E)=>({...ya("press",M,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Wr("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
+blank:{},boxes:Xe("press"),toDraft:M=>wa("press",M),fromDraft:(M,E)=>({...ya("press",M,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Dr("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
 y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Rr(f.state.kept));let b=(...M)=>{let E=new Date().toISOString();for(let C of M)
+hop")}},t.signal);t.title("The press"),e||(m=Wr(f.state.kept));let b=(...M)=>{let E=new Date().toISOString();for(let C of M)
 f.state.kept[C]=E;f.save()};function y(){let{state:M,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${M.kept?.name??"The press"}</h1>
         ${e?i`<p>
@@ -4149,7 +4149,7 @@ figure from its own plate and manual."}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),C()}}>
-          ${Fs(rt.press,Ur({kind:"press",draft:M.draft,change:E,wrong:M.wrong,preview:m,reader:f.reader,options:{
+          ${Fs(rt.press,Gr({kind:"press",draft:M.draft,change:E,wrong:M.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${M.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4163,12 +4163,12 @@ holder:s}}))}
         </form>
         ${e&&M.kept?vg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
         ${e&&M.kept?Ng(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Pg=$(()=>{_();ut();xe();Ir();ae();nc();Et();Pt();As();jr();bg();Nn();kg();ic();Cg()});function Rg(t,e,n,s){let{angles:o,wrong:a}=Mo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
+var Pg=$(()=>{_();ut();xe();Rr();ae();nc();Et();Pt();As();Hr();bg();Nn();kg();ic();Cg()});function Rg(t,e,n,s){let{angles:o,wrong:a}=Mo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?n0(s.set,a):n.set_angle_deg;for(let[u,m]of e0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function n0(t,e){
-let{angles:n}=Mo({...Gr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Gr,e0,Ig,Wg=$(()=>{ka();Is();nt();L();Gr={one:"",left:"",middle:"",
+let{angles:n}=Mo({...Vr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Vr,e0,Ig,Wg=$(()=>{ka();Is();nt();L();Vr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
 e0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
 e_right_mm"],["radius","radius_mm"]],Ig=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
@@ -4217,13 +4217,13 @@ return i`<svg
   </svg>`}function o0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Ug,Gg,s0,zg=$(()=>{_();Qi();Ug=340,Gg=24,s0=17});function Jg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Ug,Gg,s0,zg=$(()=>{_();tl();Ug=340,Gg=24,s0=17});function Jg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 Q(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
     ${[qg(n,"measured flange"),qg(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function Vr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
+  </p>`}function zr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
 map(a0)}</div>
@@ -4307,7 +4307,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(l0,{digits:0}));return i`${ds(t.checks)}
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
-    ${hs(t.checks)} ${Ze(t.checks)}
+    ${hs(t.checks)} ${Qe(t.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>e("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>e("measure")}>
@@ -4385,7 +4385,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
               figures are as before.
             </p>
           </section>`:d}
-    ${Vr(t.figures)}
+    ${zr(t.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
@@ -4410,7 +4410,7 @@ t()};c0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" da
     </a>
   </li>`});var i$={};et(i$,{show:()=>h0});async function h0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=_a(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=B()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Gr},bend:null,
+o.metal||=e[0]?.code??"",o.bend_length_mm||=B()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Vr},bend:null,
 answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Ig(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
@@ -4426,7 +4426,7 @@ assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let
 Object.fromEntries(b.map(y=>[y,d0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
 a.bend=(await T("POST","/bend",{body:Mn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Rg(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await T("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Gr,lot:a.typed.lot,
+bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Vr,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
 signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},p0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
@@ -4495,7 +4495,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
                 The metal springs back <b>${Q(o.nominal,2)} times</b> as much as expected
                 (${Q(o.low,2)} to ${Q(o.high,2)}).
               </p>`:d}
-        ${a?Jg(a):d} ${Vr(r)}
+        ${a?Jg(a):d} ${zr(r)}
       </section>`):i`<h2>Figures</h2>
       <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function y0(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
@@ -4528,8 +4528,8 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
   </li>`}function _0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
 ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var $0,p$=$(()=>{_();G();ut();ae();nt();wt();
 L();U();lc();lt();d$();Bt();Ut();$0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>v0});async function v0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
-render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=De[e];
-t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Br(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=Fe[e];
+t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Pr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
         ${r?d:I(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
@@ -4543,9 +4543,9 @@ t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Br(a.map(c=>c.outline_mm))
             </ul>`:xt(`No ${o} yet`,I(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
  what lies in the rack."))}`),t.ready()}function k0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
-      <span class="thumb">${Cr(e.outline_mm,n)}</span>
+      <span class="thumb">${Br(e.outline_mm,n)}</span>
       <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${x0(e)}</span>
-      <span class="fact"><span class="what">Place</span>${je(e)}</span>
+      <span class="fact"><span class="what">Place</span>${He(e)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
       >
@@ -4566,7 +4566,7 @@ d}`}function M0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var S0,m$=$(()=>{_();ut();L();U();lt();Bt();Pr();S0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var S0,m$=$(()=>{_();ut();L();U();lt();Bt();Ir();S0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(rt[t])?na:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Cd(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
@@ -4597,7 +4597,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
           ${Fs(rt.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${e.isNew?Dr(n,e):d} ${r("name","Name")}
+                  ${e.isNew?Fr(n,e):d} ${r("name","Name")}
                   ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:hh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${is.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
@@ -4605,7 +4605,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                 ${En({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
               <div class="figure-cards">${Sn.map(l=>O0(l,n))}</div>`)}
-          ${Fr(n,e,"metal")}
+          ${jr(n,e,"metal")}
         </form>`)}s(),t.ready()}function O0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
 .${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!hc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
@@ -4619,17 +4619,17 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
       ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:dh.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var hc,A0,$$=$(()=>{_();xe();ut();Ir();Li();jr();As();U();J();lt();Bt();hc=[["low","Low"],["nom\
+  </fieldset>`}var hc,A0,$$=$(()=>{_();xe();ut();Rr();Ni();Hr();As();U();J();lt();Bt();hc=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],A0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Sn.flatMap(({name:t,label:e})=>[...hc,["source","s\
 ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Sn]});var b$={};et(b$,{show:()=>L0});async function L0(t){let e=ea(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
-(t.title(`New ${De[e].one}`),t.render(ra(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):N0(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function N0(t,e){let n=De[e],s=dc(
-e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:E0[e],boxes:[{name:"code",label:"Code"},...Je(e)],toDraft:c=>({
-code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Wr(n.one,c=>{a=c,r.
+(t.title(`New ${Fe[e].one}`),t.render(ra(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):N0(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function N0(t,e){let n=Fe[e],s=dc(
+e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:E0[e],boxes:[{name:"code",label:"Code"},...Xe(e)],toDraft:c=>({
+code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Dr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Rr(r.state.kept));function l(){let{state:c,
+t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Wr(r.state.kept));function l(){let{state:c,
 change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
@@ -4638,10 +4638,10 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Fs(rt[e],Ur({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Dr(
+          ${Fs(rt[e],Gr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Fr(
 r,s):d}))}
-          ${Fr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var E0,w$=$(()=>{_();ut();xe();Ir();f$();nc();Et();As();jr();lt();Bt();ic();$$();
+          ${jr(r,s,n.one)}
+        </form>`)}l(),t.ready()}var E0,w$=$(()=>{_();ut();xe();Rr();f$();nc();Et();As();Hr();lt();Bt();ic();$$();
 E0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var v$={};et(v$,{show:()=>B0});async function B0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(I0(n,o)),o=P0(n,s,
@@ -4730,7 +4730,7 @@ U();J();Ut();C0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);R0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;_$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,j0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var zr,pc=$(()=>{_();zr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;_$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,j0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var qr,pc=$(()=>{_();qr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
@@ -4741,7 +4741,7 @@ catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
 null,"",location.pathname),t}function G0(t,e){let{me:n}=t;return n?n.role?V0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${x$[Be()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${x$[Be()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${x$[Pe()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${x$[Pe()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4782,7 +4782,7 @@ s,hint:"The owner sees this name in the list."})}
     <h1>This device is paired</h1>
     <p data-test="paired">${k("ok",Kt[e].word)} <b>${t.name}</b>: ${Kt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${zr}
+    ${qr}
     <p>
       <button type="button" class="button wide" data-test="leave" @click=${z0}>Unpair this device…</button>
     </p>
@@ -4916,9 +4916,9 @@ copy yet")}function iS(){return i`<section class="panel" data-test="panel-export
     <p class="hint">Paired devices are not in it.</p>
   </section>`}var nS,rS,B$=$(()=>{_();G();A$();wt();U();N$();Ut();nS={night:"by itself","by-hand":"by hand",replaced:"\
 before it was replaced"};rS=t=>`${(t/1e6).toFixed(1)} MB`});async function P$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await He(h,Zo(
+{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Ue(h,Zo(
 Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Fo(e)}var I$=$(()=>{G();
-ts();Ue();Ct()});function R$(t){return t.length?i`<section class="panel" data-test="lost">
+ts();Ge();Ct()});function R$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
@@ -4942,7 +4942,7 @@ ts();Ue();Ct()});function R$(t){return t.length?i`<section class="panel" data-te
   </section>`:d}async function lS(t){try{await P$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
 e))}}async function cS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
  copy.`)&&(await Fo(t.code),await ns())}var W$=$(()=>{_();dt();ae();I$();Ct();wt();lt()});var j$={};et(j$,{show:()=>dS});async function dS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Ne().catch(()=>[]),Dt().catch(()=>[]),Do().catch(()=>[])]);e=
+async function n(){let[a,r,l]=await Promise.all([Ce().catch(()=>[]),Dt().catch(()=>[]),Do().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
@@ -4962,23 +4962,23 @@ timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(
           ${R$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${$S(e)} ${zr}
+            ${$S(e)} ${qr}
           </section>
         </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function hS(){
 let t=Vn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Kt[t].word}</b>: ${Kt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function pS(t){let{units:e,inches:n}=P(),s=o=>{Ce(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function pS(t){let{units:e,inches:n}=P(),s=o=>{Be(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
   ${K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
   ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function uS(t){let{theme:e,name:n}=P();
-return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Ce({
+return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Be({
 theme:s==="shop"?"shop":"day"}),t()}})}
-  ${O({name:"name",label:"Your name",value:n,change:s=>Ce({name:s}),hint:"Written beside what you change, so t\
+  ${O({name:"name",label:"Your name",value:n,change:s=>Be({name:s}),hint:"Written beside what you change, so t\
 hat the history says who."})}`}function mS(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
@@ -5059,14 +5059,14 @@ bends.chart",load:()=>Promise.resolve().then(()=>(og(),sg))},{name:"shop",path:"
 /shop/:kind",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(w$(),b$))},
 {name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(k$(),v$))},{name:"pair",path:"\
 /pair",load:()=>Promise.resolve().then(()=>(T$(),S$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(B$(),C$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(H$(),j$))}],rh=t=>U$.find(e=>e.name===t)});function Ke(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Pe(
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(H$(),j$))}],rh=t=>U$.find(e=>e.name===t)});function Ye(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ie(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${yS}<span>Flangebook</span></a>
-        ${Be()===null?i`<nav aria-label="Main">
+        ${Pe()===null?i`<nav aria-label="Main">
                 ${wS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${_S()}${vS()}${Be()===null?kS():d}`,document.getElementById("masthead"))}function vS(){return Xs()?i`<p class="standing" data-test="held">
+      ${_S()}${vS()}${Pe()===null?kS():d}`,document.getElementById("masthead"))}function vS(){return Xs()?i`<p class="standing" data-test="held">
       ${Xs()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -5084,22 +5084,22 @@ i`<div class="masthead">
     ${a?i`<a href="/settings" data-test="lost-count"
             >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var wS,yS,_S,Ai=$(()=>{_();pn();ss();es();Le();wt();wS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var wS,yS,_S,Oi=$(()=>{_();pn();ss();es();Ne();wt();wS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];yS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,_S=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});pn();Ai();Pt();nt();wt();ae();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+      </p>`});pn();Oi();Pt();nt();wt();ae();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
 js");t.waiting&&G$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
 atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&G$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
 warn("The app could not be kept on this device:",t)}}function G$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}jo();$t(()=>jo());document.addEventListener("sync",()=>Ke());document.addEventListener("held",()=>Ke());document.
-addEventListener("storage",t=>{Ke(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
-j())});document.addEventListener("turned-away",()=>{Ke(),document.documentElement.dataset.screen!=="pair"&&ke()});
-document.addEventListener("rights",()=>{Be()===null&&document.documentElement.dataset.screen!=="pair"&&oh()});
+reload(),{once:!0}),t.postMessage("take over")}})}jo();$t(()=>jo());document.addEventListener("sync",()=>Ye());document.addEventListener("held",()=>Ye());document.
+addEventListener("storage",t=>{Ye(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
+j())});document.addEventListener("turned-away",()=>{Ye(),document.documentElement.dataset.screen!=="pair"&&ke()});
+document.addEventListener("rights",()=>{Pe()===null&&document.documentElement.dataset.screen!=="pair"&&oh()});
 od();ah().finally(()=>{Nd(),V$()});
 /**
  * @license
