@@ -10,9 +10,13 @@ from __future__ import annotations
 import io
 import re
 
+import numpy as np
 import pytest
 import zxingcpp
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from PIL import Image, ImageFilter
+from qrcode import util
 
 from flangebook.bending.errors import InputError
 from flangebook.labels.draw_png import label_png
@@ -20,7 +24,8 @@ from flangebook.labels.draw_svg import qr_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import SIZES, label
 from flangebook.labels.layout import QrMark
-from flangebook.labels.qr import QUIET_MODULES, card_address, qr_code
+from flangebook.labels.qr import QUIET_MODULES, Level, _sized, card_address, qr_code
+from flangebook.labels.qr_mask import MASKS, best_masked, penalties
 
 from .cards import card
 
@@ -137,6 +142,21 @@ def test_an_address_is_written_in_capitals() -> None:
 def test_an_address_that_no_label_can_carry_is_refused(address: str) -> None:
     with pytest.raises(InputError, match="characters"):
         qr_code(address)
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.text("ABCXYZ0123456789:/.-", min_size=1, max_size=90), st.sampled_from("HQ"))
+def test_it_is_the_code_that_the_library_makes(text: str, level: Level) -> None:
+    """The library draws and rates each mask by itself, in another way."""
+    code = _sized(text, level)
+    taken = best_masked(code).tolist()
+    code.make(fit=True)
+    assert taken == code.get_matrix()
+    drawn = []
+    for mask in MASKS:
+        code.makeImpl(False, mask)
+        drawn.append([[bool(module) for module in row] for row in code.modules])
+    assert penalties(np.array(drawn)).tolist() == [util.lost_point(one) for one in drawn]
 
 
 def test_the_code_alone_as_svg_has_the_size_asked_for() -> None:

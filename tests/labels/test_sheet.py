@@ -15,7 +15,7 @@ from flangebook.labels.draw_svg import page_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import SIZES, label
 from flangebook.labels.layout import Label
-from flangebook.labels.sheet import MARGIN_MM, PAPERS, Page, grid, pages
+from flangebook.labels.sheet import MARGIN_MM, PAPERS, Page, grid, sheets
 
 from .cards import card
 
@@ -23,6 +23,13 @@ from .cards import card
 def labels(count: int, size: str = "50x25") -> list[Label]:
     facts = facts_of_card(card())
     return [label(facts, f"HTTP://127.0.0.1:8417/C/{n:07}", size) for n in range(count)]
+
+
+def pages(made: list[Label], paper: str, skip: int = 0) -> list[Page]:
+    """All sheets."""
+    size = (made[0].width, made[0].height) if made else (50.0, 25.0)
+    there = sheets(len(made), size, paper, skip)
+    return [there.page(n, [made[i] for i in there.on(n)]) for n in range(there.count)]
 
 
 def corners(page: Page) -> list[tuple[float, float]]:
@@ -51,11 +58,11 @@ def test_labels_keep_to_the_margins_and_apart(paper: str, size: str) -> None:
 
 def test_used_places_are_skipped_on_the_first_sheet_only() -> None:
     places = grid("A4", (50.0, 25.0)).places
-    sheets = pages(labels(places), "A4", skip=7)
-    assert [len(s.placed) for s in sheets] == [places - 7, 7]
-    assert corners(sheets[0])[0] == grid("A4", (50.0, 25.0)).corner(7)
-    assert corners(sheets[1])[0] == grid("A4", (50.0, 25.0)).corner(0)
-    assert [s.name for s in sheets] == ["Sheet 1 of 2", "Sheet 2 of 2"]
+    made = pages(labels(places), "A4", skip=7)
+    assert [len(s.placed) for s in made] == [places - 7, 7]
+    assert corners(made[0])[0] == grid("A4", (50.0, 25.0)).corner(7)
+    assert corners(made[1])[0] == grid("A4", (50.0, 25.0)).corner(0)
+    assert [s.name for s in made] == ["Sheet 1 of 2", "Sheet 2 of 2"]
 
 
 @pytest.mark.parametrize("skip", [-1, 44, 1000])

@@ -16,17 +16,18 @@ def test_a_freshly_read_font_can_be_drawn_from_by_many_threads_at_once() -> None
     try:
         for _ in range(10):
             typeface.face.cache_clear()
-            fresh = typeface.face(False)
+            typeface.outline.cache_clear()
+            typeface.face(False)
             together = threading.Barrier(8)
 
-            def outline(character: str, font: typeface.Face, barrier: threading.Barrier) -> str:
+            def outline(character: str, barrier: threading.Barrier) -> str:
                 barrier.wait()
-                return font.outline(character)
+                return typeface.outline(character, False)
 
+            letters = string.ascii_letters[:8]
             with ThreadPoolExecutor(8) as pool:
-                drawn = [pool.submit(outline, c, fresh, together) for c in string.ascii_letters[:8]]
-            assert [d.result() for d in drawn] == [
-                fresh.outline(c) for c in string.ascii_letters[:8]
-            ]
+                drawn = [pool.submit(outline, c, together) for c in letters]
+            alone = [typeface.outline.__wrapped__(c, False) for c in letters]
+            assert [d.result() for d in drawn] == alone
     finally:
         sys.setswitchinterval(switching)

@@ -11,7 +11,7 @@ from html import escape
 from flangebook.labels.layout import Frame, Label, Mark, QrMark, Sign, Text
 from flangebook.labels.qr import QUIET_MODULES, Level, qr_code
 from flangebook.labels.sheet import Page
-from flangebook.labels.typeface import face
+from flangebook.labels.typeface import face, outline
 
 
 class _Drawing:
@@ -39,8 +39,8 @@ class _Drawing:
     def definitions(self) -> str:
         """The outlines, in font units with y down."""
         paths = (
-            f'<path id="{_glyph_id(bold, character)}" d="{outline}"/>'
-            for (bold, character), outline in self.outlines.items()
+            f'<path id="{_glyph_id(bold, character)}" d="{path}"/>'
+            for (bold, character), path in self.outlines.items()
         )
         return f"<defs>{''.join(paths)}</defs>"
 
@@ -50,7 +50,7 @@ class _Drawing:
         x, uses = 0.0, []
         for character in text.words:
             if not character.isspace():
-                self.outlines.setdefault((text.bold, character), weight.outline(character))
+                self.outlines[text.bold, character] = outline(character, text.bold)
                 name = _glyph_id(text.bold, character)
                 uses.append(f'<use href="#{name}" x="{x * weight.units_per_em:g}"/>')
             x += weight.advances[character]

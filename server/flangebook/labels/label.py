@@ -30,6 +30,16 @@ Size = Literal["50x25", "100x50"]
 SIZES: tuple[Size, ...] = get_args(Size)
 
 
+def dimensions(size: str) -> tuple[float, float]:
+    """Width and height of a label [mm].
+
+    >>> dimensions("50x25")
+    (50.0, 25.0)
+    """
+    width, height = size.split("x")
+    return float(width), float(height)
+
+
 def label(facts: LabelFacts, address: str, size: str = "50x25") -> Label:
     """The label of a card.
 

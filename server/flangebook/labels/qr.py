@@ -9,12 +9,13 @@ the first to fail under blots.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
-import qrcode
 from qrcode import constants
 
 from flangebook.bending.errors import InputError
+from flangebook.labels.qr_mask import Drawing, best_masked
 
 Level = Literal["H", "Q"]
 QUIET_MODULES = 4  # on each side, ISO/IEC 18004
@@ -59,13 +60,24 @@ def qr_code(address: str, level: Level = "H") -> QrCode:
         raise InputError(
             f"The address has {len(address)} characters.", "address", f"At most {_MOST_ADDRESS}."
         )
-    best = _made(address, "H")
-    return best if level == "H" else min(best, _made(address, level), key=lambda c: c.version)
+    return _made(address, level)
 
 
+@lru_cache(64)
 def _made(address: str, level: Level) -> QrCode:
-    maker = qrcode.QRCode(error_correction=_LEVELS[level], border=0)
-    maker.add_data(address, optimize=0)
-    maker.make(fit=True)
-    rows = tuple(tuple(bool(dark) for dark in row) for row in maker.get_matrix())
-    return QrCode(address, level, maker.version, rows)
+    taken: Level = "H"
+    code = _sized(address, taken)
+    if level != "H":
+        lower = _sized(address, level)
+        if lower.version < code.version:
+            code, taken = lower, level
+    rows = best_masked(code).tolist()
+    return QrCode(address, taken, code.version, tuple(map(tuple, rows)))
+
+
+def _sized(address: str, level: Level) -> Drawing:
+    """A code of the smallest version, not yet drawn."""
+    code = Drawing(error_correction=_LEVELS[level], border=0)
+    code.add_data(address, optimize=0)
+    code.best_fit()
+    return code

@@ -87,29 +87,50 @@ def grid(paper: str, label: tuple[float, float]) -> Grid:
     return Grid(PAPERS[paper], label, _fit(width, label[0]), _fit(height, label[1]))
 
 
-def pages(labels: Sequence[Label], paper: str = "A4", skip: int = 0) -> tuple[Page, ...]:
-    """The labels, all of one size, on as many sheets as they need.
+@dataclass(frozen=True, slots=True)
+class Sheets:
+    """Where so many labels of one size go. skip: places of the first sheet used already."""
 
-    skip: places of the first sheet that are used already.
+    grid: Grid
+    labels: int
+    skip: int
+
+    @property
+    def count(self) -> int:
+        """How many sheets they take."""
+        return -(-(self.skip + self.labels) // self.grid.places)
+
+    def on(self, number: int) -> range:
+        """Which labels are on a sheet; both are counted from 0."""
+        first = number * self.grid.places - self.skip
+        return range(max(0, first), min(self.labels, first + self.grid.places))
+
+    def page(self, number: int, labels: Sequence[Label]) -> Page:
+        """A sheet, counted from 0, with the labels that are ``on`` it."""
+        places = (self.skip + i - number * self.grid.places for i in self.on(number))
+        placed = tuple(
+            Placed(*self.grid.corner(place), one) for place, one in zip(places, labels, strict=True)
+        )
+        name = f"Sheet {number + 1} of {self.count}"
+        return Page(*self.grid.paper, name, placed, self.grid.cut_marks())
+
+
+def sheets(labels: int, size: tuple[float, float], paper: str = "A4", skip: int = 0) -> Sheets:
+    """So many labels of a size [mm] on as many sheets as they need.
+
     Raises InputError when there is nothing to place, or skip is not 0 to one sheet less one.
+
+    >>> sheets(100, (50.0, 25.0), skip=40).on(0)
+    range(0, 4)
     """
     if not labels:
         raise InputError("No labels were asked for.", "codes", "Name at least one card.")
-    places = grid(paper, (labels[0].width, labels[0].height))
+    places = grid(paper, size)
     if not 0 <= skip < places.places:
         raise InputError(
             f"{skip} places cannot be skipped.", "skip", f"0 to {places.places - 1} on {paper}."
         )
-    count = -(-(skip + len(labels)) // places.places)
-    sheets: list[list[Placed]] = [[] for _ in range(count)]
-    for i, one in enumerate(labels, start=skip):
-        number, place = divmod(i, places.places)
-        sheets[number].append(Placed(*places.corner(place), one))
-    width, height = places.paper
-    return tuple(
-        Page(width, height, f"Sheet {n} of {count}", tuple(placed), places.cut_marks())
-        for n, placed in enumerate(sheets, start=1)
-    )
+    return Sheets(places, labels, skip)
 
 
 def _fit(paper: float, label: float) -> int:

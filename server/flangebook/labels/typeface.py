@@ -39,14 +39,6 @@ class Face:
         """Width of the text at size 1. It has to be cleaned by ``printable`` first."""
         return sum(self.advances[c] for c in text)
 
-    def outline(self, character: str) -> str:
-        """SVG path of one character in font units, y up."""
-        with _reading:
-            glyphs = self.font.getGlyphSet()
-            pen = SVGPathPen(glyphs, ntos=lambda v: f"{v:g}")
-            glyphs[self.glyphs[character]].draw(pen)
-            return str(pen.getCommands())
-
 
 @cache
 def face(bold: bool) -> Face:
@@ -58,6 +50,17 @@ def face(bold: bool) -> Face:
     advances = {c: font["hmtx"][name][0] / em for c, name in glyphs.items()}
     head = font["hhea"]
     return Face(file, em, head.ascent / em, -head.descent / em, advances, glyphs, font)
+
+
+@cache
+def outline(character: str, bold: bool) -> str:
+    """SVG path of one character in font units, y up."""
+    weight = face(bold)
+    with _reading:
+        glyphs = weight.font.getGlyphSet()
+        pen = SVGPathPen(glyphs, ntos=lambda v: f"{v:g}")
+        glyphs[weight.glyphs[character]].draw(pen)
+        return str(pen.getCommands())
 
 
 def printable(text: str) -> str:

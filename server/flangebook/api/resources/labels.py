@@ -16,10 +16,10 @@ from flangebook.api.sending import file, sent, the_store
 from flangebook.bending.errors import InputError
 from flangebook.labels import draw_png, draw_svg
 from flangebook.labels.facts import facts_of_card
-from flangebook.labels.label import label
+from flangebook.labels.label import dimensions, label
 from flangebook.labels.layout import Label
 from flangebook.labels.qr import card_address
-from flangebook.labels.sheet import Page, pages
+from flangebook.labels.sheet import Page, Sheets, sheets
 from flangebook.shop import cards, documents
 
 blp = Blueprint("labels", __name__, url_prefix="/api/v1", description="What goes on the bin.")
@@ -78,7 +78,9 @@ def qr_svg(code: str) -> Response:
 @blp.alt_response(404, "NOT_FOUND")
 def sheet_json(asked: dict[str, Any]) -> Response:
     """How many sheets these labels take."""
-    return sent({"pages": len(_pages(asked))})
+    for code in set(asked["codes"]):
+        cards.need(the_store(), code)
+    return sent({"pages": _sheets(asked).count})
 
 
 @blp.route("/labels/sheet.svg")
@@ -99,13 +101,14 @@ def sheet_png(asked: dict[str, Any]) -> Response:
     return file(_page(asked, lambda page: draw_png.page_png(page, asked["dpi"])), PNG)
 
 
-def _pages(asked: dict[str, Any]) -> tuple[Page, ...]:
-    labels = [_label(code, asked)[0] for code in asked["codes"]]
-    return pages(labels, asked["paper"], asked["skip"])
+def _sheets(asked: dict[str, Any]) -> Sheets:
+    return sheets(len(asked["codes"]), dimensions(asked["size"]), asked["paper"], asked["skip"])
 
 
 def _page(asked: dict[str, Any], drawn: Callable[[Page], Any]) -> Any:
-    found = _pages(asked)
-    if asked["page"] > len(found):
-        raise InputError(f"There is no sheet {asked['page']}.", "page", f"There are {len(found)}.")
-    return drawn(found[asked["page"] - 1])
+    """One sheet, drawn; only the labels on it are made."""
+    places, number = _sheets(asked), asked["page"] - 1
+    if number >= places.count:
+        raise InputError(f"There is no sheet {number + 1}.", "page", f"There are {places.count}.")
+    labels = [_label(asked["codes"][i], asked)[0] for i in places.on(number)]
+    return drawn(places.page(number, labels))
