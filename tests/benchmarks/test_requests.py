@@ -6,6 +6,7 @@ import http.client
 import json
 import statistics
 import time
+import urllib.request
 from collections.abc import Callable
 from pathlib import Path
 from urllib.parse import urlsplit
@@ -95,3 +96,32 @@ def test_answers_about_bends_never_seen_before(root: Path, shop: Shop, figures: 
     figures.add("POST /plan, six bends", f"{statistics.median(took):.0f} ms", "50 ms")
     time_ms = asking(shop, "GET", "/api/v1/chart?metal=aluminium-5052-h32")()
     figures.add("GET /chart, cold", f"{time_ms:.0f} ms, {time_ms / nothing:.0f} times /health")
+
+
+def added(shop: Shop, part: dict[str, object]) -> str:
+    """The code of a new card."""
+    body = json.dumps({"part": part}).encode()
+    headers = {"Content-Type": "application/json"}
+    asked = urllib.request.Request(f"{shop.address}/api/v1/cards", body, headers)
+    with urllib.request.urlopen(asked, timeout=60) as answer:
+        return str(json.load(answer)["code"])
+
+
+def test_sheets_with_a_label_of_each_of_200_cards(shop: Shop, figures: Figures) -> None:
+    part = {
+        "metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 300,
+        "flats_mm": [40, 60], "bends": [{"included_angle_deg": 90, "direction": "up"}],
+    }  # fmt: skip
+    made = [added(shop, {**part, "title": str(number)}) for number in range(200)]
+    codes = ",".join(made)
+    nothing = statistics.median(asking(shop, "GET", "/api/v1/health")() for _ in range(ROUNDS))
+    for size in ("50x25", "100x50"):
+        query = f"codes={codes}&size={size}"
+        pages = shop.get(f"/api/v1/labels/sheet.json?{query}")["pages"]
+        took = [
+            asking(shop, "GET", f"/api/v1/labels/sheet.svg?{query}&page={page}")()
+            for page in range(1, pages + 1)
+        ]
+        time_ms = sum(took)
+        figure = f"{time_ms:.0f} ms, {time_ms / nothing:.0f} times /health"
+        figures.add(f"200 labels of {size}, {pages} sheets", figure, "1 s")
