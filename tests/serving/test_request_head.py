@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import socket
+import sys
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
@@ -87,6 +88,44 @@ def test_two_lengths_of_a_body(server: Running):
         assert "Content-Length" in refused(said(server, text), 400)
 
 
+@pytest.mark.parametrize("length", [b"-2", b"+2", b"2_0", b"two", b"2, 2", b""])
+def test_a_length_that_is_no_number(server: Running, length: bytes):
+    headers = [b"Content-Type: application/json", b"Content-Length: " + length]
+    text = ask(server, *headers, line=b"POST /api/v1/bend HTTP/1.1") + b"{}"
+    assert "Content-Length" in refused(said(server, text), 400)
+
+
+def test_a_length_and_pieces_as_well(server: Running):
+    headers = [b"Content-Length: 2", b"Transfer-Encoding: chunked"]
+    text = ask(server, *headers, line=b"POST /api/v1/bend HTTP/1.1") + b"2\r\n{}\r\n0\r\n\r\n"
+    refused(said(server, text), 400)
+
+
+def chunked(server: Running, pieces: bytes) -> bytes:
+    headers = [b"Content-Type: application/json", b"Transfer-Encoding: chunked"]
+    return said(server, ask(server, *headers, line=b"POST /api/v1/bend HTTP/1.1") + pieces)
+
+
+def test_a_body_in_pieces_is_read_as_one(server: Running):
+    """The app's own words about a body of {}: it has to have been read whole."""
+    whole = [b"Content-Type: application/json", b"Content-Length: 2"]
+    plain = said(server, ask(server, *whole, line=b"POST /api/v1/bend HTTP/1.1") + b"{}")
+    words = refused(plain, 422)
+    assert refused(chunked(server, b"1;x=y\r\n{\r\n1\r\n}\r\n0\r\nX: y\r\n\r\n"), 422) == words
+
+
+@pytest.mark.parametrize(
+    "pieces", [b"x\r\n{}", b"-2\r\n{}", b"2\r\n{}}\r\n0\r\n\r\n", b"0\r\n" + b"X: y\r\n" * 101]
+)
+def test_pieces_that_are_not_in_order(server: Running, pieces: bytes):
+    refused(chunked(server, pieces), 400)
+
+
+def test_pieces_without_end(server: Running):
+    piece = b"%x\r\n" % 100_000 + b" " * 100_000 + b"\r\n"
+    refused(chunked(server, piece * 100), 413)
+
+
 def test_a_body_over_the_limit_hears_so_before_the_connection_goes(server: Running):
     head = ask(
         server, b"Content-Type: application/json", b"Content-Length: 70000000",
@@ -107,16 +146,25 @@ def test_a_body_over_the_limit_hears_so_before_the_connection_goes(server: Runni
         (b"GET //evil.example/x HTTP/1.1", 400),
         (b"GET http://[::1 HTTP/1.1", 400),
         (b"CONNECT 127.0.0.1:80 HTTP/1.1", 405),
+        (b"BREW /api/v1/health HTTP/1.1", 405),
+        (b"DELETE / HTTP/1.1", 405),
+        (b"get /api/v1/health HTTP/1.1", 400),
+        (b"GET /api/v1/nothing HTTP/1.1", 404),
+        (b"GET /api/v1/cards/%00%ff HTTP/1.1", 404),
+        (b"GET /made/../../x HTTP/1.1", 404),
+        (b"GET /no-such-page HTTP/1.1", 404),
+        (b"GET /api/v1/cards?%ff=%ff HTTP/1.1", 422),
     ],
 )
 def test_a_line_that_is_none(server: Running, line: bytes, status: int):
     refused(said(server, ask(server, line=line)), status)
 
 
-def test_three_hundred_at_once_are_taken(server: Running):
+def test_five_hundred_at_once_are_taken(server: Running):
+    allow_open_files(1200)
     lines = []
     try:
-        for _ in range(300):
+        for _ in range(500):
             lines.append(socket.create_connection(("127.0.0.1", server.port), timeout=60))
             lines[-1].sendall(ask(server))
         answers = [line.recv(65536).partition(b"\r\n")[0] for line in lines]
@@ -124,3 +172,14 @@ def test_three_hundred_at_once_are_taken(server: Running):
     finally:
         for line in lines:
             line.close()
+
+
+def allow_open_files(count: int) -> None:
+    """Raise this process's own limit, where it is lower."""
+    if sys.platform == "win32":
+        return
+    import resource
+
+    soft, hard = resource.getrlimit(resource.RLIMIT_NOFILE)
+    if soft < count:
+        resource.setrlimit(resource.RLIMIT_NOFILE, (count, hard))

@@ -64,9 +64,14 @@ def register(app: Flask) -> None:
 
     @app.before_request
     def _bounded() -> None:
-        most = MOST_IMPORTED if request.path == IMPORT else MOST_BYTES
+        most = most_bytes(request.path)
         if (request.content_length or 0) > most:
             _too_large(request, most)
+
+
+def most_bytes(path: str) -> int:
+    """The longest body that is taken at an address."""
+    return MOST_IMPORTED if path == IMPORT else MOST_BYTES
 
 
 def _body(taken: Request, most: int = MOST_BYTES) -> bytes:

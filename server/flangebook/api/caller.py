@@ -22,6 +22,7 @@ from flangebook.shop.writing import sending_device
 
 Way = Literal["loopback", "https", "http", "proxy"]
 WAY_KEY = "flangebook.way"
+LEFT_KEY = "flangebook.left"  # in the environ: tells whether nobody waits for the answer any more
 ROLE_HEADER = "Flangebook-Role"
 SECURE_WAYS = ("https", "proxy")
 _KEPT_FOR = timedelta(days=400)  # the longest that browsers keep a cookie

@@ -49,7 +49,7 @@ _WORDS = {
     "Invalid input type.": "This is not an object.",
     "Invalid type.": "This is not an object.",
 }
-_DETAILS = {
+DETAILS = {
     404: "There is nothing at this address.",
     405: "This address does not take that method.",
     413: "The body is too large.",
@@ -121,7 +121,7 @@ def http_problem(error: HTTPException) -> Response:
         headers["Allow"] = ", ".join(sorted(error.valid_methods))
     if isinstance(error, RequestEntityTooLarge):
         headers["Connection"] = "close"
-    detail = _DETAILS.get(status) or error.description or HTTPStatus(status).phrase
+    detail = DETAILS.get(status) or error.description or HTTPStatus(status).phrase
     return answer(status, detail, headers=headers)
 
 
@@ -205,7 +205,7 @@ def _busy(error: OperationalError) -> Response:
     name = getattr(error.orig, "sqlite_errorname", "")
     if name in UNWRITTEN:
         _log.error("The shop's disk took no more: %s", error.orig)
-        return answer(507, _DETAILS[507])
+        return answer(507, DETAILS[507])
     if "locked" not in str(error.orig):
         return _broken(error)
     return answer(503, "The shop is busy. Try again.", headers={"Retry-After": "1"})
@@ -220,4 +220,4 @@ def _damaged(error: DatabaseError) -> Response:
 
 def _broken(error: Exception) -> Response:
     _log.error("A request failed.", exc_info=error)
-    return answer(500, _DETAILS[500])
+    return answer(500, DETAILS[500])

@@ -1,6 +1,6 @@
-"""The doors of the server: cheroot with threads, each bound to one address and port.
+"""The server's listening ports, each bound to one address.
 
-A door marks what comes through it with its way, so that the app knows whether the owner sits
+A listener marks what comes through it with its way, so that the app knows whether the owner sits
 at the machine or somebody asks over the network. All stop by one signal, SIGINT or SIGTERM
 (Ctrl-Break on Windows), after the answers under way are finished.
 """
@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import signal
 import socket
+import sys
 import threading
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
@@ -17,20 +18,13 @@ from typing import Any
 from urllib.parse import urlsplit
 from wsgiref.types import StartResponse, WSGIApplication, WSGIEnvironment
 
-from cheroot import wsgi
-from cheroot.connections import ConnectionManager
-from cheroot.server import HTTPConnection
-
 from flangebook.api.caller import WAY_KEY, Way
-from flangebook.serving.request_head import MOST_HEAD_BYTES, MOST_WAITING, Connection
-from flangebook.serving.tls import Handshakes, Tls
+from flangebook.serving.door import LONGEST_STOP_S, MOST_WAITING, Door
+from flangebook.serving.tls import Tls
 
 LOOPBACK = "127.0.0.1"
 EVERYWHERE = "0.0.0.0"
-_THREADS = 24
-_MOST_OPEN = 500  # connections kept for the next request; more would come near the file limit
-_LONGEST_STOP_S = 5
-_MOST_BODY = 64_000_000  # the app refuses far less, in its own words; this bounds the memory
+_MOST_FILES = 4096
 _POLL_S = 0.5  # Windows does not interrupt a wait without end by Ctrl-C
 
 
@@ -38,65 +32,8 @@ class ListenError(Exception):
     """The port cannot be had; the message says what to do."""
 
 
-class _PatientConnections(ConnectionManager):
-    """Gives a new connection to a thread only when it has said something.
-
-    As the library has it, each new connection takes a thread until it speaks or times out: a
-    few that a browser opened in advance, or that lost their network, would hold up all others.
-    """
-
-    def __init__(self, server: _Server) -> None:
-        super().__init__(server)
-        self._handshakes = Handshakes(self._shaken) if server.ssl_adapter else None
-        if self._handshakes:
-            self._handshakes.start()
-
-    def put(self, conn: HTTPConnection) -> None:
-        # What TLS has read ahead of us would not wake the selector.
-        if self._handshakes and conn.socket.pending():
-            self.server.process_conn(conn)
-        else:
-            super().put(conn)
-
-    def close(self) -> None:
-        if self._handshakes:
-            self._handshakes.stop()
-        super().close()
-
-    def _from_server_socket(self, server_socket: socket.socket) -> HTTPConnection | None:
-        connection = super()._from_server_socket(server_socket)  # type: ignore[misc]
-        if connection is None:
-            return None
-        if self._handshakes:
-            self._handshakes.begin(connection)
-        else:
-            self.put(connection)
-        return None
-
-    def _shaken(self, connection: HTTPConnection) -> None:
-        connection.socket.settimeout(self.server.timeout)
-        self.put(connection)
-
-
-class _Server(wsgi.Server):
-    ConnectionClass = Connection
-    request_queue_size = MOST_WAITING
-    max_request_header_size = MOST_HEAD_BYTES
-    _connections: ConnectionManager
-
-    def prepare(self) -> None:
-        super().prepare()
-        self._connections.close()
-        self._connections = _PatientConnections(self)
-
-    def error_log(self, msg: str = "", level: int = 20, traceback: bool = False) -> None:
-        """A device that lost its network in the middle of an answer is nothing to report."""
-        if traceback or level > 20:
-            super().error_log(msg, level, traceback)
-
-
 class Listener:
-    """A server bound to its port, not yet answering.
+    """A port that is taken, not yet answering.
 
     tls: what it shows, None for plain http. public: on the way "proxy", the address that
     devices use, such as "https://bend.example".
@@ -109,15 +46,10 @@ class Listener:
         """Take the port, 0 for any free one. Raises ListenError."""
         self._way: Way = way
         self._public = public
-        self._server = _Server(
-            (host, port), _not_yet, numthreads=_THREADS, server_name="Flangebook"
-        )
-        self._server.ssl_adapter = tls
-        self._server.keep_alive_conn_limit = _MOST_OPEN
-        self._server.shutdown_timeout = _LONGEST_STOP_S
-        self._server.max_request_body_size = _MOST_BODY
+        self._tls = tls
+        self._door: Door | None = None
         try:
-            self._server.prepare()
+            self._bound = socket.create_server((host, port), backlog=MOST_WAITING)
         except OSError as error:
             raise ListenError(
                 f"Port {port} on {host} cannot be had: another program, or another "
@@ -127,28 +59,33 @@ class Listener:
     @property
     def port(self) -> int:
         """The port it has."""
-        return int(self._server.bind_addr[1])
+        return int(self._bound.getsockname()[1])
 
     @property
     def address(self) -> str:
         """What to open in a browser on this machine."""
-        scheme = "https" if self._server.ssl_adapter else "http"
+        scheme = "https" if self._tls else "http"
         return f"{scheme}://{LOOPBACK}:{self.port}/"
 
     def begin(self, app: WSGIApplication) -> threading.Thread:
         """Answer from now on, in a thread of its own."""
-        self._server.wsgi_app = _door(app, self._way, self._public)
-        thread = threading.Thread(target=self._server.serve, name=f"door {self._way}", daemon=True)
+        name = f"door {self._way}"
+        self._door = Door(self._bound, _marked(app, self._way, self._public), name, self._tls)
+        thread = threading.Thread(target=self._door.run, name=name, daemon=True)
         thread.start()
         return thread
 
     def close(self) -> None:
-        """Let go of the port."""
-        self._server.stop()
+        """Let go of the port; answers under way are finished by the thread of ``begin``."""
+        if self._door:
+            self._door.stop()
+        else:
+            self._bound.close()
 
 
 def serve(listeners: Sequence[Listener], app: WSGIApplication, ready: Callable[[], None]) -> None:
     """Answer requests until a signal says stop; ``ready`` is called once they are."""
+    _allow_open_files()
     with _stop_signal() as stop:
         threads = [one.begin(app) for one in listeners]
         ready()
@@ -157,10 +94,22 @@ def serve(listeners: Sequence[Listener], app: WSGIApplication, ready: Callable[[
         for one in listeners:
             one.close()
         for thread in threads:
-            thread.join(_LONGEST_STOP_S)
+            thread.join(LONGEST_STOP_S + 1)
 
 
-def _door(app: WSGIApplication, way: Way, public: str) -> WSGIApplication:
+def _allow_open_files() -> None:
+    """Ask for as many open files as the connections of all doors take."""
+    if sys.platform == "win32":
+        return
+    import resource  # noqa: PLC0415
+
+    soft, hard = resource.getrlimit(resource.RLIMIT_NOFILE)
+    wanted = _MOST_FILES if hard == resource.RLIM_INFINITY else min(_MOST_FILES, hard)
+    if soft != resource.RLIM_INFINITY and soft < wanted:
+        resource.setrlimit(resource.RLIMIT_NOFILE, (wanted, hard))
+
+
+def _marked(app: WSGIApplication, way: Way, public: str) -> WSGIApplication:
     """The app as it is reached through one door."""
     outside = urlsplit(public)
     port = str(outside.port or 443)
@@ -174,10 +123,6 @@ def _door(app: WSGIApplication, way: Way, public: str) -> WSGIApplication:
         return app(environ, start)
 
     return through
-
-
-def _not_yet(_environ: object, _start: object) -> list[bytes]:
-    raise RuntimeError("the listener was asked before it had an app")
 
 
 @contextmanager

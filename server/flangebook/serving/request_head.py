@@ -1,45 +1,58 @@
 """A request's first lines, bounded: what is too long, or in doubt, is refused as the app refuses.
 
-The server library would read a line of any length into memory, keep the last of two lengths of
-a body, and answer in plain text.
+The server library reads these lines and runs the app; what it reads them from and what it writes
+to is a ``Line``, never a socket. By itself it would read a line of any length, keep the last of
+two lengths of a body, and answer in plain text.
 """
 
 from __future__ import annotations
 
-import socket
-import time
-from contextlib import suppress
+import re
 from http import HTTPStatus
-from typing import Any
+from typing import Any, Protocol
 
 from cheroot import errors
-from cheroot.server import HeaderReader, HTTPConnection, HTTPRequest
+from cheroot.server import HeaderReader, HTTPRequest
 
 from flangebook.api import problems
+from flangebook.api.bodies import most_bytes
 
 MOST_HEAD_BYTES = 65_536
 MOST_HEADERS = 100
-MOST_WAITING = 512  # connections that the system holds until they are taken
-_MOST_DRAINED = 64_000_000
-_LONGEST_DRAIN_S = 5.0
-_CHUNK = 65_536
 _WORDS = {
-    413: "The body is too large.",
+    408: "The request did not arrive in time. Send it again.",
     414: f"The address is too long. All lines before the body have at most {MOST_HEAD_BYTES} "
     "bytes together.",
     431: f"Too many or too long headers. Send at most {MOST_HEADERS}, of {MOST_HEAD_BYTES} bytes "
     "together.",
     500: "Something went wrong in the server. What was kept before is safe.",
+    503: "The server has too much under way. Try again in a minute.",
+    507: problems.DETAILS[507],
 }
 
 
+class Line(Protocol):
+    """What the library takes for a connection."""
+
+    rfile: Any
+    wfile: Any
+    remote_addr: str
+    remote_port: int
+    ssl_env: dict[str, Any]
+
+
 class BoundedHeaders(HeaderReader):
-    """Reads headers, so many and no more, and not two that say how long the body is."""
+    """Reads headers, so many and no more, and none that leave the body's length in doubt."""
 
     def __call__(self, rfile: Any, hdict: dict[bytes, bytes] | None = None) -> dict[bytes, bytes]:
         """The headers. Raises ValueError, MaxSizeExceeded."""
         counted = _CountedLines(rfile)
         found: dict[bytes, bytes] = super().__call__(counted, hdict)
+        length = found.get(b"Content-Length")
+        if length is not None and not re.fullmatch(rb"[0-9]{1,15}", length):
+            raise ValueError("The header Content-Length is not a number of bytes.")
+        if length is not None and b"Transfer-Encoding" in found:
+            raise ValueError("Send Content-Length or Transfer-Encoding, not both.")
         return found
 
 
@@ -63,9 +76,14 @@ class _CountedLines:
 
 
 class Request(HTTPRequest):
-    """A request whose refusals look as all others do."""
+    """A request whose refusals look as all others do.
+
+    ready: whether its head is in order. unread: whether more of it may come than is read.
+    """
 
     header_reader = BoundedHeaders()
+    conn: Line
+    unread = False
 
     def read_request_line(self) -> bool:
         """Read the first line; whether it is in order."""
@@ -83,8 +101,28 @@ class Request(HTTPRequest):
             self.simple_response("431", "")
             return False
 
+    @property
+    def length(self) -> int | None:
+        """Bytes of the body; None: told piece by piece."""
+        return None if self.chunked_read else int(self.inheaders.get(b"Content-Length", 0))
+
+    @property
+    def most(self) -> int:
+        """The most bytes of a body that the app takes at this address."""
+        return most_bytes(self.path.decode("latin-1"))
+
+    def with_body(self, body: Any, length: int, whole: bool) -> None:
+        """The body as it came. whole: False where the app is to refuse it for its length."""
+        self.conn.rfile = body
+        if self.chunked_read:
+            self.chunked_read = False
+            self.inheaders.pop(b"Transfer-Encoding", None)
+            self.inheaders[b"Content-Length"] = str(length).encode()
+        self.unread = not whole
+        self.close_connection = self.close_connection or not whole
+
     def simple_response(self, status: str | int, msg: str | bytes = "") -> None:
-        """Say no as problem+json, and let the asker read it before the connection goes."""
+        """Say no as problem+json."""
         number = int(str(status)[:3])
         words = msg if isinstance(msg, str) else msg.decode("latin-1")
         detail = _WORDS.get(number) or words or HTTPStatus(number).phrase
@@ -94,27 +132,5 @@ class Request(HTTPRequest):
             f"Content-Type: {problems.CONTENT_TYPE}\r\nContent-Length: {len(body)}\r\n"
             "Cache-Control: no-store\r\nConnection: close\r\n\r\n"
         )
-        self.close_connection = True
-        with suppress(OSError):
-            self.conn.wfile.write(head.encode("latin-1") + body)
-            self._drain()
-
-    def _drain(self) -> None:
-        """Read on and forget for a while: a connection closed with bytes unread takes the
-        answer with it."""
-        line = self.conn.socket
-        if self.server.ssl_adapter is None:
-            line.shutdown(socket.SHUT_WR)
-        line.settimeout(1.0)
-        end, left = time.monotonic() + _LONGEST_DRAIN_S, _MOST_DRAINED
-        while left > 0 and time.monotonic() < end:
-            piece = line.recv(_CHUNK)
-            if not piece:
-                return
-            left -= len(piece)
-
-
-class Connection(HTTPConnection):
-    """A connection that carries such requests."""
-
-    RequestHandlerClass = Request
+        self.close_connection = self.sent_headers = self.unread = True
+        self.conn.wfile.write(head.encode("latin-1") + body)

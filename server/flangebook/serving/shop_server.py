@@ -17,6 +17,7 @@ from flangebook.api.app import close_app, create_app
 from flangebook.api.config import Config
 from flangebook.api.resources.crew import join_address, new_code, pair_address
 from flangebook.serving import listener as doors
+from flangebook.serving import log
 from flangebook.serving.authority import AuthorityError
 from flangebook.serving.copy_thread import keeping_copies
 from flangebook.serving.lan import Lan, LanError, LanOptions
@@ -64,6 +65,7 @@ def serve(wanted: Serving) -> None:
     with ExitStack() as open_things:
         try:
             open_things.enter_context(held(wanted.data))
+            log.begin(wanted.data)
             app = open_shop(wanted.data, wanted.demo, lan, wanted.sources)
         except BaseException as error:
             for opened in (own, lan):
