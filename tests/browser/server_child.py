@@ -53,9 +53,14 @@ class ServerChild:
         """Whether it has not ended."""
         return self._process.is_alive()
 
+    @property
+    def pid(self) -> int:
+        """Its number in the system."""
+        return self._process.pid or 0
+
     def send(self, signal: int) -> None:
         """Send it a signal."""
-        os.kill(self._process.pid or 0, signal)
+        os.kill(self.pid, signal)
 
     def wait(self, seconds: float) -> None:
         """Wait for its end. Raises TimeoutError."""

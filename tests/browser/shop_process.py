@@ -60,6 +60,21 @@ class ShopProcess:
         assert self._process
         self._process.send(signal.SIGCONT)
 
+    def fill_disk(self) -> None:
+        """From now on no file of the server can grow past its first page, as on a full disk."""
+        self._limit_files(4096)
+
+    def free_disk(self) -> None:
+        """Files may grow again."""
+        self._limit_files(-1)
+
+    def _limit_files(self, most: int) -> None:
+        import resource
+
+        assert self._process
+        hard = resource.RLIM_INFINITY
+        resource.prlimit(self._process.pid, resource.RLIMIT_FSIZE, (most, hard))
+
     @contextmanager
     def changed_die(self, code: str, **change: Any) -> Iterator[None]:
         """The crib with one die changed, for as long as the block runs."""

@@ -20,13 +20,14 @@ pytestmark = pytest.mark.slow
 
 @pytest.fixture
 def data(tmp_path: Path, demo_data: Path) -> Path:
-    """A shop with two copies of itself, of which the newer is damaged."""
+    """A shop with three copies of itself, of which the newest is damaged."""
     folder = tmp_path / "a shop"
     shutil.copytree(demo_data, folder)
     shutil.rmtree(folder / "copies", ignore_errors=True)
     made = run([sys.executable, "-m", "flangebook", "backup", "--data", str(folder)])
     assert made.returncode == 0, made.stderr
     (good,) = (folder / "copies").iterdir()
+    shutil.copy(good, good.with_name("by-hand-2001-01-01T000000Z.sqlite"))
     overwrite(shutil.copy(good, good.with_name("by-hand-2099-01-01T000000Z.sqlite")))
     return folder
 
@@ -64,7 +65,8 @@ def test_it_is_refused_with_the_command_that_brings_it_back(data: Path, how: str
     assert (data / FILE_NAME).read_bytes() == before
     words = shlex.split(refused.stderr.rpartition("with: ")[2])
     assert words[:2] == ["flangebook", "restore"]
-    assert "2099" not in words[2]
+    newest_good = sorted((data / "copies").iterdir())[-2]
+    assert Path(words[2]) == newest_good
     brought = run([sys.executable, "-m", *words])
     assert brought.returncode == 0, brought.stderr
     with serving(data) as running:

@@ -71,9 +71,10 @@ function silentStorage() {
 }
 
 function standingLine() {
-  const { reached, waiting, words, refused, settle: open, lost } = syncStanding();
+  const { reached, waiting, words, late, refused, settle: open, lost } = syncStanding();
   const settle = open.filter((code) => mayOpen(`/c/${code}/settle`));
-  const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.` : "";
+  const why = late ? ` ${late}.` : "";
+  const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.${why}` : "";
   const here = storageIsSilent() ? "" : "Cards on this device still open.";
   const silent = reached === false ? `Not connected to the shop. ${here}` : "";
   if (!silent && !waits && !settle.length && !lost) return nothing;

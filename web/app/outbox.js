@@ -18,6 +18,7 @@ import { read, write } from "./storage.js";
  * @property {Record<string, any>} [before] its fields as they were shown before
  * @property {boolean} [parked] the card was changed meanwhile; it goes out as a proposal
  * @property {string} [refused] why the shop said no
+ * @property {string} [late] why the shop could not take it when it was last sent
  * @property {boolean} [missing] since the shop did not know its card or revision
  * @property {boolean} [again] the shop had it once, and was put back to an earlier day
  * @property {boolean} [proposed] of one that was sent: the shop keeps it as a proposal
@@ -173,7 +174,7 @@ export async function follow(id, after, which = () => true) {
  * @param {boolean} [proposed]
  */
 export async function arrived(entry, at, proposed = false) {
-  const { again, refused, missing, parked, ...rest } = entry;
+  const { again, refused, late, missing, parked, ...rest } = entry;
   try {
     await write(["outbox", "sent"], (transaction) => {
       transaction.objectStore("sent").put({ ...rest, proposed, sent_at: entry.sent_at ?? at });

@@ -16,7 +16,7 @@ const TURN_MS = 15_000;
 /** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
 /** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
-/** @typedef {{where: Where, answer: any}} Outcome */
+/** @typedef {{where: Where, answer: any, late?: string}} Outcome late: why the shop could not take it now */
 
 /**
  * Write it down, then send it now or leave it waiting. What the shop refuses is not kept: the
@@ -59,11 +59,12 @@ async function sendNow(typed) {
   try {
     return (await step(entry, 4000)) ?? { where: "here", answer: null };
   } catch (error) {
-    if (error instanceof Unreachable || error instanceof StorageSilent || !isRefusal(error)) {
-      return { where: "here", answer: null };
+    const silent = error instanceof Unreachable || error instanceof StorageSilent;
+    if (!silent && isRefusal(error)) {
+      await forget(entry.id);
+      throw error;
     }
-    await forget(entry.id);
-    throw error;
+    return { where: "here", answer: null, late: silent ? "" : await markLate(entry, error) };
   }
 }
 
@@ -125,6 +126,7 @@ async function flushAlone() {
     } catch (error) {
       if (error instanceof Unreachable) break;
       if (isRefusal(error)) await mark(entry.id, { refused: error.message, missing: error.status === 404 });
+      else await markLate(entry, error);
     }
   }
   return { sent, left: (await waiting()).length };
@@ -251,6 +253,19 @@ const PART_MET = {
     "The part was changed here, the shop was put back to an earlier day, and the card was changed " +
     "again since. Open the card and make the change anew.",
 };
+
+/**
+ * Note why the shop can't take an entry now, for whoever looks.
+ * @param {Waiting} entry
+ * @param {unknown} error no refusal
+ * @returns {Promise<string>} empty where it may be sent again at once
+ */
+async function markLate({ id }, error) {
+  if (!(error instanceof Problem) || error.status < 500) return "";
+  const late = error.status === 507 ? "The disk of the shop’s server is full: make room on it" : error.title;
+  await mark(id, { late }).catch(() => undefined);
+  return late;
+}
 
 /**
  * The shop read it and said no; a fault of its own, or "later", is no refusal.

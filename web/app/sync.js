@@ -12,9 +12,10 @@ const PAGE_MS = 3000;
 
 /** @typedef {import("./outbox.js").Waiting} Waiting */
 /**
- * @typedef {{reached: boolean|null, waiting: number, words: string, refused: number, settle: string[],
- *   lost: number, at: string|null, unkept: boolean}} Standing
- *   settle: a card's code for each change to settle; unkept: the shop's changes cannot be written down here
+ * @typedef {{reached: boolean|null, waiting: number, words: string, late: string, refused: number,
+ *   settle: string[], lost: number, at: string|null, unkept: boolean}} Standing
+ *   late: why the shop could not take one of them; settle: a card's code for each change to settle; unkept:
+ *   the shop's changes cannot be written down here
  */
 
 /** @type {Standing} */
@@ -22,6 +23,7 @@ let standing = {
   reached: null,
   waiting: 0,
   words: "",
+  late: "",
   refused: 0,
   settle: [],
   lost: 0,
@@ -48,6 +50,7 @@ async function announce(change) {
     ...change,
     waiting: entries.length,
     words: kindsInWords(entries),
+    late: entries.find((entry) => entry.late && !entry.refused)?.late ?? "",
     settle: await unsettled(entries).catch(() => []),
     lost: lost.length,
     refused: entries.filter((entry) => entry.refused).length,

@@ -1,206 +1,206 @@
-var z$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)z$(t,n,{get:e[n],enumerable:!0})};function q$(){try{let t=JSON.parse(localStorage.getItem(fc)??"null");return t?.refused?t:mc}catch{return mc}}function $c({
-role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Gn))return!1;Gn={role:t,refused:e};
-try{localStorage.setItem(fc,n)}catch{}return!0}function bc(t){t&&t!==Gn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var fc,mc,Gn,Vn,ht,gc,Et=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},Gn=q$();Vn=
-()=>Gn.role,ht=t=>!Object.hasOwn(Gn.refused,t),gc=t=>Gn.refused[t]??"owner"});async function T(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+var q$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)q$(t,n,{get:e[n],enumerable:!0})};function K$(){try{let t=JSON.parse(localStorage.getItem(fc)??"null");return t?.refused?t:mc}catch{return mc}}function $c({
+role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(Vn))return!1;Vn={role:t,refused:e};
+try{localStorage.setItem(fc,n)}catch{}return!0}function bc(t){t&&t!==Vn.role&&document.dispatchEvent(new CustomEvent(
+"other-role"))}var fc,mc,Vn,zn,ht,gc,Et=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},Vn=K$();zn=
+()=>Vn.role,ht=t=>!Object.hasOwn(Vn.refused,t),gc=t=>Vn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
 return wc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Eo(t,e,n,s,o=2e4){
 return wc("POST",t,e,{type:n,signal:s,timeout:o})}async function wc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
 any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(bc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await Kr(u,p);let m=K$.includes(u.status)?null:await Y$(u,r);return{status:u.status,body:m,
-etag:u.headers.get("ETag"),at:Z$(u)}}async function Y$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function Kr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new A(
-n);return J$(s,e),s}function J$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
+u.status!==304)throw await Kr(u,p);let m=Y$.includes(u.status)?null:await J$(u,r);return{status:u.status,body:m,
+etag:u.headers.get("ETag"),at:Q$(u)}}async function J$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+n:new F}}async function Kr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
+n);return X$(s,e),s}function X$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function yc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Kr(c);for await(let h of X$(c.body,l)){let p=JSON.
-parse(h);if(p.problem)throw new A(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
-aborted||c instanceof A?c:new F}finally{clearTimeout(r)}}async function*X$(t,e){let n=t.pipeThrough(new TextDecoderStream).
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Kr(c);for await(let h of Z$(c.body,l)){let p=JSON.
+parse(h);if(p.problem)throw new T(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
+aborted||c instanceof T?c:new F}finally{clearTimeout(r)}}async function*Z$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function _c(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Kr(a);s=await a.blob()}catch(a){throw a instanceof A?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Kr(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var A,F,K$,Z$,G=$(()=>{Et();A=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+o.href),1e4)}var T,F,Y$,Q$,G=$(()=>{Et();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
-super("The shop's server does not answer.")}};K$=[204,304];Z$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function Q$(){return vc||(vc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function tb(){return kc||
-(kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function eb(t){let e=new Promise(
+super("The shop's server does not answer.")}};Y$=[204,304];Q$=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function tb(){return vc||(vc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function eb(){return kc||
+(kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function nb(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(ln(t.result)),
 o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Lo.set(e,t),
-e}function nb(t){if(Zr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+e}function sb(t){if(Zr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});Zr.set(t,e)}function Mc(t){Qr=t(Qr)}function sb(t){return tb().includes(t)?function(...e){return t.
-apply(ti(this),e),ln(this.request)}:function(...e){return ln(t.apply(ti(this),e))}}function ob(t){return typeof t==
-"function"?sb(t):(t instanceof IDBTransaction&&nb(t),Xr(t,Q$())?new Proxy(t,Qr):t)}function ln(t){if(t instanceof
-IDBRequest)return eb(t);if(Yr.has(t))return Yr.get(t);let e=ob(t);return Object.is(e,t)||(Yr.set(t,e),Lo.set(e,
+"abort",r)});Zr.set(t,e)}function Mc(t){Qr=t(Qr)}function ob(t){return eb().includes(t)?function(...e){return t.
+apply(ti(this),e),ln(this.request)}:function(...e){return ln(t.apply(ti(this),e))}}function ab(t){return typeof t==
+"function"?ob(t):(t instanceof IDBTransaction&&sb(t),Xr(t,tb())?new Proxy(t,Qr):t)}function ln(t){if(t instanceof
+IDBRequest)return nb(t);if(Yr.has(t))return Yr.get(t);let e=ab(t);return Object.is(e,t)||(Yr.set(t,e),Lo.set(e,
 t)),e}function Ac(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=ln(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(ln(r.result),c.oldVersion,c.newVersion,ln(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function xc(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(Jr[e])return Jr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=rb.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||ab.includes(n)))return;let a=async function(r,...l){let c=this.
+!(e in t)&&typeof e=="string"))return;if(Jr[e])return Jr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=ib.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||rb.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return Jr[e]=a}async function*cb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,lb);for(Oc.set(n,e),Lo.set(n,ti(e));e;)yield n,e=await(ei.get(n)||e.continue()),
+o&&c.done]))[0]};return Jr[e]=a}async function*db(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,cb);for(Oc.set(n,e),Lo.set(n,ti(e));e;)yield n,e=await(ei.get(n)||e.continue()),
 ei.delete(n)}function Tc(t,e){return e===Symbol.asyncIterator&&Xr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Xr(t,[IDBIndex,IDBObjectStore])}var Xr,vc,kc,Zr,Yr,Lo,Qr,ti,ab,rb,Jr,ib,Sc,ei,Oc,lb,Ec=$(()=>{Xr=(t,e)=>e.
+"iterate"&&Xr(t,[IDBIndex,IDBObjectStore])}var Xr,vc,kc,Zr,Yr,Lo,Qr,ti,rb,ib,Jr,lb,Sc,ei,Oc,cb,Ec=$(()=>{Xr=(t,e)=>e.
 some(n=>t instanceof n);Zr=new WeakMap,Yr=new WeakMap,Lo=new WeakMap;Qr={get(t,e,n){if(t instanceof IDBTransaction){
 if(e==="done")return Zr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return ln(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};ti=t=>Lo.get(t);ab=["get","getKey","getAll","getAllKeys","count"],rb=["put","add","delete",
-"clear"],Jr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));ib=["advanc\
-e","continue","continuePrimaryKey"],Sc={},ei=new WeakMap,Oc=new WeakMap,lb={get(t,e){if(!ib.includes(e))return t[e];
+tore")?!0:e in t}};ti=t=>Lo.get(t);rb=["get","getKey","getAll","getAllKeys","count"],ib=["put","add","delete",
+"clear"],Jr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));lb=["advanc\
+e","continue","continuePrimaryKey"],Sc={},ei=new WeakMap,Oc=new WeakMap,cb={get(t,e){if(!lb.includes(e))return t[e];
 let n=Sc[e];return n||(n=Sc[e]=function(...s){ei.set(this,Oc.get(this)[e](...s))}),n}};Mc(t=>({...t,get(e,n,s){
-return Tc(e,n)?cb:t.get(e,n,s)},has(e,n){return Tc(e,n)||t.has(e,n)}}))});function ni(){return zn??=Ac("flangebook",db,{upgrade:(t,e,n,s)=>pb(t,e,s),blocking:hb,terminated:si}).catch(t=>{
-throw zn=void 0,t}),zn}function si(){zn=void 0}async function hb(){(await zn)?.close(),zn=void 0}async function pb(t,e,n){
+return Tc(e,n)?db:t.get(e,n,s)},has(e,n){return Tc(e,n)||t.has(e,n)}}))});function ni(){return qn??=Ac("flangebook",hb,{upgrade:(t,e,n,s)=>ub(t,e,s),blocking:pb,terminated:si}).catch(t=>{
+throw qn=void 0,t}),qn}function si(){qn=void 0}async function pb(){(await qn)?.close(),qn=void 0}async function ub(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await ub(n))}async function ub(t){
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await mb(n))}async function mb(t){
 let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.queued_at?-1:1),s=0;for(let{trial:o,
 ...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
-ta").delete("cursor")}function mb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
+ta").delete("cursor")}function fb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var db,zn,No,oi=$(()=>{Ec();db=2;No=class extends Error{constructor(e){super(mb(e))}}});async function qn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+Error?t.message:String(t)}var hb,qn,No,oi=$(()=>{Ec();hb=2;No=class extends Error{constructor(e){super(fb(e))}}});async function Kn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
 request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Co=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
-return Bc(n,o=>qn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await $b(
+return Bc(n,o=>Kn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await bb(
 t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Bo.add(a),a.done.catch(()=>{}).finally(
-()=>Bo.delete(a));try{let r=await s(gb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ri(
-a),a.error??r}}async function $b(t,e,n){try{return(await ni()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
+()=>Bo.delete(a));try{let r=await s($b(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ri(
+a),a.error??r}}async function bb(t,e,n){try{return(await ni()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return si(),(await ni()).transaction(t,e,n)}}function ri(t){try{t.abort()}catch{}}
 async function Bc(t,e){let n={now:!0},s=e(n);s.then(()=>Pc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new zt),cn?fb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&bb(n),r}finally{
-clearTimeout(o)}}function bb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ri(t.transaction),Pc(!0)}function Pc(t){
+()=>l(new zt),cn?gb:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&wb(n),r}finally{
+clearTimeout(o)}}function wb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ri(t.transaction),Pc(!0)}function Pc(t){
 t!==cn&&(cn=t,document.documentElement.dataset.storage=cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:cn}})))}var Nc,fb,zt,Bo,cn,ai,js,gb,Lc,Ne=$(()=>{oi();Co();Nc=1e3,fb=100,zt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Bo=new Set,cn=!1,ai=!1,js=()=>cn;gb=t=>({store:Lc(t.objectStore(
+"storage",{detail:{silent:cn}})))}var Nc,gb,zt,Bo,cn,ai,js,$b,Lc,Ne=$(()=>{oi();Co();Nc=1e3,gb=100,zt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Bo=new Set,cn=!1,ai=!1,js=()=>cn;$b=t=>({store:Lc(t.objectStore(
 t.objectStoreNames[0])),objectStore:e=>Lc(t.objectStore(e))}),Lc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
 tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{ai||=Bo.size>
 0;for(let t of Bo)ri(t)});addEventListener("pageshow",t=>{t.persisted&&ai&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:cn}})),ai=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Rc(t){try{return await Lt(["outbox","meta"],e=>_b(e,t),Ic)}catch(e){throw new No(
-e)}}async function _b(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
+"$1-$2-$3-$4-$5")}async function Rc(t){try{return await Lt(["outbox","meta"],e=>vb(e,t),Ic)}catch(e){throw new No(
+e)}}async function vb(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
 ii).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function Wc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
 sort(ii)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
-({store:e})=>e.get(t))}async function Po(t){return qt("sent",({store:e})=>e.get(t))}async function Kn(t,e){await Lt(
+({store:e})=>e.get(t))}async function Po(t){return qt("sent",({store:e})=>e.get(t))}async function hn(t,e){await Lt(
 "outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Ic)}async function Io(t){let e=await Hs(
 t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Ro(t,e.after)}async function Ro(t,e,n=()=>!0){for(let s of await Dt())
-s.after===t&&n(s)&&await Kn(s.id,{after:e})}async function Us(t,e,n=!1){let{again:s,refused:o,missing:a,parked:r,
-...l}=t;try{await Lt(["outbox","sent"],c=>{c.objectStore("sent").put({...l,proposed:n,sent_at:t.sent_at??e}),c.
-objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:c})=>c.delete(t.id))}}async function Fc(t){
-let e=Date.parse(t)-wb*yb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
+s.after===t&&n(s)&&await hn(s.id,{after:e})}async function Us(t,e,n=!1){let{again:s,refused:o,late:a,missing:r,
+parked:l,...c}=t;try{await Lt(["outbox","sent"],h=>{h.objectStore("sent").put({...c,proposed:n,sent_at:t.sent_at??
+e}),h.objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:h})=>h.delete(t.id))}}async function Fc(t){
+let e=Date.parse(t)-yb*_b;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
 e&&n.delete(s.id)})}async function jc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
 sort(ii),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var wb,yb,Ic,ii,Dc,Nt=$(()=>{oi();Ne();wb=90,yb=864e5,
-Ic={durability:"strict"};ii=(t,e)=>t.number-e.number;Dc=t=>Kn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Ce(){return(await qt("list",({store:e})=>e.
+put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var yb,_b,Ic,ii,Dc,Nt=$(()=>{oi();Ne();yb=90,_b=864e5,
+Ic={durability:"strict"};ii=(t,e)=>t.number-e.number;Dc=t=>hn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Ce(){return(await qt("list",({store:e})=>e.
 getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
-let n=await e.objectStore("cards").get(t.code);return n&&kb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
-"cards").put(e),t.objectStore("list").put(xb(e))}function xb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
+let n=await e.objectStore("cards").get(t.code);return n&&xb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
+"cards").put(e),t.objectStore("list").put(Sb(e))}function Sb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
 worst:l,trials:p,archived:c,settle:b}}async function Uc(){return qt("list",({store:t})=>t.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Gc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
 e.objectStore(n).clear()})}async function Wo(){return qt("meta",({store:t})=>t.get("shop"))}async function Vc(){
-return qt("meta",({store:t})=>t.get("cursor"))}async function zc(t){let e=t.reset||await Sb()?["outbox","sent",
-"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Tb(n),await jc(n));let s=new Set(e.
-length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Hc(n,a),s.has(a.code)&&await Mb(n,a);
-let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:vb})}
-async function Tb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
-s);e.clear(),t.objectStore("list").clear()}async function Mb(t,e){let n=await t.objectStore("lost").get(e.code);
+return qt("meta",({store:t})=>t.get("cursor"))}async function zc(t){let e=t.reset||await Tb()?["outbox","sent",
+"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Mb(n),await jc(n));let s=new Set(e.
+length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Hc(n,a),s.has(a.code)&&await Ab(n,a);
+let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:kb})}
+async function Mb(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
+s);e.clear(),t.objectStore("list").clear()}async function Ab(t,e){let n=await t.objectStore("lost").get(e.code);
 t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
 qc(e.code,r,l-a.length)))}function qc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
 kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Lt("outbox",({store:e})=>{
 t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Do(){return qt(
 ["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Fo(t){
-await Lt("lost",({store:e})=>e.delete(t))}var vb,kb,Sb,Ct=$(()=>{Nt();Ne();vb=2e4;kb=(t,e)=>t.revision<e.revision||
-t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Sb=async()=>await qt(
-"lost",({store:t})=>t.count())>0});function Ab(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function P(){
+await Lt("lost",({store:e})=>e.delete(t))}var kb,xb,Tb,Ct=$(()=>{Nt();Ne();kb=2e4;xb=(t,e)=>t.revision<e.revision||
+t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Tb=async()=>await qt(
+"lost",({store:t})=>t.count())>0});function Ob(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function P(){
 return Yn}function Be(t){Yn={...Yn,...t};try{localStorage.setItem(Jc,JSON.stringify(Yn))}catch{}jo();for(let e of li)
 e(Yn)}function $t(t,e){li.add(t),e?.addEventListener("abort",()=>li.delete(t))}function jo(){document.documentElement.
 dataset.theme=Yn.theme}var Jc,Yc,li,Yn,nt=$(()=>{Jc="flangebook.settings",Yc={units:"mm",inches:"decimal",theme:"\
-day",name:"",paper:"A4"},li=new Set,Yn=Ab()});function td(t){return Gs!==null&&t!=="pair"&&!(Zc?.labels_open&&Ob.includes(t))}async function hn(t){ci+=1;try{
-let{body:e}=await T("GET","/me",{signal:t,timeout:4e3});return Zc=e,$c(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{ci-=1}}async function ed(t){Gs!==t&&(Gs=t,await Promise.all([hn().catch(()=>null),Gc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function nd(t,e){let{body:n}=await T(
-"POST","/pair",{body:{code:t,name:e}});return P().name||Be({name:n.name}),Gs=null,Qc=performance.now(),await hn(),
-n}async function sd(){await T("POST","/leave",{}),await ed("unknown")}function od(){document.addEventListener(
-"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Qc&&ed(e)}),document.addEventListener("other-role",Xc),Vn()!=="\
-owner"&&Xc()}function Xc(){ci||hn().catch(()=>null)}var Kt,Ob,Zc,Gs,Qc,ci,Pe,Ho,pn=$(()=>{G();Et();Ct();nt();Kt=
+day",name:"",paper:"A4"},li=new Set,Yn=Ob()});function td(t){return Gs!==null&&t!=="pair"&&!(Zc?.labels_open&&Eb.includes(t))}async function pn(t){ci+=1;try{
+let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return Zc=e,$c(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{ci-=1}}async function ed(t){Gs!==t&&(Gs=t,await Promise.all([pn().catch(()=>null),Gc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function nd(t,e){let{body:n}=await M(
+"POST","/pair",{body:{code:t,name:e}});return P().name||Be({name:n.name}),Gs=null,Qc=performance.now(),await pn(),
+n}async function sd(){await M("POST","/leave",{}),await ed("unknown")}function od(){document.addEventListener(
+"not-paired",t=>{let{why:e,asked:n}=t.detail;n>Qc&&ed(e)}),document.addEventListener("other-role",Xc),zn()!=="\
+owner"&&Xc()}function Xc(){ci||pn().catch(()=>null)}var Kt,Eb,Zc,Gs,Qc,ci,Pe,Ho,un=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Ob=["\
-card","step"],Zc=null,Gs=null,Qc=-1/0,ci=0,Pe=()=>Gs;Ho=t=>t instanceof A||t instanceof Error?t.message:String(
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Eb=["\
+card","step"],Zc=null,Gs=null,Qc=-1/0,ci=0,Pe=()=>Gs;Ho=t=>t instanceof T||t instanceof Error?t.message:String(
 t)});function md(t,e){if(!mi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return rd!==
-void 0?rd.createHTML(e):e}function gn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=qs(e)?
+void 0?rd.createHTML(e):e}function $n(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=qs(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=gn(t,o._$AS(t,e.values),o,s)),e}var hi,ad,Uo,rd,pi,
-be,ui,Eb,fn,zs,qs,mi,pd,di,Vs,id,ld,un,cd,dd,ud,fi,i,x,qS,le,d,hd,mn,fd,Ks,Go,Jn,$n,Vo,zo,qo,Ko,gd,Lb,Ie,_=$(()=>{
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=$n(t,o._$AS(t,e.values),o,s)),e}var hi,ad,Uo,rd,pi,
+be,ui,Lb,gn,zs,qs,mi,pd,di,Vs,id,ld,mn,cd,dd,ud,fi,i,x,KS,le,d,hd,fn,fd,Ks,Go,Jn,bn,Vo,zo,qo,Ko,gd,Nb,Ie,_=$(()=>{
 hi=globalThis,ad=t=>t,Uo=hi.trustedTypes,rd=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,pi="$lit$",
-be=`lit$${Math.random().toFixed(9).slice(2)}$`,ui="?"+be,Eb=`<${ui}>`,fn=document,zs=()=>fn.createComment(""),
+be=`lit$${Math.random().toFixed(9).slice(2)}$`,ui="?"+be,Lb=`<${ui}>`,gn=document,zs=()=>gn.createComment(""),
 qs=t=>t===null||typeof t!="object"&&typeof t!="function",mi=Array.isArray,pd=t=>mi(t)||typeof t?.[Symbol.iterator]==
 "function",di=`[ 	
-\f\r]`,Vs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,un=RegExp(`>|${di}(?:([^\\s"'\
+\f\r]`,Vs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,id=/-->/g,ld=/>/g,mn=RegExp(`>|${di}(?:([^\\s"'\
 >=/]+)(${di}*=${di}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),cd=/'/g,dd=/"/g,ud=/^(?:script|style|textarea|title)$/i,fi=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=fi(1),x=fi(2),qS=fi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
-mn=fn.createTreeWalker(fn,129);fd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Vs;for(let l=0;l<
+strings:e,values:n}),i=fi(1),x=fi(2),KS=fi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),hd=new WeakMap,
+fn=gn.createTreeWalker(gn,129);fd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=Vs;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Vs?p[1]===
-"!--"?r=id:p[1]!==void 0?r=ld:p[2]!==void 0?(ud.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=un):p[3]!==void 0&&(r=
-un):r===un?p[0]===">"?(r=o??Vs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?un:p[3]===
-'"'?dd:cd):r===dd||r===cd?r=un:r===id||r===ld?r=Vs:(r=un,o=void 0);let f=r===un&&t[l+1].startsWith("/>")?" ":"";
-a+=r===Vs?c+Eb:u>=0?(s.push(h),c.slice(0,u)+pi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
+"!--"?r=id:p[1]!==void 0?r=ld:p[2]!==void 0?(ud.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=mn):p[3]!==void 0&&(r=
+mn):r===mn?p[0]===">"?(r=o??Vs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?mn:p[3]===
+'"'?dd:cd):r===dd||r===cd?r=mn:r===id||r===ld?r=Vs:(r=mn,o=void 0);let f=r===mn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===Vs?c+Lb:u>=0?(s.push(h),c.slice(0,u)+pi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[md(t,a+(t[n]||"<?>")+
 (e===2?"</svg>":e===3?"</math>":"")),s]},Ks=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=fd(e,n);if(this.el=t.createElement(h,s),mn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=mn.nextNode())!==null&&c.
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=fd(e,n);if(this.el=t.createElement(h,s),fn.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=fn.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(pi)){let m=p[r++],
 f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?Vo:b[1]==="?"?zo:b[1]==="@"?qo:$n}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
+"."?Vo:b[1]==="?"?zo:b[1]==="@"?qo:bn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
 o.removeAttribute(u));if(ud.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
-Uo?Uo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],zs()),mn.nextNode(),c.push({type:2,index:++a});o.append(
+Uo?Uo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],zs()),fn.nextNode(),c.push({type:2,index:++a});o.append(
 u[m],zs())}}}else if(o.nodeType===8)if(o.data===ui)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=fn.createElement("\
+be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=gn.createElement("\
 template");return s.innerHTML=e,s}};Go=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
-_$AD,o=(e?.creationScope??fn).importNode(n,!0);mn.currentNode=o;let a=mn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+_$AD,o=(e?.creationScope??gn).importNode(n,!0);fn.currentNode=o;let a=fn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new Jn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-e):c.type===6&&(h=new Ko(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=mn.nextNode(),r++)}return mn.currentNode=
-fn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
+e):c.type===6&&(h=new Ko(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=fn.nextNode(),r++)}return fn.currentNode=
+gn,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
 s._$AI(e[n])),n++}},Jn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=gn(this,e,n),qs(e)?e===d||e==null||e===""?(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=$n(this,e,n),qs(e)?e===d||e==null||e===""?(this.
 _$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
 void 0?this.T(e):pd(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&qs(this._$AH)?this._$AA.nextSibling.data=e:this.
-T(fn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
+T(gn.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
 void 0&&(s.el=Ks.createElement(md(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Go(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=hd.get(e.strings);return n===void 0&&hd.
 set(e.strings,n=new Ks(e)),n}k(e){mi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(zs()),this.O(zs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
 let s=ad(e).nextSibling;ad(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
-$n=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
+bn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)e=gn(this,e,n,0),r=!qs(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
-for(e=a[0],c=0;c<a.length-1;c++)h=gn(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!qs(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)e=$n(this,e,n,0),r=!qs(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
+for(e=a[0],c=0;c<a.length-1;c++)h=$n(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!qs(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,e??"")}},Vo=class extends $n{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},zo=class extends $n{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},qo=class extends $n{constructor(e,n,s,o,a){super(
-e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=gn(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
+name):this.element.setAttribute(this.name,e??"")}},Vo=class extends bn{constructor(){super(...arguments),this.
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},zo=class extends bn{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},qo=class extends bn{constructor(e,n,s,o,a){super(
+e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=$n(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Ko=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-gn(this,e)}},gd={M:pi,P:be,A:ui,C:1,L:fd,R:Go,D:pd,V:gn,I:Jn,H:$n,N:zo,U:qo,B:Vo,F:Ko},Lb=hi.litHtmlPolyfillSupport;
-Lb?.(Ks,Jn),(hi.litHtmlVersions??=[]).push("3.3.3");Ie=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+$n(this,e)}},gd={M:pi,P:be,A:ui,C:1,L:fd,R:Go,D:pd,V:$n,I:Jn,H:bn,N:zo,U:qo,B:Vo,F:Ko},Nb=hi.litHtmlPolyfillSupport;
+Nb?.(Ks,Jn),(hi.litHtmlVersions??=[]).push("3.3.3");Ie=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(zs(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function Js(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
 return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Js(t),n=[...e].filter(s=>!Ys.includes(
@@ -211,13 +211,13 @@ e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not f
  two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function gi(){let t=crypto.getRandomValues(
 new Uint8Array(6)),e=Array.from(t,n=>Ys[n%Ys.length]).join("");return e+bd(e)}function bd(t){let e=0,n=2;for(let s of t)
 e^=$d(n,Ys.indexOf(s)),n=$d(n,2);return Ys[e]}function $d(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Ys,dt=$(()=>{Ys="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var bn,Yo,Xn,$i=$(()=>{bn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
+1,o&32&&(o^=37);return n}var Ys,dt=$(()=>{Ys="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var wn,Yo,Xn,$i=$(()=>{wn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var ZS,wd,Nb,Jo,bi=$(()=>{_();({I:ZS}=gd),wd=t=>t.strings===void 0,Nb={},Jo=(t,e=Nb)=>t._$AH=e});var vt,Re=$(()=>{_();$i();bi();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==bn.PROPERTY&&t.type!==
-bn.ATTRIBUTE&&t.type!==bn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var QS,wd,Cb,Jo,bi=$(()=>{_();({I:QS}=gd),wd=t=>t.strings===void 0,Cb={},Jo=(t,e=Cb)=>t._$AH=e});var vt,Re=$(()=>{_();$i();bi();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==wn.PROPERTY&&t.type!==
+wn.ATTRIBUTE&&t.type!==wn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!wd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
-e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===bn.PROPERTY){if(e===n[s])return le}else if(t.
-type===bn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===bn.ATTRIBUTE&&n.getAttribute(
+e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===wn.PROPERTY){if(e===n[s])return le}else if(t.
+type===wn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===wn.ATTRIBUTE&&n.getAttribute(
 s)===e+"")return le;return Jo(t),e}})});function Zn(t,e=vd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function yd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
 t??null}function Qn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
@@ -231,95 +231,98 @@ c)}return{...s,settings:[...r.values()]}}var vd,Xo,Zo,wi,kd,_d,ts=$(()=>{vd=["ti
 gs"];Xo=(t,e)=>JSON.stringify(yd(t))===JSON.stringify(yd(e));Zo=(t,e)=>Zn(t,vd.filter(n=>n in t&&!Xo(t[n],e[n]))),
 wi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],e[n]));kd=t=>new Map(t.map(e=>[e.step,e])),_d=(t,e)=>Xo(
 t?[t]:[],e?[e]:[])});async function Qo(t){yi.add(t.id);try{return await Sd(t)}finally{yi.delete(t.id)}}async function Sd(t){let e;try{
-e=await Rc(t)}catch(n){let s=await Ib(t);return s||(await Pb(n),Sd(t))}try{return await Md(e,4e3)??{where:"her\
-e",answer:null}}catch(n){if(n instanceof F||n instanceof zt||!vi(n))return{where:"here",answer:null};throw await Io(
-e.id),n}}async function Pb(t){_i.add(t),document.dispatchEvent(new CustomEvent("held")),await new Promise(e=>{
-setTimeout(e,Cb),document.addEventListener("storage",e,{once:!0})}),_i.delete(t),document.dispatchEvent(new CustomEvent(
-"held"))}async function Ib(t){try{return{where:"shop",answer:(await Od({...t,number:0,queued_at:""},8e3)).body}}catch(e){
-if(e instanceof F||!vi(e))return null;throw e}}async function Td(){return qn("outbox",Bb,Rb)}async function Rb(){
-let t=0;for(let{id:e}of await Dt()){if(yi.has(e))continue;let n=await Hs(e);if(!(!n||!await Wb(n)))try{await Md(
-n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;vi(s)&&await Kn(n.id,{refused:s.message,missing:s.status===404})}}
-return{sent:t,left:(await Dt()).length}}async function Md(t,e){if(!await Db(t))return null;let n=await Hs(t.id)??
-t;try{let s=await(n.parked?Ed(n,e):Od(n,e));return await Ad(n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){
-if(!(s instanceof A&&s.status===412)||n.parked)throw s;return Fb(n,e)}}async function Db({id:t,code:e,after:n,
-before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;if(!(await Po(n))?.proposed)return!0;let a=await te(
-e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Kn(t,wi({before:s},a)?{after:a.revision_id}:{parked:!0}),
-!0)}async function Fb(t,e){if(t.body.part)throw new A(jb);let{body:n,at:s}=await T("GET",`/cards/${t.code}`,{timeout:e});
-await ie(n);let o=(t.body.settles??[]).some(l=>n.proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).
-length)return await Us(t,s),await Ro(t.id,n.revision_id,l=>wi(l,n)),{where:o?"settle":"shop",answer:n};let a={
-...t,parked:!0};await Kn(t.id,{parked:!0});let r=await Ed(a,e);return await Ad(a,r),{where:"settle",answer:r.body}}
-async function Ad(t,{body:e,at:n}){t.kind!=="trial"&&(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===
-t.after&&await Ro(t.id,t.after)),await Us(t,n,!!t.parked),await Fc(n)}function Od({kind:t,code:e,id:n,body:s,after:o,
-etag:a,missing:r},l){return t==="trial"?T("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):T(
-"PUT",`/cards/${e}`,{body:{...s,id:n,...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Ed({id:t,code:e,body:n,
-before:s,revision:o,queued_at:a},r){let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};
-return T("POST",`/cards/${e}/proposals`,{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}
-function vi(t){if(!(t instanceof A))throw t;return t.status<500&&![401,408,429].includes(t.status)}var Cb,Bb,yi,
-_i,Xs,Wb,jb,es=$(()=>{G();ts();Nt();Ct();Ne();Co();Cb=3e3,Bb=15e3;yi=new Set;_i=new Set,Xs=()=>[..._i].at(-1)?.
-message??"";Wb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&n&&await te(s));jb={title:"Changed meanw\
-hile",status:412,detail:"The part was changed here, the shop was put back to an earlier day, and the card was \
-changed again since. Open the card and make the change anew."}});function Yt(){return We}async function ta(t){let e=await Dt().catch(()=>[]),n=await Do().catch(()=>[]);We={...We,
-...t,waiting:e.length,words:xi(e),settle:await Ub(e).catch(()=>[]),lost:n.length,refused:e.filter(s=>s.refused).
-length},document.documentElement.dataset.reached=String(We.reached),document.documentElement.dataset.settle=String(
-We.settle.length),document.documentElement.dataset.waiting=String(We.waiting),document.dispatchEvent(new CustomEvent(
-"sync",{detail:We}))}function xi(t){let n=["trial","note","edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).
-length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):
-`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Ub(t){let e=(await Uc()).flatMap(({code:n,settle:s})=>Array(
-s).fill(n));for(let n of t)for(let s of n.body.settles??[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}
-function De(t,e){let n=t||!!(e&&!(e instanceof F));n!==We.reached&&ta({reached:n})}function ns(){return ta({})}
-function j(){return Zs?(ki=!0,Zs):(Zs=Gb().finally(()=>Zs=void 0),Zs)}async function Gb(){do ki=!1,await Vb();while(ki)}
-async function Vb(){try{await Ld(),(await Td()).sent>0&&await Ld(),await ta({reached:!0,at:new Date().toISOString(),
-unkept:!1})}catch(t){await ta(t instanceof F?{reached:!1}:t instanceof A?{reached:!0}:{unkept:!0}),!(t instanceof
-F||t instanceof A&&t.status===401)&&!(t instanceof zt)&&console.warn("changes feed:",t)}}async function Ld(){for(;await qn(
-"feed",Hb,zb););}async function zb(){let t=await Vc()??"",{body:e}=await T("GET",`/changes?since=${encodeURIComponent(
-t)}`,{timeout:15e3});return await zc(e),e.more}function Nd(){j(),addEventListener("online",()=>j()),addEventListener(
-"offline",()=>j()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&j()),
-setInterval(()=>document.visibilityState==="visible"&&j(),1e4)}var Hb,We,Zs,ki,wt=$(()=>{G();Nt();es();Ne();Ct();
-Co();Hb=3e3,We={reached:null,waiting:0,words:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ki=!1});function ea(t){return Object.hasOwn(Fe,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
+e=await Rc(t)}catch(n){let s=await Rb(t);return s||(await Ib(n),Sd(t))}try{return await Md(e,4e3)??{where:"her\
+e",answer:null}}catch(n){let s=n instanceof F||n instanceof zt;if(!s&&vi(n))throw await Io(e.id),n;return{where:"\
+here",answer:null,late:s?"":await Ld(e,n)}}}async function Ib(t){_i.add(t),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(e=>{setTimeout(e,Bb),document.addEventListener("storage",e,{once:!0})}),_i.delete(t),
+document.dispatchEvent(new CustomEvent("held"))}async function Rb(t){try{return{where:"shop",answer:(await Od(
+{...t,number:0,queued_at:""},8e3)).body}}catch(e){if(e instanceof F||!vi(e))return null;throw e}}async function Td(){
+return Kn("outbox",Pb,Wb)}async function Wb(){let t=0;for(let{id:e}of await Dt()){if(yi.has(e))continue;let n=await Hs(
+e);if(!(!n||!await Db(n)))try{await Md(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;vi(s)?await hn(n.id,{refused:s.
+message,missing:s.status===404}):await Ld(n,s)}}return{sent:t,left:(await Dt()).length}}async function Md(t,e){
+if(!await Fb(t))return null;let n=await Hs(t.id)??t;try{let s=await(n.parked?Ed(n,e):Od(n,e));return await Ad(
+n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===412)||n.parked)throw s;
+return jb(n,e)}}async function Fb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;
+if(!(await Po(n))?.proposed)return!0;let a=await te(e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await hn(t,
+wi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function jb(t,e){if(t.body.part)throw new T(Hb);
+let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.settles??[]).some(l=>n.
+proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).length)return await Us(t,s),await Ro(t.id,n.revision_id,
+l=>wi(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await hn(t.id,{parked:!0});let r=await Ed(
+a,e);return await Ad(a,r),{where:"settle",answer:r.body}}async function Ad(t,{body:e,at:n}){t.kind!=="trial"&&
+(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Ro(t.id,t.after)),await Us(t,n,!!t.
+parked),await Fc(n)}function Od({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){return t==="trial"?M("\
+POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{body:{...s,id:n,...o?{
+after:o}:{}},etag:o?"*":a,timeout:l})}function Ed({id:t,code:e,body:n,before:s,revision:o,queued_at:a},r){let{
+reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${e}/proposals`,
+{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function Ld({id:t},e){if(!(e instanceof
+T)||e.status<500)return"";let n=e.status===507?"The disk of the shop’s server is full: make room on it":e.title;
+return await hn(t,{late:n}).catch(()=>{}),n}function vi(t){if(!(t instanceof T))throw t;return t.status<500&&![
+401,408,429].includes(t.status)}var Bb,Pb,yi,_i,Xs,Db,Hb,es=$(()=>{G();ts();Nt();Ct();Ne();Co();Bb=3e3,Pb=15e3;
+yi=new Set;_i=new Set,Xs=()=>[..._i].at(-1)?.message??"";Db=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&
+n&&await te(s));Hb={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put b\
+ack to an earlier day, and the card was changed again since. Open the card and make the change anew."}});function Yt(){return We}async function ta(t){let e=await Dt().catch(()=>[]),n=await Do().catch(()=>[]);We={...We,
+...t,waiting:e.length,words:xi(e),late:e.find(s=>s.late&&!s.refused)?.late??"",settle:await Gb(e).catch(()=>[]),
+lost:n.length,refused:e.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(We.reached),
+document.documentElement.dataset.settle=String(We.settle.length),document.documentElement.dataset.waiting=String(
+We.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:We}))}function xi(t){let n=["trial","note","\
+edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o}\
+ ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Gb(t){
+let e=(await Uc()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t)for(let s of n.body.settles??
+[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}function De(t,e){let n=t||!!(e&&!(e instanceof F));
+n!==We.reached&&ta({reached:n})}function ns(){return ta({})}function j(){return Zs?(ki=!0,Zs):(Zs=Vb().finally(
+()=>Zs=void 0),Zs)}async function Vb(){do ki=!1,await zb();while(ki)}async function zb(){try{await Nd(),(await Td()).
+sent>0&&await Nd(),await ta({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(t){await ta(t instanceof
+F?{reached:!1}:t instanceof T?{reached:!0}:{unkept:!0}),!(t instanceof F||t instanceof T&&t.status===401)&&!(t instanceof
+zt)&&console.warn("changes feed:",t)}}async function Nd(){for(;await Kn("feed",Ub,qb););}async function qb(){let t=await Vc()??
+"",{body:e}=await M("GET",`/changes?since=${encodeURIComponent(t)}`,{timeout:15e3});return await zc(e),e.more}
+function Cd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),document.addEventListener(
+"visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.visibilityState==="\
+visible"&&j(),1e4)}var Ub,We,Zs,ki,wt=$(()=>{G();Nt();es();Ne();Ct();Co();Ub=3e3,We={reached:null,waiting:0,words:"",
+late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ki=!1});function ea(t){return Object.hasOwn(Fe,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
 F?await Wo():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function je(){try{let t=await Wo();
 if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([oa(),na("metals")]);return{
-press:t,metals:e}}catch{return}}async function na(t,e){let{body:n,etag:s}=await T("GET",`/${t}`,{signal:e});return{
-items:n[t],etag:s,kept:!1}}async function Cd(t,e,n){await T("PUT",`/${t}`,{body:{[t]:e.map(wn),by:P().name},etag:n})}
+press:t,metals:e}}catch{return}}async function na(t,e){let{body:n,etag:s}=await M("GET",`/${t}`,{signal:e});return{
+items:n[t],etag:s,kept:!1}}async function Bd(t,e,n){await M("PUT",`/${t}`,{body:{[t]:e.map(yn),by:P().name},etag:n})}
 async function sa(t){try{return await oa(t)}catch(e){let n=e instanceof F?await Wo():void 0;if(!n)throw e;return{
-press:n.press??null,etag:null,kept:!0}}}async function oa(t){let{body:e,etag:n}=await T("GET","/press",{signal:t});
-return{press:e.press,etag:n,kept:!1}}async function Bd(t,e){let n={press:wn(t),by:P().name};return(await T("PU\
-T","/press",{body:n,etag:e})).body.press}function wn({outline_mm:t,outlines_mm:e,...n}){return n}function Pd(t,e){
-return JSON.stringify(t&&wn(t))===JSON.stringify(e&&wn(e))}function He({tray:t,slot:e}){return!t&&!e?"place no\
+press:n.press??null,etag:null,kept:!0}}}async function oa(t){let{body:e,etag:n}=await M("GET","/press",{signal:t});
+return{press:e.press,etag:n,kept:!1}}async function Pd(t,e){let n={press:yn(t),by:P().name};return(await M("PU\
+T","/press",{body:n,etag:e})).body.press}function yn({outline_mm:t,outlines_mm:e,...n}){return n}function Id(t,e){
+return JSON.stringify(t&&yn(t))===JSON.stringify(e&&yn(e))}function He({tray:t,slot:e}){return!t&&!e?"place no\
 t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var Fe,rt,ut=$(()=>{
 G();nt();Ct();wt();Fe={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"}});function Id(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
+metals:"shop.write_metals"}});function Rd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function yn(t){return Id(t,
-await dn(t.code).catch(()=>[]))}async function Si(t){let e=await te(t);return e&&Id(e,(await dn(t)).filter(n=>n.
-body.settles))}async function Qs(t){let e=await te(t);return e&&yn(e)}async function Ue(t,e,{reason:n="",settles:s=[]}={}){
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function _n(t){return Rd(t,
+await dn(t.code).catch(()=>[]))}async function Si(t){let e=await te(t);return e&&Rd(e,(await dn(t)).filter(n=>n.
+body.settles))}async function Qs(t){let e=await te(t);return e&&_n(e)}async function Ue(t,e,{reason:n="",settles:s=[]}={}){
 let o=Zo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await Qo(
 {id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await Qs(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ge=$(()=>{ts();Nt();es();nt();Ct()});function Ti(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Kb);if(!e.length)return null;
-let n=Yb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
+code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ge=$(()=>{ts();Nt();es();nt();Ct()});function Ti(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Yb);if(!e.length)return null;
+let n=Jb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
 ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Ti(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function Yb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*qb:0}var Rd,qb,Kb,_n=$(()=>{Rd=["Read \
+o>0&&o<=n.deepest_mm)}function Jb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*Kb:0}var Wd,Kb,Yb,vn=$(()=>{Wd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],qb=180/Math.PI;Kb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await yn(await Jb(t,n,s)),{where:"\
-shop"});return}await e(await yn(o),{where:"device"}),Xb(o,e,n)}async function Jb(t,e,n){try{return await we(t,
-e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Wd(){try{let t=await Ce();if(t.length||!Yt().
-unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await T("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return De(!0),{list:t.cards,where:"shop"}}catch(t){return De(!1,t),{list:[],where:"shop"}}}async function Xb(t,e,n){
-try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await yn(s),{where:"shop"})}catch{}}async function Dd(t,e){
-if(await te(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof A&&n.status===
-404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await T("\
+t."],Kb=180/Math.PI;Yb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await _n(await Xb(t,n,s)),{where:"\
+shop"});return}await e(await _n(o),{where:"device"}),Zb(o,e,n)}async function Xb(t,e,n){try{return await we(t,
+e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Dd(){try{let t=await Ce();if(t.length||!Yt().
+unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
+return De(!0),{list:t.cards,where:"shop"}}catch(t){return De(!1,t),{list:[],where:"shop"}}}async function Zb(t,e,n){
+try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await _n(s),{where:"shop"})}catch{}}async function Fd(t,e){
+if(await te(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
+404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await M("\
 GET",`/cards/${t}`,{signal:e,timeout:4e3});return De(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||De(
-!1,n),n}}async function aa(t,e){let{body:n}=await T("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
+!1,n),n}}async function aa(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
 6e4:8e3});return ie(n).catch(()=>n)}function ee(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
 set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{G();Ge();_n();Ne();Ct();wt()});function ra(t){let e=Vn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
+reason:n?.reason??""}}var kt=$(()=>{G();Ge();vn();Ne();Ct();wt()});function ra(t){let e=zn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -329,14 +332,14 @@ er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
   </div>`}var I,st,lt=$(()=>{_();Et();ss();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function Q(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:Ft()?P().inches==="fraction"?{text:Qb(t/Jt),unit:"in"}:{text:Q(t/Jt,(e.digits??
-1)+2),unit:"in"}:{text:Q(t,e.digits??1),unit:"mm"}}function Qb(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+return t==null?{text:"–",unit:""}:Ft()?P().inches==="fraction"?{text:tw(t/Jt),unit:"in"}:{text:Q(t/Jt,(e.digits??
+1)+2),unit:"in"}:{text:Q(t,e.digits??1),unit:"mm"}}function tw(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/ia:t,s=Math.abs(
-n)<10?1:0;return{text:Q(e?Hd(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=Ft()?t/ia*jd:t,s=Math.abs(n)<20?1:0;return{text:Q(e?Hd(n,s):n,s),unit:Ft()?"tons/ft":"kN/m"}}
-function Hd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:Q(t,e),unit:"°"}}function to(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/Zb:t;return{text:Q(e,
+n)<10?1:0;return{text:Q(e?Ud(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
+–",unit:""};let n=Ft()?t/ia*Hd:t,s=Math.abs(n)<20?1:0;return{text:Q(e?Ud(n,s):n,s),unit:Ft()?"tons/ft":"kN/m"}}
+function Ud(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
+{text:Q(t,e),unit:"°"}}function to(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/Qb:t;return{text:Q(e,
 e<10?2:1),unit:Ft()?"lb":"kg"}}function _e(t,e){if(/_(low|high)$/.test(t))return _e(t.replace(/_(low|high)$/,""),
 e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,unit:`${s.
 unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(e);if(t.
@@ -344,80 +347,80 @@ endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return to(e);if(t.endsWith("_p
 %"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
 return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function os({text:t,unit:e}){return g({text:e===
 "in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ve(){return Ft()?{unit:"tons",size:ia}:
-{unit:"kN",size:1}}function vn(){return Ft()?{unit:"tons/ft",size:ia/jd}:{unit:"kN/m",size:1}}function Mi(t,{size:e}){
-return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function eo(t,{unit:e}){let n=la(t);return Ud.test(
+{unit:"kN",size:1}}function kn(){return Ft()?{unit:"tons/ft",size:ia/Hd}:{unit:"kN/m",size:1}}function Mi(t,{size:e}){
+return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function eo(t,{unit:e}){let n=la(t);return Gd.test(
 n)?`${n} ${e}`.replace(" tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?
 a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function B(){return Ft()?"in":"mm"}function tt(t,e=B()){
-let n=la(t);return Ud.test(n)||e==="in"&&Vd.test(n)?`${n} ${e}`:n}function la(t){let e=t.trim();return Gd.test(
-e)?e:e.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function zd(t,e=B()){let n=t.trim(),[,s,o,a]=Gd.exec(n)??
-[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):e==="mm"&&Vd.test(n)?[`${n} in`]:[]}function qd(t){
+let n=la(t);return Gd.test(n)||e==="in"&&zd.test(n)?`${n} ${e}`:n}function la(t){let e=t.trim();return Vd.test(
+e)?e:e.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function qd(t,e=B()){let n=t.trim(),[,s,o,a]=Vd.exec(n)??
+[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):e==="mm"&&zd.test(n)?[`${n} in`]:[]}function Kd(t){
 let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?Jt:1):null}function z(t){
-if(t==null)return"";let e=Ft()?t/Jt:t;return String(Number(e.toFixed(Ft()?4:3)))}var Jt,ia,Fd,Zb,jd,Ft,Ud,Gd,Vd,
-L=$(()=>{nt();Jt=25.4,ia=8.896443230521,Fd=9.80665,Zb=.45359237,jd=.3048,Ft=()=>P().units==="inch";Ud=/^[+-]?(\d+\.?\d*|\.\d+)$/,
-Gd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,Vd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function tw(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
-t.y-e.y)*2<t.height+e.height}function Kd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
+if(t==null)return"";let e=Ft()?t/Jt:t;return String(Number(e.toFixed(Ft()?4:3)))}var Jt,ia,jd,Qb,Hd,Ft,Gd,Vd,zd,
+L=$(()=>{nt();Jt=25.4,ia=8.896443230521,jd=9.80665,Qb=.45359237,Hd=.3048,Ft=()=>P().units==="inch";Gd=/^[+-]?(\d+\.?\d*|\.\d+)$/,
+Vd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,zd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function ew(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+t.y-e.y)*2<t.height+e.height}function Yd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function ew([t,e],[n,s]){return ca(t,e,n)!==ca(t,e,s)&&
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function nw([t,e],[n,s]){return ca(t,e,n)!==ca(t,e,s)&&
 ca(n,s,t)!==ca(n,s,e)}function ca(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var da,ha=$(()=>{
 da=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
-lines:n=[]}){let s=this.taken.filter(l=>tw(e,l)).length,o=this.edges.filter(l=>Kd(e,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(h=>ew(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Kd(h,c)).length,0);return s*40+
+lines:n=[]}){let s=this.taken.filter(l=>ew(e,l)).length,o=this.edges.filter(l=>Yd(e,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(h=>nw(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Yd(h,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function no(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Xt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
-s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Yd([t,e,n,s],o){return`${t-
-o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function kn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
+s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Jd([t,e,n,s],o){return`${t-
+o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function xn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
 e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var ze=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Xd({section:t,part:e},{pixels:n=as(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=kn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=ow(t).map(
-(v,N)=>rw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>aw(c(v),N+1,e.bends[N],p,18)),[f,b,y,M]=cw(
-[...h,...m.flatMap(v=>Jd(v.box)),...u.flatMap(v=>[...Jd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,M-b+12];return i`<svg
+/\.$/,"")}function Zd({section:t,part:e},{pixels:n=as(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=xn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=aw(t).map(
+(v,N)=>iw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>rw(c(v),N+1,e.bends[N],p,18)),[f,b,y,A]=dw(
+[...h,...m.flatMap(v=>Xd(v.box)),...u.flatMap(v=>[...Xd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,A-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${sw(e)}
+    aria-label=${ow(e)}
     width=${E}
     height=${C}
     viewBox="${f-6} ${b-6} ${E} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
     ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Oo])=>x`<path class="dimension" d="M${ct}L${Oo}"/>`)}
-      ${iw(v[0])}${lw(N,X,18)}`)}
+      ${lw(v[0])}${cw(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ct[0]} y=${ct[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function as(){return Math.min(Math.max(innerWidth-32,300),720)}function sw(t){return`Section. ${t.flats_mm.
-map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Zd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
-join("; ")}.`}function Zd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
-replace(".0°","°")}function ow({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function aw(t,e,n,s,o){let a=Zd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>nw.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function rw([
+  </svg>`}function as(){return Math.min(Math.max(innerWidth-32,300),720)}function ow(t){return`Section. ${t.flats_mm.
+map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${Qd(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
+join("; ")}.`}function Qd(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
+replace(".0°","°")}function aw({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function rw(t,e,n,s,o){let a=Qd(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
+2.6].flatMap(p=>sw.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function iw([
 t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[jt(n,o),o*1.3],h=(m,f)=>[
-m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,M]=[h(t,f*o),h(
-e,f*o)],E={x:y[0]+(M[0]-y[0])*b,y:y[1]+(M[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
-f*r[1])*o*.9:0,v=[[y,M],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(M,Math.sign(f)*
+m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,A]=[h(t,f*o),h(
+e,f*o)],E={x:y[0]+(A[0]-y[0])*b,y:y[1]+(A[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
+f*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(A,Math.sign(f)*
 4)]];return{box:{...E,y:E.y+C},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
-lines,text:n}}function iw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
-4}"/>`)}function lw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
-    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Jd({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function cw(t){return Xt([t])}var nw,ne=$(()=>{
-_();nt();L();ha();ze();nw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=dw[t]){return i`<span class="flag ${t}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${hw[t]}</svg>${e}</span
-  >`}function qe(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function pw({step:t,steps:e=[]}){
+lines,text:n}}function lw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
+4}"/>`)}function cw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
+    <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Xd({
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function dw(t){return Xt([t])}var sw,ne=$(()=>{
+_();nt();L();ha();ze();sw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=hw[t]){return i`<span class="flag ${t}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${pw[t]}</svg>${e}</span
+  >`}function qe(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function uw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
-filter(s=>!e||s.level!=="ok").sort((s,o)=>Qd[Ht(s)]-Qd[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
+filter(s=>!e||s.level!=="ok").sort((s,o)=>th[Ht(s)]-th[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
           <div class="say">
-            ${pw(s)}${qe(s.template,s.numbers)}
+            ${uw(s)}${qe(s.template,s.numbers)}
             ${s.do?i`<div class="do">${qe(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var dw,Qd,hw,Ht,bt,so,U=$(()=>{_();L();dw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
-ok:"OK"},Qd={stop:0,caution:1,unknown:2,note:3,ok:4},hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  </ul>`}var hw,th,pw,Ht,bt,so,U=$(()=>{_();L();hw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+ok:"OK"},th={stop:0,caution:1,unknown:2,note:3,ok:4},pw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
@@ -425,11 +428,11 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
 step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>qe(t,e),so=t=>t.map(
-bt).join(" ")});function xn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${xn(t)}\
+bt).join(" ")});function Sn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${Sn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function rs({made_at:t,received_at:e}){return e?
-!t||Math.abs(Date.parse(t)-Date.parse(e))<uw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var uw,Ut=$(()=>{uw=5*6e4});function th(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+!t||Math.abs(Date.parse(t)-Date.parse(e))<mw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
+ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var mw,Ut=$(()=>{mw=5*6e4});function eh(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -437,53 +440,53 @@ ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
             <span class="more">
               ${e(s.metal)}, ${H(s.thickness_mm)} ${B()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${xn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
-              ${mw(n.get(s.code)??"")}
+              ${Sn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
+              ${fw(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to settle`)}</span>`:d}
               ${s.worst==="stop"?k("stop"):d}
             </span>
           </a>
         </li>`)}
-  </ul>`}var mw,eh=$(()=>{_();dt();ne();L();U();Ut();mw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+  </ul>`}var fw,nh=$(()=>{_();dt();ne();L();U();Ut();fw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
 d});function Ke(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${sh}
+      answers. ${oh}
     </div>`;if(t instanceof F)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
-    </div>`;let e=t instanceof A?t.message:String(t);return t instanceof A||console.error(t),i`<div class="state" data-test="failed">
+    </div>`;let e=t instanceof T?t.message:String(t);return t instanceof T||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,nh,sh,Bt=$(()=>{_();G();Ne();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,sh,oh,Bt=$(()=>{_();G();Ne();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
-  </div>`,nh=()=>i`<div class="state" data-test="still-opening">
+  </div>`,sh=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
     ${js()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${sh}
-  </div>`,sh=i`<span class="buttons"
+    The page goes on by itself. ${oh}
+  </div>`,oh=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ft(t,{replace:e=!1}={}){gw()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
-oo=t}function gw(){let t=oo?.();return!t||confirm(t)}function oh(){oo?.()?Ye():ke()}async function ke(t=!1){Ai.
-abort(),Ai=new AbortController,oo=null;let{signal:e}=Ai,n=document.documentElement;delete n.dataset.ready;let s=$w(
+>`});function ft(t,{replace:e=!1}={}){$w()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
+oo=t}function $w(){let t=oo?.();return!t||confirm(t)}function ah(){oo?.()?Ye():ke()}async function ke(t=!1){Ai.
+abort(),Ai=new AbortController,oo=null;let{signal:e}=Ai,n=document.documentElement;delete n.dataset.ready;let s=bw(
 ua(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Ye();let o=l=>{clearTimeout(a),e.aborted||Ie(l,pa())};Ie(i``,pa());let a=setTimeout(()=>o(nh()),fw);if(!s){o(i`<div class="state">
+Ye();let o=l=>{clearTimeout(a),e.aborted||Ie(l,pa())};Ie(i``,pa());let a=setTimeout(()=>o(sh()),gw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(ra(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
 aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ke(l)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function $w(t){return t&&td(t.route.name)?{route:rh("pair"),
-params:{}}:t}function ah(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Xs()||
+led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function bw(t){return t&&td(t.route.name)?{route:ih("pair"),
+params:{}}:t}function rh(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Xs()||
 oo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !ua(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-pa().replaceChildren(),ke()}var fw,Ai,oo,pa,Pt=$(()=>{_();Oi();pn();Et();ss();es();lt();Bt();fw=1e3,Ai=new AbortController,
-oo=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?ww(o.code):"");return i`<form class="code-form" @submit=${l=>{
+pa().replaceChildren(),ke()}var gw,Ai,oo,pa,Pt=$(()=>{_();Oi();un();Et();ss();es();lt();Bt();gw=1e3,Ai=new AbortController,
+oo=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?yw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -503,18 +506,18 @@ l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:bw(o,e,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:ww(o,e,s)}
     </p>
-  </form>`}function bw(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
+  </form>`}function ww(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var ma,ww,Ei=$(()=>{_();Re();dt();Pt();ma=()=>({code:"",asked:!1});ww=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var lh={};et(lh,{show:()=>_w});async function _w(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Li},
-n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
+      >`}var ma,yw,Ei=$(()=>{_();Re();dt();Pt();ma=()=>({code:"",asked:!1});yw=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var ch={};et(ch,{show:()=>vw});async function vw(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Li},
+n=await lh(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${yw} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${_w} Scan a label</a>
         </div>
         <div class="home-ways">
           ${fa(e.typed,n.list,o,"Seven characters, capitals or not.")}
@@ -525,13 +528,13 @@ n=await ih(),s=!1,o=()=>{t.render(i`<div class="home">
               >`)}
           </nav>
         </div>
-        ${vw(e,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await ih(),o(),(s||n.list.length)&&t.ready()};document.
-addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function ih(){let[
-{list:t,where:e},n,s]=await Promise.all([Wd(),je(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+        ${kw(e,n,s,o)}
+      </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await lh(),o(),(s||n.list.length)&&t.ready()};document.
+addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function lh(){let[
+{list:t,where:e},n,s]=await Promise.all([Dd(),je(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
 xi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
-metalName:r=>a.get(r)??r}}function vw(t,e,n,s){if(e.list.length===0)return n?Sw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
+metalName:r=>a.get(r)??r}}function kw(t,e,n,s){if(e.list.length===0)return n?Tw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=xw(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
       <input
@@ -542,8 +545,8 @@ let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
         .value=${vt(t.search)}
         @input=${a=>{t.search=a.target.value,t.shown=Li,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${xw(o.length,e,t.search)}</p>
-    ${th(o.slice(0,t.shown),e)}
+    <p class="count" role="status" data-test="count">${Sw(o.length,e,t.search)}</p>
+    ${eh(o.slice(0,t.shown),e)}
     ${o.length>t.shown?i`<div class="buttons">
             <button
               class="button"
@@ -552,40 +555,40 @@ let o=kw(e,t.search);return i`<section class="home-list" aria-label="Cards">
               Show more
             </button>
           </div>`:d}
-  </section>`}function kw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
+  </section>`}function xw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function xw(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function Sw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
-f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Sw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Tw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Li,yw,ch=$(()=>{_();Re();dt();ut();Nt();kt();wt();lt();eh();Ei();Li=40,yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Li,_w,dh=$(()=>{_();Re();dt();ut();Nt();kt();wt();lt();nh();Ei();Li=40,_w=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Sn,dh,hh,is,Ni=$(()=>{Sn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Tn,hh,ph,is,Ni=$(()=>{Tn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],dh=["guaranteed minimum","typical","measured","common practice","from memory"],hh=[
+ing n",unit:"",needed:!1}],hh=["guaranteed minimum","typical","measured","common practice","from memory"],ph=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
 ss","stainless steel"],["aluminium","aluminium"]],is=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
-prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Tn(t=""){let n=t.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(ph.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...uh}]}function gh(t){let e=Tn(t),{angle:n,face:s}=e[e.length-1];return ao(
-[...e,{...uh,angle:n,face:s}])}var ph,uh,mh,ao,fh,$h,ro,Ci=$(()=>{ph=["v","angle","radius","face","centre","co\
-de","rating"],uh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},mh=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];ao=t=>t.map(e=>ph.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Mn(t=""){let n=t.split(`
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(uh.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...mh}]}function $h(t){let e=Mn(t),{angle:n,face:s}=e[e.length-1];return ao(
+[...e,{...mh,angle:n,face:s}])}var uh,mh,fh,ao,gh,bh,ro,Ci=$(()=>{uh=["v","angle","radius","face","centre","co\
+de","rating"],mh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},fh=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];ao=t=>t.map(e=>uh.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),fh=(t,e,n)=>ao(Tn(t).map((s,o)=>o===e?{...s,...n}:s));$h=(t,e)=>ao(Tn(t).filter((n,s)=>s!==e)),ro={v_opening_mm:"\
+`),gh=(t,e,n)=>ao(Mn(t).map((s,o)=>o===e?{...s,...n}:s));bh=(t,e)=>ao(Mn(t).filter((n,s)=>s!==e)),ro={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var wh,Bi,bh,Pi,Ii,ga,ls,Ri,Wi,$a,Di=$(()=>{wh="Empty is unknown: checks with it then say so.",Bi={name:"ratin\
-g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},bh={name:"se\
+ating"}});var yh,Bi,wh,Pi,Ii,ga,ls,Ri,Wi,$a,Di=$(()=>{yh="Empty is unknown: checks with it then say so.",Bi={name:"ratin\
+g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},wh={name:"se\
 gments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned twice twice."},
 Pi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ii=[{name:"condition",label:"\
 Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown","unknown"]]},
@@ -601,7 +604,7 @@ Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
 ls("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Bi,bh]},{title:"Place and condition",
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Bi,wh]},{title:"Place and condition",
 part:"rest",fields:[...Pi,...Ii]}],dies:[{title:"What it is",part:"what",fields:[ga,{name:"v_opening_mm",label:"\
 V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ri},{name:"angle_deg",label:"\
 Angle of the V",type:"number",unit:"°",when:Ri},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
@@ -611,7 +614,7 @@ label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{nam
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
 shape==="multi_v"},ls("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[Bi,bh]},{title:"Place and condition",part:"rest",fields:[...Pi,...Ii]}],holders:[{title:"What it\
+rest",fields:[Bi,wh]},{title:"Place and condition",part:"rest",fields:[...Pi,...Ii]}],holders:[{title:"What it\
  is",part:"what",fields:[ga,Bi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
@@ -651,42 +654,42 @@ ngth"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm"
 {name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Comes back t\
 o a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
 Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
-none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Tw.test(e)?Number(e):e}function Aw(t){let{show:e}=Je.number;return{
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Mw.test(e)?Number(e):e}function Ow(t){let{show:e}=Je.number;return{
 v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),face:t.face,centre:z(t.centre_mm),code:t.
-code??"",rating:Je.rating.show(t.rating_kn_per_m)}}function Ow({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
+code??"",rating:Je.rating.show(t.rating_kn_per_m)}}function Ew({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
 let l={v_opening_mm:ba(t),angle_deg:he(e),shoulder_radius_mm:ba(n),centre_mm:ba(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:yh(r)}}function wa(t,e){
+Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:_h(r)}}function wa(t,e){
 return Object.fromEntries(Xe(t).map(({name:n,type:s})=>[n,Je[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
 type:l})=>r in n&&Je[l].show(n[r])===e[r]?n[r]:Je[l].take(e[r]),a=Xe(t).filter(({when:r})=>!r||r(e)).map(r=>({
-spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Ew(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function vh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of is)
-e[n]=Je.number.show(t[n]);for(let{name:n}of Sn){for(let s of Lw)e[`${n}.${s}`]=Je.number.show(t[n]?.[s]);e[`${n}\
-.standing`]||="typical"}return e}function kh(t){let e={name:t.name.trim(),note:t.note.trim(),gauge_family:t.gauge_family||
-null};for(let{name:n,needed:s}of is)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Sn){let o=[
-"low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Nw(t,n):null}return e}function Nw(t,e){
+spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Lw(r)).map(({spec:r,value:l})=>[
+r.name,l]))}function kh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of is)
+e[n]=Je.number.show(t[n]);for(let{name:n}of Tn){for(let s of Nw)e[`${n}.${s}`]=Je.number.show(t[n]?.[s]);e[`${n}\
+.standing`]||="typical"}return e}function xh(t){let e={name:t.name.trim(),note:t.note.trim(),gauge_family:t.gauge_family||
+null};for(let{name:n,needed:s}of is)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Tn){let o=[
+"low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Cw(t,n):null}return e}function Cw(t,e){
 let n=["low","nominal","high"].map(s=>[s,he(t[`${e}.${s}`])]);return{...Object.fromEntries(n.filter(([,s])=>s!==
-null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function xh(t,e){let n={},s=[];for(let[
+null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function Sh(t,e){let n={},s=[];for(let[
 o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="openings"):e).filter(p=>r.
 includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="openings"?(n.openings??=[]).
-push(...a.map(p=>Cw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`Number ${Number(h)+1}:\
- ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Cw(t,e){let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.
-exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Tw,ba,yh,Mw,Je,_h,Xe,Ew,Lw,xe=$(()=>{
-Ni();Ci();Di();L();Tw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:tt(t),yh=(t="")=>t.
-trim()===""?null:eo(t,vn()),Mw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Je={text:{show:t=>t??
+push(...a.map(p=>Bw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`Number ${Number(h)+1}:\
+ ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Bw(t,e){let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.
+exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Mw,ba,_h,Aw,Je,vh,Xe,Lw,Nw,xe=$(()=>{
+Ni();Ci();Di();L();Mw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:tt(t),_h=(t="")=>t.
+trim()===""?null:eo(t,kn()),Aw=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Je={text:{show:t=>t??
 "",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{
 show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:ba},number:{show:t=>t==null?"":String(t),take:he},
-force:{show:t=>Mi(t,Ve()),take:(t="")=>t.trim()===""?null:eo(t,Ve())},rating:{show:t=>Mi(t,vn()),take:yh},lengths:{
+force:{show:t=>Mi(t,Ve()),take:(t="")=>t.trim()===""?null:eo(t,Ve())},rating:{show:t=>Mi(t,kn()),take:_h},lengths:{
 show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).map(e=>tt(e))},points:{show:t=>(t??
 []).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
-`),take:t=>Mw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ao((t??[]).map(Aw)),
-take:t=>Tn(t).map(Ow)},figure:{show:String,take:String}};_h=t=>Je.points.show(t),Xe=t=>$a[t].flatMap(e=>e.fields);
-Ew=({type:t,blank:e})=>t==="rating"||e!==void 0,Lw=["low","nominal","high","source","standing"]});function _a(t){let e={...Bw};for(let n of ji){let s=t.get(Fi[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
+`),take:t=>Aw(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ao((t??[]).map(Ow)),
+take:t=>Mn(t).map(Ew)},figure:{show:String,take:String}};vh=t=>Je.points.show(t),Xe=t=>$a[t].flatMap(e=>e.fields);
+Lw=({type:t,blank:e})=>t==="rating"||e!==void 0,Nw=["low","nominal","high","source","standing"]});function _a(t){let e={...Pw};for(let n of ji){let s=t.get(Fi[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
 e[n]=Hi(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function va(t){let e=new URLSearchParams;for(let n of ji){
-let s=t[n].trim();s!==""&&e.set(Fi[n],Hi(n)?tt(s):s)}return e.toString()}function io(t){return Pw.filter(e=>t[e].
-trim()==="")}function Mn(t){let e={};for(let n of ji){let s=t[n].trim();s!==""&&(e[n]=Hi(n)?tt(s):n==="include\
-d_angle_deg"?he(s):s)}return e}var Bw,Fi,ji,Pw,Hi,ka=$(()=>{xe();L();Bw={metal:"",thickness_mm:"",bend_length_mm:"",
+let s=t[n].trim();s!==""&&e.set(Fi[n],Hi(n)?tt(s):s)}return e.toString()}function io(t){return Iw.filter(e=>t[e].
+trim()==="")}function An(t){let e={};for(let n of ji){let s=t[n].trim();s!==""&&(e[n]=Hi(n)?tt(s):n==="include\
+d_angle_deg"?he(s):s)}return e}var Pw,Fi,ji,Iw,Hi,ka=$(()=>{xe();L();Pw={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Fi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ji=Object.keys(Fi),Pw=["meta\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ji=Object.keys(Fi),Iw=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],Hi=t=>t.endsWith("_mm")});function Se(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
 e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var lo=$(
@@ -703,17 +706,17 @@ d}</span
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
   </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
     <small class="expected">expected ${g(Ze(t))}</small>`}function co(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Te(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Sh,pe=$(()=>{_();L();xa();
-Zt=(t,e="force_kn")=>Sh(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Sh(e)(t[e]),Sh=t=>t==="force_kn"?mt:Ot});var Ui,Th=$(()=>{Ui=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+return Te(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Th,pe=$(()=>{_();L();xa();
+Zt=(t,e="force_kn")=>Th(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Th(e)(t[e]),Th=t=>t==="force_kn"?mt:Ot});var Ui,Mh=$(()=>{Ui=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",Ui)});function Gi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Mh(t,{
-left:e,right:n,bottom:s,top:o}){let[a,r]=An(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
+define("drawing-frame",Ui)});function Gi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Ah(t,{
+left:e,right:n,bottom:s,top:o}){let[a,r]=On(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
 s)?1:-1,[f,b]=Gi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Iw)}
+    ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Rw)}
     <g transform="translate(${a} ${-r})">
       ${Ta(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
@@ -721,50 +724,50 @@ s)?1:-1,[f,b]=Gi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-t
         text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var An,Ta,Iw,Vi=$(()=>{_();L();An=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,Iw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Ww(u,h?c:null):Dw(t,u,c),f=p&&!n?Fw(m,p,u):m,{left:b,bottom:y,right:M,
-top:E}=f,C=l??Rw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var On,Ta,Rw,Vi=$(()=>{_();L();On=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,Rw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Dw(u,h?c:null):Fw(t,u,c),f=p&&!n?jw(m,p,u):m,{left:b,bottom:y,right:A,
+top:E}=f,C=l??Ww(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
       aria-label=${r}
       data-test="pose"
       data-pose=${e}
-      viewBox="${b} ${-E} ${M-b} ${E-y}"
+      viewBox="${b} ${-E} ${A-b} ${E-y}"
       preserveAspectRatio="xMidYMid meet">
-      ${[t.bed,t.die].map(St).map(Ah)}
-      <g transform="translate(0 ${C.down})">${C.tools.map(Ah)}</g>
+      ${[t.bed,t.die].map(St).map(Oh)}
+      <g transform="translate(0 ${C.down})">${C.tools.map(Oh)}</g>
       ${t.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:d}
       <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
       <path class="sheet" data-test="sheet" d=${C.sheet} />
-      ${e==="before"&&t.gauge_point?jw(t.gauge_point,o,f):d}
-      ${e==="after"&&a?Hw(t.after.sheet,a,u,f):d}
-      ${h&&c?Mh(c,f):d}
+      ${e==="before"&&t.gauge_point?Hw(t.gauge_point,o,f):d}
+      ${e==="after"&&a?Uw(t.after.sheet,a,u,f):d}
+      ${h&&c?Ah(c,f):d}
     </svg>
-  </drawing-frame>`}function Rw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
-s,o,a].map(St),down:0,gauge:St(r),back:0}}function Ww(t,e){let[n,s]=e?An(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function Dw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+  </drawing-frame>`}function Ww(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
+s,o,a].map(St),down:0,gauge:St(r),back:0}}function Dw(t,e){let[n,s]=e?On(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+t,right:n+1.5*t,top:s+t}}function Fw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?zi(u,An(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Fw(t,{
+max(r+.3*e,1.6*e),8*e)},m=n?zi(u,On(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function jw(t,{
 bounds:e,share:n},s){let o=zi(zi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function jw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+right:a("right"),bottom:a("bottom"),top:a("top")}}function Hw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
-    ${Oh(0,o,180)}${Oh(t,o,0)}
+    ${Eh(0,o,180)}${Eh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
-    ${Eh(t/2,o,n,17)}
-  </g>`}function Hw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${Lh(t/2,o,n,17)}
+  </g>`}function Uw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
-    ${Eh(0,a+r,g(S(e)))}
-  </g>`}var Ah,zi,Oh,Eh,ho=$(()=>{_();L();Th();Vi();ze();Ah=t=>t?x`<path class="tool" d=${t} />`:d;zi=({left:t,
+    ${Lh(0,a+r,g(S(e)))}
+  </g>`}var Oh,zi,Eh,Lh,ho=$(()=>{_();L();Mh();Vi();ze();Oh=t=>t?x`<path class="tool" d=${t} />`:d;zi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Eh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
+max(s,a+r)});Eh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Lh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function Lh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function Nh(t,e){let n=[...t].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -774,21 +777,21 @@ max(s,a+r)});Oh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
               >${s.chosen?"✓ ":""}${s.die} <small>V ${Q(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
-            <span class="facts"> ${Uw(s).map(o=>Gw(...o))} </span>
+            <span class="facts"> ${Gw(s).map(o=>Vw(...o))} </span>
             <span class="more">${bt(s.reason_said)} ${He(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Uw,Gw,Nh=$(()=>{_();ut();L();pe();U();Uw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
+  </ol>`}var Gw,Vw,Ch=$(()=>{_();ut();L();pe();U();Gw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
-S(t.set_angle_deg))]],Gw=(t,e,n)=>i`<span class="fact"
+S(t.set_angle_deg))]],Vw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
     <span class="amount">${e}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
   >`});function cs(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${qi(t)}. Open is hit again. <span class="drawn">${e}</span>
-  </p>`:d}var Ma,qi,Ch,Aa,On=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),qi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
- to ${Ma(t.comes_out_deg_high)}°`,Ch=t=>`${Ma(t.comes_out_deg_low)}–${Ma(t.comes_out_deg_high)}°`,Aa=(t,{set_angle_deg:e,
-firstHit:n})=>n?t.expected_set_angle_deg:e});function ds(t){let e=t.filter(s=>!Bh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+  </p>`:d}var Ma,qi,Bh,Aa,En=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),qi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
+ to ${Ma(t.comes_out_deg_high)}°`,Bh=t=>`${Ma(t.comes_out_deg_low)}–${Ma(t.comes_out_deg_high)}°`,Aa=(t,{set_angle_deg:e,
+firstHit:n})=>n?t.expected_set_angle_deg:e});function ds(t){let e=t.filter(s=>!Ph(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
@@ -806,7 +809,7 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${_t(s)}
-        </details>`:d}`}function Qe(t){let e=t.filter(Bh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Qe(t){let e=t.filter(Ph);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
@@ -814,7 +817,7 @@ o)==="ok");return i`${e.length?i`<section>
             ${qe(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Bh,po=$(()=>{_();U();Bh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var Ph,po=$(()=>{_();U();Ph=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -836,12 +839,12 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       ${a.map(f=>i`<span class="wrong" data-test="wrong-${t}">${f}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:d}
     </span>
-    ${a.length?Vw(t,zd(String(n)),s):d}
-  </div>`}function Vw(t,e,n){return i`<div class="may-mean">
+    ${a.length?zw(t,qd(String(n)),s):d}
+  </div>`}function zw(t,e,n){return i`<div class="may-mean">
     ${e.map(s=>i`<button type="button" class="button" data-test="may-mean-${t}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
-  </div>`}function En({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function Ln({name:t,label:e,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${t}>${e}${l?i` <span class="hint">(${l})</span>`:d}</label>
     <textarea
@@ -889,9 +892,9 @@ length?"has-wrong":""}">
     </div>
   </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
 valid="true"]')?.focus())}var J=$(()=>{_();Re();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ki(t){
-let e=Oa(t);return Object.keys(e).length?{tools:e}:{}}function Ln(t){let{die:e,punch:n}=Oa(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var uo,ps=$(()=>{uo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Yi(n,e)).flatMap(([,n])=>n)}function Ph(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Yi(n,s))).flatMap(([,n])=>n)}function Ih(t,e,n){let s=Object.entries(t);return s.
+let e=Oa(t);return Object.keys(e).length?{tools:e}:{}}function Nn(t){let{die:e,punch:n}=Oa(t);return[e&&`die ${e}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var uo,ps=$(()=>{uo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Yi(n,e)).flatMap(([,n])=>n)}function Ih(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Yi(n,s))).flatMap(([,n])=>n)}function Rh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
@@ -904,77 +907,77 @@ return i`<li>
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
 {block:"center"})}var Yi,oe=$(()=>{_();Yi=(t,e)=>t===e||t.startsWith(`${e}.`)});function Zi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Wh(t,{dies:e,punches:n},s,o){
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Dh(t,{dies:e,punches:n},s,o){
 let a=e.flatMap(Qi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
-        <span>Tools: <b>${Ln(t.tools)||"chosen by the planner"}</b></span>
+        <span>Tools: <b>${Nn(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${Zi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
-    ${Rh("codes-of-dies",a)}
-    ${Rh("codes-of-punches",n.map(({code:r})=>r))}`}var Xi,Qi,Rh,us,Nn=$(()=>{_();ps();U();J();oe();Xi=["tools\
-.die","tools.punch"];Qi=t=>t.shape==="multi_v"?t.openings:[t];Rh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+    ${Wh("codes-of-dies",a)}
+    ${Wh("codes-of-punches",n.map(({code:r})=>r))}`}var Xi,Qi,Wh,us,Cn=$(()=>{_();ps();U();J();oe();Xi=["tools\
+.die","tools.punch"];Qi=t=>t.shape==="multi_v"?t.openings:[t];Wh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
 us=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
-d});function Ea(t){let e=(t??"").split(":")[0].trim();return zw.includes(e)?e:""}function fo(t){if(!t)return"";let e=new Map;
-for(let[n,s]of qw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var zw,qw,La=$(()=>{zw=["model","handbook","your test bends"];qw=[["fo\
+d});function Ea(t){let e=(t??"").split(":")[0].trim();return qw.includes(e)?e:""}function fo(t){if(!t)return"";let e=new Map;
+for(let[n,s]of Kw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var qw,Kw,La=$(()=>{qw=["model","handbook","your test bends"];Kw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function Fh(t){return i`<ul class="ratings" data-test="ratings">
-    ${t.map(Kw)}
-  </ul>`}function Kw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
+nd_allowance_mm","allowance"]]});function jh(t){return i`<ul class="ratings" data-test="ratings">
+    ${t.map(Yw)}
+  </ul>`}function Yw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
     <span class="rating-of"
-      ><b>${Yw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
+      ><b>${Jw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
     ${k(o,s===null?"Unknown":`${Q(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
-      ${s===null?d:Xw(s)}
+      ${s===null?d:Zw(s)}
     </svg>
-    <span class="rating-words">${Jw(t)}</span>
-  </li>`}function Jw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
+    <span class="rating-words">${Xw(t)}</span>
+  </li>`}function Xw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
 g(mt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g(mt(n)):g(Ot(s));return`${a} of ${r}`}function Xw(t){let e=Math.min(t/100*Dh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Dh} 0V18" />`}
-var Dh,Yw,jh=$(()=>{_();L();U();Dh=200;Yw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ms(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Zw(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>Qw(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,M)=>h+M*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Zw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+g(mt(n)):g(Ot(s));return`${a} of ${r}`}function Zw(t){let e=Math.min(t/100*Fh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${Fh} 0V18" />`}
+var Fh,Jw,Hh=$(()=>{_();L();U();Fh=200;Jw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ms(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??Qw(l,a))*o,h=Math.
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>ty(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,A)=>h+A*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function Qw(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Na(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var Qw,tl=$(()=>{Qw=t=>Math.round(t*100)/100});function Hh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var ty,tl=$(()=>{ty=t=>Math.round(t*100)/100});function Uh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?ey:ty)*o),c=Vh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:Ve().
+f)<=(f===r?ny:ey)*o),c=zh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:Ve().
 size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(mt(n.force_kn))}, at a depth o\
-f ${g(Gh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+f ${g(Vh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${Ca} ${Ba}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${zh(c,h,Ve().unit)}
+    ${qh(c,h,Ve().unit)}
     <path class="band" d="${Na(u)}Z" />
-    ${e.punch_depth_mm===null?d:qh(c.at(e.punch_depth_mm))} ${ny(l,h)}
-    ${oy(a.filter(f=>!l.includes(f)))}
+    ${e.punch_depth_mm===null?d:Kh(c.at(e.punch_depth_mm))} ${sy(l,h)}
+    ${ay(a.filter(f=>!l.includes(f)))}
     <path class="curve" d=${Na(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
-    ${n?ry(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function Uh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=Vh(t,s.map(u=>Number(
+    ${n?iy(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
+  </svg>`}function Gh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=zh(t,s.map(u=>Number(
 u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ms(Math.min(...a),180,{from:It.
 bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>Na(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
- under load at a depth of ${g(Gh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
+ under load at a depth of ${g(Vh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${Ca} ${Ba}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${zh(o,r,"°")} ${c?qh(c.x):d}
+    ${qh(o,r,"°")} ${c?Kh(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>ay(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function Vh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ms(0,n,{from:It.left,to:It.
-right,size:B()==="in"?Jt:1,most:6})}function zh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
+    ${s.map(u=>ry(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+  </svg>`}function zh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ms(0,n,{from:It.left,to:It.
+right,size:B()==="in"?Jt:1,most:6})}function qh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
         font-size=${Me}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
@@ -986,85 +989,85 @@ map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${Ba-8} text-anchor="end"
       font-size=${Me}>punch depth, ${B()}</text>
-    ${l?d:p}`}function ny(t,e){let n=-1/0;return sy(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+    ${l?d:p}`}function sy(t,e){let n=-1/0;return oy(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
 max(a-6,n+Me+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${It.left+6} y=${n}
-        font-size=${Me}>${o.join(", ")} ${g(mt(s))}</text>`})}function sy(t){let e=new Map;for(let n of t)e.set(
+        font-size=${Me}>${o.join(", ")} ${g(mt(s))}</text>`})}function oy(t){let e=new Map;for(let n of t)e.set(
 Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Pa(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function oy(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
+function ay(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
 right} y="18" text-anchor="end" font-size=${Me}
       data-test="limit-far">↑ ${el(t[t.length-1])}${e}</text>`}function Pa({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
-function ay(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
+function ry(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var Ca,Ba,It,Me,ty,ey,Gh,qh,el,ry,Kh=$(()=>{_();L();tl();Ca=400,Ba=320,It={left:58,right:Ca-14,top:20,bottom:Ba-
-54},Me=18,ty=3,ey=5;Gh=t=>w(t,{digits:2});qh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
+var Ca,Ba,It,Me,ey,ny,Vh,Kh,el,iy,Yh=$(()=>{_();L();tl();Ca=400,Ba=320,It={left:58,right:Ca-14,top:20,bottom:Ba-
+54},Me=18,ey=3,ny=5;Vh=t=>w(t,{digits:2});Kh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
   <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${Me}>set</text>`;el=({what:t,name:e,
-limit_kn:n})=>`${Pa({what:t,name:e})} ${g(mt(n))}`;ry=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Xh({stroke:t,error:e,open:n,toggled:s}){return i`<details
+limit_kn:n})=>`${Pa({what:t,name:e})} ${g(mt(n))}`;iy=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Zh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?iy(t,e):d}
-  </details>`}function iy(t,e){return e?i`<p class="hint" data-test="stroke-missing">
-      ${e instanceof A?e.message:"The stroke could not be fetched."}
+    ${n?ly(t,e):d}
+  </details>`}function ly(t,e){return e?i`<p class="hint" data-test="stroke-missing">
+      ${e instanceof T?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Hh(t)}
+      ${Uh(t)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${ly(t)}</p>
-        ${cy(t)}
+        <p data-test="stroke-peak">${cy(t)}</p>
+        ${dy(t)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${Uh(t)}
+      ${Gh(t)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Yh("curve")} under load</li>
-          <li>${Yh("curve let-go")} let go</li>
-          ${t.trials.length?i`<li>${py} trials, let go</li>`:d}
+          <li>${Jh("curve")} under load</li>
+          <li>${Jh("curve let-go")} let go</li>
+          ${t.trials.length?i`<li>${uy} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${dy(t)}</p>
-        ${hy(t)}
+        <p data-test="stroke-set">${hy(t)}</p>
+        ${py(t)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function ly({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+function cy({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
 Zt(t))}.</b> The peak is expected at
-    ${g(mt(t.force_kn))}, ${Jh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function cy({limits:t}){let e=t.filter(s=>s.
+    ${g(mt(t.force_kn))}, ${Xh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
+    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function dy({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${e.map(el).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
           <b>Rating unknown:</b> ${n.map(Pa).join(", ")}. Read it off the plate.
-        </p>`:d}`}function dy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Jh(t.punch_depth_mm)}\
-.`}function hy({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
+        </p>`:d}`}function hy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Xh(t.punch_depth_mm)}\
+.`}function py({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Jh,Yh,py,Zh=$(()=>{_();Kh();G();L();pe();Jh=t=>g(w(t,{digits:2}));Yh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Xh,Jh,uy,Qh=$(()=>{_();Yh();G();L();pe();Xh=t=>g(w(t,{digits:2}));Jh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
-  </svg>`,py=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,uy=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Ae(t,e,n,s,o=tp(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Te(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function tp({
+</svg>`});function Ae(t,e,n,s,o=ep(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Te(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function ep({
 handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Ea(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
 iffers":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
-  >`}function ep(t,e,n){return i`${ds(t.checks)}
+  >`}function np(t,e,n){return i`${ds(t.checks)}
     <div class="columns bend-columns">
       <div>
-        ${uy(t,e)} ${my(t)} ${$y(t)} ${wy(t)}
-        ${hs(t.checks)} ${vy(t)}
+        ${my(t,e)} ${fy(t)} ${by(t)} ${yy(t)}
+        ${hs(t.checks)} ${ky(t)}
       </div>
-      <div>${yy(t,n)} ${Xh(n.stroke)} ${_y(t,n)}</div>
+      <div>${_y(t,n)} ${Zh(n.stroke)} ${vy(t,n)}</div>
     </div>
-    ${Qe(t.checks)}`}function uy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Qe(t.checks)}`}function my(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1078,58 +1081,58 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
                   >`:d}
           </li>`)}
     </ul>
-    ${us(t)}`}function my(t){return i`<section>
+    ${us(t)}`}function fy(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${t.first_hit?gy(t):fy(t)}
+      ${t.first_hit?$y(t):gy(t)}
       ${Ae(t,"springback_deg","Springback",S)}
     </div>
     ${cs(t.first_hit)}
-  </section>`}function $y(t){return i`<section>
+  </section>`}function by(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${co("Allow for",t,"force_kn",{note:by(t),origin:Ea(t.sources?.force_kn)})}
+      ${co("Allow for",t,"force_kn",{note:wy(t),origin:Ea(t.sources?.force_kn)})}
       ${co("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-            ${Fh(t.ratings)}`:d}
-  </section>`}function by(t){let e=t.force_kn_low,n=tp(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
-ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function wy(t){return i`<section>
+            ${jh(t.ratings)}`:d}
+  </section>`}function wy(t){let e=t.force_kn_low,n=ep(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
+ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function yy(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${Ae(t,"inside_radius_mm","Inside radius",Cn)}
+      ${Ae(t,"inside_radius_mm","Inside radius",Bn)}
       ${Te("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${Ae(t,"bend_allowance_mm","Bend allowance",Cn)}
-      ${Ae(t,"bend_deduction_mm","Bend deduction",Cn)}
-      ${Ae(t,"k_factor","K-factor",np)}
+      ${Ae(t,"bend_allowance_mm","Bend allowance",Bn)}
+      ${Ae(t,"bend_deduction_mm","Bend deduction",Bn)}
+      ${Ae(t,"k_factor","K-factor",sp)}
     </div>
-  </section>`}function yy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
+  </section>`}function _y(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
     ${ue(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
-  </section>`}function _y(t,{use:e}){return t.options?.length?i`<section>
+  </section>`}function vy(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${Lh(t.options,e)}
-  </section>`:d}function vy({opinions:t,sources:e}){return t?i`<section class="opinions">
+    ${Nh(t.options,e)}
+  </section>`:d}function ky({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
-    ${t.force?.length?Qh("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
+    ${t.force?.length?tp("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
 r length",Ot]]):d}
-    ${t.allowance?.length?Qh("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
-nce",Cn],["k_factor","K",np]]):d}
+    ${t.allowance?.length?tp("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
+nce",Bn],["k_factor","K",sp]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
-              ${Object.entries(e).map(([n,s])=>i`<dt>${ky[n]??n}</dt>
+              ${Object.entries(e).map(([n,s])=>i`<dt>${xy[n]??n}</dt>
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
-  </section>`:d}function Qh(t,e,n){return i`<div class="table">
+  </section>`:d}function tp(t,e,n){return i`<div class="table">
     <table>
       <caption>
         ${t}
@@ -1147,25 +1150,25 @@ nce",Cn],["k_factor","K",np]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Cn,fy,gy,np,ky,sp=$(()=>{_();ho();ut();L();pe();Nh();xa();On();po();J();Nn();La();jh();Zh();Cn=t=>w(
-t,{digits:2});fy=t=>i`
+  </div>`}var Bn,gy,$y,sp,xy,op=$(()=>{_();ho();ut();L();pe();Ch();xa();En();po();J();Cn();La();Hh();Qh();Bn=t=>w(
+t,{digits:2});gy=t=>i`
   ${Ae(t,"set_angle_deg","Set angle, loaded",S)}
-  ${Ae(t,"punch_depth_mm","Punch depth",Cn)}
-`,gy=t=>i`
+  ${Ae(t,"punch_depth_mm","Punch depth",Bn)}
+`,$y=t=>i`
   ${Ae(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Ae(t,"punch_depth_mm","First hit: punch depth",Cn,`then about ${g(Cn(t.expected_punch_depth_mm))}`)}
-`;np=t=>({text:t==null?"–":Q(t,2),unit:""});ky={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  ${Ae(t,"punch_depth_mm","First hit: punch depth",Bn,`then about ${g(Bn(t.expected_punch_depth_mm))}`)}
+`;sp=t=>({text:t==null?"–":Q(t,2),unit:""});xy={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ap={};et(ap,{show:()=>Ty});async function Ty(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var rp={};et(rp,{show:()=>My});async function My(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
 …"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await it(C,t.signal)).items)),o={
 dies:n,punches:s},a=_a(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Se(
-async(C,v)=>(await T("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
-{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Se(async(C,v)=>(await T(
+async(C,v)=>(await M("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
+{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Se(async(C,v)=>(await M(
 "POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
-b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Mn(a),{now:!0})}function m(C){history.
-replaceState(null,"",`/bend?${va(a)}`),l.busy=io(a).length===0,l.busy?h.ask(Mn(a),C):(h.stop(),Object.assign(l,
-{answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof A?
+b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(An(a),{now:!0})}function m(C){history.
+replaceState(null,"",`/bend?${va(a)}`),l.busy=io(a).length===0,l.busy?h.ask(An(a),C):(h.stop(),Object.assign(l,
+{answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof T?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
           class="desk"
@@ -1176,36 +1179,36 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${My(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
+            ${Ay(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
           </form>
           <p class="unseen" role="status">${y()}</p>
-          <div class="desk-answer" data-test="answer">${M(C)}</div>
+          <div class="desk-answer" data-test="answer">${A(C)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
 `${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
-"none"}, allow for ${g(Zt(C))}, ${N}.`}function M(C){let v=io(a);return v.length?xt("One bend, all its figures",
-i`Still to type: ${v.map(N=>Sy[N]).join(", ")}.`):l.error?E(C):l.answer?ep(l.answer,o,{pose:l.pose,show:N=>{l.
+"none"}, allow for ${g(Zt(C))}, ${N}.`}function A(C){let v=io(a);return v.length?xt("One bend, all its figures",
+i`Still to type: ${v.map(N=>Ty[N]).join(", ")}.`):l.error?E(C):l.answer?np(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function E(C){if(!(l.error instanceof A)||l.error.status>=500)return i`${Ke(l.error)}
+Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${Ke(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=Ph(C,xy),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=Ih(C,Sy),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function My(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
+    </div>`}m({now:!0})}function Ay(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
 {name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
 wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Oy(e)])}
-    ${c("thickness_mm","Thickness",{unit:B(),hint:a&&Ay(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Ey(e)])}
+    ${c("thickness_mm","Thickness",{unit:B(),hint:a&&Oy(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:B()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${h("die","Die",[["","Best of the crib"],...op(t.die,n)])}
-      ${h("punch","Punch",[["","Best of the crib"],...op(t.punch,s)])}
+      ${h("die","Die",[["","Best of the crib"],...ap(t.die,n)])}
+      ${h("punch","Punch",[["","Best of the crib"],...ap(t.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:B()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
@@ -1214,48 +1217,48 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function Ay({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
-t,{digits:2})),e??""].filter(Boolean).join(", ")}function op(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var xy,Sy,Oy,rp=$(()=>{_();G();ka();ut();
-lo();L();pe();sp();J();Bt();oe();xy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],Sy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};Oy=t=>t.map(({code:e,name:n})=>[e,n])});function ip(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+          </button>`:d}`}function Oy({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
+t,{digits:2})),e??""].filter(Boolean).join(", ")}function ap(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var Sy,Ty,Ey,ip=$(()=>{_();G();ka();ut();
+lo();L();pe();op();J();Bt();oe();Sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],Ty={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};Ey=t=>t.map(({code:e,name:n})=>[e,n])});function lp(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
 t.addEventListener("abort",()=>e?.release()),n()}var nl,sl=$(()=>{_();nl=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function Bn(t){let{body:e}=await T("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function dp(t){
-let{body:e}=await T("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function hp(t){
-await T("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=mp(lp);return typeof t?.name=="strin\
-g"?{code:null,step:0,etag:null,...t}:null}function mp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
-return null}}function fp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var lp,cp,Pn,Oe,al,pp,up,tn=$(()=>{G();lp="flangebook.bench.here",cp="flangebook.bench.last";Pn=t=>/^\d/.test(
-t)?`bench ${t}`:t,Oe=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>fp(lp,t),pp=()=>String(mp(cp)??""),up=t=>fp(cp,t)});function Ia(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+      </p>`});async function Pn(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function hp(t){
+let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function pp(t){
+await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=fp(cp);return typeof t?.name=="strin\
+g"?{code:null,step:0,etag:null,...t}:null}function fp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
+return null}}function gp(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
+var cp,dp,In,Oe,al,up,mp,tn=$(()=>{G();cp="flangebook.bench.here",dp="flangebook.bench.last";In=t=>/^\d/.test(
+t)?`bench ${t}`:t,Oe=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>gp(cp,t),up=()=>String(fp(dp)??""),mp=t=>gp(dp,t)});function Ia(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():y()),M()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(Ly,Ey*
+b():y()),A()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(Ny,Ly*
 1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
-if(!v)return;let N=P().name?{by:P().name}:{};try{l=(await T("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:gp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
-if(!(X instanceof A)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
-async function y(){let v=r,{status:N,body:X,etag:ct}=await T("GET",o,{seen:l,signal:s,timeout:gp});s.aborted||
-r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function M(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-De(!0),v&&j()}function E(v){c+=1,v instanceof A&&v.status===404?u({answers:!0,gone:!0}):v instanceof A&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?De(!1,v):v instanceof A||console.error(v)}
+if(!v)return;let N=P().name?{by:P().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+l,signal:s,timeout:$p})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
+if(!(X instanceof T)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
+async function y(){let v=r,{status:N,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:$p});s.aborted||
+r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function A(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
+De(!0),v&&j()}function E(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?De(!1,v):v instanceof T||console.error(v)}
 let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
 addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ey,Ly,gp,rl=$(()=>{
-G();nt();wt();Ey=1e3,Ly=4e3,gp=3e3});function $p(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Ny.
-has(o.key)?t.next:Cy.has(o.key)?t.back:null;!a||Py(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<By)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Iy(),{signal:e})}
-function Py({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function Iy(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var Ny,Cy,By,bp=$(()=>{Ny=new Set(["ArrowRight","PageDown"," ","Enter"]),Cy=
-new Set(["ArrowLeft","PageUp","Backspace"]),By=300});function Ra(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=kn(t.bounds,e-2*a,n-1.6*
-a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,M])=>`M${r([f,b])}L${r([y,M])}`).join("");return i`<svg
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ly,Ny,$p,rl=$(()=>{
+G();nt();wt();Ly=1e3,Ny=4e3,$p=3e3});function bp(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Cy.
+has(o.key)?t.next:By.has(o.key)?t.back:null;!a||Iy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Py)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Ry(),{signal:e})}
+function Iy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function Ry(){let t=document.activeElement;t?.matches("button, summa\
+ry, input[type=range]")&&t.blur()}var Cy,By,Py,wp=$(()=>{Cy=new Set(["ArrowRight","PageDown"," ","Enter"]),By=
+new Set(["ArrowLeft","PageUp","Backspace"]),Py=300});function Ra(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=xn(t.bounds,e-2*a,n-1.6*
+a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,A])=>`M${r([f,b])}L${r([y,A])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${Dy(t)}
+    aria-label=${Fy(t)}
     width=${h+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-V*.7} ${h+2*a} ${p+1.6*a}">
@@ -1264,150 +1267,150 @@ join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Ry(r(f),r(b),m,H(y)))}
-    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Wy(m,f.map(r),m===o))}
-  </svg>`}function Ry(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
+    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Wy(r(f),r(b),m,H(y)))}
+    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Dy(m,f.map(r),m===o))}
+  </svg>`}function Wy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
-    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Wy(t,e,n){
+    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Dy(t,e,n){
 let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=jt(t,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
-      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Dy({length_mm:t,width_mm:e,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${In({length_mm:t,width_mm:e,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function In({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function wp(t,{pixels:e=as(),tallest:n=e*.9,test:s="\
-blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=kn([0,0,t.length_mm,t.width_mm],e-r-12,n-
+      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Fy({length_mm:t,width_mm:e,height_mm:n,
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Rn({length_mm:t,width_mm:e,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Rn({length_mm:t,width_mm:e,height_mm:n}){
+return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function yp(t,{pixels:e=as(),tallest:n=e*.9,test:s="\
+blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=xn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Hy(t)}
+    aria-label=${Uy(t)}
     width=${c+r+12}
     height=${h+V*3}
     viewBox="-6 -6 ${c+r+12} ${h+V*3}">
     <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>jy(p,l))}
+    ${t.lines.map(p=>Hy(p,l))}
     <path
       class="dimension"
       d="M0 ${h+V*1.3}H${c}M-4 ${h+V*1.3+4}l8 -8M${c-4} ${h+V*1.3+4}l8 -8" />
-    ${Fy(c/2,h+V*1.3,o)}
+    ${jy(c/2,h+V*1.3,o)}
     <path
       class="dimension"
       d="M${c+V} 0V${h}M${c+V-4} 4l8 -8M${c+V-4} ${h+4}l8 -8" />
     <text x=${c+V*1.6} y=${h/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Fy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
+  </svg>`}function jy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
 1.4}/>
-    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function jy({
+    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Hy({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
 Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
     <circle class="badge" cx=${u} cy=${m} r=${V*.68}/>
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
-      dominant-baseline="central">${t}</text>`}function Hy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+      dominant-baseline="central">${t}</text>`}function Uy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
 Rt,fs=$(()=>{_();L();ha();ze();ne();V=18;Rt=t=>!!t?.folded});function Wa(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Ra(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
-      ${yp("Punch",e.segments_mm?.punch)} ${yp("Die",e.segments_mm?.die)}
+      ${_p("Punch",e.segments_mm?.punch)} ${_p("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Uy(e.sides_near??[])}
+      ${Gy(e.sides_near??[])}
     </ul>
-  </section>`}function yp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
-" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Uy(t){if(!t.length)
+  </section>`}function _p(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Gy(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var il=$(()=>{_();fs();ne();L()});function kp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=kp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[e]}</svg
-    ><b>${xp[e]}.</b>`}function Da(t,e){let n=kp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Sp}${Tp[n]}</svg>
+  </li>`}var il=$(()=>{_();fs();ne();L()});function xp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=xp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Tp}${Mp[e]}</svg
+    ><b>${Sp[e]}.</b>`}function Da(t,e){let n=xp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Tp}${Mp[n]}</svg>
     <p>
-      <b data-test="move">${xp[n]}.</b>
+      <b data-test="move">${Sp[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${zy(t,e)}
+      ${qy(t,e)}
     </p>
   </div>`}function go({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
-n})`:""}`}function zy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
+n})`:""}`}function qy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=go(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var xp,Sp,ll,_p,Gy,vp,Vy,Tp,$s=$(()=>{_();xp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var Sp,Tp,ll,vp,Vy,kp,zy,Mp,$s=$(()=>{_();Sp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},Sp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ll=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-_p=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Gy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-vp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Vy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Tp={first:[Gy],same:[Vy],over:[ll],end:[_p],both:[ll,_p],quarter:[vp],"quarter-over":[ll,vp]}});function $o({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+ver and a quarter"},Tp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ll=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+vp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Vy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+kp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,zy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+Mp={first:[Vy],same:[zy],over:[ll],end:[vp],both:[ll,vp],quarter:[kp],"quarter-over":[ll,kp]}});function $o({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
 s,o]=[t[n-1],t[n]];return cl(s,o,(e-s.share)/(o.share-s.share))}function cl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Mp({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Ap({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function Ap(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function Op(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
-"approach"?n:-n,r=qy(t.frames,e.phase);return{...Ky(r,o,a),punch_y_mm:n}}function qy(t,e){let n=e==="withdrawa\
+"approach"?n:-n,r=Ky(t.frames,e.phase);return{...Yy(r,o,a),punch_y_mm:n}}function Ky(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:t}function Ky(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
+s-1);return o.length?o:t}function Yy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
 n>=l&&r>l)return cl(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
-end"?cl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Yy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
+end"?cl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Jy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
 inside_radius_mm:r}){let[l,c]=bs([[-a,-t/2],[-a,t/2]],s),[h,p]=bs([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
 m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(bs(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(bs(e,s))}Z`}function Op(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+0 0 1 ${u(c)}${m(bs(e,s))}Z`}function Ep(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...bs(t.left,u),
 ...bs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function bs(t,[e,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Fa(t,e,n){let s=-n.
-punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Yy(e,n),tools:[
+punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Jy(e,n),tools:[
 t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var dl=$(
-()=>{ze()});function ja({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Ip?e:null}function Rn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=ja(t),{before:o,after:a}=Mp(n),r=s?Ap(n,
+()=>{ze()});function ja({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Rp?e:null}function Wn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=ja(t),{before:o,after:a}=Ap(n),r=s?Op(n,
 s):$o(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Fa(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ws(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=ja(t);if(!n)return`Nothing comes within ${g(w(Ip,{
+if(!e)return"Clearance was not checked at this step.";let n=ja(t);if(!n)return`Nothing comes within ${g(w(Rp,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Ep(n.tool)}, ${Lp(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${Ep(n.tool)}, ${Lp(n)}${e.hits?.length?o:""}.`}function Lp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Lp(n.tool)}, ${Np(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${Lp(n.tool)}, ${Np(n)}${e.hits?.length?o:""}.`}function Np({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
 function hl({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${Np(t,e)}`;if(e.phase==="putting in")return`Putting it in${Np(t,e)}`;let s=g(w(Math.max(
+t")return`Taking it out${Cp(t,e)}`;if(e.phase==="putting in")return`Putting it in${Cp(t,e)}`;let s=g(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function Np({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function Cp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
-t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Jy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
+t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Xy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[Bp(e,n,"slide"),Bp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Cp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[Pp(e,n,"slide"),Pp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Bp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Cp}`}:null}function me(t,{short:e=!1}={}){let n=Jy(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Bp}`}:null}function me(t,{short:e=!1}={}){let n=Xy(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Pp(n.kind)}<b>${n.what}.</b></span
+      >${Ip(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Pp(n.kind)}
+    ${Ip(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Ip,Ep,Cp,Bp,Pp,Xy,Zy,Ee=$(()=>{_();dl();L();Ip=100;Ep=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;Cp="Punch still, at its top. Fingers never between.";Bp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");Pp=t=>t==="swing"?Xy:Zy(t!=="slide"),Xy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var Rp,Lp,Bp,Pp,Ip,Zy,Qy,Ee=$(()=>{_();dl();L();Rp=100;Lp=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;Bp="Punch still, at its top. Fingers never between.";Pp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");Ip=t=>t==="swing"?Zy:Qy(t!=="slide"),Zy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Zy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,Qy=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
@@ -1418,13 +1421,13 @@ unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ys(t,e=0,n=
           <span class="name"><b>${s.code}</b> ${s.name}</span>
           <span class="where">${pl(s)}</span>
           <span class="more"
-            >${[ul(s),Wp(s.steps,e),ml(s,n),Qy(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[ul(s),Dp(s.steps,e),ml(s,n),t_(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Wp(t,e){return!t?.
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Dp(t,e){return!t?.
 length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function ml({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${Wp(o.map(({number:a})=>a),0)}`:""}`:""}function Qy(t){return t==="good"||!t?"":t==="unknown"?"condition \
+for ${Dp(o.map(({number:a})=>a),0)}`:""}`:""}function t_(t){return t==="good"||!t?"":t==="unknown"?"condition \
 unknown":t}function Ha(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
       ${Te("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
@@ -1436,7 +1439,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
     ${t.lines?i`<p data-test="relief">${fl(t)}</p>`:d}`}function fl({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function Dp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
+"across.":"a side."}`}function Fp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1452,7 +1455,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       </thead>
       <tbody role="rowgroup">
         ${t.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${t_(t,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${e_(t,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1463,9 +1466,9 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function t_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function gl(t,e=0){
+  </div>`}function e_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function gl(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(go(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${n_(go(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1475,13 +1478,13 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${e_(go(t,e))} to the gauge${s}, `:"";
             >${gs(t)}</span
           > `:d}
     ${me(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
-    up.${n_(t)}
-  </span>`}function n_({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
+    up.${s_(t)}
+  </span>`}function s_({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
   >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
-`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function s_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Rp(t,e,n){
-return ce(t,t)?t.first_hit?o_(t,e,n):t.limits?s_(t,e,n):g(n(t[e])):g(n(null))}function o_(t,e,n){let s=e==="se\
+`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function o_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Wp(t,e,n){
+return ce(t,t)?t.first_hit?a_(t,e,n):t.limits?o_(t,e,n):g(n(t[e])):g(n(null))}function a_(t,e,n){let s=e==="se\
 t_angle_deg"?`first hit, ${qi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
     >`}function Ua(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
@@ -1500,9 +1503,9 @@ t_angle_deg"?`first hit, ${qi(t.first_hit)}; then about `:"then about ";return i
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Rp(o,"set_angle_deg",S)}
+                ${Wp(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Rp(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Wp(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
                 ${g(Zt(o))}<small class="band">expected ${g(Ze(o))}</small>
               </td>
@@ -1514,7 +1517,7 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var pl,e_,en=$(()=>{_();ut();_n();L();pe();ne();xa();On();$s();Ee();pl=He;e_=t=>t[0].toUpperCase()+t.
+  </div>`}var pl,n_,en=$(()=>{_();ut();vn();L();pe();ne();xa();En();$s();Ee();pl=He;n_=t=>t[0].toUpperCase()+t.
 slice(1)});function Ga(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
@@ -1532,7 +1535,7 @@ slice(1)});function Ga(t,e){return i`<header class="step-top">
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function Fp(t,e,n,s,o){let a=Rn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?$o(t.motion,l):null,
+  </h1>`});function jp(t,e,n,s,o){let a=Wn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?$o(t.motion,l):null,
 h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       type="button"
       class="button"
@@ -1541,10 +1544,10 @@ h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
       ${m}
     </button>`;return i`${ue(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&Fa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Op(t.motion,c),words:`${fe(
-t)}, ${r_(t,r)}. Gauge at ${p}.`})}
+angle:e,moment:h??(c&&Fa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Ep(t.motion,c),words:`${fe(
+t)}, ${i_(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${i_(t,r,c)}
+            ${l_(t,r,c)}
           </p>`:d}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1552,9 +1555,9 @@ t)}, ${r_(t,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?l_(t,l,n,s,o):d}`}function r_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function i_(t,e,n){return n?hl(t,n):ws(t)}function l_(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+    ${a?c_(t,l,n,s,o):d}`}function i_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
+er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function l_(t,e,n){return n?hl(t,n):ws(t)}function c_(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&d_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1575,38 +1578,38 @@ let a=()=>{n.playing=!n.playing,n.playing&&c_(e>=1?0:e,n,s,o),s()};return i`<div
       aria-valuetext=${hl(t,$o(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function c_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
-max(0,r-o)/a_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var a_,bo,Va=$(()=>{_();dl();ho();L();en();Ee();a_=7e3,bo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function jp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${d_(t)} Something else is wron\
+  </div>`}function d_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+max(0,r-o)/r_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
+requestAnimationFrame(a)}var r_,bo,Va=$(()=>{_();dl();ho();L();en();Ee();r_=7e3,bo=()=>({at:"before",share:0,close:!1,
+playing:!1})});function Hp(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${h_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??Rd).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??Wd).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function d_(t){let e=Ti(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Hp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function h_(t){let e=Ti(t),n="That is further off than the card’s table of corrections goes.";return e?
+`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Up(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var bl=$(()=>{_();_n();L();U()});function Up({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var bl=$(()=>{_();vn();L();U()});function Gp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${Gp(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${Vp(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
     </ul>`}function za({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${Gp(n.centre_mm)}`:""}function Gp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
+`Station ${n.number}, ${Vp(n.centre_mm)}`:""}function Vp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
 w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var qa=$(()=>{_();L();U()});function Ka(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ya(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Fp(r,Aa(e,a),n,s,o)}function Ja(t,e){let n=ee(
+    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return jp(r,Aa(e,a),n,s,o)}function Ja(t,e){let n=ee(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1615,7 +1618,7 @@ i`<div class="set-figures">
       ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${cs(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?Hp(e,n.fromTrial):d} ${h_(e)}
+    ${n.set_angle_deg===null?Up(e,n.fromTrial):d} ${p_(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
             ${g(w(e.punch_depth_mm,{digits:2}))}.
@@ -1624,12 +1627,12 @@ i`<div class="set-figures">
             <b>Draw the gauge back ${g(w(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${p_(e)}`}function h_(t){let e=Sa(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
-function p_({hits:t}){return t?i`<div class="hits" data-test="hits">
+    ${u_(e)}`}function p_(t){let e=Sa(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+function u_({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function Vp(t,e){if(!e.die)return d;let n=za(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function zp(t,e){if(!e.die)return d;let n=za(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1655,8 +1658,8 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${us(e)}`}var Xa=$(()=>{_();kt();L();pe();U();On();Va();Nn();bl();nn();qa()});function zp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ka(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
-u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${us(e)}`}var Xa=$(()=>{_();kt();L();pe();U();En();Va();Cn();bl();nn();qa()});function qp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ka(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+m_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
@@ -1675,10 +1678,10 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
         ${p.length?_t(p):d}${Wa(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${ys(m_(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${ys(f_(t,e),0)}</section>
     </div>
-    ${Kp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
-  </article>`}function qp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${Yp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
+  </article>`}function Kp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
@@ -1698,13 +1701,13 @@ u_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Kp({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Kp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Yp({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function Yp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var u_,m_,Za,wl=$(()=>{_();tn();il();U();$s();en();nn();Ee();Xa();u_=3;m_=(t,e)=>t.plan.tools.filter(
+  </nav>`}var m_,f_,Za,wl=$(()=>{_();tn();il();U();$s();en();nn();Ee();Xa();m_=3;f_=(t,e)=>t.plan.tools.filter(
 n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Za=(t,e)=>i`<button
     type="button"
     class="button bench-name"
@@ -1712,7 +1715,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Za=(t,e)=>i`<button
     aria-label="${Oe(t)}, this display. Choose another"
     @click=${e.choose}>
     ${Oe(t)}
-  </button>`});function Yp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+  </button>`});function Jp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1735,10 +1738,10 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Make it</button>
           </form>`:d}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${Pn(o)}
+            Stay at ${In(o)}
           </button>`:d}
     ${nl()}
-  </div>`}function Qp({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function tu({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1747,12 +1750,12 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Jp,Xp,Zp,yl,tu=$(()=>{_();G();sl();tn();dt();wl();J();Jp=t=>yl(t,"bench-idle",Oe(t.name),
+        </p>`:d}`}var Xp,Zp,Qp,yl,eu=$(()=>{_();G();sl();tn();dt();wl();J();Xp=t=>yl(t,"bench-idle",Oe(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
-      ${nl()}`),Xp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof A?i`<p>${e.message}</p>`:i`<p>
+      ${nl()}`),Zp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),Zp=(t,e,n)=>yl(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),Qp=(t,e,n)=>yl(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
     </p>`),yl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
     <header class="step-top">${Za(t,n)}</header>
@@ -1761,76 +1764,76 @@ i`<p>Open a card on a phone and choose this bench.</p>
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var su={};et(su,{show:()=>g_});function g_(t){ip(t.signal);let e=ol();e?nu(t,e):eu(t,"")}function eu(t,e){t.title(
+  </article>`});var ou={};et(ou,{show:()=>$_});function $_(t){lp(t.signal);let e=ol();e?su(t,e):nu(t,"")}function nu(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(Yp(s,c)),r=p=>{n.abort();let u=ol();nu(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await dp(p||" ")).name)}catch(u){
-s.wrong=u instanceof A?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-h=async()=>{try{Object.assign(s,{names:(await Bn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,f_))};a(),h()}function nu(t,e){let{name:n}=e,s=new AbortController,
+aborted&&t.render(Jp(s,c)),r=p=>{n.abort();let u=ol();su(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await hp(p||" ")).name)}catch(u){
+s.wrong=u instanceof T?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
+h=async()=>{try{Object.assign(s,{names:(await Pn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,g_))};a(),h()}function su(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
 step:e.step},l=null,c=null,h=0,p=bo(),u=Ia(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
-al(e)}function f(v){s.abort(),v||al(null),eu(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
+al(e)}function f(v){s.abort(),v||al(null),nu(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),X&&(p=bo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await yt(r.code,N=>{v.aborted||(l=N,h=0,E())},
-v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let M={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
+v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let A={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=Qp(u.standing(),!!l,
-h,M.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:M})),(l||c||!r.code)&&t.ready()}
-function C(v){if(!r.code)return Jp(v);if(!l)return c?Xp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?zp(l,X,v,Ya(l,X,p,E,a.signal)):r.step===N.length+1?qp(l,v):Zp(l,r.step,v)}$p(M,o),
+{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=tu(u.standing(),!!l,
+h,A.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:A})),(l||c||!r.code)&&t.ready()}
+function C(v){if(!r.code)return Xp(v);if(!l)return c?Zp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
+steps,X=N[r.step-1];return X?qp(l,X,v,Ya(l,X,p,E,a.signal)):r.step===N.length+1?Kp(l,v):Qp(l,r.step,v)}bp(A,o),
 $t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await te(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var f_,ou=$(()=>{G();sl();tn();rl();kt();
-dt();bp();nt();Ct();tu();wl();Va();Bt();Xa();f_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ie(i``,n);Ie(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var g_,au=$(()=>{G();sl();tn();rl();kt();
+dt();wp();nt();Ct();eu();wl();Va();Bt();Xa();g_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Ie(i``,n);Ie(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(au),e||(au=setTimeout(s,8e3))}var au,ae=$(()=>{_()});function ru(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+    </div>`,n),clearTimeout(ru),e||(ru=setTimeout(s,8e3))}var ru,ae=$(()=>{_()});function iu(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function vl(t,e){try{return localStorage.setItem(_l(t),
 JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function kl(t){try{localStorage.removeItem(
-_l(t))}catch{}}var _l,iu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Qa,ge,tr,er,wo=$(()=>{xe();ps();L();Qa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+_l(t))}catch{}}var _l,lu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Qa,ge,tr,er,wo=$(()=>{xe();ps();L();Qa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),tr=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...uo(t)}),
 er=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
 t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:tt(t.gap,e)}:{},...Oa(
 t)})});function nr(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
 bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
-l"?["left","right"]:[...Wn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function cu(t,e){let n=nr(e);for(let s of Wn){let o=t.sides[t.alike?
+l"?["left","right"]:[...Dn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function du(t,e){let n=nr(e);for(let s of Dn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function du({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function hu({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function hu(t){let e=Wn.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=nr().sides;for(let o of Wn){let a=t.sides[o]??t.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function pu(t){let e=Dn.
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=nr().sides;for(let o of Dn){let a=t.sides[o]??t.
 sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(tr)}}return{length:z(t.length_mm),width:z(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function fu(t,e){let n=s=>t.there.includes(s)?uu(t,s).flats.map((o,a)=>`${s}\
+firstPair:t.first_pair??"left-right"}}function gu(t,e){let n=s=>t.there.includes(s)?mu(t,s).flats.map((o,a)=>`${s}\
  ${ks(a)}`):[];return xl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function gu(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=uu(t,o);return[o,{flats_mm:a.flats.map(
+o),...n(o)])}function $u(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=mu(t,o);return[o,{flats_mm:a.flats.map(
 n),bends:a.bends.map(r=>er(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
 s),relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function _s(t){
 return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Sl(t).flatMap(
-e=>$_(t,e))]}function $_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
+e=>b_(t,e))]}function b_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[sr(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function $u(t,e){if(!t.alike)return e;
+l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function bu(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function bu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function wu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function wu(t,e,n,s){
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function yu(t,e,n,s){
 let o=t.sides[e];return or(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return or(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function yu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return or(t,e,{flats:[...n,""],bends:[...o,ge()]})}function _u(t,e){let{flats:n,bends:s}=t.
-sides[e];return or(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function vu(t,e){let n=Wn.filter(o=>o===e!==
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function _u(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return or(t,e,{flats:[...n,""],bends:[...o,ge()]})}function vu(t,e){let{flats:n,bends:s}=t.
+sides[e];return or(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function ku(t,e){let n=Dn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function ku(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var xl,Wn,lu,pu,uu,Dn,mu,Sl,vs,sn,sr,ks,or,Fn=$(()=>{wo();L();xl=[["left","right"],["front","\
-back"]],Wn=xl.flat(),lu=6;pu=({there:t})=>xl.every(e=>e.some(n=>t.includes(n))),uu=(t,e)=>t.sides[t.alike?t.there[0]:
-e],Dn=t=>fu(t,()=>[]),mu=t=>fu(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
+[n[0]]:s}:t.sides}}function xu(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var xl,Dn,cu,uu,mu,Fn,fu,Sl,vs,sn,sr,ks,or,jn=$(()=>{wo();L();xl=[["left","right"],["front","\
+back"]],Dn=xl.flat(),cu=6;uu=({there:t})=>xl.every(e=>e.some(n=>t.includes(n))),mu=(t,e)=>t.sides[t.alike?t.there[0]:
+e],Fn=t=>gu(t,()=>[]),fu=t=>gu(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
 box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,sr=(t,e)=>`${sn(t,e)}.included_angle_deg`,
 ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;or=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return yo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
@@ -1842,65 +1845,65 @@ a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!=
 wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function ar(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??yo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,yo,xu,rr=$(()=>{L();Tl=2,yo=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});xu=t=>({...t,first:"",
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,yo,Su,rr=$(()=>{L();Tl=2,yo=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Su=t=>({...t,first:"",
 last:"",critical_flats:[]})});function Ll(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function ir({aside:t,...e},n){let s=Su({...e,box:n?e.box??t??nr():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Tu(t,e){return t.box&&e&&String(Dn(t.box))===String(
-Dn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Su({...t,box:e})}function _o(t,e){return t.box?{...Ll(t.metal),
+din6935",grain:"",holes:[],order:null,box:null}}function ir({aside:t,...e},n){let s=Tu({...e,box:n?e.box??t??nr():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Mu(t,e){return t.box&&e&&String(Fn(t.box))===String(
+Fn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Tu({...t,box:e})}function _o(t,e){return t.box?{...Ll(t.metal),
 title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Ml(
-t.wishes),tools:uo(t.tools),box:hu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
+t.wishes),tools:uo(t.tools),box:pu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
 length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(tr),dimension:t.dimension??"din6935",grain:t.
 grain??"",order:t.order??null,wishes:Ml(t.wishes),tools:uo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ss(t){let e=n=>tt(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:gu(t.box,t.unit),...t.
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:$u(t.box,t.unit),...t.
 order?{order:t.order}:{},...Al(t.wishes,t.unit),...Ki(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
 t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>er(n,t.unit)),dimension:t.
 dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Al(t.wishes,t.unit),...Ki(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:he(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
 function lr(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,..._s(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
-bends.flatMap((s,o)=>b_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>w_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function b_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function w_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function Mu(t,e,n){return{...t,flats:t.flats.with(e,n)}}function jn(t,e,n){return{...t,bends:t.
+ ${s+1}`,n]]:[]}function Au(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Hn(t,e,n){return{...t,bends:t.
 bends.with(e,{...t.bends[e],...n})}}function Cl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Ou(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Ol(t.wishes,0)}}function Au(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Ou(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Ol(t.wishes,e+1)}}function Ou(t,e,n){
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Eu(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Ol(t.wishes,0)}}function Ou(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Eu(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Ol(t.wishes,e+1)}}function Eu(t,e,n){
 let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function cr(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function Eu(t,e){return e===0||e===t.bends.length-1}var El,Su,Nl,on=$(()=>{
-wo();Fn();xe();ps();L();rr();El=40;Su=t=>({...t,order:null,...t.wishes?{wishes:xu(t.wishes)}:{}});Nl=t=>JSON.stringify(
-{...Ss(t),title:""})});async function Bl(t,e){try{let{body:n}=await T("POST","/cards",{body:{...Nu(t),code:e},timeout:Lu});return{saved:await Pu(
-n)}}catch(n){if(n instanceof A&&n.status===409)return{taken:e};throw Bu(n)}}async function Cu(t,e){let n={...Nu(
-t),reason:t.reason??""},s=w_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await T("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Lu});return await Wc().then(c=>Us({...s,number:c},l)).catch(
-()=>{}),{saved:await Pu(r)}}catch(o){if(o instanceof A&&o.status===412)return{stale:await we(e.code)};throw Bu(
-o)}}function w_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
+map(Number);return e.length?e:null}function Lu(t,e){return e===0||e===t.bends.length-1}var El,Tu,Nl,on=$(()=>{
+wo();jn();xe();ps();L();rr();El=40;Tu=t=>({...t,order:null,...t.wishes?{wishes:Su(t.wishes)}:{}});Nl=t=>JSON.stringify(
+{...Ss(t),title:""})});async function Bl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...Cu(t),code:e},timeout:Nu});return{saved:await Iu(
+n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw Pu(n)}}async function Bu(t,e){let n={...Cu(
+t),reason:t.reason??""},s=y_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Nu});return await Wc().then(c=>Us({...s,number:c},l)).catch(
+()=>{}),{saved:await Iu(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await we(e.code)};throw Pu(
+o)}}function y_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Bu(t){return t instanceof A&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Pu(t){return ie(t).catch(()=>t)}var Lu,Nu,
-Iu=$(()=>{G();kt();Nt();on();nt();Ct();Lu=6e4,Nu=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function Du(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Ru(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Ru(
-t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Wu(h)*vo+Y*.4,m=Wu(p)*vo+Y*.4,f=u+c;return i`<svg
+after:r,etag:o,revision:a}}function Pu(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Iu(t){return ie(t).catch(()=>t)}var Nu,Cu,
+Ru=$(()=>{G();kt();Nt();on();nt();Ct();Nu=6e4,Cu=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function Fu(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Wu(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Wu(
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Du(h)*vo+Y*.4,m=Du(p)*vo+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${y_(t)}
+      aria-label=${__(t)}
       viewBox="-8 -4 ${e+8} ${f+m+vo*1.4}">
-      ${l?v_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,y)=>__(b,b.at_mm*r,h[y],p[y],u,f))}
-      ${k_(a,f+m+Y*.7,H(t.length_mm))}
-      ${x_(a+Y,u,f,o)}
+      ${l?k_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,y)=>v_(b,b.at_mm*r,h[y],p[y],u,f))}
+      ${x_(a,f+m+Y*.7,H(t.length_mm))}
+      ${S_(a+Y,u,f,o)}
     </svg>
     ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Pl(t){let e=t.
-included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function y_(t){
+included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function __(t){
 let e=t.bend_lines.map(n=>`bend ${n.bend} ${Pl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function Ru(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
-Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function __(t,e,n,s,o,a){
+width_mm)}. ${e.join("; ")}.`}function Wu(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function v_(t,e,n,s,o,a){
 let r=o-Y*.4-vo*(n.row+.5),l=a+Y*.4+vo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
@@ -1911,21 +1914,21 @@ let r=o-Y*.4-vo*(n.row+.5),l=a+Y*.4+vo*(s.row+.5),c=n.at-n.width/2;return x`<pat
     <rect class="ground" x=${s.at-s.width/2} y=${l-Y*.7} width=${s.width}
       height=${Y*1.4}/>
     <text x=${s.at} y=${l} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${H(t.at_mm)}</text>`}function v_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
+      dominant-baseline="central">${H(t.at_mm)}</text>`}function k_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function k_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function x_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function x_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function S_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,vo,Wu,Fu=$(()=>{_();L();ha();ne();Y=18,vo=Y*1.5;Wu=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Xd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Ra(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?wp(t,e):Du(t,e)}var an=$(()=>{
-fs();Fu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var Y,vo,Du,ju=$(()=>{_();L();ha();ne();Y=18,vo=Y*1.5;Du=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Zd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return Ra(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?yp(t,e):Fu(t,e)}var an=$(()=>{
+fs();ju();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1959,8 +1962,8 @@ fs();Fu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function dr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Hu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=_o(t.part,t.note),r=[...new Set([...Il(e),...Il(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=dr(ju(e),ju(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Uu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=_o(t.part,t.note),r=[...new Set([...Il(e),...Il(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=dr(Hu(e),Hu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -2010,17 +2013,17 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=dr(ju(e),ju(a),r);return i`<secti
   </section>`}function Il(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
 {label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:ar(t.
-wishes)},{label:"Tools",value:Ln(t.tools)},...t.box?[..._s(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
+wishes)},{label:"Tools",value:Nn(t.tools)},...t.box?[..._s(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
-°`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Ln(e)].filter(Boolean).
+°`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Nn(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var ju,Uu=$(()=>{_();an();Fn();on();ps();rr();U();As();ju=t=>Object.fromEntries(Il(t).map(({label:e,value:n})=>[
-e,n]))});function Vu(t,e,n){let{box:s,unit:o}=t,a=$u(s,e),r=(l,c)=>n(Tu(t,l),c);return i`${O_(s,r)}
+var Hu,Gu=$(()=>{_();an();jn();on();ps();rr();U();As();Hu=t=>Object.fromEntries(Il(t).map(({label:e,value:n})=>[
+e,n]))});function zu(t,e,n){let{box:s,unit:o}=t,a=bu(s,e),r=(l,c)=>n(Mu(t,l),c);return i`${E_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${E_(s,r)}
+      ${L_(s,r)}
       <div>
         ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
@@ -2036,59 +2039,59 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(ku(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(xu(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Sl(s).map(l=>L_(s,l,a,r))}
+    ${Sl(s).map(l=>N_(s,l,a,r))}
     <h2>Corners</h2>
-    ${P_(t,a,r)}
-    ${pu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Gu[0][0],
-options:Gu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function O_(t,e){let n=du(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${S_.map(([s,o,a])=>i`<button
+    ${I_(t,a,r)}
+    ${uu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??Vu[0][0],
+options:Vu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function E_(t,e){let n=hu(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${T_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(cu(t,s))}>
+          @click=${()=>e(du(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function E_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
+  </div>`}function L_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(vu(t,s))}>
+      @click=${()=>e(ku(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${Wn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function L_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
+    ${Dn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function N_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
     <legend>${r}</legend>
-    ${B_(a)}
+    ${P_(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${N_(t,e,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${C_(t,e,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=lu}
-        @click=${()=>s(yu(t,e),{focus:vs(e,o.length)})}>
+        ?disabled=${o.length>=cu}
+        @click=${()=>s(_u(t,e),{focus:vs(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(_u(t,e),{focus:vs(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(vu(t,e),{focus:vs(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function N_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],zu(ks(n))],h=`${sn(e,n)}.hem\
+  </fieldset>`}function C_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],qu(ks(n))],h=`${sn(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:p=>o(wu(t,e,
+      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:p=>o(yu(t,e,
 n,p))})}
       ${l.kind==="bend"?O({next:!0,name:sr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
 sr(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
@@ -2097,17 +2100,17 @@ em"}</p>`}
     ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(xs(t,
 e,n,{gap:p}))}):d}
     ${K({name:`${sn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:A_,change:p=>o(xs(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${C_(t,e,n,s,o)}`}function C_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${sn(e,n)}.inside_radius_mm`,c=n===
+n","↓ down"]]:O_,change:p=>o(xs(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${B_(t,e,n,s,o)}`}function B_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${sn(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${zu(ks(n))}: </span
+      <span class="unseen">${qu(ks(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:R(s,l),change:h=>o(xs(t,e,n,{radius:h}))}):d}
     ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Qa,change:h=>o(xs(t,e,n,{kind:h}))}):d}
-  </details>`}function B_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
+  </details>`}function P_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2115,12 +2118,12 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function P_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${R_(t)}
+  </svg>`}function I_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+      ${W_(t)}
       <div>
-        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:M_,change:o=>s({...t,corner:o===
+        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:A_,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
-        ${K({name:"box.relief",label:"Relief",value:t.relief,options:T_,change:o=>s({...t,relief:o})})}
+        ${K({name:"box.relief",label:"Relief",value:t.relief,options:M_,change:o=>s({...t,relief:o})})}
       </div>
     </div>
     <div class="fields">
@@ -2129,22 +2132,22 @@ f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:
 {...t,reliefSize:o})})}
       ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
 thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function R_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+    </div>`}function W_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${I_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${R_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var S_,T_,M_,Gu,A_,zu,I_,qu=$(()=>{_();wo();Fn();on();J();oe();S_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var T_,M_,A_,Vu,O_,qu,R_,Ku=$(()=>{_();wo();jn();on();J();oe();T_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],T_=[["round","Round"],["square","Square"],["none","None"]],M_=[["c\
-losed","Closed"],["open","Open"]],Gu=[["left-right","Left and right"],["front-back","Front and back"]],A_=[["u\
-p","↑ in"],["down","↓ out"]];zu=t=>t[0].toUpperCase()+t.slice(1);I_={none:"L50 40L30 40",square:"L58 20L58\
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],M_=[["round","Round"],["square","Square"],["none","None"]],A_=[["c\
+losed","Closed"],["open","Open"]],Vu=[["left-right","Left and right"],["front-back","Front and back"]],O_=[["u\
+p","↑ in"],["down","↓ out"]];qu=t=>t[0].toUpperCase()+t.slice(1);R_={none:"L50 40L30 40",square:"L58 20L58\
  48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Rl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Ku[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Yu[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Ku).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Yu).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2154,15 +2157,15 @@ p","↑ in"],["down","↓ out"]];zu=t=>t[0].toUpperCase()+t.slice(1);I_={none:"L
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:W_(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:D_(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function W_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function Yu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+  </details>`}function D_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function Ju(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2191,7 +2194,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function Wl(t,e,n,s){let o=t.box?Dn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function Wl(t,e,n,s){let o=t.box?Fn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...t,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2231,14 +2234,14 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:cr(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function Ju(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
+  </details>`}function Xu(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
 grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Ku,Xu=$(()=>{_();Re();Fn();on();J();oe();Ku={din6935:{title:"\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Yu,Zu=$(()=>{_();Re();jn();on();J();oe();Yu={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zu,Qu=$(()=>{_();$i();bi();Zu=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function tm(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Qu,tm=$(()=>{_();$i();bi();Qu=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function em(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2249,7 +2252,7 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${t.flats.map((o,a)=>i`${F_(t,a,e,n)}${a<t.bends.length?j_(t,a,e,n):d}`)}
+      ${t.flats.map((o,a)=>i`${j_(t,a,e,n)}${a<t.bends.length?H_(t,a,e,n):d}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2261,44 +2264,44 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${El} bends.</p>`:d}`}function F_(t,e,n,s){let o=`flats_mm.${e}`;
+    ${s?i`<p class="hint">A part has at most ${El} bends.</p>`:d}`}function j_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Mu(t,e,a))})}
-  </li>`}function j_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Au(t,e,a))})}
+  </li>`}function H_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
-Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(jn(t,e,{angle:h}))})}
-      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:D_,change:h=>s(jn(t,e,{direction:h===
+Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(Hn(t,e,{angle:h}))})}
+      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:F_,change:h=>s(Hn(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
-    ${o.kind==="open_hem"?H_(t,e,n,s):d}
-    ${Zu(e,U_(t,e,n,s))}
-  </li>`}function H_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(jn(t,e,{gap:a}))})}function U_(t,e,n,s){let o=t.bends[e],
+    ${o.kind==="open_hem"?U_(t,e,n,s):d}
+    ${Qu(e,G_(t,e,n,s))}
+  </li>`}function U_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
+unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(Hn(t,e,{gap:a}))})}function G_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
-      ${Ln(o)||"tools"}, kind, remove
+      ${Nn(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:R(n,a),change:r=>s(jn(t,e,{radius:r}))}):d}
-    ${Zi(`bends.${e}`,o,n,r=>s(jn(t,e,r)))}
-    ${Eu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Qa,change:r=>s(jn(t,
+ive.",value:o.radius,wrong:R(n,a),change:r=>s(Hn(t,e,{radius:r}))}):d}
+    ${Zi(`bends.${e}`,o,n,r=>s(Hn(t,e,r)))}
+    ${Lu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Qa,change:r=>s(Hn(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(Au(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s(Ou(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var D_,em=$(()=>{_();Qu();wo();on();J();ps();Nn();oe();D_=[["up","↑ up"],["down","↓ down"]]});function sm(t,e,n){let s=t.wishes??yo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Dn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?mu(t.box).map(c=>c[0].toUpperCase()+
+  </details>`}var F_,nm=$(()=>{_();tm();wo();on();J();ps();Cn();oe();F_=[["up","↑ up"],["down","↓ down"]]});function om(t,e,n){let s=t.wishes??yo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?Fn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?fu(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=ar(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
@@ -2316,7 +2319,7 @@ change:c=>o({last:c})})}
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>hr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:G_(s.critical_flats,
+        ${r.map((c,h)=>hr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:V_(s.critical_flats,
 h+1,p)})))}
       </div>
       ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
@@ -2332,29 +2335,29 @@ ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:R(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Dl,nm,G_,om=$(()=>{_();Re();Fn();L();rr();J();oe();Dl=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],nm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};G_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function rm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+  >`}var Dl,sm,V_,am=$(()=>{_();Re();jn();L();rr();J();oe();Dl=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],sm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};V_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function im(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
 change:p=>r(ir(t,p==="box"))})}
     ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
     ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
-      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?V_(s,t.thickness):
+      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?z_(s,t.thickness):
 "",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
       ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
-    ${h?i`${Vu({...t,box:h},a,r)}
+    ${h?i`${zu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
             ${Rl(t,r)}
             ${s||t.order?Wl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${Rl(t,r)} ${tm(t,a,r)}
+            ${Rl(t,r)} ${em(t,a,r)}
             <h2>More, if it matters</h2>
-            ${Ju(t,a,r)} ${Yu(t,a,r)}
+            ${Xu(t,a,r)} ${Ju(t,a,r)}
             ${Wl(t,s?.order?.sequence,a,r)}`}
-    ${sm(t,a,r)} ${Wh(t,n,a,r)}
+    ${om(t,a,r)} ${Dh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2366,60 +2369,60 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
     ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function V_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
+change:p=>r({...t,reason:p})}):d}`}function z_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
 w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Fl(t){return t.box?["title","metal","\
 thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Xi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
 `holes.${n}.diameter_mm`]),"grain","order",...Dl,...Xi,"note","reason"]}function pr(t){if(t.startsWith("box"))
-return bu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?nm[n]??"Order":n===
-void 0?am[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${am[s]??s}`:""}`}function im(t){
+return wu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?sm[n]??"Order":n===
+void 0?rm[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${rm[s]??s}`:""}`}function lm(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var am,jl=$(()=>{_();Re();L();on();Fn();qu();J();Xu();Nn();em();om();oe();
-am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+s instanceof HTMLElement&&s.focus()}var rm,jl=$(()=>{_();Re();L();on();jn();Ku();J();Zu();Cn();nm();am();oe();
+rm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function lm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
+place",diameter_mm:"size",die:"die",punch:"punch"}});function cm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${e.map(q_)}
+      ${e.map(K_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${s?bt(s):n}</p>`:d}`}function q_({flat:t,flat_name:e=`flat ${t}`,
+    ${n?i`<p class="hint" data-test="sizes-basis">${s?bt(s):n}</p>`:d}`}function K_({flat:t,flat_name:e=`flat ${t}`,
 wanted_mm:n,error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
-    <b>± ${g(z_(Number(s)))}</b>, from step
+    <b>± ${g(q_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var z_,cm=$(()=>{_();L();U();z_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function ur(t,e){if(!Hn(t))return d;let{order:n}=t,[s,o]=K_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var q_,dm=$(()=>{_();L();U();q_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function ur(t,e){if(!Un(t))return d;let{order:n}=t,[s,o]=Y_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${dm(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${hm(n.sequence)}
           </p>`:d}
-    ${Y_(n.blocked??[])} ${J_(n.remedies??[])} ${X_(n.wishes)}
+    ${J_(n.blocked??[])} ${X_(n.remedies??[])} ${Z_(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${Z_(n.alternatives,e)} ${Up(t)} ${lm(t)}
-  </div>`}function K_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
+    ${Q_(n.alternatives,e)} ${Gp(t)} ${cm(t)}
+  </div>`}function Y_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function dm(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function hm(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
-  >`}function Y_(t){return t.length?i`<h3>What is in the way</h3>
+  >`}function J_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
-    </ul>`:d}function J_(t){return t.length?i`<h3>What would help</h3>
+    </ul>`:d}function X_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
       ${t.map(({template:e,numbers:n})=>i`<li>${qe(e,n)}</li>`)}
-    </ul>`:d}function X_(t){return t.length?i`<h3>What each wish costs</h3>
+    </ul>`:d}function Z_(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
-    </ul>`:d}function Z_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
+    </ul>`:d}function Q_(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${dm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Hn,hm,pm,mr=$(()=>{_();U();lt();cm();qa();Hn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);hm=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${hm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Un,pm,um,mr=$(()=>{_();U();lt();dm();qa();Un=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);pm=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2429,7 +2432,7 @@ t?.alternatives);hm=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),pm=t=>({use:e=>I("cards.revise",i`<a
+    </button>`}),um=t=>({use:e=>I("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
@@ -2437,7 +2440,7 @@ null)}>
         >Use this order</a
       >`),free:()=>I("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
-      >`)})});function um(t,{save:e,order:n}){return i`${ds(t.checks)}
+      >`)})});function mm(t,{save:e,order:n}){return i`${ds(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
@@ -2445,7 +2448,7 @@ null)}>
           ${Ha(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${Dp(t.blank)} ${Q_(t.blank.bend_lines)}
+          ${Fp(t.blank)} ${tv(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2457,7 +2460,7 @@ null)}>
         </div>
       </div>
     </section>
-    ${Hn(t)?i`<section>
+    ${Un(t)?i`<section>
             <h2>Order</h2>
             ${ur(t,n)}
           </section>`:d}
@@ -2467,13 +2470,13 @@ null)}>
     </section>
     <section>
       <h2>Steps</h2>
-      ${t.order&&!Hn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
+      ${t.order&&!Un(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
       ${Ua(t)}
       <div class="step-drawings">
-        ${t.steps.map(s=>tv(s,t.part.thickness_mm))}
+        ${t.steps.map(s=>ev(s,t.part.thickness_mm))}
       </div>
     </section>
-    ${hs(t.checks)} ${Qe(t.checks)}`}function Q_(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${hs(t.checks)} ${Qe(t.checks)}`}function tv(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2483,9 +2486,9 @@ d:i`<details data-test="other-allowances">
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function tv(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=Aa(t,{set_angle_deg:t.
+  </details>`}function ev(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=Aa(t,{set_angle_deg:t.
 set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
-near:Rn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
+near:Wn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
       <b>${t.number}. ${fe(t)}</b> ${gl(t)} ${us(t)}
       <small data-test="origins">${fo(t.origin)}</small>
@@ -2496,25 +2499,25 @@ near:Rn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.numb
     <div class="poses">
       ${ue(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${g(n)}.`})}
-      ${ev(t,a)}
+      ${nv(t,a)}
       ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function ev(t,e){let n=Rn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${ws(t)}`}):d}var mm=$(()=>{_();an();ho();L();On();po();mr();Nn();La();Ee();en()});function fm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function nv(t,e){let n=Wn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${ws(t)}`}):d}var fm=$(()=>{_();an();ho();L();En();po();mr();Cn();La();Ee();en()});function gm({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
     ${t?.section?Qt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${sv(t,e,n,s)}
+            ${ov(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function nv(t){let[e]=Object.entries(t.errors);return e?Ji(pr(e[0]),e[1]):t.message}function sv(t,e,n,s){
+  </div>`}function sv(t){let[e]=Object.entries(t.errors);return e?Ji(pr(e[0]),e[1]):t.message}function ov(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-A)return`Not right yet. ${nv(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+T)return`Not right yet. ${sv(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var gm=$(()=>{_();an();G();L();U();jl();oe()});function av({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var $m=$(()=>{_();an();G();L();U();jl();oe()});function rv({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2533,13 +2536,13 @@ A)return`Not right yet. ${nv(e)}`;if(e)return String(e);if(!t)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${iv(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${lv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function iv(t){return rv.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function bm({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?av(e,s):n?lv({again:o,
-back:t?a:null}):d}function lv({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function lv(t){return iv.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
+"no turning"}function wm({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?rv(e,s):n?cv({again:o,
+back:t?a:null}):d}function cv({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${e?"Below stands the plan from before your last change.":d}
@@ -2550,22 +2553,22 @@ back:t?a:null}):d}function lv({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var ov,$m,rv,cv,dv,wm,ym=$(()=>{_();ov=.6,$m=({seconds:t})=>t>=ov;rv=[["turn_overs","turn-over",
+  </section>`}var av,bm,iv,dv,hv,ym,_m=$(()=>{_();av=.6,bm=({seconds:t})=>t>=av;iv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];cv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];dv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",dv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",hv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",wm=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?dv:cv}
-  </div>`});var vm={};et(vm,{show:()=>hv});async function hv(t){let e=Js(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+ and right are bent first, then front and back between them.",ym=t=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${t?hv:dv}
+  </div>`});var km={};et(km,{show:()=>pv});async function pv(t){let e=Js(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
-it("punches",t.signal)]),r=await pv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=ir(r.form,!0));let l={
+it("punches",t.signal)]),r=await uv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=ir(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
 kept:!0},c=Se(async(D,at)=>(await yc("/plan",Ss(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
 at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
-null}),ct()},t.signal,350);function h(D){$m(D)&&(l.progress=D,ct())}function p(D=!1){let at=Nl(l.form);if(!D&&
+null}),ct()},t.signal,350);function h(D){bm(D)&&(l.progress=D,ct())}function p(D=!1){let at=Nl(l.form);if(!D&&
 at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:lr(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
@@ -2575,18 +2578,18 @@ let $e=l.form;l.form=D,l.kept=vl(e,{form:D,base:l.base,newCode:l.newCode}),p(),a
 at)),re&&Z(re,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
 `/part?from=${e}`:"/part"),f(cr(D))}async function y(D){let[at]=lr(l.form);if(at){l.summary=!0,ct(),mo(at[0]);
-return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return M(Vt.
+return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return A(Vt.
 saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
-error instanceof A?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(re).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
-.`)));$e&&mo($e)}function M(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+error instanceof T?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(re).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
+.`)));$e&&mo($e)}function A(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
-n)&&y(()=>l.base?Cu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=gi(),y(()=>Bl(l.form,l.newCode)));function v(){
-kl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,..._m(l.card,s)}),p(!0),Z(e?
+n)&&y(()=>l.base?Bu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=gi(),y(()=>Bl(l.form,l.newCode)));function v(){
+kl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...vm(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
 Object.assign(l,{clash:null,base:Hl(D)}),m(_o(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
 ut mine back",act:()=>m(at)})}async function X(D){try{await _c(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-A?l.error.errors:{},at=lr(l.form),re=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+T?l.error.errors:{},at=lr(l.form),re=wm(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
           ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
@@ -2599,7 +2602,7 @@ A?l.error.errors:{},at=lr(l.form),re=bm(l,u),$e=!l.busy&&!l.stopped&&!at.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?Hu(l.clash,l.form,{saveMine:()=>{l.base=Hl(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
+        ${l.clash?Uu(l.clash,l.form,{saveMine:()=>{l.base=Hl(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2609,7 +2612,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Ih(D,pr,Fl(l.form)):d}
+        ${l.summary?Rh(D,pr,Fl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2620,14 +2623,14 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${fm(l,{open:at,stale:!$e,waiting:re})}
+            ${gm(l,{open:at,stale:!$e,waiting:re})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${im}
+              @keydown=${lm}
               @submit=${Vt=>{Vt.preventDefault(),E()}}>
-              ${rm(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
+              ${im(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
               ${I(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
@@ -2642,46 +2645,46 @@ d}
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?um(l.plan,{save:X,order:hm(f)}):wm(!!l.form.box)}
+              ${l.plan?mm(l.plan,{save:X,order:pm(f)}):ym(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let Oo=t.query.get("order");Oo&&b(Oo)}function _m(t,e){return t?{form:_o(
-t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function pv(t,e,n){let s=ru(t),o=null;try{
+        </div>`),l.busy||t.ready()}p(!0);let Oo=t.query.get("order");Oo&&b(Oo)}function vm(t,e){return t?{form:_o(
+t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function uv(t,e,n){let s=iu(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{..._m(o,e),newCode:gi(),card:o,restored:!1}}var Hl,km=$(()=>{_();G();kt();dt();ut();lo();ae();iu();on();Iu();
-Et();Pt();dt();lt();Uu();jl();mr();mm();gm();ym();Bt();oe();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
-revision_id:t.revision_id})});async function xm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Un(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(uv)}catch(o){throw new Un(mv[o.name]??"busy")}let s=()=>n.
+{...vm(o,e),newCode:gi(),card:o,restored:!1}}var Hl,xm=$(()=>{_();G();kt();dt();ut();lo();ae();lu();on();Ru();
+Et();Pt();dt();lt();Gu();jl();mr();fm();$m();_m();Bt();oe();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+revision_id:t.revision_id})});async function Sm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Gn(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(mv)}catch(o){throw new Gn(fv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",e),n}function Sm(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Tm(t,e){await t.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Un,uv,mv,Mm=$(()=>{Un=class extends Error{constructor(e){
-super(e),this.fault=e}},uv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-mv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Em(){return fr??=gv(),fr.catch(()=>fr=void 0),fr}async function gv(){let t=await $v(),e=t??await Am(),
-n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Os(String(o));return e=await Am(),
-n.read(s)}}};return n}async function $v(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
-catch(()=>[]))?.includes("qr_code")?new t(Om):null}async function Am(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>fv},fireImmediately:!0}),new t(Om)}catch(t){throw new Os(String(t))}}
-var Os,fv,Om,fr,Lm=$(()=>{Os=class extends Error{},fv="/vendor/zxing-wasm/zxing_reader.wasm",Om={formats:["qr_\
-code"]}});function Cm(t){let e=yv(t.trim()),n=e?bv.exec(e.pathname)?.[1]:wv.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:vv(t,e)};let{code:s,whole:o,fault:a}=pt(_v(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+"ended",e),n}function Tm(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Mm(t,e){await t.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Gn,mv,fv,Am=$(()=>{Gn=class extends Error{constructor(e){
+super(e),this.fault=e}},mv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+fv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Lm(){return fr??=$v(),fr.catch(()=>fr=void 0),fr}async function $v(){let t=await bv(),e=t??await Om(),
+n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Os(String(o));return e=await Om(),
+n.read(s)}}};return n}async function bv(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
+catch(()=>[]))?.includes("qr_code")?new t(Em):null}async function Om(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
+return await e({overrides:{locateFile:()=>gv},fireImmediately:!0}),new t(Em)}catch(t){throw new Os(String(t))}}
+var Os,gv,Em,fr,Nm=$(()=>{Os=class extends Error{},gv="/vendor/zxing-wasm/zxing_reader.wasm",Em={formats:["qr_\
+code"]}});function Bm(t){let e=_v(t.trim()),n=e?wv.exec(e.pathname)?.[1]:yv.exec(t.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:kv(t,e)};let{code:s,whole:o,fault:a}=pt(vv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ul(W(s))} is\
- no card’s code. ${r}`}}function yv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
-e.protocol)?e:null}function _v(t){try{return decodeURIComponent(t)}catch{return t}}function vv(t,e){return e?`\
+ no card’s code. ${r}`}}function _v(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
+e.protocol)?e:null}function vv(t){try{return decodeURIComponent(t)}catch{return t}}function kv(t,e){return e?`\
 It leads to ${Ul(e.host)}, not to a card.`:t.trim()?`It holds “${Ul(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var bv,wv,Nm,Ul,Bm=$(()=>{dt();bv=/^\/c\/([^/]+)\/?$/i,wv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Nm=40;Ul=t=>t.length>Nm?`${t.slice(0,Nm)}…`:t});async function Rm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,kv))}}function Wm(t,e,n){let o=t.filter(l=>Im(l,e,e)).map(l=>({...Cm(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Pm(a))return a[0];let r=a.
-filter(l=>Im(l.mark,e,n));return r.length>0&&Pm(r)?r[0]:"several"}function Im({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+lds nothing that can be read."}var wv,yv,Cm,Ul,Pm=$(()=>{dt();wv=/^\/c\/([^/]+)\/?$/i,yv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+Cm=40;Ul=t=>t.length>Cm?`${t.slice(0,Cm)}…`:t});async function Wm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,xv))}}function Dm(t,e,n){let o=t.filter(l=>Rm(l,e,e)).map(l=>({...Bm(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Im(a))return a[0];let r=a.
+filter(l=>Rm(l.mark,e,n));return r.length>0&&Im(r)?r[0]:"several"}function Rm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var kv,Pm,Dm=$(()=>{Bm();kv=60;Pm=t=>t.every(e=>e.code===t[0].code)});function Fm(t,e){let{title:n,words:s,again:o}=xv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+l&&a<=c&&r>=h&&r<=p}var xv,Im,Fm=$(()=>{Pm();xv=60;Im=t=>t.every(e=>e.code===t[0].code)});function jm(t,e){let{title:n,words:s,again:o}=Sv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
-  </section>`}var Gl,xv,jm=$(()=>{_();Gl=i`<p>
+  </section>`}var Gl,Sv,Hm=$(()=>{_();Gl=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,xv={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,Sv={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
@@ -2700,31 +2703,31 @@ l&&a<=c&&r>=h&&r<=p}var kv,Pm,Dm=$(()=>{Bm();kv=60;Pm=t=>t.every(e=>e.code===t[0
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${Gl}`,again:!0}}});var Um={};et(Um,{show:()=>Av});async function Av(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Hm},n=ma(),s=await Ce().catch(()=>[]),o=new AbortController,a=()=>t.render(Nv(e,{again:h,lamp:p},()=>fa(n,
+      ${Gl}`,again:!0}}});var Gm={};et(Gm,{show:()=>Ov});async function Ov(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
+says:Um},n=ma(),s=await Ce().catch(()=>[]),o=new AbortController,a=()=>t.render(Cv(e,{again:h,lamp:p},()=>fa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Un?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(Ke(
-u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Hm});try{let[m,f]=await Promise.
-all([xm(u,()=>c(new Un("busy"))),Em()]);if(u.aborted)return;r({stream:m,lamp:Sm(m)?!1:null,says:Sv});let b=document.
-querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let M=Ov(
-E=>r({says:E}),u);await Rm(b,f,E=>M(Wm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
-let u=!e.lamp;await Tm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Ov(t,e){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Mv&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(Tv):a.kind==="card"?await Lv(a.code,t,e):t(Ev(a)),s=performance.
-now())}}function Ev({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
-bel",words:`${e} Still looking.`}}async function Lv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Dd(t,n).catch(a=>String(a.
+lamp:null})},c=u=>{l(),u instanceof Gn?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(Ke(
+u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Um});try{let[m,f]=await Promise.
+all([Sm(u,()=>c(new Gn("busy"))),Lm()]);if(u.aborted)return;r({stream:m,lamp:Tm(m)?!1:null,says:Tv});let b=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let A=Ev(
+E=>r({says:E}),u);await Wm(b,f,E=>A(Dm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
+let u=!e.lamp;await Mm(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Ev(t,e){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Av&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(Mv):a.kind==="card"?await Nv(a.code,t,e):t(Lv(a)),s=performance.
+now())}}function Lv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
+bel",words:`${e} Still looking.`}}async function Nv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Fd(t,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?ft(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
-g",title:`${s} could not be opened`,words:o}))}function Nv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
+g",title:`${s} could not be opened`,words:o}))}function Cv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
 s.kind}>
     <h1>Scan a label</h1>
-    ${t?Fm(t,o.again):i`<div class="scan-view">
+    ${t?jm(t,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${e} aria-label="What the camera sees"></video>
-            ${Cv}
+            ${Bv}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${t?"fault":s.kind} role="status" data-test="says">
@@ -2740,23 +2743,23 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Hm,Sv,Tv,Mv,Cv,Gm=$(()=>{_();Mm();kt();dt();Lm();Dm();Pt();Ct();Ei();jm();Bt();Hm={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},Sv={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},Tv={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},Mv=2500;Cv=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var Um,Tv,Mv,Av,Bv,Vm=$(()=>{_();Am();kt();dt();Nm();Fm();Pt();Ct();Ei();Hm();Bt();Um={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},Tv={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},Mv={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},Av=2500;Bv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Vm(t,e,n){Km(t,e,n),up(t),gt?.link.move({code:e,step:n},{whatever:!0})}function gr(){gt?.end.abort(),
-gt=null,$r(),ko()}function zm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,$r(),gt.link.move({code:t,
-step:e}),ko())}function qm(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function br(t,e){
-document.addEventListener("bench",()=>t(xo()),{signal:e})}function Km(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ia(t,s,{keepMs:Bv,heard:l=>{if(l.code!==a.code)return gr();
+</div>`});function zm(t,e,n){Ym(t,e,n),mp(t),gt?.link.move({code:e,step:n},{whatever:!0})}function gr(){gt?.end.abort(),
+gt=null,$r(),ko()}function qm(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,$r(),gt.link.move({code:t,
+step:e}),ko())}function Km(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function br(t,e){
+document.addEventListener("bench",()=>t(xo()),{signal:e})}function Ym(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ia(t,s,{keepMs:Pv,heard:l=>{if(l.code!==a.code)return gr();
 a.step=l.step,$r(),ko()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return gr();Object.assign(a,{answers:c,
 late:h,refused:p}),ko()}},o.signal);gt={at:a,link:r,end:o},$r(),ko()}function $r(){try{gt?sessionStorage.setItem(
 Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function wr(){
-if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Km(t,e,n)}catch{}}var Vl,
-Bv,gt,xo,ko,yr=$(()=>{rl();tn();Vl="flangebook.on-bench",Bv=5e3,gt=null,xo=()=>gt?{...gt.at}:null;ko=()=>document.
+if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Ym(t,e,n)}catch{}}var Vl,
+Pv,gt,xo,ko,yr=$(()=>{rl();tn();Vl="flangebook.on-bench",Pv=5e3,gt=null,xo=()=>gt?{...gt.at}:null;ko=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${zl}
@@ -2764,10 +2767,10 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
       reaches and open it again. ${zl}
-    </div>`;if(e instanceof A&&e.status===404)return i`<div class="state" data-test="unknown-code">
+    </div>`;if(e instanceof T&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
       The code is a right one, but this shop has no card of that number. Look at the label again. ${zl}
-    </div>`;throw e}var zl,Le=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Jm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+    </div>`;throw e}var zl,Le=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Xm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2785,8 +2788,8 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
           ${t.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${Ym(a,"saved")}</td>
-                <td>${Ym(a,"fresh")}</td>
+                <td>${Jm(a,"saved")}</td>
+                <td>${Jm(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
@@ -2797,11 +2800,11 @@ d}
     ${I("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:d}function Ym(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(_e(t.field??"",n)):t[e]}var Xm=$(()=>{_();Et();L();lt()});function So(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
-t.parked?"Saved here. The card was changed meanwhile: to settle":"Saved here, not yet in the shop. Waiting to \
-be sent"}function Zm(t){let e=t.here??[],n=t.proposals??[];if(!e.length&&!n.length)return d;let s=e.filter(o=>o.
-refused);return i`<section class="changes-aside" aria-label="Changes on their way">
+  </details>`:d}function Jm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(t.field)&&typeof n=="number"?g(_e(t.field??"",n)):t[e]}var Zm=$(()=>{_();Et();L();lt()});function So(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+t.parked?"Saved here. The card was changed meanwhile: to settle":t.late?`Saved here, not yet in the shop. ${t.
+late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Qm(t){let e=t.here??[],n=t.proposals??[];
+if(!e.length&&!n.length)return d;let s=e.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
             ${I("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
@@ -2816,34 +2819,34 @@ refused);return i`<section class="changes-aside" aria-label="Changes on their wa
           </p>`:d}
   </section>`}function _r(t){return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the sho\
 p. It goes out by itself.":t==="settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"\
-settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function vr(t,e){try{Ls=(await Bn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function kr(t,e,{draw:n,
-start:s}){let o=xo();if(o?.code===t)return Pv(o,e);if(!Ls.length)return d;let a=[Qm,pp()].find(r=>Ls.includes(
+settle which holds.":"the owner settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function vr(t,e){try{Ls=(await Pn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function kr(t,e,{draw:n,
+start:s}){let o=xo();if(o?.code===t)return Iv(o,e);if(!Ls.length)return d;let a=[tf,up()].find(r=>Ls.includes(
 r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
-    ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{Qm=r,n()}}):d}
+    ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{tf=r,n()}}):d}
     <button
       type="button"
       class="button"
       data-test="put-on-bench"
-      @click=${()=>{Vm(a,t,e),n(),s?.()}}>
-      Show on ${Pn(a)}
+      @click=${()=>{zm(a,t,e),n(),s?.()}}>
+      Show on ${In(a)}
     </button>
-  </section>`}function Pv(t,e){let n=Pn(t.name);return i`<section
+  </section>`}function Iv(t,e){let n=In(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${Iv(t,n)}</p>
-    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>qm(e)}>
+    <p role="status">${Rv(t,n)}</p>
+    ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Km(e)}>
             Show step ${e} there
           </button>`:d}
     <button type="button" class="button" data-test="off-bench" @click=${gr}>Stop</button>
-  </section>`}function Iv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function Rv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Ls,Qm,ql=$(()=>{_();tn();yr();J();Ls=[],Qm=""});function xr(t){let{drawing:e}=t,n=Rn(t),s=ja(t),o=Rv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${Kl("before","before",tf(e.before),e,o)}
+i`<b>On ${s}.</b>`}var Ls,tf,ql=$(()=>{_();tn();yr();J();Ls=[],tf=""});function xr(t){let{drawing:e}=t,n=Wn(t),s=ja(t),o=Wv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${Kl("before","before",ef(e.before),e,o)}
     ${n?Kl("during",s?Gi(s).join(" "):"half way",n.shown,e,o,s):d}
-    ${Kl("after","after",tf(e.after),e,o)}
-  </div>`}function Rv(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?An(n):[0,0];
+    ${Kl("after","after",ef(e.after),e,o)}
+  </div>`}function Wv(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?On(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
@@ -2857,11 +2860,11 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?Wv(c,a-o):d}
+      ${c?Dv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function Wv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${no([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=An(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var tf,Yl=$(()=>{_();Ee();Vi();ze();tf=({
+  </figure>`}function Dv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${no([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=On(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var ef,Yl=$(()=>{_();Ee();Vi();ze();ef=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ns(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
@@ -2870,44 +2873,44 @@ id}>
       <span class="code">Step ${t.step}</span>
       <span class="more">
         ${e?i`<b class="waits">${So(e)}</b> · `:d}
-        ${[rs(t),ve(t),Dv(t),Fv(t.correction,n)].filter(Boolean).join(" · ")}
+        ${[rs(t),ve(t),Fv(t),jv(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
   </li>`}function rn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${jv(t.flange_mm)}`:s}var Dv,Fv,jv,Cs=$(()=>{
-_();_n();L();Es();Ut();Dv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Fv=(t,e)=>t?.set_angle_deg&&
-e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",jv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var nf={};et(nf,{show:()=>Hv});async function Hv(t){let{code:e}=t.params;if(!pt(e).whole)return ef(t,Mt(e));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Gv(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=await yn(await aa(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof A&&l.status===
+join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Hv(t.flange_mm)}`:s}var Fv,jv,Hv,Cs=$(()=>{
+_();vn();L();Es();Ut();Fv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",jv=(t,e)=>t?.set_angle_deg&&
+e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Hv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var sf={};et(sf,{show:()=>Uv});async function Uv(t){let{code:e}=t.params;if(!pt(e).whole)return nf(t,Mt(e));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Vv(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=await _n(await aa(n,{replan:!0,reason:"\
+Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Uv(n.part.metal),
+r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await Gv(n.part.metal),
 o(),t.ready()};$t(()=>n&&o(),t.signal),br(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await Qs(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||ef(t,At(
-e,l));return}wr(),vr(t.signal,o),s.fresh=await T("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function ef(t,e){t.title("No such card"),t.render(e),t.ready()}async function Uv(t){return(await je())?.
-metals?.find(n=>n.code===t)?.name??t}function Gv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
+await Qs(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||nf(t,At(
+e,l));return}wr(),vr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+()=>null),o()}function nf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Gv(t){return(await je())?.
+metals?.find(n=>n.code===t)?.name??t}function Vv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
 filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(t.code)}</p>
         <h1 data-test="card-title">${t.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${zv(t,e.metal)}</p>
+        <p class="card-what" data-test="card-what">${qv(t,e.metal)}</p>
         ${t.note?i`<p class="card-note" data-test="card-note">${t.note}</p>`:d}
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
-      ${Zm(t)}
+      ${Qm(t)}
       ${r.length?i`<section class="card-stops" aria-label="Stop">${_t(r)}</section>`:d}
-      ${Jm(e.fresh,{...e,take:n,settings:t.settings.length})}
-      ${Vv(t,r.length>0)}
+      ${Xm(e.fresh,{...e,take:n,settings:t.settings.length})}
+      ${zv(t,r.length>0)}
       ${o.steps.length?kr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${Qt(o,{tallest:innerHeight*.34})}
       </section>
-      ${Xv(t)}
+      ${Zv(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
@@ -2916,11 +2919,11 @@ revision}>
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Hn(o)?d:qv(o.order)}${Yv(t)}
+        ${Un(o)?d:Kv(o.order)}${Jv(t)}
       </section>
-      ${Hn(o)?i`<section class="panel card-order">
+      ${Un(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${ur(o,pm(t.code))}
+              ${ur(o,um(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -2929,55 +2932,55 @@ revision}>
       ${Qe(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
-        ${Jv(t,e.waiting)}
+        ${Xv(t,e.waiting)}
       </section>
     </div>
-  </article>`}function Vv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
+  </article>`}function zv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${t}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
-  </div>`:d}function zv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=Rt(e)?`box ${In(e.folded)}`:`${H(t.bend_length_mm)} ${B()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${B()}${s}, ${a}, ${o}`}function Kv(t,e){let{gauge_x_mm:n}=ee(t,e);return n===null?"no \
-gauge":`gauge at ${g(w(n))}`}function Yv(t){return i`<ol class="rows" data-test="step-list">
+  </div>`:d}function qv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
+1?"1 bend":`${t.bends.length} bends`,a=Rt(e)?`box ${Rn(e.folded)}`:`${H(t.bend_length_mm)} ${B()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${B()}${s}, ${a}, ${o}`}function Yv(t,e){let{gauge_x_mm:n}=ee(t,e);return n===null?"no \
+gauge":`gauge at ${g(w(n))}`}function Jv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
             <span class="lead">${e.number}. ${fe(e)} ${e.direction}</span>
             <span class="code">${g(S(e.included_angle_deg))}</span>
-            <span class="more">${Kv(t,e)}</span>
+            <span class="more">${Yv(t,e)}</span>
             ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${gs(e)}</span>`:d}
             ${me(e,{short:!0})} ${e.drawing?xr(e):d}
           </a>
         </li>`)}
-  </ol>`}function Jv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
+  </ol>`}function Xv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
       Nothing measured yet.${I("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
     ${[...e].reverse().map(s=>Ns(s.body,{waiting:s}))}
     ${n.map(s=>Ns(s,{step:t.plan.steps[s.step-1]}))}
-  </ul>`}function Xv({code:t}){return i`<nav class="card-links" aria-label="This card">
+  </ul>`}function Zv({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${st(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var qv,sf=$(()=>{_();G();kt();dt();ut();Ge();Nt();yr();Pt();nt();wt();L();Le();U();po();Xm();Es();$s();
-lt();mr();en();ql();Yl();Ee();Cs();fs();an();ne();qv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var lf={};et(lf,{show:()=>Zv});async function Zv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return of(t,Mt(
-e));let s=bo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ek(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(sk(o,r,()=>Ya(o,r,s,a,t.signal),kr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
-br(()=>o&&Qv(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&tk(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&nk(r,o,Number(n)),{signal:t.signal}),wr();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&zm(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||of(t,At(e,r));return}vr(t.signal,()=>o&&a())}
-function Qv(t,e,n){let s=xo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function tk(t){let e=await Qs(t.code).catch(()=>{});e&&e.revision!==
-t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function of(t,e){t.
-title("No such card"),t.render(e),t.ready()}function nk(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(t.target.tagName)||(t.key==="ArrowRight"&&ft(af(e,n).href),t.key==="ArrowLeft"&&ft(rf(e,n).href))}function af(t,e){
+  </nav>`}var Kv,of=$(()=>{_();G();kt();dt();ut();Ge();Nt();yr();Pt();nt();wt();L();Le();U();po();Zm();Es();$s();
+lt();mr();en();ql();Yl();Ee();Cs();fs();an();ne();Kv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+d});var cf={};et(cf,{show:()=>Qv});async function Qv(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return af(t,Mt(
+e));let s=bo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(nk(o,n));t.title(`${o.title||e},\
+ step ${r.number}`),t.render(ok(o,r,()=>Ya(o,r,s,a,t.signal),kr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
+br(()=>o&&tk(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&ek(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&sk(r,o,Number(n)),{signal:t.signal}),wr();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&qm(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||af(t,At(e,r));return}vr(t.signal,()=>o&&a())}
+function tk(t,e,n){let s=xo(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function ek(t){let e=await Qs(t.code).catch(()=>{});e&&e.revision!==
+t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function af(t,e){t.
+title("No such card"),t.render(e),t.ready()}function sk(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+test(t.target.tagName)||(t.key==="ArrowRight"&&ft(rf(e,n).href),t.key==="ArrowLeft"&&ft(lf(e,n).href))}function rf(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
 p ${e+1}`}:n.set_angle_deg===null||!ye(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function sk(t,e,n,s){let{stops:o,watch:a}=Ka(
-t,e),r=e.number===t.plan.steps.length,l=af(t,e.number);return i`<article class="step" data-test="step">
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function ok(t,e,n,s){let{stops:o,watch:a}=Ka(
+t,e),r=e.number===t.plan.steps.length,l=rf(t,e.number);return i`<article class="step" data-test="step">
     ${Ga(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
     <div class="step-body">
       <div class="step-way">${Da(e,t.part.flats_mm.length)}${me(e)}</div>
@@ -2988,12 +2991,12 @@ t,e),r=e.number===t.plan.steps.length,l=af(t,e.number);return i`<article class="
         ${a.length?_t(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Vp(t.plan,e)} ${Wa(t.plan,e)}
+        ${zp(t.plan,e)} ${Wa(t.plan,e)}
         ${fo(e.origin)?i`<p class="hint origins" data-test="origins">${fo(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${rf(t,e.number).href} data-test="back">Back</a>
+      <a class="button" href=${lf(t,e.number).href} data-test="back">Back</a>
       ${r||e.set_angle_deg===null?d:st(`/c/${t.code}/trial/${e.number}`,i`<a class="button" href="/c/${t.code}/trial/${e.
 number}" data-test="came-out"
                 >What came out?</a
@@ -3002,30 +3005,30 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var ek,rf,cf=$(()=>{_();kt();dt();ae();yr();Pt();ss();nt();Ge();Le();il();U();$s();lt();Va();La();
-ql();nn();Ee();Xa();ek=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var nk,lf,df=$(()=>{_();kt();dt();ae();yr();Pt();ss();nt();Ge();Le();il();U();$s();lt();Va();La();
+ql();nn();Ee();Xa();nk=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;rf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Sr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+  </div>`;lf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Sr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
 return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
-(c[e]-l[e])*(c[s]-l[s])}var Jl=$(()=>{});function df(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Sr(o.rows,"measured_deg",e,"flange_mm");if(a===
+(c[e]-l[e])*(c[s]-l[s])}var Jl=$(()=>{});function hf(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Sr(o.rows,"measured_deg",e,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge is. No new X before it is checked.",to_check:ok};let l=Math.abs(r)<=Xl?s:s-r,c=l>=
+ is further off than a gauge is. No new X before it is checked.",to_check:ak};let l=Math.abs(r)<=Xl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
-gh to mend the flange.",to_check:[]}}var Xl,ok,Bs,Tr=$(()=>{Jl();Xl=.05;ok=["Measure again, to the face that t\
+gh to mend the flange.",to_check:[]}}var Xl,ak,Bs,Tr=$(()=>{Jl();Xl=.05;ak=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
  card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function To(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
 let n=Number(e);return n>0&&n<180?n:null}function Mo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=To(a);r===null?n[o]=[t.places==="one"?hf:ak]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[hf]),{angles:e,wrong:n}}function pf(t,e,n){let s=ck(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-l=>Sr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||rk(t,s))return null;
+let r=To(a);r===null?n[o]=[t.places==="one"?pf:rk]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[pf]),{angles:e,wrong:n}}function uf(t,e,n){let s=dk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+l=>Sr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||ik(t,s))return null;
 let r={row:s,ends:s!==Mr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function rk({first_hit:t,included_angle_deg:e},n){
-return!!t&&n>Math.max(e+ik,t.comes_out_deg_high)}function Mr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function ck(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=lk?e:Mr(t)}function Ps(t){
-return t?.correction?.set_angle_deg?t.correction:t?.table??null}var hf,ak,ik,lk,Is=$(()=>{_n();Jl();hf="Type t\
-he angle between the flats in degrees, such as 90.5. Square is 90.",ak="Degrees, such as 90.5";ik=5;lk=.3});function mf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
+null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function ik({first_hit:t,included_angle_deg:e},n){
+return!!t&&n>Math.max(e+lk,t.comes_out_deg_high)}function Mr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
+s,0)/e.length}function dk(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=ck?e:Mr(t)}function Ps(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var pf,rk,lk,ck,Is=$(()=>{vn();Jl();pf="Type t\
+he angle between the flats in degrees, such as 90.5. Square is 90.",rk="Degrees, such as 90.5";lk=5;ck=.3});function ff(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
 change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??ee(t,e);return i`<form
     class="trial-form"
     novalidate
@@ -3043,8 +3046,8 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
 e, right"]],change:h=>{Object.assign(a,{places:h}),o()}})}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:B(),placeholder:c.punch_depth_mm===null?
-"":w(c.punch_depth_mm,{digits:2}).text,hint:uf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf})}
+"":w(c.punch_depth_mm,{digits:2}).text,hint:mf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:mf})}
         ${l("flange","flange_mm","Flange measured",{unit:B(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3066,42 +3069,42 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:uf}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var uf,ff=$(()=>{_();kt();L();J();uf="Leave it if it was set as shown."});function gf(t){let e=Bs(t);return e?e.gauge_x_mm===null?dk(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var mf,gf=$(()=>{_();kt();L();J();mf="Leave it if it was set as shown."});function $f(t){let e=Bs(t);return e?e.gauge_x_mm===null?hk(e):i`<div class="set-figures" data-test="new-gauge">
       ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${$f(e.error_mm)}</p>`:d}function dk({error_mm:t,words:e,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${bf(e.error_mm)}</p>`:d}function hk({error_mm:t,words:e,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${$f(t)} No gauge is that far off.</p>
+    <p>${k("stop")} <b>No new gauge X.</b> ${bf(t)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?bt(n):e}</p>`}function $f(t){return t===null?"":Math.abs(t)<=Xl?"Flang\
-e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function bf(t){
+  </div>`:i`<p data-test="no-gauge">${n?bt(n):e}</p>`}function bf(t){return t===null?"":Math.abs(t)<=Xl?"Flang\
+e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function wf(t){
 let e=t?.crown;return e?i`<div class="crown" data-test="crown">
-    <p>${hk(e)}</p>
-    ${e.shim?pk(e.shim):d}
-  </div>`:d}function hk({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
-    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function pk({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
+    <p>${pk(e)}</p>
+    ${e.shim?uk(e.shim):d}
+  </div>`:d}function pk({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
+    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function uk({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
 o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="shim">
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var wf,yf=$(()=>{_();Tr();L();U();nn();wf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
- that the sheet measures.`:""});function _f(t,e,n,{again:s,keep:o}){let a=Ps(n),r=e.number===t.plan.steps.length;return i`<div
+  </p>`}var yf,_f=$(()=>{_();Tr();L();U();nn();yf=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+ that the sheet measures.`:""});function vf(t,e,n,{again:s,keep:o}){let a=Ps(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
       <h2>${rn(n.trial)} <small>wanted ${g(S(e.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
-              <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
-              itself.
+              <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
+              It goes out by itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?mk(a):jp(e,n)}
-      ${a?i`<p class="basis" data-test="basis">${gk(n)}</p>`:d}
-      ${n.question?uk(t,n.question):d} ${gf(n)}
-      ${bk(n.correction)} ${bf(n.correction)}
-      ${a?I("cards.revise",_k(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?fk(a):Hp(e,n)}
+      ${a?i`<p class="basis" data-test="basis">${$k(n)}</p>`:d}
+      ${n.question?mk(t,n.question):d} ${$f(n)}
+      ${wk(n.correction)} ${wf(n.correction)}
+      ${a?I("cards.revise",vk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3112,77 +3115,77 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function gk({correction:t,table:e}){return t?`${t.what}${$k(t)}${wf(t)}`:`Worked out on this device,\
+  </div>`}function $k({correction:t,table:e}){return t?`${t.what}${bk(t)}${yf(t)}`:`Worked out on this device,\
  from the card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.
-ends?` ${fk}`:""}`}function bk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
-    Left and right differ: about ${yk(Math.abs(e))},
+ends?` ${gk}`:""}`}function wk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
+    Left and right differ: about ${_k(Math.abs(e))},
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function _k(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function vk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var uk,mk,fk,$k,wk,yk,vf=$(()=>{_();yf();
-Is();L();U();bl();lt();nn();Cs();uk=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var mk,fk,gk,bk,yk,_k,kf=$(()=>{_();_f();
+Is();L();U();bl();lt();nn();Cs();mk=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,mk=t=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,fk=t=>i`<div class="set-figures" data-test="new-setting">
     ${Gt("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,fk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";$k=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
-.":"";wk=3048,yk=t=>B()==="in"?`${Q(t*wk/1e3/Jt,3)} in over ten feet`:`${Q(t,2)} mm in each metre`});async function kf(t,e,n,s){let o=Ps(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await Ue(t,{settings:[...t.settings.filter(r=>r.step!==e.number),kk(e,o,n.trial,xk(t,e,n))]},{reason:`\
+  </div>`,gk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";bk=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
+.":"";yk=3048,_k=t=>B()==="in"?`${Q(t*yk/1e3/Jt,3)} in over ten feet`:`${Q(t,2)} mm in each metre`});async function xf(t,e,n,s){let o=Ps(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await Ue(t,{settings:[...t.settings.filter(r=>r.step!==e.number),xk(e,o,n.trial,Sk(t,e,n))]},{reason:`\
 Step ${e.number} set from a piece that came out at ${rn(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:vk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function vk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+kept:"kept",where:a.where,words:kk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function kk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var kk,xk,xf=$(()=>{Ge();
-Cs();Tr();Is();wt();kk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),xk=(t,e,n)=>Bs(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Tf={};et(Tf,{show:()=>Tk});async function Tk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
-e));let s={typed:{...Sf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Sk.
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var xk,Sk,Sf=$(()=>{Ge();
+Cs();Tr();Is();wt();xk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),Sk=(t,e,n)=>Bs(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Mf={};et(Mf,{show:()=>Mk});async function Mk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
+e));let s={typed:{...Tf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Tk.
 includes((await je())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return Zl(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(Mk(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(Ak(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await yt(e,l=>{s.sending||s.result||
 (o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Zl(t,At(e,l))}}function Zl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function Mk(t,e,n,s){let o=()=>Ak(t,e,n,s),a=()=>{let l=Ok(n);Object.assign(n,{typed:{
-...Sf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>kf(
+d"),t.render(e),t.ready()}function Ak(t,e,n,s){let o=()=>Ok(t,e,n,s),a=()=>{let l=Ek(n);Object.assign(n,{typed:{
+...Tf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>xf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${Ga(t,e)}
     <div class="trial-body">
-      ${n.result?_f(t,e,n.result,{again:a,keep:r}):mf(t,e,n,{save:o,draw:s})}
+      ${n.result?vf(t,e,n.result,{again:a,keep:r}):ff(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
         ${Qt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function Ak(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Mo(n.typed),r=Lk(t,e,n);if(r||
+  </article>`}async function Ok(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Mo(n.typed),r=Nk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),se(a);let l=Nk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c}=await Qo(
-{id:l.id,kind:"trial",code:t.code,body:l}),h=c?.correction??null;n.result={trial:l,correction:h,table:c||r.set_angle_deg===
-null?null:pf(e,o,r),gauge:c?null:Ek(e,o,r,l.flange_mm),waits:!c,question:c?.question_said?bt(c.question_said):
-"",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof A?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ok({result:t,used:e}){let n=Ps(t),s=t&&(Bs(t)?.gauge_x_mm??
-t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ek(t,e,n,s){let o=qd(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:df(t,Mr(e),o,n.gauge_x_mm)}function Lk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
+Object.keys(a).length||!r)return s(),se(a);let l=Ck(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c,late:h}=await Qo(
+{id:l.id,kind:"trial",code:t.code,body:l}),p=c?.correction??null;n.result={trial:l,correction:p,table:c||r.set_angle_deg===
+null?null:uf(e,o,r),gauge:c?null:Lk(e,o,r,l.flange_mm),waits:!c,late:h??"",question:c?.question_said?bt(c.question_said):
+"",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:
+String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ek({result:t,used:e}){let n=Ps(t),s=t&&(Bs(t)?.gauge_x_mm??
+t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Lk(t,e,n,s){let o=Kd(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:hf(t,Mr(e),o,n.gauge_x_mm)}function Nk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??ee(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};let r=To(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Nk(t,e,n,s,o){let a={id:Wt(),revision:t.
+null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Ck(t,e,n,s,o){let a={id:Wt(),revision:t.
 revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&(a.radius_mm=tt(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=tt(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),P().name&&(a.by=P().name),a}var Sf,Sk,Mf=$(()=>{_();G();kt();dt();ut();Tr();Is();Nt();Pt();es();
-nt();wt();L();Le();U();J();nn();ff();vf();an();xf();Sf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
-note:"",set:"",lot:"",radius:"",thickness:""},Sk=["depth","stop"]});function Of(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+o.note.trim()),P().name&&(a.by=P().name),a}var Tf,Tk,Af=$(()=>{_();G();kt();dt();ut();Tr();Is();Nt();Pt();es();
+nt();wt();L();Le();U();J();nn();gf();kf();an();Sf();Tf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
+note:"",set:"",lot:"",radius:"",thickness:""},Tk=["depth","stop"]});function Ef(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Ao(o,o.before)}</small></legend>
-        ${Af(o,"shop","In the shop",e,s)} ${Af(o,"yours",n,e,s)}
-      </fieldset>`)}function Af(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
+        ${Of(o,"shop","In the shop",e,s)} ${Of(o,"yours",n,e,s)}
+      </fieldset>`)}function Of(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
       ><input
         type="radio"
@@ -3195,12 +3198,12 @@ note:"",set:"",lot:"",radius:"",thickness:""},Sk=["depth","stop"]});function Of(
     <span class="settle-value">${Ao(t,t[e])}</span>
   </label>`}function Ao({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
-pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Ql=$(()=>{_();L()});function Ef(t,e){return t.length?i`<section class="panel">
+pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Ql=$(()=>{_();L()});function Lf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${t.map(n=>Ck(n,e))}
+      ${t.map(n=>Bk(n,e))}
     </ol>
-  </section>`:d}function Ck(t,e){let n=Qn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function Bk(t,e){let n=Qn(t.changes,t.before,{...t.before,settings:t.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${t.settled_by?`Settled by revision ${t.settled_by}`:st(`/c/${e}/settle`,i`<a href="/c/${e}/settle">To settle</a>`,
 "To settle")}
@@ -3209,32 +3212,32 @@ pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}$
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${Ao(s,s.before)} to ${Ao(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var Lf=$(()=>{_();ts();lt();Ql();Ut()});function Nf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var Nf=$(()=>{_();ts();lt();Ql();Ut()});function Cf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
-      ${Rt(s)?In(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      ${Rt(s)?Rn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
     ${Qt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${Bk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${Pk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
     ${Ua(s)} ${_t(s.checks,{quiet:!0})}
-  </div>`}function Bk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+  </div>`}function Pk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Cf=$(()=>{_();fs();an();_n();L();U();en()});var Pf={};et(Pf,{show:()=>Pk});async function Pk(t){let{code:e}=t.params;if(!pt(e).whole)return Bf(t,Mt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Rk(n,s,{look:r,
-bringBack:l})),a=async()=>{try{let c=u=>T("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
+set_angle_deg))}, depth ${s}`}var Bf=$(()=>{_();fs();an();vn();L();U();en()});var If={};et(If,{show:()=>Ik});async function Ik(t){let{code:e}=t.params;if(!pt(e).whole)return Pf(t,Mt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Wk(n,s,{look:r,
+bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
-null,o(),!!s.open){try{let{body:h}=await T("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
+null,o(),!!s.open){try{let{body:h}=await M("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await Ik(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
-A&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
+await Rk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+T&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
 h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await yt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await dn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||Bf(t,At(e,c))}}function Bf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Ik(t,e){
+t.signal.aborted||Pf(t,At(e,c))}}function Pf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Rk(t,e){
 let n=await we(t.code);return aa(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...P().name?
-{by:P().name}:{}})}function Rk(t,e,n){return i`<article class="history" data-test="history-screen">
+{by:P().name}:{}})}function Wk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3242,21 +3245,21 @@ let n=await we(t.code);return aa(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${Wk(t,e,n)}
+        ${Dk(t,e,n)}
       </section>
-      ${Ef(e.proposals,t.code)}
+      ${Lf(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${Fk(t,e)}
+        ${jk(t,e)}
       </section>
     </div>
-  </article>`}function Wk(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function Dk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>Dk(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Dk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>Fk(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Fk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
@@ -3283,24 +3286,24 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?Nf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function Fk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+    ${r?n.snapshot?Cf(n.snapshot):i`<p>Fetching it…</p>`:d}
+  </li>`}function jk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...e.waiting].reverse().map(n=>Ns(n.body,{waiting:n}))}
       ${[...t.trials].reverse().map(n=>Ns(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
-    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var If=$(
-()=>{_();G();kt();dt();ae();Nt();nt();wt();Le();U();lt();Lf();Cf();Cs();Ut()});var Wf={};et(Wf,{show:()=>jk});async function jk(t){let{code:e}=t.params;if(!pt(e).whole)return Rf(t,Mt(e));let n,
+    ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Rf=$(
+()=>{_();G();kt();dt();ae();Nt();nt();wt();Le();U();lt();Nf();Bf();Cs();Ut()});var Df={};et(Df,{show:()=>Hk});async function Hk(t){let{code:e}=t.params;if(!pt(e).whole)return Wf(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(Uk(n,s,{draw:o,save:()=>Hk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
+e`),t.render(Gk(n,s,{draw:o,save:()=>Uk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Rf(t,At(e,a))}}function Rf(t,e){t.title("No such card"),t.
-render(e),t.ready()}async function Hk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
+o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Wf(t,At(e,a))}}function Wf(t,e){t.title("No such card"),t.
+render(e),t.ready()}async function Uk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
 e.sending=!0,n();try{let{where:r}=await Ue(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(_r(r)),j(),
 s.aborted)return;ft(r==="settle"&&ye(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
-r instanceof A?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Uk(t,e,{
+r instanceof T?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function Gk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3311,7 +3314,7 @@ draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
       <h1>${I("cards.revise","Note and title","Note")}</h1>
     </header>
     ${e.general?i`<p class="wrong" role="alert" data-test="wrong">${e.general}</p>`:d}
-    ${En({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
+    ${Ln({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
     ${I("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
 K({name:"archived",label:"This card",value:e.archived?"away":"use",options:[["use","In use"],["away","Put away"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
@@ -3325,26 +3328,26 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Df=$(()=>{_();kt();dt();G();Ge();ae();Pt();ss();wt();Le();lt();J();Es()});var jf={};et(jf,{show:()=>Gk});async function Gk(t){let{code:e}=t.params;if(!pt(e).whole)return Ff(t,Mt(e));let n,
+  </form>`}var Ff=$(()=>{_();kt();dt();G();Ge();ae();Pt();ss();wt();Le();lt();J();Es()});var Hf={};et(Hf,{show:()=>Vk});async function Vk(t){let{code:e}=t.params;if(!pt(e).whole)return jf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(Vk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+t.render(zk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Po(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Si(e).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ue(n,xd(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(_r(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
-await Si(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Ff(t,At(e,h))}}function Ff(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function Vk(t,e,n){return i`<article class="settle" data-test="settle-screen">
+await Si(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||jf(t,At(e,h))}}function jf(t,e){t.title("No\
+ such card"),t.render(e),t.ready()}function zk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?zk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?qk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function zk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function qk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${rs(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3360,7 +3363,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":e.by?`All by ${e.by}`:"All of the other one"}
               </button>
             </div>
-            ${Of(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${Ef(n,o,h,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:d}
     <div class="buttons settle-keep">
       <button
@@ -3372,27 +3375,27 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Hf=$(()=>{_();ts();kt();dt();Ge();ae();Nt();wt();Le();Es();Ql();Ut()});function Uf(t,e){let{plan:n}=t,s=sx(n.checks);return i`<article
+    </div>`}var Uf=$(()=>{_();ts();kt();dt();Ge();ae();Nt();wt();Le();Es();Ql();Ut()});function Gf(t,e){let{plan:n}=t,s=ox(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Kk(t,e)}
+    ${Yk(t,e)}
     <figure class="strip ${Rt(n)?"of-box":""}">
       <figcaption>
         Blank ${Ar(n.blank.length_mm)} × ${Ar(n.blank.width_mm)},
         ${g(to(n.blank.mass_kg))}.
-        ${Rt(n)?qk(n):"Bend lines from the left end."}
+        ${Rt(n)?Kk(n):"Bend lines from the left end."}
       </figcaption>
       ${Ts(n.blank,Rt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Yk(n)} ${Jk(t,s)} ${ax(s)}
+    ${Jk(n)} ${Xk(t,s)} ${rx(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function qk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function Kk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,fl(t),"Inside up."].filter(
-Boolean).join(" ")}function Kk(t,e){let{part:n,plan:s}=t;return i`<header>
+Boolean).join(" ")}function Yk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
@@ -3400,10 +3403,10 @@ Boolean).join(" ")}function Kk(t,e){let{part:n,plan:s}=t;return i`<header>
         <b
           >${e},
           ${Ar(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${Rt(s)?`box ${In(s.folded)}`:i`bend length ${Ar(n.bend_length_mm)}`}.
+        >, ${Rt(s)?`box ${Rn(s.folded)}`:i`bend length ${Ar(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${t.revision}, ${xn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
+        Revision ${t.revision}, ${Sn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
       </p>
       ${t.note?i`<p class="note">${t.note}</p>`:d}
     </div>
@@ -3414,7 +3417,7 @@ Boolean).join(" ")}function Kk(t,e){let{part:n,plan:s}=t;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Yk(t){let e=n=>{let s=ml(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function Jk(t){let e=n=>{let s=ml(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3434,7 +3437,7 @@ return t.tools.length?i`<table class="fetch">
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Jk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Xk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3447,24 +3450,24 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>Xk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>Zk(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Xk(t,e,n,s){let o=ee(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function Zk(t,e,n,s){let o=ee(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${Qk(t.plan,e)}${e.drawing?xr(e):"no drawing"}${tx(e,t.plan.tools)}
+      ${tx(t.plan,e)}${e.drawing?xr(e):"no drawing"}${ex(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${ex(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${nx(e)}
     </td>
     <td class="figures-cell">
-      ${ix(e,o)}<br />
+      ${lx(e,o)}<br />
       <span class="small"
-        >${Zk(e)}${lx(o)?i`<br />from a first piece`:d}</span
+        >${Qk(e)}${cx(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
@@ -3474,43 +3477,43 @@ return t.tools.length?i`<table class="fetch">
         up${e.gauged_end?`, ${go(e,s)} to the gauge`:""}.</span
       >${me(e,{short:!0})}
     </td>
-    <td>${nx(n)}</td>
+    <td>${sx(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Ch(o.firstHit)}</span>`:d}</span
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Bh(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function Zk(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function Qk(t,e){
+  </tr>`}function Qk(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function tx(t,e){
 let n=za(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function tx({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
+      </div>`:d}function ex({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
 find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
       ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function ex({hits:t}){return t?i`<br /><span class="small"
+    </div>`}):d}function nx({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function nx(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function sx(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function sx(t){let e=new Map;for(let[n]of Gf)for(let s of t.filter(o=>Ht(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:ox(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function ax(t){
+n)} <b>${s.join(" ")}</b></div>`)}function ox(t){let e=new Map;for(let[n]of Vf)for(let s of t.filter(o=>Ht(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:ax(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function rx(t){
 return i`<div class="remarks" data-test="sheet-remarks">
-    ${Gf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
+    ${Vf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${rx(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${ix(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function rx(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function ix(t,{set_angle_deg:e,punch_depth_mm:n,
+  </div>`}function ix(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function lx(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Ar,Gf,ox,lx,Vf=$(()=>{_();fs();
-an();ne();Yl();kt();L();pe();U();On();$s();en();qa();Ee();Ut();Ar=t=>g({text:H(t),unit:B()});Gf=[["stop","Stop"],
-["caution","Caution"],["unknown","Unknown"],["note","Note"]];ox=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
-Math.floor(t/26)+1));lx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Ar,Vf,ax,cx,zf=$(()=>{_();fs();
+an();ne();Yl();kt();L();pe();U();En();$s();en();qa();Ee();Ut();Ar=t=>g({text:H(t),unit:B()});Vf=[["stop","Stop"],
+["caution","Caution"],["unknown","Unknown"],["note","Note"]];ax=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
+Math.floor(t/26)+1));cx=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Be({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
@@ -3518,16 +3521,16 @@ print()}>
     <div class="paper ${P().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var Er=$(()=>{_();nt();J()});var qf={};et(qf,{show:()=>cx});async function cx(t){let{code:e}=t.params;if(!pt(e).whole)return zf(t,Mt(e));let n,
+  </div>`}var Er=$(()=>{_();nt();J()});var Kf={};et(Kf,{show:()=>dx});async function dx(t){let{code:e}=t.params;if(!pt(e).whole)return qf(t,Mt(e));let n,
 s=[],o=async()=>{s=(await je())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Rs(a)}${Ws("Print the card")}</div>
-        ${Or(Uf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
+        ${Or(Gf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await yt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-zf(t,At(e,r))}}function zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Kf=$(()=>{_();kt();dt();ut();
-nt();Le();Vf();Er()});var Xf={};et(Xf,{show:()=>dx});async function dx(t){let{code:e}=t.params;if(!pt(e).whole)return Jf(t,Mt(e));let n=P().
-units,s=Yf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+qf(t,At(e,r))}}function qf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf=$(()=>{_();kt();dt();ut();
+nt();Le();zf();Er()});var Zf={};et(Zf,{show:()=>hx});async function hx(t){let{code:e}=t.params;if(!pt(e).whole)return Xf(t,Mt(e));let n=P().
+units,s=Jf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3536,7 +3539,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${Yf.map(l=>hx(o,l,n,()=>a(l)))}
+          ${Jf.map(l=>px(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3546,8 +3549,8 @@ title}</a></p>
           class="label-print ${s.print}"
           src=${Lr(e,s.size,n,"svg")}
           alt=""
-          hidden />`)}try{await yt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Jf(t,At(e,l))}}
-function hx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+          hidden />`)}try{await yt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Xf(t,At(e,l))}}
+function px(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
@@ -3578,16 +3581,16 @@ function hx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
         >PNG</a
       >
     </div>
-  </section>`}function Jf(t,e){t.title("No such card"),t.render(e),t.ready()}var Yf,Lr,Zf=$(()=>{_();kt();dt();
-nt();Le();J();lt();Yf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];Lr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var Qf={};et(Qf,{show:()=>ux});async function ux(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await fx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
+  </section>`}function Xf(t,e){t.title("No such card"),t.render(e),t.ready()}var Jf,Lr,Qf=$(()=>{_();kt();dt();
+nt();Le();J();lt();Jf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];Lr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var tg={};et(tg,{show:()=>mx});async function mx(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await gx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:P().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),h=(b,y)=>`/api/v1/labels/sheet.${b}?${c(y)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
-wrong:""};else try{let{body:y}=await T("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
-from({length:y.pages},(M,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
+wrong:""};else try{let{body:y}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
+from({length:y.pages},(A,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
 y)}}b===String(c(1))&&f()}let u=b=>{b(),f(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function f(){let b=e.
 filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3628,7 +3631,7 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:px,change:y=>u(()=>s=y)})}
+              ${K({name:"size",label:"Label size",value:s,options:ux,change:y=>u(()=>s=y)})}
               ${Rs(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
@@ -3640,11 +3643,11 @@ y==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Ws(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>mx(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>fx(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function mx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
+        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function fx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
@@ -3658,17 +3661,17 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function fx(t){try{let e=[];for(;;){let{body:n}=await T("GET",`/cards?limit=100&offset=${e.
+  </figure>`}async function gx(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
 length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ce().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var px,tg=$(()=>{_();G();nt();Ct();J();lt();Er();Bt();
-px=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var ux,eg=$(()=>{_();G();nt();Ct();J();lt();Er();Bt();
+ux=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function ng(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
         ${t.press?.name??"No press entered"}${t.press?i`, ${g(mt(t.press.force_kn))}`:d}.
         Held against ratings at a bend length of ${g(w(t.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${xn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${Sn(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
@@ -3685,30 +3688,30 @@ px=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function eg(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(gx)}
+              ${e.cells.map($x)}
             </tr>`)}
       </tbody>
     </table>
-    ${bx()}
+    ${wx()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function gx(t){return t.usable?i`<td
+  </article>`}function $x(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
       ><span class="force">${Zt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ze(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,$x(t))}</span
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,bx(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function $x({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function bx(){let t=Ot(0).unit;return i`<ul class="chart-legend">
+    </td>`}function bx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function wx(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3717,10 +3720,10 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,$x(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var ng=$(()=>{_();ne();L();pe();U();Ut()});var sg={};et(sg,{show:()=>wx});async function wx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+  </ul>`}var sg=$(()=>{_();ne();L();pe();U();Ut()});var og={};et(og,{show:()=>yx});async function yx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
 let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Se(async(p,u)=>(await T("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Se(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",tt(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3731,13 +3734,13 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h
           ${Rs(h)} ${Ws("Print the chart")}
         </div>
         ${a?Ke(a):d}
-        ${o?Or(eg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Er();Bt();lo()});function ag(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${o?Or(ng(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
+signal),r(null,{now:!0})}var ag=$(()=>{_();G();ut();nt();L();sg();J();lt();Er();Bt();lo()});function rg(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Oe(s.name)}</b> ${yx(s)}</span>
+                  <span><b>${Oe(s.name)}</b> ${_x(s)}</span>
                   ${I("benches.remove",i`<button
                       type="button"
                       class="button"
@@ -3752,8 +3755,8 @@ signal),r(null,{now:!0})}var og=$(()=>{_();G();ut();nt();L();ng();J();lt();Er();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var yx,rg=$(()=>{_();tn();dt();lt();yx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function ig(t){let e=t.map(({ring:o})=>Xt([o])),n=tc-2*Cr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>_x(o,a,e[r],s))}function _x(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+  </section>`}var _x,ig=$(()=>{_();tn();dt();lt();_x=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function lg(t){let e=t.map(({ring:o})=>Xt([o])),n=tc-2*Cr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>vx(o,a,e[r],s))}function vx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*Cr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Cr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
@@ -3761,25 +3764,25 @@ r+2*Cr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Cr+(a-u)*r;return i`<figure>
       role="img"
       aria-label="${t||"Outline"} to scale, ${Nr(o-n)} wide, ${Nr(a-s)} high"
       data-test="outline">
-      ${vx(n,o,h(0),l)}
+      ${kx(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
         transform="translate(${c} ${Cr+a*r}) scale(${r})" />
-      ${kx(h(n),h(o),l-16,Nr(o-n))}
-      ${xx(p(s),p(a),h(o)+16,Nr(a-s))}
+      ${xx(h(n),h(o),l-16,Nr(o-n))}
+      ${Sx(p(s),p(a),h(o)+16,Nr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function vx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function kx(t,e,n,s){
+  </figure>`}function kx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function xx(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function xx(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Sx(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Br(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Yd(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Br(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Jd(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
   </svg>`:d}function Pr(t){let e=t.filter(n=>n?.length);return e.length?Xt(e):[0,0,1,1]}var tc,Cr,Nr,Ir=$(()=>{
-_();L();ze();ne();tc=360,Cr=50;Nr=t=>g({text:H(t),unit:B()})});function lg(t,e){let n=Pr(e.map(s=>s.outline_mm));return i`<ul class="rack">
+_();L();ze();ne();tc=360,Cr=50;Nr=t=>g({text:H(t),unit:B()})});function cg(t,e){let n=Pr(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
@@ -3789,33 +3792,33 @@ _();L();ze();ne();tc=360,Cr=50;Nr=t=>g({text:H(t),unit:B()})});function lg(t,e){
             >
           </a>
         </li>`)}
-  </ul>`}var cg=$(()=>{_();Ir()});var dg={};et(dg,{show:()=>Sx});async function Sx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Bn(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Pn(u.name);if(confirm(`Take ${m} ou\
-t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await hp(
-u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Bn(t.signal).catch(()=>c.benches),
+  </ul>`}var dg=$(()=>{_();Ir()});var hg={};et(hg,{show:()=>Tx});async function Tx(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Pn(t.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=In(u.name);if(confirm(`Take ${m} ou\
+t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await pp(
+u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Pn(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
                 ${I(rt.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${Mx(e)} ${ec("punches",s.items)} ${ec("dies",o.items)}
+          ${Ax(e)} ${ec("punches",s.items)} ${ec("dies",o.items)}
           ${ec("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(Tx)}
+              ${r.items.map(Mx)}
             </ul>
           </section>
-          ${c.benches?ag(c.benches,{...c,takeOut:h}):d} ${Ax()}
+          ${c.benches?rg(c.benches,{...c,takeOut:h}):d} ${Ox()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function Mx(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function Ax(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
@@ -3844,10 +3847,10 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
     </section>`}function ec(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
     <h2><a href="/shop/${t}">${Fe[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?lg(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    ${e.length?cg(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function Ax(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function Ox(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3858,46 +3861,46 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var Tx,hg=$(()=>{_();tn();ut();L();rg();U();lt();cg();Tx=({code:t,name:e})=>i`<li>
+    </section>`)}var Mx,pg=$(()=>{_();tn();ut();L();ig();U();lt();dg();Mx=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
       >`)}
-  </li>`});function ug(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...pg},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...pg},layers:[]}),
+  </li>`});function mg(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...ug},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...ug},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Ox)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Eo(
-`/outlines/dxf?${Ex(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof A&&u.outline){
+try{if(a.size>Ex)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Eo(
+`/outlines/dxf?${Lx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function Ex(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var pg,Ox,mg=$(()=>{G();pg={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},Ox=2e6});async function Ds(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+n()}return{state:o,choose:l,set:c}}function Lx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var ug,Ex,fg=$(()=>{G();ug={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},Ex=2e6});async function Ds(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:E})=>[
-E,["This is needed."]])):{},M=Object.keys(y).length===0;if(Object.assign(s,{busy:M,wrong:y,others:[],clash:null}),
-a(),!M)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
-async function h(b){if(b instanceof A&&b.status===412){let y=s.kept;s.kept=await t.read(e);let M=s.kept?t.toDraft(
-s.kept):{},E=Pd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?dr(s.draft,M,t.boxes):[]}}else if(b instanceof A&&Object.keys(b.errors).length){let{byName:y,others:M}=xh(
-b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:M})}else s.others=[`Not saved: ${b instanceof
+E,["This is needed."]])):{},A=Object.keys(y).length===0;if(Object.assign(s,{busy:A,wrong:y,others:[],clash:null}),
+a(),!A)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
+async function h(b){if(b instanceof T&&b.status===412){let y=s.kept;s.kept=await t.read(e);let A=s.kept?t.toDraft(
+s.kept):{},E=Id(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
+his changed"?dr(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=Sh(
+b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:A})}else s.others=[`Not saved: ${b instanceof
 Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let M=u.get(y)??ug(b,{signal:e,show:a,
-took:E=>f(y,E)});return u.set(y,M),M}function f(b,{points_mm:y,height_mm:M}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",z(M)),l(b,_h(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Rr=$(()=>{G();ut();xe();mg();Pt();L();As();J()});function Dr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await T("POST","/outline",{body:{kind:t,...Cx(t,a)},signal:r})).
-body,({answer:a,error:r})=>{a&&(s=fg(a));let l=r instanceof A&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:Nx(a),wrong:r?Bx(r):[],fault:l})},n);return a=>{Lx(t,a)&&o(a)}}function Lx(t,e){let n={
+clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??mg(b,{signal:e,show:a,
+took:E=>f(y,E)});return u.set(y,A),A}function f(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
+""&&l("height_mm",z(A)),l(b,vh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var Rr=$(()=>{G();ut();xe();fg();Pt();L();As();J()});function Dr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...Bx(t,a)},signal:r})).
+body,({answer:a,error:r})=>{a&&(s=gg(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
+null;e({parts:s,checks:Cx(a),wrong:r?Px(r):[],fault:l})},n);return a=>{Nx(t,a)&&o(a)}}function Nx(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Xe(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
-e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function fg({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Cx(t,e){
-return t==="press"?wn(e):{...wn(e),code:e.code||"new"}}function Bx(t){if(!(t instanceof A))return["The drawing\
+e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function gg({outline_mm:t,ram:e,bed:n}){
+return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Bx(t,e){
+return t==="press"?yn(e):{...yn(e),code:e.code||"new"}}function Px(t){if(!(t instanceof T))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Wr,Nx,nc=$(()=>{G();ut();xe();lo();Wr=t=>({parts:fg({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});Nx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Fr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Wr,Cx,nc=$(()=>{G();ut();xe();lo();Wr=t=>({parts:gg({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});Cx=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Fr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function jr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert">
@@ -3921,7 +3924,7 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Fs,
 Hr=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${e}</fieldset>`});function $g(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+        <fieldset class="only-read" disabled>${e}</fieldset>`});function bg(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
@@ -3934,7 +3937,7 @@ Hr=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
-  </section>`}var gg,bg=$(()=>{_();G();L();gg=t=>T("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function vg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
+  </section>`}var $g,wg=$(()=>{_();G();L();$g=t=>M("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function kg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
 p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${q({...p(m,
 f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -3944,19 +3947,19 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),Ix(t,o)}}>
+      @submit=${m=>{m.preventDefault(),Rx(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${_g.map(([m,f,b])=>O({...p(m,f),unit:B(),keys:"decimal",hint:b}))}
-        ${yg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
+        ${vg.map(([m,f,b])=>O({...p(m,f),unit:B(),keys:"decimal",hint:b}))}
+        ${_g.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?Px(c,a):d}
-  </details>`}function Px(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?Ix(c,a):d}
+  </details>`}function Ix(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3971,14 +3974,14 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function Ix(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await T("POST","/press/strip-test",{body:Rx(t.typed)})).body}catch(n){t.wrong=n instanceof A?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Rx(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of _g)e[n]=tt(t[n]??"");for(let[n]of yg)e[n]=To(t[n]??"");return e}var wg,yg,_g,kg=$(
-()=>{_();G();Is();L();J();wg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),yg=[["left_deg","Left"],[
-"middle_deg","Middle"],["right_deg","Right"]],_g=[["thickness_mm","Thickness of the strips",""],["strip_length\
+  </div>`}async function Rx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await M("POST","/press/strip-test",{body:Wx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Wx(t){let e={metal:t.metal,die:t.die,
+punch:t.punch};for(let[n]of vg)e[n]=tt(t[n]??"");for(let[n]of _g)e[n]=To(t[n]??"");return e}var yg,_g,vg,xg=$(
+()=>{_();G();Is();L();J();yg=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),_g=[["left_deg","Left"],[
+"middle_deg","Middle"],["right_deg","Right"]],vg=[["thickness_mm","Thickness of the strips",""],["strip_length\
 _mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the b\
-ed’s end","To the middle of the strip, left and right alike."]]});function Ur({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=kn(o,sc-2*xg,oc-2*xg),[r,l]=a([o[2],o[1]]),
+ed’s end","To the middle of the strip, left and right alike."]]});function Ur({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=xn(o,sc-2*Sg,oc-2*Sg),[r,l]=a([o[2],o[1]]),
 c=[(sc-r)/2,(oc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -3987,13 +3990,13 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${e.map(m=>x`<path class="fault-line" d=${no((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>Wx(e[0],m,h))} ${s.map(m=>Dx(h(m)))}
-  </svg>`}function Wx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${no([
+    ${n.map(m=>Dx(e[0],m,h))} ${s.map(m=>Fx(h(m)))}
+  </svg>`}function Dx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${no([
 s,o])}/>
-    ${Sg(s,e)}${Sg(o,e%t.length+1)}`}var sc,oc,xg,Sg,Dx,ac=$(()=>{_();ze();sc=360,oc=300,xg=30;Sg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,Dx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Tg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
-f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(f,M)});return i`<div class="dxf broad" data-test=${u}>
+    ${Tg(s,e)}${Tg(o,e%t.length+1)}`}var sc,oc,Sg,Tg,Fx,ac=$(()=>{_();ze();sc=360,oc=300,Sg=30;Tg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,Fx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Mg(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
+f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(f,A)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -4009,47 +4012,47 @@ f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:M=>s(
               ${r?i`<p data-test="${u}-read">
                       <b>${o}</b>, read in ${r.units}: ${rc(r.width_mm)} wide,
                       ${rc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${rc(r.within_mm)}. ${r.rule}${Gx(r)}
+                      ${rc(r.within_mm)}. ${r.rule}${Vx(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
             ${c?.lines_mm.length?Ur(c):d}
             <div class="fields">
-              ${m("units","Drawn in",Fx)}
+              ${m("units","Drawn in",jx)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",jx)}
+              ${m("origin","0, 0 is",Hx)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",Hx)} ${m("mirror","Mirrored",Ux)}
+              ${m("turn_deg","Turned",Ux)} ${m("mirror","Mirrored",Gx)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function Gx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var Fx,jx,Hx,Ux,rc,Mg=$(()=>{_();ac();L();J();Fx=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],jx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-Hx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],Ux=[["no","no"],
-["yes","front to back"]];rc=t=>g(w(t,{digits:2}))});function Ag({draft:t,change:e,wrong:n}){let s=t.openings??"",o=Tn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
+  </div>`}function Vx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var jx,Hx,Ux,Gx,rc,Ag=$(()=>{_();ac();L();J();jx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],Hx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+Ux=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],Gx=[["no","no"],
+["yes","front to back"]];rc=t=>g(w(t,{digits:2}))});function Og({draft:t,change:e,wrong:n}){let s=t.openings??"",o=Mn(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>Vx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",fh(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>zx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",gh(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>e("openings",gh(s))}>
+      @click=${()=>e("openings",$h(s))}>
       Add a V
     </button>
-  </div>`;function r(l){let c=Number(t.up||"1");e("openings",$h(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function Vx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
+  </div>`;function r(l){let c=Number(t.up||"1");e("openings",bh(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
+max(c-1,1)))}}function zx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
 `V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(ro).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,M="")=>O({name:`opening-${c}-${ro[f]}`,
-label:b,unit:y,placeholder:M,value:t[ro[f]],keys:f==="code"?"text":"decimal",change:E=>a({[ro[f]]:E}),wrong:p(
+2)),u=h.filter(f=>!Object.keys(ro).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,A="")=>O({name:`opening-${c}-${ro[f]}`,
+label:b,unit:y,placeholder:A,value:t[ro[f]],keys:f==="code"?"text":"decimal",change:E=>a({[ro[f]]:E}),wrong:p(
 f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4075,46 +4078,46 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <div class="fields three">
       ${m("v_opening_mm","V opening",B())} ${m("angle_deg","Angle","°")}
       ${m("shoulder_radius_mm","Shoulder radius",B())}
-      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:mh,change:f=>a({face:f}),wrong:p(
+      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:fh,change:f=>a({face:f}),wrong:p(
 "face")})}
       ${m("centre_mm","Off the middle",B(),"0")}
-      ${m("rating_kn_per_m","Rating",vn().unit,"as the block")}
+      ${m("rating_kn_per_m","Rating",kn().unit,"as the block")}
       ${m("code","Code","","by itself")}
     </div>
     ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Og=$(()=>{_();Re();Ci();L();J()});function Gr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+  </fieldset>`}var Eg=$(()=>{_();Re();Ci();L();J()});function Gr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${$a[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?zx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?qx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Ag({draft:e,change:n,
-wrong:s}):qx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Og({draft:e,change:n,
+wrong:s}):Kx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function zx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?Ur(t.fault):t?.parts.length?i`<div class="outlines">${ig(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function qx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${t?.fault?Ur(t.fault):t?.parts.length?i`<div class="outlines">${lg(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?_t(t.checks,{quiet:!0}):d}
-  </div>`}function qx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=Jx(t);if(c===
-"pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Eg(t,q({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Tg(r,a(t.dxf,r)):d;return Kx(t,e,i`${b}${Yx(t,e,n,
-s)}`)}let p=Lg(t),u=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
-ng"?`${Xx(t,e)}${Zx(c,e)}`:c==="lengths"?Qx(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
+  </div>`}function Kx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=Xx(t);if(c===
+"pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Lg(t,q({name:r,label:l,value:e,options:b,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Mg(r,a(t.dxf,r)):d;return Yx(t,e,i`${b}${Jx(t,e,n,
+s)}`)}let p=Ng(t),u=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
+ng"?`${Zx(t,e)}${Qx(c,e)}`:c==="lengths"?t0(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
 hint:m,placeholder:t.blank??""});return c==="rating"?i`<div class="broad">
       ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:Eg(t,f)}function Kx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+    </div>`:Lg(t,f)}function Yx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Lg({type:t,unit:e=""}){return t==="force"?Ve().unit:t==="rating"?vn().unit:["leng\
-th","lengths","points"].includes(t)?B():e}function Yx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return En({
-name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Lg(t),lines:l==="points"?7:2})}function Jx({hint:t="",counted_mm:e}){
+      </details>`:s}function Ng({type:t,unit:e=""}){return t==="force"?Ve().unit:t==="rating"?kn().unit:["leng\
+th","lengths","points"].includes(t)?B():e}function Jx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Ln({
+name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Ng(t),lines:l==="points"?7:2})}function Xx({hint:t="",counted_mm:e}){
 if(e===void 0)return t;let n=os(_e("counted_mm",e));return`${t} Empty: ${n} is counted with (common practice).`}
-function Xx({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${wh}`:e}function Zx(t,e){if(P().units===
+function Zx({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${yh}`:e}function Qx(t,e){if(P().units===
 "inch")return" Short tons, of 2000 lb; metric ones with a t.";let n=eo(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
-if(!n)return"";let s=Number(n)*Fd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function Qx(t,e){let n=t.
-split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Eg,ic=$(()=>{
-_();ac();Ir();nt();Di();L();U();Mg();J();Og();Eg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
-n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
+if(!n)return"";let s=Number(n)*jd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function t0(t,e){let n=t.
+split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Lg,ic=$(()=>{
+_();ac();Ir();nt();Di();L();U();Ag();J();Eg();Lg=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
+n});function Cg(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is learned again from the next piece
@@ -4128,54 +4131,54 @@ n});function Ng(t,e){return i`<section class="panel" id="zero" data-test="zero">
         It is another press
       </button>
     </div>
-  </section>`}var Cg=$(()=>{_()});var Bg={};et(Bg,{show:()=>t0});async function t0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
-map(({code:M,name:E})=>[M,`${M}, ${E}`]),o=async M=>(await it(M,t.signal)).items.flatMap(Qi).map(({code:E,name:C})=>[
-E,C?`${E}, ${C}`:E]),a=wg(),[r,l,c,h]=e?await Promise.all([gg(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(M){let E=await(e?oa:sa)(M);return p=
-E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(M){let E=await Bd(M,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:Xe("press"),toDraft:M=>wa("press",M),fromDraft:(M,E)=>({...ya("press",M,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Dr("press",M=>{m=M,f.show()},t.signal):void 0,draw:()=>f&&
+  </section>`}var Bg=$(()=>{_()});var Pg={};et(Pg,{show:()=>e0});async function e0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
+map(({code:A,name:E})=>[A,`${A}, ${E}`]),o=async A=>(await it(A,t.signal)).items.flatMap(Qi).map(({code:E,name:C})=>[
+E,C?`${E}, ${C}`:E]),a=yg(),[r,l,c,h]=e?await Promise.all([$g(t.signal),o("metals"),o("dies"),o("punches")]):[
+null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(A){let E=await(e?oa:sa)(A);return p=
+E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(A){let E=await Pd(A,p);u.after=E.depth_zeroed_at},
+blank:{},boxes:Xe("press"),toDraft:A=>wa("press",A),fromDraft:(A,E)=>({...ya("press",A,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Dr("press",A=>{m=A,f.show()},t.signal):void 0,draw:()=>f&&
 y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Wr(f.state.kept));let b=(...M)=>{let E=new Date().toISOString();for(let C of M)
-f.state.kept[C]=E;f.save()};function y(){let{state:M,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
-        <h1>${M.kept?.name??"The press"}</h1>
+hop")}},t.signal);t.title("The press"),e||(m=Wr(f.state.kept));let b=(...A)=>{let E=new Date().toISOString();for(let C of A)
+f.state.kept[C]=E;f.save()};function y(){let{state:A,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${A.kept?.name??"The press"}</h1>
         ${e?i`<p>
-                ${M.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
+                ${A.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${M.clash?Ms(M.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
-        ${$g(r,()=>b("gauge_zeroed_at"))}
+        ${A.clash?Ms(A.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
+        ${bg(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),C()}}>
-          ${Fs(rt.press,Gr({kind:"press",draft:M.draft,change:E,wrong:M.wrong,preview:m,reader:f.reader,options:{
+          ${Fs(rt.press,Gr({kind:"press",draft:A.draft,change:E,wrong:A.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
-            ${M.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
+            ${A.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
           </div>
           <div class="buttons">
-            ${e?i`<button class="button next" data-test="save" ?disabled=${M.busy}>
-                    ${M.busy?"Saving…":"Save the press"}
+            ${e?i`<button class="button next" data-test="save" ?disabled=${A.busy}>
+                    ${A.busy?"Saving…":"Save the press"}
                   </button>`:d}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${e&&M.kept?vg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
-        ${e&&M.kept?Ng(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Pg=$(()=>{_();ut();xe();Rr();ae();nc();Et();Pt();As();Hr();bg();Nn();kg();ic();Cg()});function Rg(t,e,n,s){let{angles:o,wrong:a}=Mo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Mn(
+        ${e&&A.kept?kg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
+        ${e&&A.kept?Cg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
+var Ig=$(()=>{_();ut();xe();Rr();ae();nc();Et();Pt();As();Hr();wg();Cn();xg();ic();Bg()});function Wg(t,e,n,s){let{angles:o,wrong:a}=Mo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=An(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?n0(s.set,a):n.set_angle_deg;for(let[u,m]of e0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function n0(t,e){
+s.set.trim()?s0(s.set,a):n.set_angle_deg;for(let[u,m]of n0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function s0(t,e){
 let{angles:n}=Mo({...Vr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Vr,e0,Ig,Wg=$(()=>{ka();Is();nt();L();Vr={one:"",left:"",middle:"",
+ in degrees, such as 88.5."]),n.measured_deg}var Vr,n0,Rg,Dg=$(()=>{ka();Is();nt();L();Vr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-e0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
-e_right_mm"],["radius","radius_mm"]],Ig=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
-"")});function jg(t,e){let n=Math.min((Dg-2*Fg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Fg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
+n0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+e_right_mm"],["radius","radius_mm"]],Rg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
+"")});function Hg(t,e){let n=Math.min((Fg-2*jg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[jg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${Dg} ${Math.round(c+52)}"
+    viewBox="0 0 ${Fg} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${u} wide, bent in its middle"
     data-test="strip">
@@ -4196,70 +4199,70 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${u}
     </text>
-  </svg>`}var Dg,Fg,Hg=$(()=>{_();L();Dg=400,Fg=30});function Vg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ms(r,l,{from:Gg,to:Ug-Gg,size:s,most:5}),{at:h}=c;
+  </svg>`}var Fg,jg,Ug=$(()=>{_();L();Fg=400,jg=30});function zg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ms(r,l,{from:Vg,to:Gg-Vg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${Ug} 112"
+    viewBox="0 0 ${Gg} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${s0}>${p.text}</text>`)}
+            font-size=${o0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>o0(h(p.value),74,p))}
-  </svg>`}function o0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>a0(h(p.value),74,p))}
+  </svg>`}function a0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Ug,Gg,s0,zg=$(()=>{_();tl();Ug=340,Gg=24,s0=17});function Jg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Gg,Vg,o0,qg=$(()=>{_();tl();Gg=340,Vg=24,o0=17});function Xg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 Q(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
-    ${[qg(n,"measured flange"),qg(s,"strip")].filter(Boolean).join(" and ")} of this
+    ${[Kg(n,"measured flange"),Kg(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
   </p>`}function zr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(a0)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function a0(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>r0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(r0)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function r0(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>i0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${Kg(n,r)}</dd>
+        <dd data-test="before">${Yg(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${Kg(s,r)}</dd>
+        <dd data-test="after">${Yg(s,r)}</dd>
       </div>
     </dl>
-    ${Vg({before:n,after:s,points:a,size:t.unit==="mm"&&B()==="in"?Jt:1,words:`${l}: before ${Yg(n,r)}, now ${Yg(
+    ${zg({before:n,after:s,points:a,size:t.unit==="mm"&&B()==="in"?Jt:1,words:`${l}: before ${Jg(n,r)}, now ${Jg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function r0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:Q(e,3),unit:t}}var qg,Kg,Yg,
-lc=$(()=>{_();zg();L();qg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Kg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
-    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Yg=({low:t,high:e},n)=>`${n(t).text} to ${g(
-n(e))}`});function n$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
+  </section>`}function i0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:Q(e,3),unit:t}}var Kg,Yg,Jg,
+lc=$(()=>{_();qg();L();Kg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Yg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
+    <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Jg=({low:t,high:e},n)=>`${n(t).text} to ${g(
+n(e))}`});function s$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
 {name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:B(),next:!0,...b}),u=(m,f,b)=>q(
-{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${e$(
+{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${n$(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
-    ${t$(t)}
+    ${e$(t)}
     <div class="test-fields">
       ${u("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${u("die","Die",Zg(n,r.die))}
-      ${u("punch","Punch",Zg(s,r.punch))}
+      ${u("die","Die",Qg(n,r.die))}
+      ${u("punch","Punch",Qg(s,r.punch))}
       ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
@@ -4268,9 +4271,9 @@ As on the sheet’s tag, if you know it."})}
         ${h?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function Zg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
-[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function s$({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(l0,{digits:0}));return i`${ds(t.checks)}
+  </form>`}function Qg(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
+[[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function o$({bend:t},{go:e}){let n=t.
+worst!=="stop"&&t.die&&t.punch,s=g(w(c0,{digits:0}));return i`${ds(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4283,7 +4286,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(l0,{digits:0}));return i`${ds(t.checks)}
         <ol class="do-list">
           <li>
             Cut a strip <b>${g(w(t.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${g(w(Xg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            <b>${g(w(Zg,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4302,7 +4305,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(l0,{digits:0}));return i`${ds(t.checks)}
         <div class="figures">${co("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
-        ${jg(Xg,t.bend_length_mm)}
+        ${Hg(Zg,t.bend_length_mm)}
         ${t.drawing?ue(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
@@ -4315,10 +4318,10 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function o$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
+    </div>`}function a$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
 label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:B(),next:!0,...f}),h={keys:"decimal",unit:"\
-°"};return i`<form novalidate data-test="measure-form" @submit=${e$(n)}>
-    ${t$(t)}
+°"};return i`<form novalidate data-test="measure-form" @submit=${n$(n)}>
+    ${e$(t)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${g(S(r.included_angle_deg))}. The angle is
       needed; the rest teaches more.
@@ -4364,7 +4367,7 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>e("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function a$({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
+  </form>`}function r$({answer:t,form:e,busy:n},s,{again:o}){if(!t)return d;let a=s.find(({code:h})=>h===e.metal)?.
 name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught <small>${a}</small></h2>
     <div class=${t.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
       ${t.said.map(h=>i`<p>${bt(h)}</p>`)}
@@ -4389,7 +4392,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(c0)}
+              ${t.cards.map(d0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4399,19 +4402,19 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var i0,Xg,l0,Qg,t$,e$,c0,r$=$(()=>{_();ho();Hg();L();pe();J();po();U();On();lc();nn();oe();i0=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Xg=300,l0=102,Qg=t=>i`<ol class="stages" aria-label="Stages">
-    ${i0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
-  </ol>`,t$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,e$=t=>e=>{e.preventDefault(),
-t()};c0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+    </div>`}var l0,Zg,c0,t$,e$,n$,d0,i$=$(()=>{_();ho();Ug();L();pe();J();po();U();En();lc();nn();oe();l0=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Zg=300,c0=102,t$=t=>i`<ol class="stages" aria-label="Stages">
+    ${l0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+  </ol>`,e$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,n$=t=>e=>{e.preventDefault(),
+t()};d0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.map(bt).join("; ")}</span>
     </a>
-  </li>`});var i$={};et(i$,{show:()=>h0});async function h0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
+  </li>`});var l$={};et(l$,{show:()=>p0});async function p0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
 let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=_a(t.query);
 o.metal||=e[0]?.code??"",o.bend_length_mm||=B()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Vr},bend:null,
-answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Ig(a.typed)?"Leave without keepin\
+answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Rg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4419,33 +4422,33 @@ g what you measured?":null);let r=()=>t.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${Qg(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?s$(a,b):a.
-stage==="measure"?o$(a,b):a.stage==="taught"?a$(a,e,b):n$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
+        ${t$(a.stage)} ${l()}
+      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?o$(a,b):a.
+stage==="measure"?a$(a,b):a.stage==="taught"?r$(a,e,b):s$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=io(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,d0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
-a.bend=(await T("POST","/bend",{body:Mn(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Rg(
-a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await T("POST","/test-\
+Object.fromEntries(b.map(y=>[y,h0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
+a.bend=(await M("POST","/bend",{body:An(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Wg(
+a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await M("POST","/test-\
 bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Vr,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof A?y.errors:{},p0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
-function p0(t){return t instanceof A?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var d0,l$=$(()=>{_();G();ka();ut();Nt();Pt();nt();wt();Wg();L();J();Bt();
-r$();d0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},u0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
+function u0(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var h0,c$=$(()=>{_();G();ka();ut();Nt();Pt();nt();wt();Dg();L();J();Bt();
+i$();h0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
-ch as 90."]}});function c$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ch as 90."]}});function d$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?u0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?m0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?m0(n,s):d}
+    ${n?f0(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${t.said.map(a=>i`<p>${bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${f0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${g0(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function m0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+  </section>`}function f0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4453,16 +4456,16 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var u0,f0,d$=$(()=>{_();L();U();lt();u0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-f0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var h$={};et(h$,{show:()=>g0});async function g0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var m0,g0,h$=$(()=>{_();L();U();lt();m0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+g0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var p$={};et(p$,{show:()=>$0});async function $0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
-all([T("GET",`/learned?${n}`,{signal:t.signal}),T("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
+all([M("GET",`/learned?${n}`,{signal:t.signal}),M("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
-if(!a.busy){a.busy=h.id,c();try{let{body:u}=await T("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:P().
-name?{by:P().name}:{},timeout:2e4});await r(),Z(b0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
-A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
+if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:P().
+name?{by:P().name}:{},timeout:2e4});await r(),Z(w0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
         <div class="head-line">
@@ -4473,18 +4476,18 @@ A||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${c$(a.press)} ${w0(a.groups)}
+                  ${d$(a.press)} ${y0(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>y0(h,a.busy,l))}
+                    ${a.evidence.map(h=>_0(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function b0(t,e){let n=$0[t];return e.
+                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function w0(t,e){let n=b0[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function w0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function y0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${g(w(e,{digits:2}))} over V
@@ -4495,9 +4498,9 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
                 The metal springs back <b>${Q(o.nominal,2)} times</b> as much as expected
                 (${Q(o.low,2)} to ${Q(o.high,2)}).
               </p>`:d}
-        ${a?Jg(a):d} ${zr(r)}
+        ${a?Xg(a):d} ${zr(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function y0(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function _0(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
 t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),ve(t)];return i`<li
@@ -4516,7 +4519,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${so(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${_0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
+      ${v0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4525,9 +4528,9 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function _0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var $0,p$=$(()=>{_();G();ut();ae();nt();wt();
-L();U();lc();lt();d$();Bt();Ut();$0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var u$={};et(u$,{show:()=>v0});async function v0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
+  </li>`}function v0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var b0,u$=$(()=>{_();G();ut();ae();nt();wt();
+L();U();lc();lt();h$();Bt();Ut();b0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var m$={};et(m$,{show:()=>k0});async function k0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
 render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=Fe[e];
 t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Pr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4539,39 +4542,39 @@ t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Pr(a.map(c=>c.outline_mm))
               ${I(rt[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?M0(c):k0(e,c,l))}
+              ${a.map(c=>e==="metals"?A0(c):x0(e,c,l))}
             </ul>`:xt(`No ${o} yet`,I(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function k0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+ what lies in the rack."))}`),t.ready()}function x0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
       <span class="thumb">${Br(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${x0(e)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${S0(e)}</span>
       <span class="fact"><span class="what">Place</span>${He(e)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(S0(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(T0(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${T0(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${M0(e)}</span>
     </a>
-  </li>`}function x0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function S0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function T0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function M0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function M0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function A0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var S0,m$=$(()=>{_();ut();L();U();lt();Bt();Ir();S0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var T0,f$=$(()=>{_();ut();L();U();lt();Bt();Ir();T0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(rt[t])?na:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Cd(
+let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Bd(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,f$=$(()=>{ut();ae();Et();Pt();cc="+"});async function g$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:A0,toDraft:o=>({code:o.code??"",...vh(o)}),
-fromDraft:o=>({...kh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,g$=$(()=>{ut();ae();Et();Pt();cc="+"});async function $$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:O0,toDraft:o=>({code:o.code??"",...kh(o)}),
+fromDraft:o=>({...xh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
 "No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -4598,15 +4601,15 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                 <h2>What it is</h2>
                 <div class="fields">
                   ${e.isNew?Fr(n,e):d} ${r("name","Name")}
-                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:hh,change:l=>a(
+                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:ph,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${is.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${En({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${Ln({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Sn.map(l=>O0(l,n))}</div>`)}
+              <div class="figure-cards">${Tn.map(l=>E0(l,n))}</div>`)}
           ${jr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function O0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+        </form>`)}s(),t.ready()}function E0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
 .${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!hc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
@@ -4615,17 +4618,17 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
-      ${En({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:dh.map(p=>[p,p]),change:c("standi\
+      ${Ln({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:hh.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var hc,A0,$$=$(()=>{_();xe();ut();Rr();Ni();Hr();As();U();J();lt();Bt();hc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],A0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Sn.flatMap(({name:t,label:e})=>[...hc,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Sn]});var b$={};et(b$,{show:()=>L0});async function L0(t){let e=ea(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
-(t.title(`New ${Fe[e].one}`),t.render(ra(rt[e])),t.ready()):e==="metals"?g$(t,dc(e,t)):N0(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function N0(t,e){let n=Fe[e],s=dc(
-e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:E0[e],boxes:[{name:"code",label:"Code"},...Xe(e)],toDraft:c=>({
+  </fieldset>`}var hc,O0,b$=$(()=>{_();xe();ut();Rr();Ni();Hr();As();U();J();lt();Bt();hc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],O0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Tn.flatMap(({name:t,label:e})=>[...hc,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Tn]});var w$={};et(w$,{show:()=>N0});async function N0(t){let e=ea(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
+(t.title(`New ${Fe[e].one}`),t.render(ra(rt[e])),t.ready()):e==="metals"?$$(t,dc(e,t)):C0(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function C0(t,e){let n=Fe[e],s=dc(
+e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:L0[e],boxes:[{name:"code",label:"Code"},...Xe(e)],toDraft:c=>({
 code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Dr(n.one,c=>{a=c,r.
 show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
 t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
@@ -4641,41 +4644,41 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
           ${Fs(rt[e],Gr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Fr(
 r,s):d}))}
           ${jr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var E0,w$=$(()=>{_();ut();xe();Rr();f$();nc();Et();As();Hr();lt();Bt();ic();$$();
-E0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var v$={};et(v$,{show:()=>B0});async function B0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(I0(n,o)),o=P0(n,s,
-e),[a,r,l]=await Promise.all([T("GET","/devices",{signal:e}),T("GET","/crew-options",{signal:e}),hn(e).then(({
-network:h})=>h?T("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,C0);e.addEventListener("abort",()=>clearInterval(
-c))}function P0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ho(r)}e()};
-async function o(){if(document.visibilityState!=="visible")return;let a=await T("GET","/devices",{signal:n,timeout:4e3}).
+        </form>`)}l(),t.ready()}var L0,y$=$(()=>{_();ut();xe();Rr();g$();nc();Et();As();Hr();lt();Bt();ic();b$();
+L0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var k$={};et(k$,{show:()=>P0});async function P0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(R0(n,o)),o=I0(n,s,
+e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),pn(e).then(({
+network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
+joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,B0);e.addEventListener("abort",()=>clearInterval(
+c))}function I0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ho(r)}e()};
+async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
-Date.now()&&(t.offer=null),e()}return{look:o,draw:e,offer:()=>s(async()=>{let{body:a}=await T("POST","/pairing\
+Date.now()&&(t.offer=null),e()}return{look:o,draw:e,offer:()=>s(async()=>{let{body:a}=await M("POST","/pairing\
 s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,came:null,known:new Set(t.devices.
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
-ds go from it when it next asks.`)&&(await T("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
-async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await T(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function I0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+ds go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
+async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function R0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${W0(t,e)}${D0(t.joining)}</div>`:R0()}
+    ${t.joining?i`<div class="crew-grid">${D0(t,e)}${F0(t.joining)}</div>`:W0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${F0(t,e)}
+      ${j0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function W0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function D0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Kt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${ot(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${_$(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${v$(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -4692,20 +4695,20 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Kt[s.role].word.toLowerCase()}.
           </p>`:d}
-    ${K({name:"role",label:"As",value:t.role,options:y$,change:o=>{t.role=o,e.draw()}})}
+    ${K({name:"role",label:"As",value:t.role,options:_$,change:o=>{t.role=o,e.draw()}})}
     <p class="hint" data-test="role-does">${Kt[t.role].word}: ${Kt[t.role].does}.</p>
     ${O({name:"device-name",label:"Whose?",value:t.name,placeholder:"Ann's phone",change:o=>t.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function D0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function F0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${_$(t.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${v$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${j0(t.fingerprint)}</p>`:d}
-  </section>`}function F0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${H0(t.fingerprint)}</p>`:d}
+  </section>`}function j0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4716,13 +4719,13 @@ async()=>{await T("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
             >
           </div>
           ${n.revoked_at?i`<p>${k("stop","Out")}</p>`:i`${q({name:`role-${n.id}`,label:`Role of ${n.name}`,value:n.
-role,options:y$,change:s=>e.setRole(n,s)})}
+role,options:_$,change:s=>e.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>e.revoke(n)}>
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var C0,y$,R0,_$,j0,k$=$(()=>{_();G();pn();
-U();J();Ut();C0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);R0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var B0,_$,W0,v$,H0,x$=$(()=>{_();G();un();
+U();J();Ut();B0=2e3,_$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);W0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4730,18 +4733,18 @@ U();J();Ut();C0=2e3,y$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);R0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;_$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,j0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var qr,pc=$(()=>{_();qr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;v$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,H0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var qr,pc=$(()=>{_();qr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var S$={};et(S$,{show:()=>H0});async function H0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:U0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(G0(e,n));e.me=await hn(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function U0(){if(location.pathname!=="\
+</p>`});var T$={};et(T$,{show:()=>U0});async function U0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:G0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(V0(e,n));e.me=await pn(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function G0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function G0(t,e){let{me:n}=t;return n?n.role?V0(n):i`<div class="door">
+null,"",location.pathname),t}function V0(t,e){let{me:n}=t;return n?n.role?z0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${x$[Pe()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${x$[Pe()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${S$[Pe()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${S$[Pe()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4754,7 +4757,7 @@ null,"",location.pathname),t}function G0(t,e){let{me:n}=t;return n?n.role?V0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),q0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),K0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4774,7 +4777,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function V0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function z0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4784,21 +4787,21 @@ s,hint:"The owner sees this name in the list."})}
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${qr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${z0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${q0}>Unpair this device…</button>
     </p>
-  </div>`}async function z0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await sd()}async function q0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await nd(t.
+  </div>`}async function q0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await sd()}async function K0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await nd(t.
 code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Ho(n)}),e()}}var x$,T$=$(()=>{_();pn();Nt();Pt();nt();wt();U();J();pc();Bt();x$={revoked:"T\
+t,{asking:!1,fault:Ho(n)}),e()}}var S$,M$=$(()=>{_();un();Nt();Pt();nt();wt();U();J();pc();Bt();S$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
-or half a year, so its pairing has ended."}});function M$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+or half a year, so its pairing has ended."}});function A$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Y0)throw new Error(
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>J0)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await Eo(`/import?${h}`,
-o,"application/json",n,K0)).body}catch(p){if(n.aborted)return;s.wrong=J0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function J0(t){if(!(t instanceof A))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var K0,
-Y0,A$=$(()=>{G();K0=3e5,Y0=6e7});function L$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,Y0)).body}catch(p){if(n.aborted)return;s.wrong=X0(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function X0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var Y0,
+J0,O$=$(()=>{G();Y0=3e5,J0=6e7});function N$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4817,10 +4820,10 @@ Y0,A$=$(()=>{G();K0=3e5,Y0=6e7});function L$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?Z0(s,r):d}
-      ${a?a.imported?eS(a):Q0(s,a,n):d}
+      ${r.length?Q0(s,r):d}
+      ${a?a.imported?nS(a):tS(s,a,n):d}
     </div>
-  </section>`}function Q0(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function tS(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4831,10 +4834,10 @@ Y0,A$=$(()=>{G();K0=3e5,Y0=6e7});function L$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${X0.map(([s,o])=>i`<tr>
+        ${Z0.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${E$(e.holds[s])}</td>
-              <td>${E$(e.here[s])}</td>
+              <td>${L$(e.holds[s])}</td>
+              <td>${L$(e.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
@@ -4849,33 +4852,33 @@ Y0,A$=$(()=>{G();K0=3e5,Y0=6e7});function L$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>tS(e)&&n()}>
+              @click=${()=>eS(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var X0,O$,Z0,E$,tS,eS,N$=$(()=>{_();U();Ut();X0=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],O$=8;Z0=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var Z0,E$,Q0,L$,eS,nS,C$=$(()=>{_();U();Ut();Z0=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],E$=8;Q0=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
-      ${e.slice(0,O$).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${e.slice(0,E$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${e.length>O$?i`<p>There are more.</p>`:d}
+    ${e.length>E$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;E$=t=>t===""?"none":t,tS=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),eS=({holds:t,
+  </div>`;L$=t=>t===""?"none":t,eS=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),nS=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var C$={};et(C$,{show:()=>sS});async function sS(t){t.title("Copies and export");let e=M$({show:a,done:s,signal:t.
-signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await T("GET","/copies",
+  </div>`});var B$={};et(B$,{show:()=>oS});async function oS(t){t.title("Copies and export");let e=A$({show:a,done:s,signal:t.
+signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await M("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${oS(n)}
-          <div class="stack">${iS()}${L$(e)}</div>
-        </div>`)}a(),t.ready()}function oS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${aS(n)}
+          <div class="stack">${lS()}${N$(e)}</div>
+        </div>`)}a(),t.ready()}function aS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${aS(t)}</p>
+    <p data-test="standing">${rS(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4893,8 +4896,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${nS[a.kind]}</td>
-                    <td>${rS(a.size_bytes)}</td>
+                    <td>${sS[a.kind]}</td>
+                    <td>${iS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4902,9 +4905,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function aS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function rS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function iS(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function lS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4914,11 +4917,11 @@ copy yet")}function iS(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var nS,rS,B$=$(()=>{_();G();A$();wt();U();N$();Ut();nS={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};rS=t=>`${(t/1e6).toFixed(1)} MB`});async function P$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await T("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Ue(h,Zo(
-Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Fo(e)}var I$=$(()=>{G();
-ts();Ge();Ct()});function R$(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var sS,iS,P$=$(()=>{_();G();O$();wt();U();C$();Ut();sS={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};iS=t=>`${(t/1e6).toFixed(1)} MB`});async function I$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Ue(h,Zo(
+Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await Fo(e)}var R$=$(()=>{G();
+ts();Ge();Ct()});function W$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
@@ -4930,59 +4933,59 @@ ts();Ge();Ct()});function R$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>lS(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>cS(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>cS(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>dS(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function lS(t){try{await P$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function cS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await Fo(t.code),await ns())}var W$=$(()=>{_();dt();ae();I$();Ct();wt();lt()});var j$={};et(j$,{show:()=>dS});async function dS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+  </section>`:d}async function cS(t){try{await I$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function dS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await Fo(t.code),await ns())}var D$=$(()=>{_();dt();ae();R$();Ct();wt();lt()});var H$={};et(H$,{show:()=>hS});async function hS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Ce().catch(()=>[]),Dt().catch(()=>[]),Do().catch(()=>[])]);e=
-{...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await T("GET","/cards?limit=1",{signal:t.signal,
+{...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${pS(o)}
+            ${uS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${uS(o)}
+            ${mS(o)}
           </section>
-          ${hS()}
+          ${pS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${mS(e.entries)}
+            ${fS(e.entries)}
           </section>
-          ${R$(e.lost)}
+          ${W$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${$S(e)} ${qr}
+            ${bS(e)} ${qr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function hS(){
-let t=Vn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function pS(){
+let t=zn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Kt[t].word}</b>: ${Kt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function pS(t){let{units:e,inches:n}=P(),s=o=>{Be(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function uS(t){let{units:e,inches:n}=P(),s=o=>{Be(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
   ${K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function uS(t){let{theme:e,name:n}=P();
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function mS(t){let{theme:e,name:n}=P();
 return i`${K({name:"theme",label:"Theme",value:e,options:[["day","Day"],["shop","Shop, dark"]],change:s=>{Be({
 theme:s==="shop"?"shop":"day"}),t()}})}
   ${O({name:"name",label:"Your name",value:n,change:s=>Be({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function mS(t){return t.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function fS(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
-              <b>${F$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
+              <b>${j$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
               ${ot(e.queued_at)} by this device’s clock
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
@@ -4991,18 +4994,19 @@ hat the history says who."})}`}function mS(t){return t.length?i`<ul class="waiti
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>fS(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>gS(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>gS(e)}>
+                        @click=${()=>$S(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${So(e)}. It goes by itself when the shop's server answers.
+                    ${So(e)}. It goes by itself when the shop's server
+                    ${e.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
     </ul>
@@ -5010,10 +5014,10 @@ hat the history says who."})}`}function mS(t){return t.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>j()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every trial, note and edit typed here is saved in the shop.
-    </p>`}function F$({kind:t,body:e}){if(t==="trial")return`${rn(e)}, step ${e.step}`;if(t==="note")return"No\
-te";let n=Object.keys(e).filter(s=>s in D$).map(s=>D$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function fS(t){await Dc(t.id),await j()}async function gS(t){confirm(`Throw away ${F$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await Io(t.id),await ns())}function $S({cards:t,total:e}){let{reached:n,
+    </p>`}function j$({kind:t,body:e}){if(t==="trial")return`${rn(e)}, step ${e.step}`;if(t==="note")return"No\
+te";let n=Object.keys(e).filter(s=>s in F$).map(s=>F$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
+was settled"}async function gS(t){await Dc(t.id),await j()}async function $S(t){confirm(`Throw away ${j$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Io(t.id),await ns())}function bS({cards:t,total:e}){let{reached:n,
 at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5034,39 +5038,39 @@ at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="t
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
-    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var D$,H$=$(
-()=>{_();G();pn();dt();Nt();Et();nt();Ct();wt();U();J();pc();Es();W$();Cs();Ut();D$={title:"title",note:"note",
+    <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var F$,U$=$(
+()=>{_();G();un();dt();Nt();Et();nt();Ct();wt();U();J();pc();Es();D$();Cs();Ut();F$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function ye(t){let e=ua(t.split("?")[0])?.route.needs;return!e||ht(e)}function ua(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of U$){let s=bS(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function bS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of G$){let s=wS(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function wS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
-code&&(n.code=Js(n.code)),n}var U$,rh,ss=$(()=>{dt();Et();U$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(ch(),lh))},
-{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(rp(),ap))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(ou(),su))},{name:"part",path:"/part",needs:"parts.plan",
-load:()=>Promise.resolve().then(()=>(km(),vm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Gm(),Um))},
-{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(sf(),nf))},{name:"step",path:"/c/:c\
-ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(cf(),lf))},{name:"trial",path:"/c/:code/trial/:s\
-tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(Mf(),Tf))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(If(),Pf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
-cards.change",load:()=>Promise.resolve().then(()=>(Df(),Wf))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
-cards.revise",load:()=>Promise.resolve().then(()=>(Hf(),jf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Kf(),qf))},
-{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Zf(),Xf))},{name:"labels",path:"/labe\
-ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(tg(),Qf))},{name:"chart",path:"/chart",needs:"\
-bends.chart",load:()=>Promise.resolve().then(()=>(og(),sg))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(hg(),dg))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Pg(),Bg))},{name:"test-bend",path:"/shop\
-/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(l$(),i$))},{name:"learned",path:"\
-/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(p$(),h$))},{name:"tools",path:"\
-/shop/:kind",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(w$(),b$))},
-{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(k$(),v$))},{name:"pair",path:"\
-/pair",load:()=>Promise.resolve().then(()=>(T$(),S$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(B$(),C$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(H$(),j$))}],rh=t=>U$.find(e=>e.name===t)});function Ye(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ie(
+code&&(n.code=Js(n.code)),n}var G$,ih,ss=$(()=>{dt();Et();G$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(dh(),ch))},
+{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(ip(),rp))},{name:"bench",path:"\
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(au(),ou))},{name:"part",path:"/part",needs:"parts.plan",
+load:()=>Promise.resolve().then(()=>(xm(),km))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(Vm(),Gm))},
+{name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(of(),sf))},{name:"step",path:"/c/:c\
+ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(df(),cf))},{name:"trial",path:"/c/:code/trial/:s\
+tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(Af(),Mf))},{name:"history",path:"/c/:co\
+de/history",load:()=>Promise.resolve().then(()=>(Rf(),If))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+cards.change",load:()=>Promise.resolve().then(()=>(Ff(),Df))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
+cards.revise",load:()=>Promise.resolve().then(()=>(Uf(),Hf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Yf(),Kf))},
+{name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(Qf(),Zf))},{name:"labels",path:"/labe\
+ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(eg(),tg))},{name:"chart",path:"/chart",needs:"\
+bends.chart",load:()=>Promise.resolve().then(()=>(ag(),og))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(pg(),hg))},
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Ig(),Pg))},{name:"test-bend",path:"/shop\
+/test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(c$(),l$))},{name:"learned",path:"\
+/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(u$(),p$))},{name:"tools",path:"\
+/shop/:kind",load:()=>Promise.resolve().then(()=>(f$(),m$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(y$(),w$))},
+{name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(x$(),k$))},{name:"pair",path:"\
+/pair",load:()=>Promise.resolve().then(()=>(M$(),T$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(P$(),B$))},
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(U$(),H$))}],ih=t=>G$.find(e=>e.name===t)});function Ye(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Ie(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${yS}<span>Flangebook</span></a>
+        <a class="name" href="/" aria-label="Flangebook, find a card">${_S}<span>Flangebook</span></a>
         ${Pe()===null?i`<nav aria-label="Main">
-                ${wS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+                ${yS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${_S()}${vS()}${Pe()===null?kS():d}`,document.getElementById("masthead"))}function vS(){return Xs()?i`<p class="standing" data-test="held">
+      ${vS()}${kS()}${Pe()===null?xS():d}`,document.getElementById("masthead"))}function kS(){return Xs()?i`<p class="standing" data-test="held">
       ${Xs()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -5076,31 +5080,31 @@ i`<div class="masthead">
     </p>`:js()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${Yt().reached===!1?d:"Cards come from the shop."}
-  </p>`:d}function kS(){let{reached:t,waiting:e,words:n,refused:s,settle:o,lost:a}=Yt(),r=o.filter(p=>ye(`/c/${p}\
-/settle`)),l=e?`${n} ${e===1?"waits":"wait"} to be sent.`:"",c=js()?"":"Cards on this device still open.",h=t===
-!1?`Not connected to the shop. ${c}`:"";return!h&&!l&&!r.length&&!a?d:i`<p class="standing" data-test="standing">
-    ${h} ${l} ${s?i`<a href="/settings">${s} refused: look</a>`:d}
-    ${r.length?i`<a href="/c/${r[0]}/settle" data-test="settle-count">${r.length} to settle</a>`:d}
-    ${a?i`<a href="/settings" data-test="lost-count"
-            >${a===1?"1 card is":`${a} cards are`} not in the shop any more: look</a
+  </p>`:d}function xS(){let{reached:t,waiting:e,words:n,late:s,refused:o,settle:a,lost:r}=Yt(),l=a.filter(m=>ye(
+`/c/${m}/settle`)),c=s?` ${s}.`:"",h=e?`${n} ${e===1?"waits":"wait"} to be sent.${c}`:"",p=js()?"":"Cards on t\
+his device still open.",u=t===!1?`Not connected to the shop. ${p}`:"";return!u&&!h&&!l.length&&!r?d:i`<p class="standing" data-test="standing">
+    ${u} ${h} ${o?i`<a href="/settings">${o} refused: look</a>`:d}
+    ${l.length?i`<a href="/c/${l[0]}/settle" data-test="settle-count">${l.length} to settle</a>`:d}
+    ${r?i`<a href="/settings" data-test="lost-count"
+            >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var wS,yS,_S,Oi=$(()=>{_();pn();ss();es();Ne();wt();wS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];yS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var yS,_S,vS,Oi=$(()=>{_();un();ss();es();Ne();wt();yS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];_S=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,_S=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,vS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});pn();Oi();Pt();nt();wt();ae();async function V$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
-js");t.waiting&&G$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
-atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&G$(e)})}),await navigator.serviceWorker.
+      </p>`});un();Oi();Pt();nt();wt();ae();async function z$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+js");t.waiting&&V$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
+atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&V$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
-warn("The app could not be kept on this device:",t)}}function G$(t){Z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",t)}}function V$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
 reload(),{once:!0}),t.postMessage("take over")}})}jo();$t(()=>jo());document.addEventListener("sync",()=>Ye());document.addEventListener("held",()=>Ye());document.
 addEventListener("storage",t=>{Ye(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
 j())});document.addEventListener("turned-away",()=>{Ye(),document.documentElement.dataset.screen!=="pair"&&ke()});
-document.addEventListener("rights",()=>{Pe()===null&&document.documentElement.dataset.screen!=="pair"&&oh()});
-od();ah().finally(()=>{Nd(),V$()});
+document.addEventListener("rights",()=>{Pe()===null&&document.documentElement.dataset.screen!=="pair"&&ah()});
+od();rh().finally(()=>{Cd(),z$()});
 /**
  * @license
  * Copyright 2017 Google LLC

@@ -187,7 +187,8 @@ function waitingList(entries) {
                       </button>
                     </div>`
                 : html`<p class="soft">
-                    ${whereWords(entry)}. It goes by itself when the shop's server answers.
+                    ${whereWords(entry)}. It goes by itself when the shop's server
+                    ${entry.late ? "takes it" : "answers"}.
                   </p>`
             }
           </li>`,

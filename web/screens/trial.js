@@ -29,8 +29,9 @@ import { keepSetting } from "../app/keep.js";
  */
 /**
  * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
- *   gauge?: import("../app/gauge_next.js").GaugeNext|null, kept: "no"|"asking"|"kept", where?: string,
- *   words: string, question: string}} Result
+ *   late: string, gauge?: import("../app/gauge_next.js").GaugeNext|null, kept: "no"|"asking"|"kept",
+ *   where?: string, words: string, question: string}} Result
+ * late: why the shop could not take it now;
  * question: about a result that does not count, empty for any other
  */
 /**
@@ -179,7 +180,7 @@ async function saveTrial(card, step, state, draw) {
   state.sending = true;
   draw();
   try {
-    const { answer } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
+    const { answer, late } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
     const correction = answer?.correction ?? null;
     state.result = {
       trial,
@@ -187,6 +188,7 @@ async function saveTrial(card, step, state, draw) {
       table: answer || used.set_angle_deg === null ? null : fromTable(step, angles, used),
       gauge: answer ? null : gaugeHere(step, angles, used, trial.flange_mm),
       waits: !answer,
+      late: late ?? "",
       question: answer?.question_said ? sentence(answer.question_said) : "",
       kept: "no",
       words: "",

@@ -15,6 +15,7 @@ export function whereWords(entry) {
     return entry.missing ? "The shop was put back and does not know its card" : `Refused: ${entry.refused}`;
   }
   if (entry.parked) return "Saved here. The card was changed meanwhile: to settle";
+  if (entry.late) return `Saved here, not yet in the shop. ${entry.late}`;
   return "Saved here, not yet in the shop. Waiting to be sent";
 }
 

@@ -29,8 +29,8 @@ export function trialResult(card, step, result, { again, keep }) {
       ${
         result.waits
           ? html`<p class="waits" data-test="waits">
-              <b>Saved here, not yet in the shop. Waiting:</b> the shop does not answer. It goes out by
-              itself.
+              <b>Saved here, not yet in the shop. Waiting:</b> ${result.late || "the shop does not answer"}.
+              It goes out by itself.
             </p>`
           : html`<p data-test="sent">Saved in the shop, on the card.</p>`
       }
