@@ -22,7 +22,7 @@ from flangebook.shop.writing import sending_device
 
 Way = Literal["loopback", "https", "http", "proxy"]
 WAY_KEY = "flangebook.way"
-LEFT_KEY = "flangebook.left"  # in the environ: tells whether nobody waits for the answer any more
+GONE_KEY = "flangebook.gone"  # in the environ: tells whether who asked has left
 ROLE_HEADER = "Flangebook-Role"
 SECURE_WAYS = ("https", "proxy")
 _KEPT_FOR = timedelta(days=400)  # the longest that browsers keep a cookie

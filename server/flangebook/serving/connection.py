@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from functools import partial
 from typing import TYPE_CHECKING, Any, cast
 
-from flangebook.api.caller import LEFT_KEY
+from flangebook.api.caller import GONE_KEY
 from flangebook.serving.answer import Answer, respond
 from flangebook.serving.log import log
 from flangebook.serving.request_body import BodyError, read_body
@@ -59,7 +59,7 @@ class Connection(asyncio.Protocol):
         self._transport: asyncio.Transport
         self._peer = ("", 0)
         self._left = False
-        self._environ: dict[str, Any] = {LEFT_KEY: lambda: self._left or door.stopping}
+        self._environ: dict[str, Any] = {GONE_KEY: lambda: self._left}
         self.idle = True
 
     def connection_made(self, transport: asyncio.BaseTransport) -> None:
