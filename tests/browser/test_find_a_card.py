@@ -12,6 +12,18 @@ from flangebook.labels import codes
 A_SCREENFUL = 40  # as the screen shows at once
 
 
+def test_a_long_title_without_a_gap_widens_no_screen(page: Page, shop_server, new_card):
+    code = new_card("W" * 120)
+    for address, ready in (
+        ("/", "home"), ("/labels", "labels"), (f"/c/{code}", "card"), (f"/c/{code}/step/1", "step"),
+        (f"/c/{code}/label", "label"), (f"/c/{code}/print", "print"), (f"/c/{code}/note", "note"),
+        (f"/c/{code}/trial/1", "trial"), (f"/c/{code}/history", "history"),
+        (f"/part?from={code}", "part"),
+    ):  # fmt: skip
+        show(page, f"{shop_server.url}{address}", ready)
+        assert sideways(page) <= 0, address
+
+
 def test_the_code_opens_the_card(page: Page, shop_server):
     show(page, shop_server.url, "home")
     by_test(page, "code").fill("she-7fa1")

@@ -49,6 +49,24 @@ def test_units_theme_paper_and_name_are_kept(page: Page, shop_server):
     expect(by_test(page, "row-V16")).to_contain_text("24 tons/ft")
 
 
+def test_the_theme_follows_the_system_until_it_is_chosen(phone: Page, shop_server):
+    themed = "document.documentElement.dataset.theme"
+    show(phone, f"{shop_server.url}/settings", "settings")
+    assert phone.evaluate(themed) == "day"
+    phone.emulate_media(color_scheme="dark")
+    assert phone.evaluate(themed) == "shop"
+    show(phone, shop_server.url, "home")
+    assert phone.evaluate(themed) == "shop"
+    show(phone, f"{shop_server.url}/settings", "settings")
+    by_test(phone, "theme").get_by_label("Day").check()
+    assert phone.evaluate(themed) == "day"
+    phone.emulate_media(color_scheme="light")
+    by_test(phone, "theme").get_by_label("Shop").check()
+    assert phone.evaluate(themed) == "shop"
+    by_test(phone, "theme").get_by_label("As the device").check()
+    assert phone.evaluate(themed) == "day"
+
+
 def test_the_name_goes_with_a_change(wide: Page, own_server):
     show(wide, f"{own_server.url}/settings", "settings")
     by_test(wide, "name").fill("Night shift")

@@ -1,13 +1,13 @@
 // What this device prefers. Kept on the device; no account.
 
 /**
- * @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "day"|"shop", name: string,
+ * @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "system"|"day"|"shop", name: string,
  *   paper: "A4"|"Letter"}} Settings
  */
 
 const KEY = "flangebook.settings";
 /** @type {Settings} */
-const FIRST = { units: "mm", inches: "decimal", theme: "day", name: "", paper: "A4" };
+const FIRST = { units: "mm", inches: "decimal", theme: "system", name: "", paper: "A4" };
 
 /** @type {Set<(settings: Settings) => void>} */
 const listeners = new Set();
@@ -50,6 +50,11 @@ export function onSettings(listener, signal) {
   signal?.addEventListener("abort", () => listeners.delete(listener));
 }
 
+const DARK = matchMedia("(prefers-color-scheme: dark)");
+DARK.addEventListener("change", applyTheme);
+
+/** The theme chosen; until one is, the device's own. */
 export function applyTheme() {
-  document.documentElement.dataset.theme = current.theme;
+  const asDevice = DARK.matches ? "shop" : "day";
+  document.documentElement.dataset.theme = current.theme === "system" ? asDevice : current.theme;
 }

@@ -135,11 +135,12 @@ function looks(draw) {
     label: "Theme",
     value: theme,
     options: [
+      ["system", "As the device"],
       ["day", "Day"],
       ["shop", "Shop, dark"],
     ],
     change: (value) => {
-      changeSettings({ theme: value === "shop" ? "shop" : "day" });
+      changeSettings({ theme: value === "shop" || value === "day" ? value : "system" });
       draw();
     },
   })}

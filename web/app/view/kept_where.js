@@ -47,17 +47,22 @@ export function changesAside(card) {
       edits.length
         ? html`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${
-              edits.length === 1
-                ? "One change of this card waits"
-                : `${edits.length} changes of this card wait`
-            }
-            ${open.length ? "until the other one is settled." : "and goes out by itself."}
+            ${waitWords(edits.length, open.length > 0)}
             ${refused.length ? html`<a href="/settings">${refused.length} refused: look</a>` : nothing}
           </p>`
         : nothing
     }
   </section>`;
+}
+
+/**
+ * @param {number} many changes of one card
+ * @param {boolean} toSettle whether another change has to be settled first
+ */
+function waitWords(many, toSettle) {
+  const waits = many === 1 ? "One change of this card waits" : `${many} changes of this card wait`;
+  if (toSettle) return `${waits} until the other one is settled.`;
+  return `${waits} and ${many === 1 ? "goes out by itself" : "go out by themselves"}.`;
 }
 
 /**
