@@ -1,11 +1,11 @@
 """Keeps servers to be killed: loads the program once, then makes each server by forking.
 
-    python kennel.py DATA
+    python kennel.py
 
-A line on standard input starts a server on the shop in DATA; the answer is the child's process
-id and, from the child itself, the line that says it is ready. The child is the real server,
-with its threads, sockets and its own connections to the shop's file; only the loading of
-modules and of the compiled search is shared, which is what makes two hundred starts affordable.
+A line on standard input starts a server on the shop in the folder it names; the answer is the
+child's process id and, from the child itself, the line that says it is ready. The child is the
+real server, with its threads, sockets and its own connections to the shop's file; only the loading
+of modules and of the compiled search is shared, which is what makes two hundred starts affordable.
 """
 
 from __future__ import annotations
@@ -20,15 +20,15 @@ from flangebook.bending.ordering.warm_up import warm_up
 from flangebook.serving import shop_server
 
 
-def main(data: Path) -> None:
+def main() -> None:
     """Start a server for each line, until there are no more."""
     warm_up()
     signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # killed children leave nothing behind
-    for _ in sys.stdin:
+    for line in sys.stdin:
         child = os.fork()
         if child == 0:
             try:
-                shop_server.serve(shop_server.Serving(port=0, data=data, demo=None))
+                shop_server.serve(shop_server.Serving(port=0, data=Path(line.strip()), demo=None))
             except BaseException:
                 traceback.print_exc()
             os._exit(0)  # a child that ends must not go on as a kennel
@@ -36,4 +36,4 @@ def main(data: Path) -> None:
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]))
+    main()

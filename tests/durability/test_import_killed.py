@@ -5,8 +5,6 @@ from __future__ import annotations
 import json
 import random
 import sqlite3
-import subprocess
-import sys
 import time
 from contextlib import closing
 from pathlib import Path
@@ -17,6 +15,7 @@ from flangebook.shop.export import pieces
 from flangebook.shop.revisions import Author
 from flangebook.shop.store import FILE_NAME, opened
 from flangebook.shop.tables import APPEND_ONLY
+from serving.running import PROGRAM, started
 
 KILLS = 6
 CARDS = 150
@@ -68,10 +67,9 @@ def test_an_import_that_is_killed_leaves_the_old_shop_or_the_new(tmp_path: Path)
     killed = 0
     for _ in range(KILLS):
         before = stands(data)
-        importing = subprocess.Popen(
-            [sys.executable, "-m", "flangebook", "import", str(waiting[before]), "--replace",
-             "--data", str(data)], stdout=subprocess.DEVNULL
-        )  # fmt: skip
+        importing = started(
+            [*PROGRAM, "import", str(waiting[before]), "--replace", "--data", str(data)]
+        )
         # It is at work when it has begun to keep a copy of what it replaces.
         copies = data / "copies"
         had = len(list(copies.glob("*"))) if copies.exists() else 0
@@ -83,6 +81,6 @@ def test_an_import_that_is_killed_leaves_the_old_shop_or_the_new(tmp_path: Path)
         if importing.poll() is None:
             importing.kill()
             killed += 1
-        importing.wait()
+        importing.communicate()
         assert stands(data) in waiting
     assert killed > 0

@@ -48,19 +48,19 @@ posix = pytest.mark.skipif(not hasattr(os, "fork"), reason="servers are forked")
 
 
 class Kennel:
-    """Starts servers on one shop, quickly, and kills them."""
+    """Starts servers on shops, quickly, and kills them."""
 
-    def __init__(self, data: Path) -> None:
-        start = [sys.executable, str(Path(__file__).parent / "kennel.py"), str(data)]
+    def __init__(self) -> None:
+        start = [sys.executable, str(Path(__file__).parent / "kennel.py")]
         pipe = subprocess.PIPE
         self._process = subprocess.Popen(start, stdin=pipe, stdout=pipe, text=True)
 
-    def start(self) -> tuple[int, int]:
-        """A new server; its process id and port, once it answers."""
+    def start(self, data: Path) -> tuple[int, int]:
+        """A new server on a shop; its process id and port, once it answers."""
         stdin, stdout = self._process.stdin, self._process.stdout
         assert stdin
         assert stdout
-        stdin.write("start\n")
+        stdin.write(f"{data}\n")
         stdin.flush()
         child = port = 0
         while not (child and port):
@@ -204,8 +204,8 @@ def resent(port: int, waiting: list[tuple[str, str, dict[str, Any]]]) -> list[in
 
 
 @contextmanager
-def kennel(data: Path) -> Iterator[Kennel]:
-    kept = Kennel(data)
+def kennel() -> Iterator[Kennel]:
+    kept = Kennel()
     try:
         yield kept
     finally:
@@ -228,9 +228,9 @@ def test_two_hundred_kills_lose_nothing_acknowledged(demo_data: Path, tmp_path: 
     codes = first_cards(demo_data, data, WRITERS)
     ledger, dice = Ledger(), random.Random(8417)
     again: list[int] = []
-    with kennel(data) as kept:
+    with kennel() as kept:
         for _ in range(KILLS):
-            child, port = kept.start()
+            child, port = kept.start(data)
             again += resent(port, ledger.unanswered)
             ledger.unanswered.clear()
             writers = [Writer(port, code, ledger) for code in codes]
@@ -243,7 +243,7 @@ def test_two_hundred_kills_lose_nothing_acknowledged(demo_data: Path, tmp_path: 
                 writer.join(PATIENCE_S)
                 assert not writer.is_alive()
             assert missing(data, ledger) == []
-        child, port = kept.start()
+        child, port = kept.start(data)
         again += resent(port, ledger.unanswered)
         os.kill(child, signal.SIGKILL)
     assert set(again) <= {200, 201}

@@ -35,7 +35,7 @@ class Shop:
         self.codes = codes
         self.dice = random.Random(seed)
         self._kennel = kept
-        self.child, port = kept.start()
+        self.child, port = kept.start(data)
         self.line = Line(port, self.dice, self.kill)
         self.devices = [Device(f"device {n}", self.line) for n in range(devices)]
         self.quietly(self.devices[0].sync)
@@ -45,7 +45,7 @@ class Shop:
     def kill(self) -> int:
         """As when the plug is pulled; the port of the next server."""
         os.kill(self.child, signal.SIGKILL)
-        self.child, port = self._kennel.start()
+        self.child, port = self._kennel.start(self.data)
         return port
 
     def quietly(self, act: Any) -> None:
@@ -120,20 +120,25 @@ class Shop:
         return set(found)
 
 
+@pytest.fixture(scope="module")
+def kept() -> Iterator[Kennel]:
+    with kennel() as one:
+        yield one
+
+
 @pytest.fixture
-def make_shop(demo_data: Path, tmp_path: Path) -> Iterator[Any]:
+def make_shop(demo_data: Path, tmp_path: Path, kept: Kennel) -> Iterator[Any]:
     data = tmp_path / "shop"
     codes = first_cards(demo_data, data, CARDS)
-    with kennel(data) as kept:
-        made: list[Shop] = []
+    made: list[Shop] = []
 
-        def make(devices: int, seed: int) -> Shop:
-            made.append(Shop(data, codes, kept, devices, seed))
-            return made[-1]
+    def make(devices: int, seed: int) -> Shop:
+        made.append(Shop(data, codes, kept, devices, seed))
+        return made[-1]
 
-        yield make
-        for shop in made:
-            os.kill(shop.child, signal.SIGKILL)
+    yield make
+    for shop in made:
+        os.kill(shop.child, signal.SIGKILL)
 
 
 def check(shop: Shop) -> None:
@@ -201,7 +206,7 @@ def test_a_shop_put_back_to_an_earlier_day_gets_again_what_it_had(
         (shop.data / f"{FILE_NAME}{name}").unlink(missing_ok=True)
     shutil.copy(tmp_path / "earlier", shop.data / FILE_NAME)
     assert len(shop.ids("trials")) < len(had)
-    shop.child, shop.line.port = shop._kennel.start()
+    shop.child, shop.line.port = shop._kennel.start(shop.data)
     shop.run(60)
     shop.come_to_rest()
     assert all(d.resets >= 1 for d in shop.devices)

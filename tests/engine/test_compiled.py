@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 import os
+import shutil
 import subprocess
 import sys
 import time
@@ -67,16 +68,25 @@ def test_processes_that_start_together_do_each_other_no_harm(module: Path, tmp_p
     assert int(said[1]) >= 2
 
 
+@pytest.fixture(scope="module")
+def compiled_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the two functions compiled in ``kept``; to be copied."""
+    folder = tmp_path_factory.mktemp("compiled")
+    (folder / "kept").mkdir()
+    (folder / "two_kernels.py").write_text(MODULE)
+    run(folder / "two_kernels.py", folder / "kept").communicate(timeout=120)
+    return folder
+
+
 @pytest.mark.slow
 @pytest.mark.parametrize("left", [b"", b"half of somethi"])
 @pytest.mark.parametrize("kind", ["*.nbi", "*.nbc"])
 def test_a_kept_file_that_is_broken_is_made_again(
-    module: Path, tmp_path: Path, kind: str, left: bytes
+    compiled_once: Path, tmp_path: Path, kind: str, left: bytes
 ) -> None:
     """As a power cut or a full disk leaves them."""
-    kept = tmp_path / "kept"
-    kept.mkdir()
-    run(module, kept).communicate(timeout=120)
+    module, kept = compiled_once / "two_kernels.py", tmp_path / "kept"
+    shutil.copytree(compiled_once / "kept", kept)
     files = list(kept.rglob(kind))
     assert files
     for file in files:
