@@ -39,6 +39,7 @@ from flangebook.bending.tooling import Punch
 
 CASES, STRAIGHT_CHECKED = 400, 10
 NEAR_MM = 0.05
+FAR_MM = 5.0
 MOVE_MM = 1.5
 ARC_POINTS = 40
 
@@ -83,9 +84,10 @@ def sheets(problem: Problem, step: Step, theta: float) -> list[Sheet]:
     return found
 
 
-def at_place(ring: np.ndarray, place: Place) -> np.ndarray:
-    x, y, tilt = place
-    cos, sin = math.cos(tilt), math.sin(tilt)
+def at_places(ring: np.ndarray, places: Sequence[Place]) -> np.ndarray:
+    """The ring at each of the places."""
+    x, y, tilt = np.array(places).T[:, :, None]
+    cos, sin = np.cos(tilt), np.sin(tilt)
     return np.stack(
         [x + cos * ring[:, 0] - sin * ring[:, 1], y + sin * ring[:, 0] + cos * ring[:, 1]], axis=-1
     )
@@ -101,11 +103,18 @@ def walked(part_sheets: Sequence[Sheet], one: Place, two: Place) -> Iterator[Pla
         yield x, y, tilt
 
 
+def boxes_apart(low: np.ndarray, high: np.ndarray, tool: shapely.Polygon) -> np.ndarray:
+    """How far apart each box and the tool's are at least: two shapes are no nearer."""
+    bounds = np.array(tool.bounds)
+    gaps = np.maximum(np.maximum(bounds[:2] - high, low - bounds[2:]), 0.0)
+    return np.asarray(np.hypot(*gaps.T))
+
+
 def least_slack(
     problem: Problem, tools: Tools, part_sheets: Sequence[Sheet], places: Sequence[Place],
     up_mm: float | None, lies_on: str = "",
 ) -> float:  # fmt: skip
-    """The least distance beyond what is wanted, at all these places.
+    """The least distance beyond what is wanted, at all these places; FAR_MM where it is more.
 
     up_mm: the punch's tip above the die's top face; None for the lower tools alone. lies_on: the
     tool that the part is being moved off.
@@ -116,18 +125,22 @@ def least_slack(
             (name, shapely.transform(shape, lambda p: p + np.array([0.0, up_mm])))
             for name, shape in tools.upper
         ]
-    least = math.inf
+    least = FAR_MM
     for sheet in part_sheets:
-        shapes = shapely.polygons(np.array([at_place(sheet.ring, place) for place in places]))
+        rings = at_places(sheet.ring, places)
+        shapes, corners = shapely.polygons(rings), (rings.min(axis=1), rings.max(axis=1))
         for name, tool in around:
             touches = (sheet.lies and name in ("punch", "die")) or (sheet.rests and name == "die")
             if touches and name == lies_on:
                 continue
             wanted = 0.0 if touches else float(problem.margin)
-            apart = shapely.distance(shapes, tool)
+            near = shapes[boxes_apart(*corners, tool) - wanted < least]
+            apart = shapely.distance(near, tool)
             if touches:
-                apart = np.where(shapely.area(shapely.intersection(shapes, tool)) > 1e-6, -1.0, 0.0)
-            least = min(least, float(apart.min()) - wanted)
+                meets = near[apart <= 0.0]
+                runs_in = shapely.area(shapely.intersection(meets, tool)) > 1e-6
+                apart = np.array([-1.0 if runs_in.any() else 0.0])
+            least = min(least, float(apart.min(initial=math.inf)) - wanted)
     return least
 
 
@@ -153,7 +166,7 @@ def check(problem: Problem, tools: Tools, step: Step, theta: float, found: Takin
     x, y, tilt = rest[-1]
     drawn_out = [(x - away, y, tilt) for away in np.arange(0.0, 900.0, 2.0)]
     assert least_slack(problem, tools, part_sheets, drawn_out, up) > -NEAR_MM
-    assert max(at_place(s.ring, drawn_out[-1])[:, 0].max() for s in part_sheets) < -100.0
+    assert max(at_places(s.ring, drawn_out[-1:])[..., 0].max() for s in part_sheets) < -100.0
 
 
 def released(problem: Problem, step: Step) -> float:
