@@ -20,6 +20,7 @@ from flangebook.bending.part import Bend, Part
 from flangebook.bending.section import check_part, strip_of
 from flangebook.bending.step_motion import Frame, Placed, StepMotion, pressed_motion
 from flangebook.bending.strip import Strip
+from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import plan
 
 MOST_BYTES = 4096
@@ -280,7 +281,7 @@ def parts(draw: st.DrawFn) -> Part:
 )  # fmt: skip
 def test_every_planned_step_moves_and_is_small(of: Part) -> None:
     """What goes over the wire, rounded as it is, still is the drawing before and after."""
-    answer = plan(of, SHOP_PRESS, CRIB, METALS)
+    answer = plan(of, SHOP_PRESS, CRIB, METALS, limits=Limits(deadline_s=5.0))
     for step in answer["steps"]:
         if step["drawing"] is None:
             continue
