@@ -28,13 +28,13 @@ ANGLE: dict[str, Any] = {
 
 @pytest.fixture
 def make_app(demo_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
-    """Makes an app on a shop of its own: a copy of the demo shop, or an empty one."""
+    """Makes an app on a shop of its own: a copy of the demo shop or another, or an empty one."""
     made: list[Flask] = []
 
-    def make(*, empty: bool = False, **settings: Any) -> Flask:
+    def make(*, empty: bool = False, copied: Path = demo_data, **settings: Any) -> Flask:
         folder = tmp_path / f"shop{len(made)}"
         if not empty:
-            shutil.copytree(demo_data, folder)
+            shutil.copytree(copied, folder)
         made.append(create_app(Config(folder, **settings)))
         return made[-1]
 
@@ -43,10 +43,21 @@ def make_app(demo_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
         close_app(app)
 
 
+@pytest.fixture(scope="session")
+def untaught_data(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with a demo shop in which nothing was learned yet; to be copied."""
+    folder = tmp_path_factory.mktemp("untaught") / "shop"
+    shutil.copytree(demo_data, folder)
+    app = create_app(Config(folder))
+    forget_first_pieces(app.test_client())
+    close_app(app)
+    return folder
+
+
 @pytest.fixture
-def untaught(client: FlaskClient) -> FlaskClient:
+def untaught(make_app: Callable[..., Flask], untaught_data: Path) -> FlaskClient:
     """A client of a demo shop in which nothing was learned yet."""
-    return forget_first_pieces(client)
+    return make_app(copied=untaught_data).test_client()
 
 
 @pytest.fixture

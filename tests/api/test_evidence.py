@@ -11,7 +11,6 @@ from typing import Any
 
 import pytest
 import requests
-from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
@@ -26,10 +25,10 @@ TOOLS = {"die": "V16", "punch": "S85-2"}
 
 
 @pytest.fixture
-def client(make_app: Callable[..., Flask]) -> FlaskClient:
+def client(make_app: Callable[..., Flask], untaught_data: Path) -> FlaskClient:
     """A client of a demo shop whose first pieces were all marked wrong: what a test bends alone
     is what counts."""
-    return forget_first_pieces(make_app().test_client())
+    return make_app(copied=untaught_data).test_client()
 
 
 def strip(**more: Any) -> dict[str, Any]:

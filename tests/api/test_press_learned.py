@@ -6,10 +6,10 @@ import copy
 import uuid
 from collections.abc import Callable
 from math import degrees
+from pathlib import Path
 from typing import Any
 
 import pytest
-from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
@@ -20,9 +20,9 @@ TOOLS = {"die": "V16", "punch": "S85-2"}
 
 
 @pytest.fixture
-def client(make_app: Callable[..., Flask]) -> FlaskClient:
+def client(make_app: Callable[..., Flask], untaught_data: Path) -> FlaskClient:
     """A client of a demo shop in which nothing was learned yet."""
-    return forget_first_pieces(make_app().test_client())
+    return make_app(copied=untaught_data).test_client()
 
 
 def evidence(client: FlaskClient, metal: str = METAL) -> list[dict[str, Any]]:

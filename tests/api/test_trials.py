@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import uuid
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
-from first_pieces import forget_first_pieces
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
@@ -142,10 +142,12 @@ def test_the_offered_setting_is_the_printed_tables(client: FlaskClient):
 
 
 @pytest.mark.parametrize("measured", [86.3, 89.1, 90.0, 90.2, 91.7, 92.4])
-def test_the_offered_setting_is_the_engines_own(make_app: Callable[..., Flask], measured: float):
+def test_the_offered_setting_is_the_engines_own(
+    make_app: Callable[..., Flask], untaught_data: Path, measured: float
+):
     """The saved table, read between its rows, against the engine's answer at that very angle."""
-    app = make_app()
-    client = forget_first_pieces(app.test_client())
+    app = make_app(copied=untaught_data)
+    client = app.test_client()
     from flangebook.shop.crib import tooling
 
     plan = client.post("/api/v1/plan", json=client.get(CARD).get_json()["part"]).get_json()
