@@ -6,6 +6,7 @@ import random
 from dataclasses import replace
 from math import hypot
 
+import numpy as np
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from hypothesis import assume, given
@@ -25,6 +26,9 @@ from flangebook.bending.first_hit import (
 from flangebook.bending.metals import Figure, Metal
 from flangebook.bending.part import Bend, Part
 from flangebook.bending.setting_limits import SettingLimits, setting_limits
+from flangebook.bending.sheet_model.hardening_from_strength import law_of
+from flangebook.bending.sheet_model.stroke import stroke
+from flangebook.bending.sheet_model.tools import tools
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 
@@ -107,8 +111,7 @@ def test_nine_in_ten_first_hits_come_out_exact_or_open(code):
 def drawn(figure: Figure, share: float) -> Figure:
     """A sheet's own figure out of the metal's row; at a share of 1 and -1 it is at the ends."""
     side = figure.high - figure.nominal if share > 0.0 else figure.nominal - figure.low
-    own = figure.nominal + share * side
-    return replace(figure, low=own, nominal=own, high=own)
+    return replace(figure, nominal=figure.nominal + share * side)
 
 
 def first_piece(draw: random.Random, row: Metal, t: float, v: float, hit: FirstHit, spring):
@@ -124,21 +127,14 @@ def first_piece(draw: random.Random, row: Metal, t: float, v: float, hit: FirstH
     harder = tensile.nominal / row.tensile_mpa.nominal
     sheet = replace(
         row, yield_mpa=drawn(row.yield_mpa, strong), tensile_mpa=tensile,
-        hardening_k_mpa=k and drawn(replace(k, high=k.nominal * harder), 1.0),
+        hardening_k_mpa=k and replace(k, nominal=k.nominal * harder),
     )  # fmt: skip
-    tip, shoulder = 0.75 * t, 0.15 * v
-    tools = die(v, 60.0, shoulder + off(max(0.1, 0.1 * shoulder)))
-    really = air_bend(
-        sheet, t * (1.0 + off(0.05)), 1.0, 90.0, tools, tip + off(max(0.1, 0.1 * tip))
-    )
-    assert really.model is not None
+    shoulder = 0.15 * v + off(max(0.1, 0.015 * v))
+    tip = 0.75 * t + off(max(0.1, 0.075 * t))
+    law = law_of(sheet, t * (1.0 + off(0.05)))
+    pressed = stroke(law, tools(v, 60.0, shoulder, tip, 0.1))
     depth = hit.punch_depth_mm + off(0.1)
-    flat, sharp = 125.0, 65.0
-    for _ in range(30):
-        loaded = (flat + sharp) / 2.0
-        flat, sharp = (
-            (loaded, sharp) if really.model.depth_at_set(loaded) < depth else (flat, loaded)
-        )
+    loaded = np.interp(depth, pressed.depth_mm, pressed.loaded_angle_deg)
     side = off(1.0)
     up, down = spring.high - spring.nominal, spring.nominal - spring.low
     return loaded + spring.nominal + side * (up if side > 0.0 else down)
@@ -151,17 +147,16 @@ def first_piece(draw: random.Random, row: Metal, t: float, v: float, hit: FirstH
 )
 def test_nine_in_ten_first_pieces_of_drawn_shops_come_out_exact_or_open(code):
     """The same counted from the causes, in a small V, where a tenth of a millimetre is worth more
-    than 2 degrees, and in larger ones, where it is worth less."""
-    draw, row = random.Random(code), STARTER_METALS[code]
-    came, most = [], []
-    for t, v in ((1.0, 8.0), (2.0, 16.0), (3.0, 24.0)):
+    than 2 degrees, and in a large one, where it is worth less. Up to 0.4 the doubt was 2 degrees
+    for every bend: 84 in 100 of 304 over V 8 came out exact or open."""
+    draw, row, pieces = random.Random(code), STARTER_METALS[code], 300
+    for t, v in ((1.0, 8.0), (3.0, 24.0)):
         one = air_bend(row, t, 1.0, 90.0, die(v, 60.0, 0.15 * v), 0.75 * t)
         hit = first_hit(one, 90.0, t, die(v, 60.0, 0.15 * v), SettingLimits(60.5, 99.0, ("",)))
         assert hit is not None
-        came += [first_piece(draw, row, t, v, hit, one.springback_deg) for _ in range(60)]
-        most += 60 * [hit.comes_out_deg[1]]
-    assert sum(y >= 90.0 for y in came) >= 0.9 * len(came)
-    assert sum(y <= end for y, end in zip(came, most, strict=True)) >= 0.9 * len(came)
+        came = [first_piece(draw, row, t, v, hit, one.springback_deg) for _ in range(pieces)]
+        assert sum(y >= 90.0 for y in came) >= 0.9 * pieces
+        assert sum(y <= hit.comes_out_deg[1] for y in came) >= 0.9 * pieces
 
 
 @pytest.mark.parametrize("set_by", ["angle", "depth", "stop", None])
