@@ -33,14 +33,18 @@ IF_MATCH = {
 View = TypeVar("View", bound=Callable[..., Response])
 
 
+def _point() -> ma.fields.Field[Any]:
+    return ma.fields.List(ma.fields.Float(), validate=ma.validate.Length(equal=2))
+
+
 class WrongOutline(ma.Schema):
     """What is wrong with an outline, to be drawn: lines as understood, edges at fault (numbers
     from 1, of the first line), places, and a drawing's layers."""
 
     code = ma.fields.String(required=True)
-    lines_mm = ma.fields.List(ma.fields.List(ma.fields.List(ma.fields.Float())), required=True)
+    lines_mm = ma.fields.List(ma.fields.List(_point()), required=True)
     edges = ma.fields.List(ma.fields.Integer(), required=True)
-    marks_mm = ma.fields.List(ma.fields.List(ma.fields.Float()), required=True)
+    marks_mm = ma.fields.List(_point(), required=True)
     layers = ma.fields.List(ma.fields.String(), required=True)
 
 

@@ -129,9 +129,20 @@ def described(field: Field, words: str) -> Field:
     return field
 
 
+def exactly(count: int, inner: Field | None = None, **others: Any) -> Field:
+    """A list that always has that many members: numbers, where nothing else is said."""
+    length = ma.validate.Length(equal=count)
+    return ma.fields.List(inner or number(), validate=length, **others)
+
+
+def point() -> Field:
+    """A point: x and y [mm]."""
+    return exactly(2)
+
+
 def ring() -> Field:
-    """A closed outline: points [mm]."""
-    return many(ma.fields.List(number()))
+    """A closed outline, or a line: points [mm]."""
+    return many(point())
 
 
 def given(schema: type[ma.Schema], name: str, /, **more: Field) -> type[Answer]:
@@ -146,6 +157,8 @@ def _given(field: Field) -> Field:
     if isinstance(field, YesNo):
         return ma.fields.Boolean(allow_none=field.allow_none)
     if isinstance(field, Many):
+        if field.least == field.most:
+            return exactly(field.most, _given(field.inner), allow_none=field.allow_none)
         return ma.fields.List(_given(field.inner), allow_none=field.allow_none)
     if isinstance(field, ma.fields.Nested):
         return ma.fields.Nested(given_once(type(field.schema)), allow_none=field.allow_none)

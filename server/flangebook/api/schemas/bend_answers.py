@@ -5,13 +5,13 @@ from __future__ import annotations
 import marshmallow as ma
 
 from flangebook.api.schemas.answers import (
-    Answer,
     Check,
     Said,
     answer,
     banded,
     banded_force,
     described,
+    exactly,
     force,
     level,
     many,
@@ -81,8 +81,8 @@ Drawing = answer(
     after=one(Pose),
     die=ring(),
     bed=ring(),
-    gauge_point=ma.fields.List(number(), allow_none=True),
-    bounds=ma.fields.List(number()),
+    gauge_point=exactly(2, allow_none=True),
+    bounds=exactly(4),
 )
 ForceOpinion = answer(
     "ForceOpinion", name=text(), source=text(), force_kn=number(), force_kn_per_m=number()
@@ -93,17 +93,18 @@ AllowanceOpinion = answer(
 Opinions = answer("Opinions", force=many(ForceOpinion), allowance=many(AllowanceOpinion))
 
 
-class Rating(Answer):
-    """A load against a rating: kN for the press, kN/m for the rest; null is unknown."""
-
-    what = text()
-    name = text()
-    load_kn = number()
-    rating_kn = maybe()
-    load_kn_per_m = number()
-    rating_kn_per_m = maybe()
-    share_percent = maybe()
-    level = level()
+UNRATED = "null is unknown. A rating is either a force or a force per length."
+Rating = answer(
+    "Rating",
+    what=text(),
+    name=text(),
+    load_kn=sometimes(number()),
+    rating_kn=sometimes(described(maybe(), UNRATED)),
+    load_kn_per_m=sometimes(number()),
+    rating_kn_per_m=sometimes(described(maybe(), UNRATED)),
+    share_percent=maybe(),
+    level=level(),
+)
 
 
 Option = answer(

@@ -190,18 +190,20 @@ Snapshot = answer(
 )
 
 
-class Difference(ma.Schema):
-    """Something a fresh plan makes otherwise; the bare values where there are any."""
-
-    where = text()
-    what = text()
-    saved = text()
-    fresh = text()
-    field = text()
-    saved_value = ma.fields.Raw(allow_none=True)
-    fresh_value = ma.fields.Raw(allow_none=True)
+def _bare_value() -> ma.fields.Field[Any]:
+    return ma.fields.Raw(allow_none=True)
 
 
+Difference = answer(
+    "Difference",
+    where=text(),
+    what=text(),
+    field=text(),
+    saved=text(),
+    fresh=text(),
+    saved_value=_bare_value(),
+    fresh_value=_bare_value(),
+)
 Freshness = answer("Freshness", differs=yes_no(), differences=many(Difference), words=text())
 SheetCount = answer("SheetCount", pages=whole())
 

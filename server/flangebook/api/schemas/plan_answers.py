@@ -12,6 +12,7 @@ from flangebook.api.schemas.answers import (
     banded,
     banded_force,
     described,
+    exactly,
     force,
     level,
     many,
@@ -21,6 +22,7 @@ from flangebook.api.schemas.answers import (
     number,
     one,
     one_of,
+    point,
     ring,
     sometimes,
     text,
@@ -75,7 +77,9 @@ Blank = answer(
     width_mm_low=sometimes(number()),
     width_mm_high=sometimes(number()),
     outline=sometimes(ring()),
-    cut=sometimes(ring()),
+    cut=sometimes(
+        described(many(exactly(3)), "Of a box: x, y and bulge, as DXF has it, along the cut line.")
+    ),
     lines=sometimes(many(BoxLine)),
     relief=sometimes(one(Relief)),
 )
@@ -84,7 +88,7 @@ Section = answer(
     outline=ring(),
     centre_line=ring(),
     bend_points=ring(),
-    dimensions=many(ring()),
+    dimensions=many(exactly(2, point())),
     width_mm=number(),
     height_mm=number(),
 )
@@ -139,8 +143,8 @@ Near = answer(
     included_angle_deg=number(),
     punch_travel_mm=number(),
     distance_mm=number(),
-    on_sheet=ma.fields.List(number()),
-    on_tool=ma.fields.List(number()),
+    on_sheet=point(),
+    on_tool=point(),
     flat=whole(),
     flat_name=sometimes(text()),
 )
@@ -205,14 +209,21 @@ GaugedFlange = answer(
     deduction_mm=sometimes(number()),
     rows=many(FlangeFor),
 )
+
+
+def placed() -> ma.fields.Field[object]:
+    """Where a wing lies: x and y [mm], and by how much it is turned [degrees]."""
+    return exactly(3)
+
+
 Frame = answer(
     "Frame",
     share=number(),
     phase=one_of("putting in", "approach", "bend", "release", "withdrawal", "taking out"),
     included_angle_deg=number(),
     punch_y_mm=number(),
-    left=ma.fields.List(number()),
-    right=ma.fields.List(number()),
+    left=placed(),
+    right=placed(),
     inside_radius_mm=number(),
     half_arc_mm=number(),
     gauge_x_mm=maybe(),
@@ -304,15 +315,24 @@ FoldedSize = answer(
     "FoldedSize",
     name=one_of("length", "width", "height"),
     mm=number(),
-    **{"from": ma.fields.List(number()), "to": ma.fields.List(number())},
+    **{"from": point(), "to": point()},
 )
-FoldedLines = answer("FoldedLines", edge=ring(), bend=ring(), hidden=ring())
+
+
+def _folded_lines() -> ma.fields.Field[object]:
+    """Lines of a picture: each one's x and y, then those of its other end."""
+    return many(exactly(4))
+
+
+FoldedLines = answer(
+    "FoldedLines", edge=_folded_lines(), bend=_folded_lines(), hidden=_folded_lines()
+)
 Folded = answer(
     "Folded",
     lines=one(FoldedLines),
     faces=many(FoldedFace),
     dimensions=many(FoldedSize),
-    bounds=ma.fields.List(number()),
+    bounds=exactly(4),
     length_mm=number(),
     width_mm=number(),
     height_mm=number(),
@@ -323,7 +343,7 @@ BoxSection = answer(
     outline=ring(),
     centre_line=ring(),
     bend_points=ring(),
-    dimensions=many(ring()),
+    dimensions=many(exactly(2, point())),
     width_mm=number(),
     height_mm=number(),
 )
