@@ -15,7 +15,9 @@ const written = await compile({ title: HOLDER, type: "object", definitions }, HO
   format: false,
   unreachableDefinitions: true,
 });
-writeFileSync(process.argv[2], `declare namespace Api {\n${written}}\n`);
+// Not interfaces: those cannot be read by a name that is only known when it runs, as some of the app is.
+const types = written.replaceAll(/^export interface (\w+) \{/gm, "export type $1 = {");
+writeFileSync(process.argv[2], `declare namespace Api {\n${types}}\n`);
 
 /** @param {unknown} value of the document, as it reads best in types */
 function plain(value) {

@@ -1,10 +1,7 @@
 // Talking to the shop's server. Nothing else in the app calls fetch.
 import { hearRole } from "./rights.js";
 
-/**
- * @typedef {{title: string, status: number, detail?: string, errors?: Record<string, string[]>,
- *   outline?: import("../drawing/outline_fault.js").Fault}} ProblemBody
- */
+/** @typedef {Omit<Api.Problem, "type"|"detail"> & {detail?: string}} ProblemBody */
 
 /** The server answered, and said no. */
 export class Problem extends Error {
@@ -26,7 +23,12 @@ export class Unreachable extends Error {
   }
 }
 
-/** @typedef {{status: number, body: any, etag: string|null, at: string}} Answer at: the shop's clock */
+/** @typedef {import("./view/part_waiting.js").Progress} Progress */
+/** @typedef {ReadableWritablePair<string, Uint8Array>} Decoding */
+/**
+ * @typedef {{status: number, body: any, etag: string|null, at: string}} Answer at: the shop's clock;
+ *   any: who asks knows which of the API's answers it is, and says so
+ */
 
 /**
  * @param {string} method
@@ -143,9 +145,9 @@ function tellIfTurnedAway({ status, errors }, asked) {
  * problem. Aborting the signal hangs up, and the server stops working on it.
  * @param {string} path
  * @param {unknown} body
- * @param {{signal: AbortSignal, tell: (progress: any) => void, silence?: number}} how silence: most
+ * @param {{signal: AbortSignal, tell: (progress: Progress) => void, silence?: number}} how silence: most
  *   milliseconds without a line
- * @returns {Promise<any>} the last line
+ * @returns {Promise<{plan: Api.Plan}>} the last line
  */
 export async function callInLines(path, body, { signal, tell, silence = 20_000 }) {
   const quiet = new AbortController();
@@ -185,7 +187,7 @@ export async function callInLines(path, body, { signal, tell, silence = 20_000 }
  * @returns {AsyncGenerator<string>}
  */
 async function* linesOf(stream, heard) {
-  const reader = stream.pipeThrough(/** @type {any} */ (new TextDecoderStream())).getReader();
+  const reader = stream.pipeThrough(/** @type {Decoding} */ (new TextDecoderStream())).getReader();
   let rest = "";
   for (;;) {
     const { done, value } = await reader.read();

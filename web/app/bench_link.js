@@ -8,7 +8,7 @@ import { reached, sync } from "./sync.js";
  * @typedef {{code: string|null, step: number}} Place step: one past the card's last when it is done, 0 for an
  *   empty bench
  */
-/** @typedef {Place & {name: string, version: number, at: string, by: string}} Bench */
+/** @typedef {Api.Bench} Bench */
 /**
  * @typedef {{answers: boolean|null, gone: boolean, waits: boolean, late: boolean, refused: string}} Standing
  *   waits: a move is not sent yet; late: one was given up, since it had become old

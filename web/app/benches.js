@@ -56,8 +56,10 @@ export const benchTitle = (name) => (/^\d/.test(name) ? `Bench ${name}` : name);
  * @returns {Seen|null}
  */
 export function benchHere() {
-  const seen = read(HERE);
-  return typeof seen?.name === "string" ? { code: null, step: 0, etag: null, ...seen } : null;
+  const seen = /** @type {Partial<Seen>|null} */ (read(HERE));
+  return typeof seen?.name === "string"
+    ? /** @type {Seen} */ ({ code: null, step: 0, etag: null, ...seen })
+    : null;
 }
 
 /** @param {Seen|null} seen */
@@ -74,7 +76,7 @@ export const keepLastBench = (name) => write(LAST, name);
 
 /**
  * @param {string} key
- * @returns {any}
+ * @returns {unknown}
  */
 function read(key) {
   try {

@@ -20,7 +20,7 @@ export const KINDS = [
 export const newBend = () => ({ angle: "90", direction: "up", radius: "", kind: "bend", gap: "" });
 
 /**
- * @param {any} bend of a part
+ * @param {Api.GivenBend} bend of a part
  * @returns {BendRow}
  */
 export const bendFromPart = (bend) => ({

@@ -99,7 +99,7 @@ export function kindOf({ there, sides, alike }) {
 }
 
 /**
- * @param {any} box as the plan gives it back
+ * @param {Api.GivenBox} box as the plan gives it back
  * @returns {BoxForm}
  */
 export function boxFromPart(box) {
@@ -107,7 +107,7 @@ export function boxFromPart(box) {
   const chains = there.map((side) => JSON.stringify(box.sides[side]));
   const blank = emptyBox().sides;
   for (const side of SIDES) {
-    const from = box.sides[side] ?? box.sides[there[0]];
+    const from = /** @type {Api.GivenSide} */ (box.sides[side] ?? box.sides[there[0]]);
     blank[side] = {
       flats: from.flats_mm.map(lengthToType),
       bends: from.bends.map(bendFromPart),

@@ -1,5 +1,8 @@
 // The camera: asked for, lit where it can be, given back as soon as nobody looks.
 
+/**
+ * @typedef {MediaTrackConstraintSet & {torch?: boolean}} Lamp a track's, which the language does not know yet
+ */
 /** @typedef {"insecure"|"none"|"refused"|"busy"} CameraFault */
 
 /** There is no picture, and why. */
@@ -53,7 +56,7 @@ export async function openCamera(signal, lost) {
  * @param {MediaStream} stream
  */
 export function hasLamp(stream) {
-  const can = /** @type {any} */ (stream.getVideoTracks()[0]?.getCapabilities?.());
+  const can = /** @type {{torch?: boolean}|undefined} */ (stream.getVideoTracks()[0]?.getCapabilities?.());
   return Boolean(can?.torch);
 }
 
@@ -63,5 +66,5 @@ export function hasLamp(stream) {
  * @returns {Promise<void>}
  */
 export async function switchLamp(stream, on) {
-  await stream.getVideoTracks()[0].applyConstraints({ advanced: [/** @type {any} */ ({ torch: on })] });
+  await stream.getVideoTracks()[0].applyConstraints({ advanced: [/** @type {Lamp} */ ({ torch: on })] });
 }

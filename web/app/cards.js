@@ -7,12 +7,13 @@ import { StorageSilent } from "./storage.js";
 import { keepCard, keptCard, keptList } from "./store.js";
 import { reached, syncStanding } from "./sync.js";
 
+/** @typedef {import("./edits.js").CardHere} CardHere */
 /** @typedef {{where: "device"|"shop"}} From where the card shown came from */
 
 /**
  * Show a card with what waits here, and show it again when the shop has it otherwise.
  * @param {string} code
- * @param {(card: any, from: From) => void | Promise<void>} show
+ * @param {(card: CardHere, from: From) => void | Promise<void>} show
  * @param {AbortSignal} signal
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable} only when it is not on this device
  */
@@ -64,8 +65,8 @@ export async function cardLines() {
 }
 
 /**
- * @param {any} kept
- * @param {(card: any, from: From) => void | Promise<void>} show
+ * @param {Api.Card} kept
+ * @param {(card: CardHere, from: From) => void | Promise<void>} show
  * @param {AbortSignal} signal
  */
 async function refresh(kept, show, signal) {
@@ -99,7 +100,7 @@ export async function whereIs(code, signal) {
  * The card as the shop has it now; kept on this device.
  * @param {string} code
  * @param {AbortSignal} [signal]
- * @returns {Promise<any>}
+ * @returns {Promise<Api.Card>}
  */
 export async function fetchCard(code, signal) {
   try {
@@ -114,9 +115,9 @@ export async function fetchCard(code, signal) {
 
 /**
  * Change a card: a new revision, kept here too.
- * @param {any} card as it was shown
+ * @param {Api.Card} card as it was shown
  * @param {Record<string, unknown>} change
- * @returns {Promise<any>} the card after it
+ * @returns {Promise<Api.Card>} the card after it
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable}
  */
 export async function changeCard(card, change) {
@@ -131,11 +132,11 @@ export async function changeCard(card, change) {
 /**
  * The setting in force for a step: one that came from a result, or the plan's; two nulls where tools and
  * press do not reach it. firstHit: what the plan's setting comes out at where nobody measured a piece.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 export function settingOf(card, step) {
-  const own = card.settings?.find((/** @type {any} */ setting) => setting.step === step.number);
+  const own = card.settings?.find((setting) => setting.step === step.number);
   const set = {
     set_angle_deg: own?.set_angle_deg ?? step.set_angle_deg,
     punch_depth_mm: own?.punch_depth_mm ?? step.punch_depth_mm,

@@ -5,15 +5,8 @@ import { forgetShop } from "./store.js";
 import { changeSettings, settings } from "./settings.js";
 
 /** @typedef {import("./rights.js").Role} Role */
-/**
- * @typedef {{role: Role|null, name: string, way: "loopback"|"https"|"http"|"proxy",
- *   why: ""|"unknown"|"revoked"|"expired", network: boolean, labels_open: boolean,
- *   refused: Record<string, Role>}} Me
- */
-/**
- * @typedef {{id: string, name: string, role: Role, way: string, paired_at: string, paired_by: string,
- *   seen_at: string, revoked_at: string|null, own: boolean}} Device
- */
+/** @typedef {Api.Me} Me */
+/** @typedef {Api.Device} Device */
 
 /** @type {Record<Role, {word: string, does: string}>} */
 export const ROLES = {

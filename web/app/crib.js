@@ -5,9 +5,18 @@ import { settings } from "./settings.js";
 import { keptShop } from "./store.js";
 import { syncStanding } from "./sync.js";
 
-/** @typedef {"punches"|"dies"|"holders"|"metals"} Kind */
-/** @typedef {Record<string, any> & {code: string, name: string}} Tool */
-/** @typedef {{items: Tool[], etag: string|null, kept: boolean}} CribList kept: as this device last saw it */
+/** @typedef {{punches: Api.Punch, dies: Api.Die, holders: Api.Holder, metals: Api.Metal}} Kinds */
+/** @typedef {keyof Kinds} Kind */
+/** @typedef {Kinds[Kind]} Item a tool or a metal */
+/**
+ * @typedef {Kinds[Exclude<Kind, "metals">] & {segments_mm?: number[], openings?: Api.GivenOpening[]}} Tool
+ */
+/** @typedef {Record<string, unknown>} Fields of a tool, a metal or the press, by their names */
+/**
+ * @template {Kind} [K=Kind]
+ * @typedef {{items: Kinds[K][], etag: string|null, kept: boolean}} CribList kept: as this device last saw it
+ */
+/** @typedef {{press: Api.Press|null, etag: string|null, kept: boolean}} PressRead */
 
 /** @type {Record<Kind, {one: string, many: string, title: string}>} */
 export const KINDS = {
@@ -39,9 +48,10 @@ export function kindOf(word) {
 
 /**
  * From the server; when it is silent, as this device last saw it.
- * @param {Kind} kind
+ * @template {Kind} K
+ * @param {K} kind
  * @param {AbortSignal} [signal]
- * @returns {Promise<CribList>}
+ * @returns {Promise<CribList<K>>}
  */
 export async function readList(kind, signal) {
   try {
@@ -49,13 +59,13 @@ export async function readList(kind, signal) {
   } catch (error) {
     const shop = error instanceof Unreachable ? await keptShop() : undefined;
     if (!shop?.[kind]) throw error;
-    return { items: shop[kind], etag: null, kept: true };
+    return { items: /** @type {Kinds[K][]} */ (shop[kind]), etag: null, kept: true };
   }
 }
 
 /**
  * Press and metals as last seen; where nothing can be kept or read on this device, as the shop has them.
- * @returns {Promise<{press?: Record<string, any>|null, metals?: any[]}|undefined>}
+ * @returns {Promise<Pick<Api.Shop, "press"|"metals">|undefined>}
  */
 export async function seenShop() {
   try {
@@ -74,9 +84,10 @@ export async function seenShop() {
 
 /**
  * From the server or not at all: for editing.
- * @param {Kind} kind
+ * @template {Kind} K
+ * @param {K} kind
  * @param {AbortSignal} [signal]
- * @returns {Promise<CribList>}
+ * @returns {Promise<CribList<K>>}
  */
 export async function freshList(kind, signal) {
   const { body, etag } = await call("GET", `/${kind}`, { signal });
@@ -85,7 +96,7 @@ export async function freshList(kind, signal) {
 
 /**
  * @param {Kind} kind
- * @param {Tool[]} items
+ * @param {Fields[]} items
  * @param {string|null} etag
  */
 export async function saveList(kind, items, etag) {
@@ -94,7 +105,7 @@ export async function saveList(kind, items, etag) {
 
 /**
  * @param {AbortSignal} [signal]
- * @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>}
+ * @returns {Promise<PressRead>}
  */
 export async function readPress(signal) {
   try {
@@ -108,7 +119,7 @@ export async function readPress(signal) {
 
 /**
  * @param {AbortSignal} [signal]
- * @returns {Promise<{press: Record<string, any>|null, etag: string|null, kept: boolean}>}
+ * @returns {Promise<PressRead>}
  */
 export async function freshPress(signal) {
   const { body, etag } = await call("GET", "/press", { signal });
@@ -116,8 +127,9 @@ export async function freshPress(signal) {
 }
 
 /**
- * @param {Record<string, any>} press
+ * @param {Fields} press
  * @param {string|null} etag
+ * @returns {Promise<Api.Press>}
  */
 export async function savePress(press, etag) {
   const body = { press: asSent(press), by: settings().name };
@@ -126,15 +138,15 @@ export async function savePress(press, etag) {
 
 /**
  * What the server works out by itself is not sent back.
- * @param {Record<string, any>} tool
+ * @param {Fields} tool
  */
 export function asSent({ outline_mm, outlines_mm, ...tool }) {
   return tool;
 }
 
 /**
- * @param {Record<string, any>|undefined} a
- * @param {Record<string, any>|undefined} b
+ * @param {Fields|undefined} a
+ * @param {Fields|undefined} b
  */
 export function same(a, b) {
   return JSON.stringify(a && asSent(a)) === JSON.stringify(b && asSent(b));
@@ -142,7 +154,7 @@ export function same(a, b) {
 
 /**
  * Where a tool lies, as written on the rack.
- * @param {Record<string, any>} tool
+ * @param {{tray: string, slot: string}} tool
  */
 export function placeWords({ tray, slot }) {
   if (!tray && !slot) return "place not given";

@@ -4,11 +4,28 @@ import { openDB } from "/vendor/idb/index.js";
 
 const FORM = 2;
 
-/** @type {Promise<import("/vendor/idb/index.js").IDBPDatabase> | undefined} */
+/** @typedef {import("./outbox.js").Waiting} Waiting */
+/**
+ * What each store holds, by what.
+ * @typedef {{
+ *   cards: {key: string, value: Api.Card},
+ *   list: {key: string, value: import("./store.js").Summary, indexes: {settle: number}},
+ *   meta: {key: string, value: unknown},
+ *   outbox: {key: string, value: Waiting},
+ *   sent: {key: string, value: Waiting},
+ *   lost: {key: string, value: Api.Card},
+ * }} Kept
+ */
+
+/**
+ * @typedef {import("/vendor/idb/index.js").IDBPTransaction<Kept, (keyof Kept)[], "versionchange">} Upgrade
+ */
+
+/** @type {Promise<import("/vendor/idb/index.js").IDBPDatabase<Kept>> | undefined} */
 let opened;
 
 export function database() {
-  opened ??= openDB("flangebook", FORM, {
+  opened ??= /** @type {typeof openDB<Kept>} */ (openDB)("flangebook", FORM, {
     upgrade: (db, from, _to, transaction) => bringUpToDate(db, from, transaction),
     blocking: letGo,
     terminated: forgetConnection,
@@ -31,9 +48,9 @@ async function letGo() {
 }
 
 /**
- * @param {any} db
+ * @param {import("/vendor/idb/index.js").IDBPDatabase<Kept>} db
  * @param {number} from the form it has
- * @param {any} transaction over all of it
+ * @param {Upgrade} transaction over all of it
  */
 async function bringUpToDate(db, from, transaction) {
   if (from < 1) {
@@ -54,13 +71,12 @@ async function bringUpToDate(db, from, transaction) {
 
 /**
  * The first form knew only trials. What waits stays, in its order; the feed is read anew.
- * @param {any} transaction
+ * @param {Upgrade} transaction
  */
 async function intoKinds(transaction) {
   const outbox = transaction.objectStore("outbox");
-  const old = (await outbox.getAll()).sort((/** @type {any} */ a, /** @type {any} */ b) =>
-    a.queued_at < b.queued_at ? -1 : 1,
-  );
+  const kept = /** @type {(Waiting & {trial: import("./outbox.js").Measured})[]} */ (await outbox.getAll());
+  const old = kept.sort((a, b) => (a.queued_at < b.queued_at ? -1 : 1));
   let number = 0;
   for (const { trial, ...rest } of old) outbox.put({ ...rest, kind: "trial", body: trial, number: ++number });
   transaction.objectStore("meta").put(number, "number");

@@ -2,6 +2,7 @@
 // web/vendor, which is fetched when first needed and kept on the device like the rest of the app.
 
 /** @typedef {{rawValue: string, boundingBox: DOMRectReadOnly}} Mark */
+/** @typedef {{new (how: object): Detector, getSupportedFormats: () => Promise<string[]>}} OwnDetector */
 /** @typedef {{detect: (video: HTMLVideoElement) => Promise<Mark[]>}} Detector */
 /**
  * @typedef {{own: boolean, read: (video: HTMLVideoElement) => Promise<Mark[]>}} Decoder own: the browser's
@@ -49,9 +50,9 @@ async function open() {
 
 /** @returns {Promise<Detector|null>} */
 async function browsersDetector() {
-  const Own = /** @type {any} */ (globalThis).BarcodeDetector;
-  const formats = await Own?.getSupportedFormats().catch(() => []);
-  return formats?.includes("qr_code") ? new Own(QR_ONLY) : null;
+  const Own = /** @type {{BarcodeDetector?: OwnDetector}} */ (globalThis).BarcodeDetector;
+  const formats = /** @type {string[]|undefined} */ (await Own?.getSupportedFormats().catch(() => []));
+  return Own && formats?.includes("qr_code") ? new Own(QR_ONLY) : null;
 }
 
 /**

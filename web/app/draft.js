@@ -49,6 +49,7 @@ const lines = (text = "") =>
 /**
  * @type {Record<import("./tool_fields.js").FieldType,
  *   {show: (value: any) => string, take: (text: string|undefined) => unknown}>}
+ * any: what a field holds is said by its type, which is only known when it runs
  */
 const TYPES = {
   text: { show: (value) => value ?? "", take: (text = "") => text.trim() },
@@ -91,7 +92,7 @@ const TYPES = {
 };
 
 /**
- * @param {Record<string, any>} opening
+ * @param {Api.GivenOpening} opening
  * @returns {import("./openings.js").OpeningRow}
  */
 function openingToType(opening) {
@@ -136,7 +137,7 @@ export const specsOf = (kind) => GROUPS[kind].flatMap((group) => group.fields);
 
 /**
  * @param {Drawn} kind
- * @param {Record<string, any>} tool
+ * @param {import("./crib.js").Fields} tool
  * @returns {Draft}
  */
 export function toDraft(kind, tool) {
@@ -148,7 +149,7 @@ export function toDraft(kind, tool) {
  * be empty is left out, so that the server says it is needed.
  * @param {Drawn} kind
  * @param {Draft} draft
- * @param {Record<string, any>} [kept]
+ * @param {import("./crib.js").Fields} [kept]
  * @returns {Record<string, unknown>}
  */
 export function fromDraft(kind, draft, kept = {}) {
@@ -170,15 +171,17 @@ const mayBeEmpty = ({ type, blank }) => type === "rating" || blank !== undefined
 const FIGURE_PARTS = ["low", "nominal", "high", "source", "standing"];
 
 /**
- * @param {Record<string, any>} metal
+ * @param {import("./crib.js").Fields} metal
  * @returns {Draft}
  */
 export function metalToDraft(metal) {
   /** @type {Draft} */
-  const draft = { name: metal.name ?? "", note: metal.note ?? "", gauge_family: metal.gauge_family ?? "" };
+  const draft = {};
+  for (const name of ["name", "note", "gauge_family"]) draft[name] = TYPES.text.show(metal[name]);
   for (const { name } of NUMBERS) draft[name] = TYPES.number.show(metal[name]);
   for (const { name } of FIGURES) {
-    for (const part of FIGURE_PARTS) draft[`${name}.${part}`] = TYPES.number.show(metal[name]?.[part]);
+    const figure = /** @type {import("./crib.js").Fields|null|undefined} */ (metal[name]);
+    for (const part of FIGURE_PARTS) draft[`${name}.${part}`] = TYPES.number.show(figure?.[part]);
     draft[`${name}.standing`] ||= "typical";
   }
   return draft;

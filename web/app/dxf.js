@@ -12,7 +12,7 @@ import { Problem, upload } from "./api.js";
  * @property {string} file its name; empty before one was chosen
  * @property {boolean} busy
  * @property {Choices} choices
- * @property {any|null} answer
+ * @property {Api.DxfOutline|null} answer
  * @property {string} wrong what the server said; empty when it read the file
  * @property {Fault|null} fault to be drawn
  * @property {string} code what kind of fault
@@ -24,7 +24,7 @@ const MOST_BYTES = 2_000_000;
 
 /**
  * @param {DxfKind} kind
- * @param {{took: (answer: any) => void, show: () => void, signal: AbortSignal}} told
+ * @param {{took: (answer: Api.DxfOutline) => void, show: () => void, signal: AbortSignal}} told
  */
 export function dxfReader(kind, { took, show, signal }) {
   /** @type {DxfState} */

@@ -8,7 +8,7 @@ import { lengthToType } from "./units.js";
 import { differencesBetween } from "./view/clash.js";
 import { focusFirstWrong } from "./view/field.js";
 
-/** @typedef {Record<string, any>} Record_ */
+/** @typedef {import("./crib.js").Fields} Record_ */
 /** @typedef {import("./tool_fields.js").Draft} Draft */
 
 /**
@@ -135,7 +135,7 @@ export async function startEditing(job, signal) {
   /**
    * Points from a drawing; its height where none was typed.
    * @param {string} name
-   * @param {any} answer
+   * @param {Api.DxfOutline} answer
    */
   function took(name, { points_mm: points, height_mm: height }) {
     if (name === "points_mm" && state.draft.height_mm === "") change("height_mm", lengthToType(height));

@@ -12,7 +12,7 @@ export const EVEN_MM = 0.05;
 
 /**
  * As the shop reckons it (gauged_flange.next_gauge), between two rows of the card's own table.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} measuredDeg
  * @param {number} flangeMm as measured
  * @param {number} stoodMm where the gauge stood
@@ -42,7 +42,7 @@ const FLANGE_CHECKS = [
 ];
 
 /**
- * @param {{correction: any|null, gauge?: GaugeNext|null}} result
+ * @param {{correction: Api.Correction|null, gauge?: GaugeNext|null}} result
  * @returns {GaugeNext|null} null where no flange was measured
  */
 export const gaugeAfter = ({ correction, gauge }) => correction?.flange ?? gauge ?? null;

@@ -1,14 +1,8 @@
 // Bringing a shop's file in: the server looks it through first, and nothing changes until that is agreed to.
 import { Problem, upload } from "./api.js";
 
-/**
- * @typedef {{press: string, tools: number, metals: number, cards: number, revisions: number, trials: number,
- *   test_bends: number}} Holdings
- */
-/**
- * @typedef {{imported: boolean, made_by: string, exported_at: string, holds: Holdings, here: Holdings,
- *   untouched: boolean, kept_as: string|null}} Told
- */
+/** @typedef {Api.Holdings} Holdings */
+/** @typedef {Api.Imported} Told */
 /**
  * @typedef {object} ImportState
  * @property {string} name of the file; empty before one was chosen

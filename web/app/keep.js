@@ -6,8 +6,8 @@ import { newSetting } from "./measure.js";
 import { sync } from "./sync.js";
 
 /**
- * @param {any} card as it was when the bend was made
- * @param {any} step
+ * @param {import("./edits.js").CardHere} card as it was when the bend was made
+ * @param {Api.Step} step
  * @param {import("../screens/trial.js").Result} result told here how it went
  * @param {() => void} draw
  */
@@ -22,7 +22,7 @@ export async function keepSetting(card, step, result, draw) {
       card,
       {
         settings: [
-          ...card.settings.filter((/** @type {any} */ one) => one.step !== step.number),
+          ...card.settings.filter((one) => one.step !== step.number),
           keptAs(step, setting, result.trial, gaugeKept(card, step, result)),
         ],
       },
@@ -47,9 +47,9 @@ function keptWords({ where, card }) {
 }
 
 /**
- * @param {any} step
+ * @param {Api.Step} step
  * @param {import("./measure.js").Setting} setting
- * @param {any} trial
+ * @param {import("../screens/trial.js").Result["trial"]} trial
  * @param {number|null} gauge where the gauge stands from now on, null where the plan says it
  */
 const keptAs = (step, setting, trial, gauge) => ({
@@ -63,12 +63,10 @@ const keptAs = (step, setting, trial, gauge) => ({
 
 /**
  * What the flange led to, else what the card had of its own.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {import("../screens/trial.js").Result} result
  * @returns {number|null}
  */
 const gaugeKept = (card, step, result) =>
-  gaugeAfter(result)?.gauge_x_mm ??
-  card.settings.find((/** @type {any} */ one) => one.step === step.number)?.gauge_x_mm ??
-  null;
+  gaugeAfter(result)?.gauge_x_mm ?? card.settings.find((one) => one.step === step.number)?.gauge_x_mm ?? null;

@@ -1,7 +1,7 @@
 // How far a step may be set. Every angle and depth to set that this app shows passes here: it is
 // inside what punch, die and press can do, or it is not shown.
 
-/** @typedef {{sharpest_deg: number, deepest_mm: number, limited_by: string[]}} Limits */
+/** @typedef {Api.SettingLimits} Limits */
 /** @typedef {{set_angle_deg: number|null, punch_depth_mm: number|null}} Set */
 
 /** What to check, in this order, when no setting mends a bend; the shop says the same. */
@@ -19,12 +19,12 @@ const DEG = 180 / Math.PI;
 /**
  * How far a step may be set. A step of a card that an earlier release saved does not say it: then it
  * follows from the V as drawn, its own setting and its table, as in the shop (setting_json.limits_of).
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {Limits|null} null where the step has no tools
  */
 export function limitsOf(step) {
   if (step.limits !== undefined) return step.limits;
-  const rows = [step, ...(step.corrections ?? [])].filter(isSetting);
+  const rows = /** @type {Set[]} */ ([step, ...(step.corrections ?? [])]).filter(isSetting);
   if (!rows.length) return null;
   const drawn = drawnV(step) + MARGIN_DEG;
   const sharpest = Math.max(Math.min(...rows.map((row) => row.set_angle_deg)), drawn);
@@ -36,7 +36,7 @@ export function limitsOf(step) {
 
 /**
  * Whether tools and press of a step reach a setting.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {Set} setting
  */
 export function inReach(step, setting) {
@@ -47,16 +47,19 @@ export function inReach(step, setting) {
   return bends && (depth === null || (depth > 0 && depth <= limits.deepest_mm));
 }
 
-/** @param {any} row */
+/**
+ * @param {Set} row
+ * @returns {row is {set_angle_deg: number, punch_depth_mm: number}}
+ */
 const isSetting = (row) => typeof row.set_angle_deg === "number" && typeof row.punch_depth_mm === "number";
 
 /**
  * The angle of the V in a saved drawing, 0 where none is drawn.
- * @param {any} step
+ * @param {Api.Step} step
  */
 function drawnV({ drawing, v_opening_mm: opening }) {
   const floors = (drawing?.die ?? [])
-    .filter((/** @type {number[]} */ [x, y]) => Math.abs(x) < ON_CENTRE_MM && y < 0)
-    .map((/** @type {number[]} */ [, y]) => -y);
+    .filter(([x, y]) => Math.abs(x) < ON_CENTRE_MM && y < 0)
+    .map(([, y]) => -y);
   return floors.length && opening ? 2 * Math.atan(opening / 2 / Math.min(...floors)) * DEG : 0;
 }

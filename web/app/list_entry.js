@@ -27,16 +27,15 @@ export function listEntry(kind, visit) {
       list = await (may(WRITES[kind]) ? freshList : readList)(kind, signal);
       return list.items.find((item) => item.code === code);
     },
-    /** @param {Record<string, any>|null} record */
+    /** @param {import("./crib.js").Fields|null} record */
     async write(record) {
+      /** @type {import("./crib.js").Fields[]} */
       const others = list.items.filter((item) => item.code !== code);
       const place = list.items.findIndex((item) => item.code === code);
-      const entry = /** @type {import("./crib.js").Tool[]} */ (
-        record ? [{ ...record, code: code ?? record.code }] : []
-      );
+      const entry = record ? [{ ...record, code: code ?? record.code }] : [];
       await saveList(kind, others.toSpliced(place < 0 ? others.length : place, 0, ...entry), list.etag);
     },
-    /** @param {Record<string, any>|null} record */
+    /** @param {import("./crib.js").Fields|null} record */
     done(record) {
       notice(record ? `${record.name || code} is saved.` : `${code} is taken out.`);
       go(`/shop/${kind}`);

@@ -58,7 +58,7 @@ export function readMeasured(typed) {
  * What to set after a measured angle by the card's own table, straight between its rows as the shop reads
  * it: the nearest row alone could over-bend a second hit. The table holds for the planned setting; for
  * another one it is moved along by as much.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {Record<string, number>} angles as measured
  * @param {Setting} used what had been set
  * @returns {(Setting & {row: number, ends: boolean}) | null} ends: for the ends, as the middle is open;
@@ -70,22 +70,24 @@ export function fromTable(step, angles, used) {
     readBetween(step.corrections ?? [], "measured_deg", measured, name),
   );
   if (angle === null || depth === null || used.set_angle_deg === null || tooOpen(step, measured)) return null;
+  const planned = /** @type {{set_angle_deg: number, punch_depth_mm: number}} */ (step);
   const next = {
     row: measured,
     ends: measured !== middleOf(angles),
-    set_angle_deg: angle + (used.set_angle_deg - step.set_angle_deg),
-    punch_depth_mm: used.punch_depth_mm === null ? null : depth + (used.punch_depth_mm - step.punch_depth_mm),
+    set_angle_deg: angle + (used.set_angle_deg - planned.set_angle_deg),
+    punch_depth_mm:
+      used.punch_depth_mm === null ? null : depth + (used.punch_depth_mm - planned.punch_depth_mm),
   };
   return inReach(step, next) ? next : null;
 }
 
 /**
  * Whether a first hit came out further open than it can: the table's rows there are for later hits.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} measured
  */
 function tooOpen({ first_hit: first, included_angle_deg: wanted }, measured) {
-  return Boolean(first) && measured > Math.max(wanted + LARGE_ERROR_DEG, first.comes_out_deg_high);
+  return Boolean(first && measured > Math.max(wanted + LARGE_ERROR_DEG, first.comes_out_deg_high));
 }
 
 const LARGE_ERROR_DEG = 5;
@@ -114,10 +116,10 @@ export function setBy(angles) {
 
 /**
  * What to set next: the shop's answer, else the card's own table.
- * @param {{correction: any|null, table: Setting|null}|null} result
+ * @param {{correction: Api.Correction|null, table: Setting|null}|null} result
  * @returns {Setting|null}
  */
 export function newSetting(result) {
-  if (result?.correction?.set_angle_deg) return result.correction;
+  if (result?.correction?.set_angle_deg) return /** @type {Setting} */ (result.correction);
   return result?.table ?? null;
 }

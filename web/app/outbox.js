@@ -3,6 +3,15 @@
 import { NotKept } from "./database.js";
 import { read, write } from "./storage.js";
 
+/** @typedef {import("./card_fields.js").Changes} Changes */
+/**
+ * @typedef {"measured_deg"|"left_deg"|"middle_deg"|"right_deg"|"set_angle_deg"|"gauge_x_mm"} Read
+ *   numbers; the rest goes as typed
+ * @typedef {Partial<Omit<Api.TrialInput, Read> & Pick<Api.Trial, Read>>} Measured
+ * @typedef {Omit<Api.CardEditInput, "settings"> & Pick<Changes, "settings">} Edit
+ * @typedef {Measured & Edit} Body a trial, or what is to change on a card
+ */
+
 /**
  * @typedef {"trial"|"note"|"edit"} Kind a note is an edit of nothing but the note
  * @typedef {object} Waiting
@@ -10,12 +19,12 @@ import { read, write } from "./storage.js";
  * @property {number} number what was typed first is sent first; the device's clock orders nothing
  * @property {Kind} kind
  * @property {string} code of its card
- * @property {any} body what is sent
+ * @property {Body} body what is sent
  * @property {string} queued_at by this device's clock
  * @property {string} [after] of an edit: the revision, or waiting edit, it was made on
  * @property {string} [etag] of the card it was made on
  * @property {number} [revision] the number the device showed
- * @property {Record<string, any>} [before] its fields as they were shown before
+ * @property {Changes} [before] its fields as they were shown before
  * @property {boolean} [parked] the card was changed meanwhile; it goes out as a proposal
  * @property {string} [refused] why the shop said no
  * @property {string} [late] why the shop could not take it when it was last sent
@@ -67,14 +76,15 @@ export async function writeDown(typed) {
 }
 
 /**
- * @param {any} transaction over outbox and meta
+ * @param {import("./storage.js").Within} transaction over outbox and meta
  * @param {Omit<Waiting, "number"|"queued_at">} typed
  * @returns {Promise<Waiting>}
  */
 async function putLast(transaction, typed) {
   const [outbox, meta] = [transaction.objectStore("outbox"), transaction.objectStore("meta")];
   const last = (await outbox.getAll()).sort(inOrder).at(-1)?.number ?? 0;
-  const number = Math.max((await meta.get("number")) ?? 0, last) + 1;
+  const number =
+    Math.max((await /** @type {Promise<number|undefined>} */ (meta.get("number"))) ?? 0, last) + 1;
   const entry = { ...typed, number, queued_at: new Date().toISOString() };
   meta.put(number, "number");
   outbox.put(entry);
@@ -84,7 +94,7 @@ async function putLast(transaction, typed) {
 /** For what was sent without waiting. */
 export async function nextNumber() {
   return write("meta", async ({ store }) => {
-    const number = ((await store.get("number")) ?? 0) + 1;
+    const number = ((await /** @type {Promise<number|undefined>} */ (store.get("number"))) ?? 0) + 1;
     store.put(number, "number");
     return number;
   });
@@ -194,7 +204,7 @@ export async function tidy(now) {
   const limit = Date.parse(now) - DAYS_KEPT * DAY_MS;
   await write("sent", async ({ store }) => {
     for (const entry of await store.getAll()) {
-      if (Date.parse(entry.sent_at) < limit) store.delete(entry.id);
+      if (Date.parse(entry.sent_at ?? "") < limit) store.delete(entry.id);
     }
   });
 }
@@ -202,14 +212,14 @@ export async function tidy(now) {
 /**
  * The shop was put back: what it had goes out again, before what waits. Inside the transaction
  * that takes the shop's new beginning, so that neither is there without the other.
- * @param {any} transaction over outbox and sent
+ * @param {import("./storage.js").Within} transaction over outbox and sent
  */
 export async function sendAllAgain(transaction) {
   const [outbox, sent] = [transaction.objectStore("outbox"), transaction.objectStore("sent")];
   const all = (await sent.getAll()).sort(inOrder);
   const still = await outbox.getAll();
-  const known = new Set(still.map((/** @type {Waiting} */ entry) => entry.id));
-  all.forEach((/** @type {Waiting} */ entry, /** @type {number} */ place) => {
+  const known = new Set(still.map((entry) => entry.id));
+  all.forEach((entry, place) => {
     const { proposed, ...rest } = entry;
     if (!known.has(entry.id)) {
       outbox.put({ ...rest, parked: proposed, again: true, number: place - all.length });

@@ -91,7 +91,7 @@ export function withBox(form, box) {
 
 /**
  * A card's part in boxes, in this device's unit.
- * @param {any} part
+ * @param {Api.Part} part
  * @param {string} note
  * @returns {PartForm}
  */
@@ -123,7 +123,7 @@ export function formFromPart(part, note) {
     order: part.order ?? null,
     wishes: wishesFromPart(part.wishes),
     tools: toolsFromPart(part.tools),
-    holes: (part.holes ?? []).map((/** @type {any} */ hole) => ({
+    holes: (part.holes ?? []).map((hole) => ({
       flat: String(hole.flat),
       position: lengthToType(hole.position_mm),
       diameter: lengthToType(hole.diameter_mm),

@@ -10,8 +10,8 @@ import { keepCard } from "./store.js";
 /** @typedef {import("./part_form.js").PartForm} PartForm */
 /** @typedef {import("./part_draft.js").Base} Base */
 /**
- * @typedef {{saved: any} | {stale: any} | {taken: string}} Outcome saved: the card; stale: the card as
- *   somebody else left it; taken: a code kept already with other content
+ * @typedef {{saved: Api.Card} | {stale: Api.Card} | {taken: string}} Outcome saved: the card; stale: the card
+ *   as somebody else left it; taken: a code kept already with other content
  */
 
 /** The part is planned once more where the shop changed since: as long as a search may take. */
@@ -67,7 +67,7 @@ export async function saveRevision(form, base) {
 /**
  * Saving the same again is the same edit: its answer may have been lost.
  * @param {Base} base
- * @param {any} wanted
+ * @param {Record<string, unknown>} wanted
  * @returns {import("./outbox.js").Waiting}
  */
 function edit(base, wanted) {
@@ -79,7 +79,7 @@ function edit(base, wanted) {
     number: 0,
     kind: "edit",
     code,
-    body: wanted,
+    body: /** @type {import("./outbox.js").Body} */ (wanted),
     queued_at: new Date().toISOString(),
     after: revision_id,
     etag,
@@ -102,7 +102,7 @@ function ofThePart(error) {
 
 /**
  * On this device too, so that it opens at once.
- * @param {any} card
+ * @param {Api.Card} card
  */
 async function kept(card) {
   return keepCard(card).catch(() => card);

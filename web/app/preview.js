@@ -6,10 +6,11 @@ import { specsOf } from "./draft.js";
 import { newestAnswer } from "./newest.js";
 
 /** @typedef {import("./view/tool_form.js").Preview} Preview */
+/** @typedef {Pick<Api.Outline, "outline_mm"|"ram"|"bed">} Outlined of a tool its outline, of a press both */
 
 /**
  * What is read only is drawn as it is kept.
- * @param {Record<string, any>|undefined} tool
+ * @param {Outlined & {outlines_mm?: Outlined}|undefined} tool
  * @returns {Preview}
  */
 export const asKept = (tool) => ({
@@ -49,7 +50,7 @@ export function outlinePreview(kind, show, leaving) {
 /**
  * Whether every size is typed: before that there is nothing to draw.
  * @param {"punch"|"die"|"holder"|"press"} kind
- * @param {Record<string, any>} tool
+ * @param {import("./crib.js").Fields} tool
  */
 function sized(kind, tool) {
   const list = /** @type {import("./draft.js").Drawn} */ (
@@ -61,35 +62,34 @@ function sized(kind, tool) {
         ({ type, blank, when }) =>
           ["length", "number"].includes(type) &&
           blank === undefined &&
-          (!when || when(/** @type {any} */ (tool))),
+          (!when || when(/** @type {import("./tool_fields.js").Draft} */ (tool))),
       )
       .every(({ name }) => tool[name] !== undefined) &&
     (tool.shape !== "multi_v" ||
-      tool.openings.every(
-        (/** @type {Record<string, any>} */ one) =>
-          one.v_opening_mm && one.angle_deg && one.shoulder_radius_mm,
+      /** @type {Partial<Api.GivenOpening>[]} */ (tool.openings).every(
+        (one) => one.v_opening_mm && one.angle_deg && one.shoulder_radius_mm,
       ))
   );
 }
 
 /**
  * A rating that is not known is told at its own box.
- * @param {any} answer
+ * @param {Api.Outline|null|undefined} answer
  * @returns {Preview["checks"]}
  */
 const aboutOutline = (answer) =>
-  (answer?.checks ?? []).filter((/** @type {any} */ { code }) => !code.endsWith("rating-unknown"));
+  (answer?.checks ?? []).filter(({ code }) => !code.endsWith("rating-unknown"));
 
 /**
- * @param {any} answer
+ * @param {Outlined} answer
  * @returns {Preview["parts"]}
  */
 function parts({ outline_mm: outline, ram, bed }) {
-  return [
+  return /** @type {Preview["parts"]} */ ([
     { name: "", ring: outline },
     { name: "Ram", ring: ram },
     { name: "Bed", ring: bed },
-  ].filter(({ ring }) => ring?.length);
+  ]).filter(({ ring }) => ring?.length);
 }
 
 /**

@@ -2,19 +2,18 @@
 // settings and trials are sent after it.
 import { call } from "./api.js";
 import { fieldsOf, realChanges } from "./card_fields.js";
-import { changeHere } from "./edits.js";
+import { changeHere, withWaiting } from "./edits.js";
 import { bringTrialsBack, forgetLost, keepCard } from "./store.js";
 
 /**
- * @param {any} card as it was kept
+ * @param {Api.Card} card as it was kept
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable}
  */
 export async function putBack(card) {
   const { code, part, title, note, created_by } = card;
   const body = { code, part: { ...part, title }, note, by: created_by };
   const { body: made } = await call("POST", "/cards", { body, timeout: 20000 });
-  const kept = await keepCard(made);
-  const seen = { ...kept, after: kept.revision_id };
+  const seen = withWaiting(await keepCard(made), []);
   await changeHere(seen, realChanges(fieldsOf(card, ["archived", "settings"]), seen), {
     reason: "Put back from a device",
   });

@@ -16,7 +16,10 @@ const TURN_MS = 15_000;
 /** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
 /** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
-/** @typedef {{where: Where, answer: any, late?: string}} Outcome late: why the shop could not take it now */
+/**
+ * @typedef {{where: Where, answer: Api.Card|Api.TrialAnswer|null, late?: string}} Outcome late: why the shop
+ *   could not take it now
+ */
 
 /**
  * Write it down, then send it now or leave it waiting. What the shop refuses is not kept: the
@@ -169,7 +172,7 @@ async function ready({ id, code, after, before, parked }) {
   if (await stillWaiting(after)) return false;
   if (!(await wasSent(after))?.proposed) return true;
   const card = await keptCard(code);
-  if (!card || card.proposals?.some((/** @type {any} */ one) => one.id === after)) return false;
+  if (!card || card.proposals?.some((one) => one.id === after)) return false;
   await mark(id, sameAsBefore({ before }, card) ? { after: card.revision_id } : { parked: true });
   return true;
 }
@@ -186,7 +189,7 @@ async function met(entry, timeout) {
   await keepCard(card);
   // What it settled is still open: it was chosen between other things, and is asked again.
   const open = (entry.body.settles ?? []).some((/** @type {string} */ id) =>
-    card.proposals.some((/** @type {any} */ one) => one.id === id),
+    card.proposals.some((/** @type {Api.Proposal} */ one) => one.id === id),
   );
   if (open || !differing(entry.body, entry.before ?? {}, card).length) {
     await arrived(entry, at);

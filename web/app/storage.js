@@ -4,7 +4,20 @@
 import { database, forgetConnection } from "./database.js";
 import { inTurn } from "./turns.js";
 
-/** @typedef {any} Transaction of idb, over stores of any kind */
+/** @typedef {import("./database.js").Kept} Kept */
+/** @typedef {keyof Kept} Name */
+/**
+ * @typedef {import("/vendor/idb/index.js").IDBPTransaction<Kept, Name[], "readonly"|"readwrite">} Transaction
+ */
+/**
+ * @template {Name} N
+ * @typedef {import("/vendor/idb/index.js").IDBPObjectStore<Kept, Name[], N, "readwrite">} Store
+ */
+/** @typedef {{objectStore: <N extends Name>(name: N) => Store<N>}} Within a transaction */
+/**
+ * @template {Name} N
+ * @typedef {Within & {store: Store<N>}} Stores store: the first
+ */
 
 const PATIENCE_MS = 1000;
 /** Once it did not answer, each further question need not wait as long to hear that. */
@@ -32,8 +45,9 @@ export const storageIsSilent = () => silent;
 
 /**
  * @template T
- * @param {string|string[]} names of stores
- * @param {(transaction: Transaction) => Promise<T>} work awaits nothing but the transaction
+ * @template {Name} N
+ * @param {N|N[]} names of stores
+ * @param {(transaction: Stores<N>) => Promise<T>} work awaits nothing but the transaction
  * @returns {Promise<T>}
  * @throws {StorageSilent}
  */
@@ -46,8 +60,9 @@ export function read(names, work) {
  * the browser's own line, where reads that come after it would wait behind it. What must not be lost with the
  * power says so ("strict"); all else the shop has, too.
  * @template T
- * @param {string|string[]} names of stores
- * @param {(transaction: Transaction) => Promise<T>|T} work awaits nothing but the transaction
+ * @template {Name} N
+ * @param {N|N[]} names of stores
+ * @param {(transaction: Stores<N>) => Promise<T>|T} work awaits nothing but the transaction
  * @param {IDBTransactionOptions & {patience?: number}} [how]
  * @returns {Promise<T>}
  * @throws {StorageSilent} then nothing of it is written later either
@@ -60,10 +75,11 @@ export function write(names, work, { patience = PATIENCE_MS, durability = "relax
 
 /**
  * @template T
- * @param {string|string[]} names
+ * @template {Name} N
+ * @param {N|N[]} names
  * @param {"readonly"|"readwrite"} mode
  * @param {IDBTransactionOptions} options
- * @param {(transaction: Transaction) => Promise<T>|T} work
+ * @param {(transaction: Stores<N>) => Promise<T>|T} work
  * @param {{now: boolean, transaction?: Transaction}} wanted
  * @returns {Promise<T>}
  */
@@ -96,15 +112,15 @@ async function transact(names, mode, options, work, wanted) {
  */
 const storesOf = (transaction) => ({
   store: quiet(transaction.objectStore(transaction.objectStoreNames[0])),
-  objectStore: (/** @type {string} */ name) => quiet(transaction.objectStore(name)),
+  objectStore: (/** @type {Name} */ name) => quiet(transaction.objectStore(name)),
 });
 
-/** @param {any} store */
+/** @param {any} store any: whatever is asked of it by name is handed on */
 const quiet = (store) =>
   new Proxy(store, {
     get: (_, name) =>
       typeof store[name] === "function"
-        ? (/** @type {any[]} */ ...asked) => {
+        ? (/** @type {unknown[]} */ ...asked) => {
             const answer = store[name](...asked);
             answer?.catch?.(() => undefined);
             return answer;
@@ -113,18 +129,19 @@ const quiet = (store) =>
   });
 
 /**
- * @param {string|string[]} names
+ * @param {Name|Name[]} names
  * @param {"readonly"|"readwrite"} mode
  * @param {IDBTransactionOptions} options
+ * @returns {Promise<Transaction>}
  */
 async function begin(names, mode, options) {
   try {
-    return (await database()).transaction(names, mode, options);
+    return (await database()).transaction(/** @type {Name[]} */ (names), mode, options);
   } catch (error) {
     // The browser closed the connection by itself, as phones do with pages in the background.
     if (!(error instanceof DOMException && error.name === "InvalidStateError")) throw error;
     forgetConnection();
-    return (await database()).transaction(names, mode, options);
+    return (await database()).transaction(/** @type {Name[]} */ (names), mode, options);
   }
 }
 

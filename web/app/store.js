@@ -13,7 +13,7 @@ const A_PAGE_MS = 20_000;
 
 /**
  * @param {string} code
- * @returns {Promise<any|undefined>}
+ * @returns {Promise<Api.Card|undefined>}
  */
 export async function keptCard(code) {
   return read("cards", ({ store }) => store.get(code));
@@ -31,8 +31,8 @@ export async function keptList() {
 
 /**
  * Keep a card the server just gave, unless a newer state of it is kept already.
- * @param {any} card
- * @returns {Promise<any>} the card as it is kept now
+ * @param {Api.Card} card
+ * @returns {Promise<Api.Card>} the card as it is kept now
  */
 export async function keepCard(card) {
   return write(["cards", "list"], async (transaction) => {
@@ -44,8 +44,8 @@ export async function keepCard(card) {
 }
 
 /**
- * @param {any} card
- * @param {any} held
+ * @param {Api.Card} card
+ * @param {Api.Card} held
  */
 const isOlder = (card, held) =>
   card.revision < held.revision ||
@@ -53,8 +53,8 @@ const isOlder = (card, held) =>
     (card.trials_total < held.trials_total || card.proposals_total < held.proposals_total));
 
 /**
- * @param {any} transaction over cards and list
- * @param {any} card
+ * @param {import("./storage.js").Within} transaction over cards and list
+ * @param {Api.Card} card
  */
 function put(transaction, card) {
   transaction.objectStore("cards").put(card);
@@ -62,7 +62,7 @@ function put(transaction, card) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @returns {Summary}
  */
 function summary(card) {
@@ -108,6 +108,7 @@ export async function toSettle() {
 
 /** Drop what is kept of the shop; what waits to be sent stays. */
 export async function forgetShop() {
+  /** @type {import("./storage.js").Name[]} */
   const names = ["cards", "list", "meta", "sent", "lost"];
   await write(names, (transaction) => {
     for (const name of names) transaction.objectStore(name).clear();
@@ -116,24 +117,25 @@ export async function forgetShop() {
 
 /**
  * Press, crib and metals as last seen.
- * @returns {Promise<any|undefined>}
+ * @returns {Promise<Api.Shop|undefined>}
  */
 export async function keptShop() {
-  return read("meta", ({ store }) => store.get("shop"));
+  return read("meta", ({ store }) => /** @type {Promise<Api.Shop|undefined>} */ (store.get("shop")));
 }
 
 /** @returns {Promise<string|undefined>} */
 export async function keptCursor() {
-  return read("meta", ({ store }) => store.get("cursor"));
+  return read("meta", ({ store }) => /** @type {Promise<string|undefined>} */ (store.get("cursor")));
 }
 
 /**
  * One page of the changes feed, kept whole or not at all. With reset the shop was put back, or is
  * another one: what waits stays, what the shop had goes out again, and cards it does not name are
  * set aside until somebody decides. Else the outbox is left alone: what is typed does not wait for a page.
- * @param {{cursor: string, reset?: boolean, more?: boolean, cards: any[], shop: any|null}} page
+ * @param {{cursor: string, reset?: boolean, more?: boolean, cards: Api.Card[], shop: Api.Shop|null}} page
  */
 export async function keepPage(page) {
+  /** @type {import("./storage.js").Name[]} */
   const more = page.reset || (await anyLost()) ? ["outbox", "sent", "lost"] : [];
   await write(
     ["cards", "list", "meta", ...more],
@@ -159,7 +161,7 @@ export async function keepPage(page) {
 /** Whether cards are set aside. */
 const anyLost = async () => (await read("lost", ({ store }) => store.count())) > 0;
 
-/** @param {any} transaction */
+/** @param {import("./storage.js").Within} transaction */
 async function setAside(transaction) {
   const [cards, lost] = [transaction.objectStore("cards"), transaction.objectStore("lost")];
   for (const card of await cards.getAll()) lost.put(card);
@@ -169,16 +171,16 @@ async function setAside(transaction) {
 
 /**
  * A card set aside is there after all; trials of it that the shop lost go out again, whoever typed them.
- * @param {any} transaction
- * @param {any} card as the shop has it
+ * @param {import("./storage.js").Within} transaction
+ * @param {Api.Card} card as the shop has it
  */
 async function found(transaction, card) {
-  const aside = await transaction.objectStore("lost").get(card.code);
+  const aside = /** @type {Api.Card} */ (await transaction.objectStore("lost").get(card.code));
   transaction.objectStore("lost").delete(card.code);
-  const there = new Set(card.trials.map((/** @type {any} */ trial) => trial.id));
+  const there = new Set(card.trials.map((trial) => trial.id));
   const queued = new Set(await transaction.objectStore("outbox").getAllKeys());
-  const gone = aside.trials.filter((/** @type {any} */ one) => !there.has(one.id) && !queued.has(one.id));
-  gone.forEach((/** @type {any} */ trial, /** @type {number} */ place) =>
+  const gone = aside.trials.filter((one) => !there.has(one.id) && !queued.has(one.id));
+  gone.forEach((trial, place) =>
     transaction.objectStore("outbox").put(trialAgain(card.code, trial, place - gone.length)),
   );
 }
@@ -186,8 +188,9 @@ async function found(transaction, card) {
 /**
  * A trial as the shop gave it, to be sent once more.
  * @param {string} code
- * @param {any} trial
+ * @param {Api.Trial} trial
  * @param {number} number
+ * @returns {import("./outbox.js").Waiting}
  */
 export function trialAgain(code, { number: _, received_at, correction, device, ...body }, number) {
   return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };
@@ -195,11 +198,11 @@ export function trialAgain(code, { number: _, received_at, correction, device, .
 
 /**
  * The trials of a card that was made again; its revisions are not there any more.
- * @param {any} card as it was kept
+ * @param {Api.Card} card as it was kept
  */
 export async function bringTrialsBack(card) {
   await write("outbox", ({ store }) => {
-    card.trials.forEach((/** @type {any} */ trial, /** @type {number} */ place) => {
+    card.trials.forEach((trial, place) => {
       store.put({ ...trialAgain(card.code, trial, place - card.trials.length), missing: true });
     });
   });
@@ -207,7 +210,7 @@ export async function bringTrialsBack(card) {
 
 /**
  * Cards this device has and the shop does not, once everything was fetched.
- * @returns {Promise<any[]>}
+ * @returns {Promise<Api.Card[]>}
  */
 export async function lostCards() {
   return read(["meta", "lost"], async (transaction) =>

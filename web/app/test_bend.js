@@ -10,17 +10,9 @@ import { typedLength } from "./units.js";
  *   rightFlange: string}} Measured
  */
 /** @typedef {"choose"|"bend"|"measure"|"taught"} Stage */
-/** @typedef {{low: number, nominal: number, high: number}} Band */
-/**
- * @typedef {{what: string, unit: string, before: Band, after: Band, trials: number,
- *   points?: import("../drawing/band.js").Point[]}} Taught
- */
-/**
- * @typedef {import("./view/checks.js").Said} Said
- * @typedef {{test_bend: {id: string, teaches: boolean, asks: boolean, said: Said[]}, figures: Taught[],
- *   said: Said[], outliers: {id: string, said: Said[]}[], cards: {code: string, title: string,
- *   said: Said[]}[]}} Answer
- */
+/** @typedef {Omit<Api.Band, "origin">} Band */
+/** @typedef {Api.LearnedFigure} Taught */
+/** @typedef {Api.TestBendAnswer} Answer */
 
 /** @type {Measured} */
 export const NOTHING_MEASURED = {
@@ -61,7 +53,7 @@ export const somethingMeasured = (typed) =>
  * What goes to the server; the server reads the lengths.
  * @param {string} id
  * @param {BendForm} form
- * @param {{die: string, punch: string, set_angle_deg: number}} bend as it was answered
+ * @param {Pick<Api.OneBend, "die"|"punch"|"set_angle_deg">} bend as it was answered
  * @param {Measured} typed
  * @returns {{body: Record<string, unknown>, wrong: Record<string, string[]>}}
  */

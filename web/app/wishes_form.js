@@ -27,7 +27,7 @@ export const noWishes = () => ({
 
 /**
  * A card's wishes in boxes; old cards have none.
- * @param {any} wishes
+ * @param {Api.GivenWishes|undefined} wishes
  * @returns {WishesForm}
  */
 export function wishesFromPart(wishes) {

@@ -4,8 +4,8 @@ import { angle, words } from "../app/units.js";
 import { textWidth } from "./labels.js";
 import { shownWidth, tidyLength } from "./section.js";
 
-/** @typedef {{bend: number, at_mm: number, included_angle_deg: number, direction: string}} BendLine */
-/** @typedef {{length_mm: number, width_mm: number, bend_lines: BendLine[]}} Blank */
+/** @typedef {Api.BendLine} BendLine */
+/** @typedef {Api.Blank} Blank */
 /** @typedef {{at: number, width: number, row: number}} Spot */
 
 const SIZE = 18;

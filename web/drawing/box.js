@@ -7,22 +7,14 @@ import { shownWidth, tidyLength } from "./section.js";
 
 /** @typedef {[number, number]} Point */
 /** @typedef {[number, number, number, number]} Line */
-/**
- * @typedef {{lines: {edge: Line[], bend: Line[], hidden: Line[]}, faces: {side: string, flat: number,
- *   outline: Point[]}[], dimensions: {name: string, from: Point, to: Point, mm: number}[], bounds: [number,
- *   number, number, number], length_mm: number, width_mm: number, height_mm: number}} Folded
- */
-/**
- * @typedef {{bend: number, side: string, place: number, x1_mm: number, y1_mm: number, x2_mm: number,
- *   y2_mm: number, direction: string}} BoxLine
- */
-/** @typedef {{length_mm: number, width_mm: number, outline: Point[], lines: BoxLine[]}} BoxBlank */
+/** @typedef {Api.Blank & {outline: Point[], lines: Api.BoxLine[]}} BoxBlank */
+/** @typedef {Api.Plan & {folded: Api.Folded, blank: BoxBlank}} BoxPlan */
 
 const SIZE = 18;
 
 /**
  * The folded box: edges, bend lines lighter, what is hidden lightest; the side of a step shaded.
- * @param {Folded} folded
+ * @param {Api.Folded} folded
  * @param {{pixels?: number, tallest?: number, test?: string, mark?: string}} [how] mark: a side to stress
  */
 export function foldedDrawing(
@@ -100,7 +92,7 @@ function sideName(side, outline, marked) {
 }
 
 /**
- * @param {Folded} folded
+ * @param {Api.Folded} folded
  * @returns {string}
  */
 export function describeFolded({ length_mm: long, width_mm: wide, height_mm: tall, faces }) {
@@ -170,7 +162,7 @@ function label(x, y, text) {
 }
 
 /**
- * @param {BoxLine} line
+ * @param {Api.BoxLine} line
  * @param {(p: Point) => Point} map
  */
 function bendLine({ bend, place, x1_mm: x1, y1_mm: y1, x2_mm: x2, y2_mm: y2, direction }, map) {
@@ -198,6 +190,7 @@ function describeBlank(blank) {
 
 /**
  * Whether it is drawn from a box.
- * @param {any} plan
+ * @param {Api.Plan|null} plan
+ * @returns {plan is BoxPlan}
  */
 export const isBox = (plan) => Boolean(plan?.folded);

@@ -4,23 +4,9 @@ import { closedPath } from "./rings.js";
 
 /** @typedef {[number, number]} Point */
 /** @typedef {[number, number, number]} Placed x, y and degrees turned */
-/**
- * @typedef {object} Frame
- * @property {number} share of the whole motion, 0 to 1
- * @property {"putting in"|"approach"|"bend"|"release"|"withdrawal"|"taking out"} phase
- * @property {number} included_angle_deg
- * @property {number} punch_y_mm above first touch
- * @property {Placed} left
- * @property {Placed} right
- * @property {number} inside_radius_mm
- * @property {number} half_arc_mm
- * @property {number|null} gauge_x_mm
- */
-/** @typedef {{thickness_mm: number, left: Point[], right: Point[], frames: Frame[]}} Motion */
-/**
- * @typedef {{tool: string, phase: string, included_angle_deg: number, punch_travel_mm: number,
- *   distance_mm: number, on_sheet: Point, on_tool: Point, flat: number|null, flat_name?: string}} Near
- */
+/** @typedef {Api.Frame} Frame */
+/** @typedef {Api.Motion} Motion */
+/** @typedef {Api.Near} Near */
 
 /**
  * The moment at a share of the motion.
@@ -199,7 +185,7 @@ function placedAll(points, [x, y, turned]) {
 
 /**
  * What a drawing shows of a moment: the paths of what moves.
- * @param {import("./pose.js").StepDrawing} drawing
+ * @param {Api.Drawing} drawing
  * @param {Motion} motion
  * @param {Frame} moment
  * @returns {import("./pose.js").Shown}

@@ -7,11 +7,6 @@ import { nearMark, nearMiddle } from "./near.js";
 import { boundsOf, closedPath } from "./rings.js";
 
 /** @typedef {import("./rings.js").Ring} Ring */
-/** @typedef {{sheet: Ring, punch: Ring, holder: Ring, ram: Ring, gauge: Ring}} Pose */
-/**
- * @typedef {{before: Pose, after: Pose, die: Ring, bed: Ring, gauge_point: [number, number]|null,
- *   bounds: number[]}} StepDrawing
- */
 /**
  * @typedef {{sheet: string, tools: string[], down: number, gauge: string, back: number}} Shown paths of what
  *   moves; how far down the tools and how far back the gauge are [mm]
@@ -20,7 +15,7 @@ import { boundsOf, closedPath } from "./rings.js";
 /** @typedef {{left: number, bottom: number, right: number, top: number}} Window millimetres, y up */
 
 /**
- * @param {StepDrawing} drawing
+ * @param {Api.Drawing} drawing
  * @param {{pose: "before"|"after"|"during", close: boolean, opening: number|null, gauge: string,
  *   angle: number|null, words: string, moment?: Shown|null, near?: Near|null, mark?: boolean,
  *   room?: import("./motion.js").HandRoom|null}} how
@@ -79,7 +74,7 @@ export function poseDrawing(
 
 /**
  * Before or after the bend, as the API drew it.
- * @param {StepDrawing} drawing
+ * @param {Api.Drawing} drawing
  * @param {"before"|"after"} pose
  * @returns {Shown}
  */
@@ -111,7 +106,7 @@ function closeWindow(opening, near) {
 /**
  * The part before and after and the gauge, but never so much that the sheet becomes a hair:
  * what lies further out runs off the picture, but for the place where it comes closest to a tool.
- * @param {StepDrawing} drawing
+ * @param {Api.Drawing} drawing
  * @param {number} opening
  * @param {Near|null} near
  * @returns {Window}

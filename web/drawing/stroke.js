@@ -5,16 +5,10 @@ import { angle, force, forceUnit, length, lengthUnit, MM_PER_INCH, words } from 
 import { axis, line } from "./axes.js";
 
 /**
- * @typedef {{punch_depth_mm: number, force_kn: number, force_kn_low: number, force_kn_high: number,
- *   loaded_angle_deg: number, released_angle_deg: number}} Point
- * @typedef {{what: string, name: string, limit_kn: number|null}} Limit
- * @typedef {{id: string, punch_depth_mm: number|null, set_angle_deg: number|null, measured_deg: number,
- *   outlier: boolean}} Trial
- * @typedef {{curve: Point[],
- *   set: {set_angle_deg: number|null, punch_depth_mm: number|null, force_kn: number},
- *   peak: {force_kn: number, force_kn_high: number, punch_depth_mm: number, loaded_angle_deg: number}|null,
- *   limits: Limit[],
- *   trials: Trial[]}} Stroke
+ * @typedef {Api.StrokePoint} Point
+ * @typedef {Api.StrokeLimit} Limit
+ * @typedef {Api.StrokeTrial} Trial
+ * @typedef {Api.StrokeOfBend} Stroke
  * @typedef {import("./axes.js").Axis} Axis
  */
 

@@ -1,170 +1,170 @@
-var K$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)K$(t,n,{get:e[n],enumerable:!0})};function Y$(){try{let t=JSON.parse(localStorage.getItem(fc)??"null");return t?.refused?t:mc}catch{return mc}}function $c({
+var K$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(e=t(t=0)),e}catch(s){throw n=[s],s}};var et=(t,e)=>{for(var n in e)K$(t,n,{get:e[n],enumerable:!0})};function Y$(){try{let t=JSON.parse(localStorage.getItem(gc)??"null");return t?.refused?t:fc}catch{return fc}}function bc({
 role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(zn))return!1;zn={role:t,refused:e};
-try{localStorage.setItem(fc,n)}catch{}return!0}function bc(t){t&&t!==zn.role&&document.dispatchEvent(new CustomEvent(
-"other-role"))}var fc,mc,zn,qn,ht,gc,Et=$(()=>{fc="flangebook.rights",mc={role:"owner",refused:{}},zn=Y$();qn=
-()=>zn.role,ht=t=>!Object.hasOwn(zn.refused,t),gc=t=>zn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return wc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Lo(t,e,n,s,o=2e4){
-return wc("POST",t,e,{type:n,signal:s,timeout:o})}async function wc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+try{localStorage.setItem(gc,n)}catch{}return!0}function wc(t){t&&t!==zn.role&&document.dispatchEvent(new CustomEvent(
+"other-role"))}var gc,fc,zn,qn,ht,$c,Et=$(()=>{gc="flangebook.rights",fc={role:"owner",refused:{}},zn=Y$();qn=
+()=>zn.role,ht=t=>!Object.hasOwn(zn.refused,t),$c=t=>zn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return yc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Lo(t,e,n,s,o=2e4){
+return yc("POST",t,e,{type:n,signal:s,timeout:o})}async function yc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(bc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await Kr(u,p);let m=J$.includes(u.status)?null:await X$(u,r);return{status:u.status,body:m,
+any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(wc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await Yr(u,p);let m=J$.includes(u.status)?null:await X$(u,r);return{status:u.status,body:m,
 etag:u.headers.get("ETag"),at:tb(u)}}async function X$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function Kr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
+n:new F}}async function Yr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
 n);return Z$(s,e),s}function Z$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function yc(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function _c(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Kr(c);for await(let h of Q$(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Yr(c);for await(let h of Q$(c.body,l)){let p=JSON.
 parse(h);if(p.problem)throw new T(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
 aborted||c instanceof T?c:new F}finally{clearTimeout(r)}}async function*Q$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function _c(t,e,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function vc(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Kr(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Yr(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
 o.href),1e4)}var T,F,J$,tb,G=$(()=>{Et();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
-super("The shop's server does not answer.")}};J$=[204,304];tb=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function eb(){return vc||(vc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function nb(){return kc||
-(kc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function sb(t){let e=new Promise(
+super("The shop's server does not answer.")}};J$=[204,304];tb=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function eb(){return kc||(kc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function nb(){return xc||
+(xc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function sb(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(ln(t.result)),
 o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return No.set(e,t),
-e}function ob(t){if(Zr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
+e}function ob(t){if(Qr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
-"abort",r)});Zr.set(t,e)}function Mc(t){Qr=t(Qr)}function ab(t){return nb().includes(t)?function(...e){return t.
-apply(ti(this),e),ln(this.request)}:function(...e){return ln(t.apply(ti(this),e))}}function rb(t){return typeof t==
-"function"?ab(t):(t instanceof IDBTransaction&&ob(t),Xr(t,eb())?new Proxy(t,Qr):t)}function ln(t){if(t instanceof
-IDBRequest)return sb(t);if(Yr.has(t))return Yr.get(t);let e=rb(t);return Object.is(e,t)||(Yr.set(t,e),No.set(e,
-t)),e}function Ac(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=ln(r);return s&&
+"abort",r)});Qr.set(t,e)}function Ac(t){ti=t(ti)}function ab(t){return nb().includes(t)?function(...e){return t.
+apply(ei(this),e),ln(this.request)}:function(...e){return ln(t.apply(ei(this),e))}}function rb(t){return typeof t==
+"function"?ab(t):(t instanceof IDBTransaction&&ob(t),Zr(t,eb())?new Proxy(t,ti):t)}function ln(t){if(t instanceof
+IDBRequest)return sb(t);if(Jr.has(t))return Jr.get(t);let e=rb(t);return Object.is(e,t)||(Jr.set(t,e),No.set(e,
+t)),e}function Oc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=ln(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(ln(r.result),c.oldVersion,c.newVersion,ln(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function xc(t,e){if(!(t instanceof IDBDatabase&&
-!(e in t)&&typeof e=="string"))return;if(Jr[e])return Jr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=lb.includes(
+"versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function Sc(t,e){if(!(t instanceof IDBDatabase&&
+!(e in t)&&typeof e=="string"))return;if(Xr[e])return Xr[e];let n=e.replace(/FromIndex$/,""),s=e!==n,o=lb.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||ib.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return Jr[e]=a}async function*hb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,db);for(Oc.set(n,e),No.set(n,ti(e));e;)yield n,e=await(ei.get(n)||e.continue()),
-ei.delete(n)}function Tc(t,e){return e===Symbol.asyncIterator&&Xr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Xr(t,[IDBIndex,IDBObjectStore])}var Xr,vc,kc,Zr,Yr,No,Qr,ti,ib,lb,Jr,cb,Sc,ei,Oc,db,Ec=$(()=>{Xr=(t,e)=>e.
-some(n=>t instanceof n);Zr=new WeakMap,Yr=new WeakMap,No=new WeakMap;Qr={get(t,e,n){if(t instanceof IDBTransaction){
-if(e==="done")return Zr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+o&&c.done]))[0]};return Xr[e]=a}async function*hb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
+...t)),!e)return;e=e;let n=new Proxy(e,db);for(Ec.set(n,e),No.set(n,ei(e));e;)yield n,e=await(ni.get(n)||e.continue()),
+ni.delete(n)}function Mc(t,e){return e===Symbol.asyncIterator&&Zr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
+"iterate"&&Zr(t,[IDBIndex,IDBObjectStore])}var Zr,kc,xc,Qr,Jr,No,ti,ei,ib,lb,Xr,cb,Tc,ni,Ec,db,Lc=$(()=>{Zr=(t,e)=>e.
+some(n=>t instanceof n);Qr=new WeakMap,Jr=new WeakMap,No=new WeakMap;ti={get(t,e,n){if(t instanceof IDBTransaction){
+if(e==="done")return Qr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return ln(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};ti=t=>No.get(t);ib=["get","getKey","getAll","getAllKeys","count"],lb=["put","add","delete",
-"clear"],Jr={};Mc(t=>({...t,get:(e,n,s)=>xc(e,n)||t.get(e,n,s),has:(e,n)=>!!xc(e,n)||t.has(e,n)}));cb=["advanc\
-e","continue","continuePrimaryKey"],Sc={},ei=new WeakMap,Oc=new WeakMap,db={get(t,e){if(!cb.includes(e))return t[e];
-let n=Sc[e];return n||(n=Sc[e]=function(...s){ei.set(this,Oc.get(this)[e](...s))}),n}};Mc(t=>({...t,get(e,n,s){
-return Tc(e,n)?hb:t.get(e,n,s)},has(e,n){return Tc(e,n)||t.has(e,n)}}))});function ni(){return Kn??=Ac("flangebook",pb,{upgrade:(t,e,n,s)=>mb(t,e,s),blocking:ub,terminated:si}).catch(t=>{
-throw Kn=void 0,t}),Kn}function si(){Kn=void 0}async function ub(){(await Kn)?.close(),Kn=void 0}async function mb(t,e,n){
+tore")?!0:e in t}};ei=t=>No.get(t);ib=["get","getKey","getAll","getAllKeys","count"],lb=["put","add","delete",
+"clear"],Xr={};Ac(t=>({...t,get:(e,n,s)=>Sc(e,n)||t.get(e,n,s),has:(e,n)=>!!Sc(e,n)||t.has(e,n)}));cb=["advanc\
+e","continue","continuePrimaryKey"],Tc={},ni=new WeakMap,Ec=new WeakMap,db={get(t,e){if(!cb.includes(e))return t[e];
+let n=Tc[e];return n||(n=Tc[e]=function(...s){ni.set(this,Ec.get(this)[e](...s))}),n}};Ac(t=>({...t,get(e,n,s){
+return Mc(e,n)?hb:t.get(e,n,s)},has(e,n){return Mc(e,n)||t.has(e,n)}}))});function si(){return Kn??=Oc("flangebook",pb,{upgrade:(t,e,n,s)=>mb(t,e,s),blocking:ub,terminated:oi}).catch(t=>{
+throw Kn=void 0,t}),Kn}function oi(){Kn=void 0}async function ub(){(await Kn)?.close(),Kn=void 0}async function mb(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await fb(n))}async function fb(t){
-let e=t.objectStore("outbox"),n=(await e.getAll()).sort((o,a)=>o.queued_at<a.queued_at?-1:1),s=0;for(let{trial:o,
-...a}of n)e.put({...a,kind:"trial",body:o,number:++s});t.objectStore("meta").put(s,"number"),t.objectStore("me\
+let e=t.objectStore("outbox"),s=(await e.getAll()).sort((a,r)=>a.queued_at<r.queued_at?-1:1),o=0;for(let{trial:a,
+...r}of s)e.put({...r,kind:"trial",body:a,number:++o});t.objectStore("meta").put(o,"number"),t.objectStore("me\
 ta").delete("cursor")}function gb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var pb,Kn,Co,oi=$(()=>{Ec();pb=2;Co=class extends Error{constructor(e){super(gb(e))}}});async function Yn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Bo=$(()=>{});function qt(t,e){return Bc(Nc,n=>Cc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Nc,durability:s="relaxed"}={}){
-return Bc(n,o=>Yn("writer",n/2,()=>Cc(t,"readwrite",{durability:s},e,o)))}async function Cc(t,e,n,s,o){let a=await wb(
+Error?t.message:String(t)}var pb,Kn,Co,ai=$(()=>{Lc();pb=2;Co=class extends Error{constructor(e){super(gb(e))}}});async function Yn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Bo=$(()=>{});function qt(t,e){return Pc(Cc,n=>Bc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Cc,durability:s="relaxed"}={}){
+return Pc(n,o=>Yn("writer",n/2,()=>Bc(t,"readwrite",{durability:s},e,o)))}async function Bc(t,e,n,s,o){let a=await wb(
 t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Po.add(a),a.done.catch(()=>{}).finally(
-()=>Po.delete(a));try{let r=await s(bb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ri(
-a),a.error??r}}async function wb(t,e,n){try{return(await ni()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return si(),(await ni()).transaction(t,e,n)}}function ri(t){try{t.abort()}catch{}}
-async function Bc(t,e){let n={now:!0},s=e(n);s.then(()=>Pc(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+()=>Po.delete(a));try{let r=await s(bb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ii(
+a),a.error??r}}async function wb(t,e,n){try{return(await si()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return oi(),(await si()).transaction(t,e,n)}}function ii(t){try{t.abort()}catch{}}
+async function Pc(t,e){let n={now:!0},s=e(n);s.then(()=>Ic(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
 ()=>l(new zt),cn?$b:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&yb(n),r}finally{
-clearTimeout(o)}}function yb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ri(t.transaction),Pc(!0)}function Pc(t){
+clearTimeout(o)}}function yb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ii(t.transaction),Ic(!0)}function Ic(t){
 t!==cn&&(cn=t,document.documentElement.dataset.storage=cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:cn}})))}var Nc,$b,zt,Po,cn,ai,js,bb,Lc,Ne=$(()=>{oi();Bo();Nc=1e3,$b=100,zt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Po=new Set,cn=!1,ai=!1,js=()=>cn;bb=t=>({store:Lc(t.objectStore(
-t.objectStoreNames[0])),objectStore:e=>Lc(t.objectStore(e))}),Lc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{ai||=Po.size>
-0;for(let t of Po)ri(t)});addEventListener("pageshow",t=>{t.persisted&&ai&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:cn}})),ai=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
+"storage",{detail:{silent:cn}})))}var Cc,$b,zt,Po,cn,ri,js,bb,Nc,Ce=$(()=>{ai();Bo();Cc=1e3,$b=100,zt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Po=new Set,cn=!1,ri=!1,js=()=>cn;bb=t=>({store:Nc(t.objectStore(
+t.objectStoreNames[0])),objectStore:e=>Nc(t.objectStore(e))}),Nc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{ri||=Po.size>
+0;for(let t of Po)ii(t)});addEventListener("pageshow",t=>{t.persisted&&ri&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:cn}})),ri=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Ic(t){try{return await Lt(["outbox","meta"],e=>kb(e,t),Rc)}catch(e){throw new Co(
+"$1-$2-$3-$4-$5")}async function Wc(t){try{return await Lt(["outbox","meta"],e=>kb(e,t),Rc)}catch(e){throw new Co(
 e)}}async function kb(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
-ii).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function Wc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
+li).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function Dc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
-sort(ii)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
-({store:e})=>e.get(t))}async function Ro(t){return qt("sent",({store:e})=>e.get(t))}async function hn(t,e){await Lt(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Io(t){let e=await Hs(
+sort(li)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
+({store:e})=>e.get(t))}async function Io(t){return qt("sent",({store:e})=>e.get(t))}async function hn(t,e){await Lt(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Ro(t){let e=await Hs(
 t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Wo(t,e.after)}async function Wo(t,e,n=()=>!0){for(let s of await Dt())
 s.after===t&&n(s)&&await hn(s.id,{after:e})}async function Us(t,e,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=t;try{await Lt(["outbox","sent"],h=>{h.objectStore("sent").put({...c,proposed:n,sent_at:t.sent_at??
-e}),h.objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:h})=>h.delete(t.id))}}async function Fc(t){
-let e=Date.parse(t)-_b*vb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at)<
-e&&n.delete(s.id)})}async function jc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.getAll()).
-sort(ii),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(r.id)||e.
-put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var _b,vb,Rc,ii,Dc,Nt=$(()=>{oi();Ne();_b=90,vb=864e5,
-Rc={durability:"strict"};ii=(t,e)=>t.number-e.number;Dc=t=>hn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Ce(){return(await qt("list",({store:e})=>e.
+e}),h.objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:h})=>h.delete(t.id))}}async function jc(t){
+let e=Date.parse(t)-_b*vb;await Lt("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
+"")<e&&n.delete(s.id)})}async function Hc(t){let[e,n]=[t.objectStore("outbox"),t.objectStore("sent")],s=(await n.
+getAll()).sort(li),o=await e.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(
+r.id)||e.put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var _b,vb,Rc,li,Fc,Nt=$(()=>{ai();Ce();_b=
+90,vb=864e5,Rc={durability:"strict"};li=(t,e)=>t.number-e.number;Fc=t=>hn(t,{refused:void 0})});async function te(t){return qt("cards",({store:e})=>e.get(t))}async function Be(){return(await qt("list",({store:e})=>e.
 getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
-let n=await e.objectStore("cards").get(t.code);return n&&Sb(t,n)?n:(Hc(e,t),t)})}function Hc(t,e){t.objectStore(
+let n=await e.objectStore("cards").get(t.code);return n&&Sb(t,n)?n:(Uc(e,t),t)})}function Uc(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(Tb(e))}function Tb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Uc(){return qt("list",({store:t})=>t.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Gc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Do(){return qt("meta",({store:t})=>t.get("shop"))}async function Vc(){
-return qt("meta",({store:t})=>t.get("cursor"))}async function zc(t){let e=t.reset||await Mb()?["outbox","sent",
-"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Ab(n),await jc(n));let s=new Set(e.
-length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Hc(n,a),s.has(a.code)&&await Ob(n,a);
+worst:l,trials:p,archived:c,settle:b}}async function Gc(){return qt("list",({store:t})=>t.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Vc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
+e.objectStore(n).clear()})}async function Do(){return qt("meta",({store:t})=>t.get("shop"))}async function zc(){
+return qt("meta",({store:t})=>t.get("cursor"))}async function qc(t){let e=t.reset||await Mb()?["outbox","sent",
+"lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Ab(n),await Hc(n));let s=new Set(e.
+length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Uc(n,a),s.has(a.code)&&await Ob(n,a);
 let o=n.objectStore("meta");t.shop&&o.put(t.shop,"shop"),o.put(t.cursor,"cursor"),o.put(!!t.more,"more")},{patience:xb})}
 async function Ab(t){let[e,n]=[t.objectStore("cards"),t.objectStore("lost")];for(let s of await e.getAll())n.put(
 s);e.clear(),t.objectStore("list").clear()}async function Ob(t,e){let n=await t.objectStore("lost").get(e.code);
 t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new Set(await t.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
-qc(e.code,r,l-a.length)))}function qc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Kc(t){await Lt("outbox",({store:e})=>{
-t.trials.forEach((n,s)=>{e.put({...qc(t.code,n,s-t.trials.length),missing:!0})})})}async function Fo(){return qt(
+Kc(e.code,r,l-a.length)))}function Kc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
+kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Yc(t){await Lt("outbox",({store:e})=>{
+t.trials.forEach((n,s)=>{e.put({...Kc(t.code,n,s-t.trials.length),missing:!0})})})}async function Fo(){return qt(
 ["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function jo(t){
-await Lt("lost",({store:e})=>e.delete(t))}var xb,Sb,Mb,Ct=$(()=>{Nt();Ne();xb=2e4;Sb=(t,e)=>t.revision<e.revision||
+await Lt("lost",({store:e})=>e.delete(t))}var xb,Sb,Mb,Ct=$(()=>{Nt();Ce();xb=2e4;Sb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Mb=async()=>await qt(
-"lost",({store:t})=>t.count())>0});function Eb(){try{return{...Yc,...JSON.parse(localStorage.getItem(Jc)??"{}")}}catch{return{...Yc}}}function P(){
-return pn}function Be(t){pn={...pn,...t};try{localStorage.setItem(Jc,JSON.stringify(pn))}catch{}Gs();for(let e of li)
-e(pn)}function $t(t,e){li.add(t),e?.addEventListener("abort",()=>li.delete(t))}function Gs(){let t=Xc.matches?
-"shop":"day";document.documentElement.dataset.theme=pn.theme==="system"?t:pn.theme}var Jc,Yc,li,pn,Xc,nt=$(()=>{
-Jc="flangebook.settings",Yc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},li=new Set,pn=Eb();
-Xc=matchMedia("(prefers-color-scheme: dark)");Xc.addEventListener("change",Gs)});function ed(t){return Vs!==null&&t!=="pair"&&!(Qc?.labels_open&&Lb.includes(t))}async function un(t){ci+=1;try{
-let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return Qc=e,$c(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{ci-=1}}async function nd(t){Vs!==t&&(Vs=t,await Promise.all([un().catch(()=>null),Gc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function sd(t,e){let{body:n}=await M(
-"POST","/pair",{body:{code:t,name:e}});return P().name||Be({name:n.name}),Vs=null,td=performance.now(),await un(),
-n}async function od(){await M("POST","/leave",{}),await nd("unknown")}function ad(){document.addEventListener(
-"not-paired",t=>{let{why:e,asked:n}=t.detail;n>td&&nd(e)}),document.addEventListener("other-role",Zc),qn()!=="\
-owner"&&Zc()}function Zc(){ci||un().catch(()=>null)}var Kt,Lb,Qc,Vs,td,ci,Pe,Ho,mn=$(()=>{G();Et();Ct();nt();Kt=
+"lost",({store:t})=>t.count())>0});function Eb(){try{return{...Jc,...JSON.parse(localStorage.getItem(Xc)??"{}")}}catch{return{...Jc}}}function P(){
+return pn}function Pe(t){pn={...pn,...t};try{localStorage.setItem(Xc,JSON.stringify(pn))}catch{}Gs();for(let e of ci)
+e(pn)}function $t(t,e){ci.add(t),e?.addEventListener("abort",()=>ci.delete(t))}function Gs(){let t=Zc.matches?
+"shop":"day";document.documentElement.dataset.theme=pn.theme==="system"?t:pn.theme}var Xc,Jc,ci,pn,Zc,nt=$(()=>{
+Xc="flangebook.settings",Jc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,pn=Eb();
+Zc=matchMedia("(prefers-color-scheme: dark)");Zc.addEventListener("change",Gs)});function nd(t){return Vs!==null&&t!=="pair"&&!(td?.labels_open&&Lb.includes(t))}async function un(t){di+=1;try{
+let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return td=e,bc(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{di-=1}}async function sd(t){Vs!==t&&(Vs=t,await Promise.all([un().catch(()=>null),Vc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function od(t,e){let{body:n}=await M(
+"POST","/pair",{body:{code:t,name:e}});return P().name||Pe({name:n.name}),Vs=null,ed=performance.now(),await un(),
+n}async function ad(){await M("POST","/leave",{}),await sd("unknown")}function rd(){document.addEventListener(
+"not-paired",t=>{let{why:e,asked:n}=t.detail;n>ed&&sd(e)}),document.addEventListener("other-role",Qc),qn()!=="\
+owner"&&Qc()}function Qc(){di||un().catch(()=>null)}var Kt,Lb,td,Vs,ed,di,Ie,Ho,mn=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Lb=["\
-card","step"],Qc=null,Vs=null,td=-1/0,ci=0,Pe=()=>Vs;Ho=t=>t instanceof T||t instanceof Error?t.message:String(
-t)});function fd(t,e){if(!mi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return id!==
-void 0?id.createHTML(e):e}function bn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ks(e)?
+card","step"],td=null,Vs=null,ed=-1/0,di=0,Ie=()=>Vs;Ho=t=>t instanceof T||t instanceof Error?t.message:String(
+t)});function gd(t,e){if(!fi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return ld!==
+void 0?ld.createHTML(e):e}function bn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ks(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=bn(t,o._$AS(t,e.values),o,s)),e}var hi,rd,Uo,id,pi,
-be,ui,Nb,$n,qs,Ks,mi,ud,di,zs,ld,cd,fn,dd,hd,md,fi,i,x,JS,le,d,pd,gn,gd,Ys,Go,Jn,wn,Vo,zo,qo,Ko,$d,Cb,Re,_=$(()=>{
-hi=globalThis,rd=t=>t,Uo=hi.trustedTypes,id=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,pi="$lit$",
-be=`lit$${Math.random().toFixed(9).slice(2)}$`,ui="?"+be,Nb=`<${ui}>`,$n=document,qs=()=>$n.createComment(""),
-Ks=t=>t===null||typeof t!="object"&&typeof t!="function",mi=Array.isArray,ud=t=>mi(t)||typeof t?.[Symbol.iterator]==
-"function",di=`[ 	
-\f\r]`,zs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,ld=/-->/g,cd=/>/g,fn=RegExp(`>|${di}(?:([^\\s"'\
->=/]+)(${di}*=${di}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),dd=/'/g,hd=/"/g,md=/^(?:script|style|textarea|title)$/i,fi=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=fi(1),x=fi(2),JS=fi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),pd=new WeakMap,
-gn=$n.createTreeWalker($n,129);gd=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=zs;for(let l=0;l<
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=bn(t,o._$AS(t,e.values),o,s)),e}var pi,id,Uo,ld,ui,
+be,mi,Nb,$n,qs,Ks,fi,md,hi,zs,cd,dd,fn,hd,pd,fd,gi,i,x,XS,le,d,ud,gn,$d,Ys,Go,Jn,wn,Vo,zo,qo,Ko,bd,Cb,Re,_=$(()=>{
+pi=globalThis,id=t=>t,Uo=pi.trustedTypes,ld=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,ui="$lit$",
+be=`lit$${Math.random().toFixed(9).slice(2)}$`,mi="?"+be,Nb=`<${mi}>`,$n=document,qs=()=>$n.createComment(""),
+Ks=t=>t===null||typeof t!="object"&&typeof t!="function",fi=Array.isArray,md=t=>fi(t)||typeof t?.[Symbol.iterator]==
+"function",hi=`[ 	
+\f\r]`,zs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,cd=/-->/g,dd=/>/g,fn=RegExp(`>|${hi}(?:([^\\s"'\
+>=/]+)(${hi}*=${hi}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),hd=/'/g,pd=/"/g,fd=/^(?:script|style|textarea|title)$/i,gi=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=gi(1),x=gi(2),XS=gi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),ud=new WeakMap,
+gn=$n.createTreeWalker($n,129);$d=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=zs;for(let l=0;l<
 n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===zs?p[1]===
-"!--"?r=ld:p[1]!==void 0?r=cd:p[2]!==void 0?(md.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=fn):p[3]!==void 0&&(r=
+"!--"?r=cd:p[1]!==void 0?r=dd:p[2]!==void 0?(fd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=fn):p[3]!==void 0&&(r=
 fn):r===fn?p[0]===">"?(r=o??zs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?fn:p[3]===
-'"'?hd:dd):r===hd||r===dd?r=fn:r===ld||r===cd?r=zs:(r=fn,o=void 0);let f=r===fn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===zs?c+Nb:u>=0?(s.push(h),c.slice(0,u)+pi+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[fd(t,a+(t[n]||"<?>")+
+'"'?pd:hd):r===pd||r===hd?r=fn:r===cd||r===dd?r=zs:(r=fn,o=void 0);let f=r===fn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===zs?c+Nb:u>=0?(s.push(h),c.slice(0,u)+ui+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[gd(t,a+(t[n]||"<?>")+
 (e===2?"</svg>":e===3?"</math>":"")),s]},Ys=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=gd(e,n);if(this.el=t.createElement(h,s),gn.currentNode=this.el.content,
+let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=$d(e,n);if(this.el=t.createElement(h,s),gn.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=gn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(pi)){let m=p[r++],
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(ui)){let m=p[r++],
 f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
 "."?Vo:b[1]==="?"?zo:b[1]==="@"?qo:wn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(md.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
+o.removeAttribute(u));if(fd.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
 Uo?Uo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],qs()),gn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],qs())}}}else if(o.nodeType===8)if(o.data===ui)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+u[m],qs())}}}else if(o.nodeType===8)if(o.data===mi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
 be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=$n.createElement("\
 template");return s.innerHTML=e,s}};Go=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
@@ -177,15 +177,15 @@ _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this.
 let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=bn(this,e,n),Ks(e)?e===d||e==null||e===""?(this.
 _$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==
-void 0?this.T(e):ud(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
+void 0?this.T(e):md(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Ks(this._$AH)?this._$AA.nextSibling.data=e:this.
 T($n.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=Ys.createElement(fd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Go(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=pd.get(e.strings);return n===void 0&&pd.
-set(e.strings,n=new Ys(e)),n}k(e){mi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
+void 0&&(s.el=Ys.createElement(gd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Go(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=ud.get(e.strings);return n===void 0&&ud.
+set(e.strings,n=new Ys(e)),n}k(e){fi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(qs()),this.O(qs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
-let s=rd(e).nextSibling;rd(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
+let s=id(e).nextSibling;id(e).remove(),e=s}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},
 wn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=e,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(e,n=this,s,o){let a=this.
@@ -200,130 +200,131 @@ s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.el
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Ko=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-bn(this,e)}},$d={M:pi,P:be,A:ui,C:1,L:gd,R:Go,D:ud,V:bn,I:Jn,H:wn,N:zo,U:qo,B:Vo,F:Ko},Cb=hi.litHtmlPolyfillSupport;
-Cb?.(Ys,Jn),(hi.litHtmlVersions??=[]).push("3.3.3");Re=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+bn(this,e)}},bd={M:ui,P:be,A:mi,C:1,L:$d,R:Go,D:md,V:bn,I:Jn,H:wn,N:zo,U:qo,B:Vo,F:Ko},Cb=pi.litHtmlPolyfillSupport;
+Cb?.(Ys,Jn),(pi.litHtmlVersions??=[]).push("3.3.3");Re=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(qs(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function Xs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
 return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Xs(t),n=[...e].filter(s=>!Js.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
-fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:wd(
+fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:yd(
 e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function gi(){let t=crypto.getRandomValues(
-new Uint8Array(6)),e=Array.from(t,n=>Js[n%Js.length]).join("");return e+wd(e)}function wd(t){let e=0,n=2;for(let s of t)
-e^=bd(n,Js.indexOf(s)),n=bd(n,2);return Js[e]}function bd(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Js,dt=$(()=>{Js="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var yn,Yo,Xn,$i=$(()=>{yn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
+ two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function $i(){let t=crypto.getRandomValues(
+new Uint8Array(6)),e=Array.from(t,n=>Js[n%Js.length]).join("");return e+yd(e)}function yd(t){let e=0,n=2;for(let s of t)
+e^=wd(n,Js.indexOf(s)),n=wd(n,2);return Js[e]}function wd(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Js,dt=$(()=>{Js="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var yn,Yo,Xn,bi=$(()=>{yn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var e1,yd,Bb,Jo,bi=$(()=>{_();({I:e1}=$d),yd=t=>t.strings===void 0,Bb={},Jo=(t,e=Bb)=>t._$AH=e});var vt,Ie=$(()=>{_();$i();bi();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==yn.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var n1,_d,Bb,Jo,wi=$(()=>{_();({I:n1}=bd),_d=t=>t.strings===void 0,Bb={},Jo=(t,e=Bb)=>t._$AH=e});var vt,We=$(()=>{_();bi();wi();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==yn.PROPERTY&&t.type!==
 yn.ATTRIBUTE&&t.type!==yn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!yd(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
+ bindings");if(!_d(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===yn.PROPERTY){if(e===n[s])return le}else if(t.
 type===yn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===yn.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return le;return Jo(t),e}})});function Zn(t,e=kd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function _d(t){return Array.
+s)===e+"")return le;return Jo(t),e}})});function Zn(t,e=xd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function vd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
-t??null}function Qn(t,e,n){let s=[];for(let[l,c]of[["title","Title"],["note","Note"],["archived","In use"]]){let[
-h,p]=[t[l],e[l]];h!==void 0&&!Xo(h,n[l])&&s.push({name:l,label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;
-let[o,a,r]=[t.settings,e.settings??[],n.settings].map(xd);for(let l of new Set([...o.keys(),...a.keys()])){let[
-c,h,p]=[o.get(l),a.get(l),r.get(l)];vd(c,h)||vd(c,p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,
-shop:p,yours:c,before:h})}return s}function Sd(t,e,n){let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)
-l.name.startsWith("settings ")||(s[l.name]=l.yours);let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)
-return s;let r=xd(n.settings);for(let l of a){let c=Number(l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(
-c)}return{...s,settings:[...r.values()]}}var kd,Xo,Zo,wi,xd,vd,ts=$(()=>{kd=["title","note","archived","settin\
-gs"];Xo=(t,e)=>JSON.stringify(_d(t))===JSON.stringify(_d(e));Zo=(t,e)=>Zn(t,kd.filter(n=>n in t&&!Xo(t[n],e[n]))),
-wi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],e[n]));xd=t=>new Map(t.map(e=>[e.step,e])),vd=(t,e)=>Xo(
-t?[t]:[],e?[e]:[])});async function Qo(t){yi.add(t.id);try{return await Td(t)}finally{yi.delete(t.id)}}async function Td(t){let e;try{
-e=await Ic(t)}catch(n){let s=await Wb(t);return s||(await Ib(n),Td(t))}try{return await Ad(e,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof F||n instanceof zt;if(!s&&vi(n))throw await Io(e.id),n;return{where:"\
-here",answer:null,late:s?"":await Nd(e,n)}}}async function Ib(t){_i.add(t),document.dispatchEvent(new CustomEvent(
-"held")),await new Promise(e=>{setTimeout(e,Pb),document.addEventListener("storage",e,{once:!0})}),_i.delete(t),
-document.dispatchEvent(new CustomEvent("held"))}async function Wb(t){try{return{where:"shop",answer:(await Ed(
-{...t,number:0,queued_at:""},8e3)).body}}catch(e){if(e instanceof F||!vi(e))return null;throw e}}async function Md(){
-return Yn("outbox",Rb,Db)}async function Db(){let t=0;for(let{id:e}of await Dt()){if(yi.has(e))continue;let n=await Hs(
-e);if(!(!n||!await Fb(n)))try{await Ad(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;vi(s)?await hn(n.id,{refused:s.
-message,missing:s.status===404}):await Nd(n,s)}}return{sent:t,left:(await Dt()).length}}async function Ad(t,e){
-if(!await jb(t))return null;let n=await Hs(t.id)??t;try{let s=await(n.parked?Ld(n,e):Ed(n,e));return await Od(
+t??null}function Qn(t,e,n){let s=[];for(let[l,c]of Pb){let[h,p]=[t[l],e[l]];h!==void 0&&!Xo(h,n[l])&&s.push({name:l,
+label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;let[o,a,r]=[t.settings,e.settings??[],n.settings].
+map(Sd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,h,p]=[o.get(l),a.get(l),r.get(l)];kd(c,h)||kd(c,
+p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:h})}return s}function Td(t,e,n){
+let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
+let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Sd(n.settings);for(let l of a){let c=Number(
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var xd,Xo,Zo,
+yi,Pb,Sd,kd,ts=$(()=>{xd=["title","note","archived","settings"];Xo=(t,e)=>JSON.stringify(vd(t))===JSON.stringify(
+vd(e));Zo=(t,e)=>Zn(t,xd.filter(n=>n in t&&!Xo(t[n],e[n]))),yi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],
+e[n])),Pb=[["title","Title"],["note","Note"],["archived","In use"]];Sd=t=>new Map(t.map(e=>[e.step,e])),kd=(t,e)=>Xo(
+t?[t]:[],e?[e]:[])});async function Qo(t){_i.add(t.id);try{return await Md(t)}finally{_i.delete(t.id)}}async function Md(t){let e;try{
+e=await Wc(t)}catch(n){let s=await Db(t);return s||(await Wb(n),Md(t))}try{return await Od(e,4e3)??{where:"her\
+e",answer:null}}catch(n){let s=n instanceof F||n instanceof zt;if(!s&&ki(n))throw await Ro(e.id),n;return{where:"\
+here",answer:null,late:s?"":await Cd(e,n)}}}async function Wb(t){vi.add(t),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(e=>{setTimeout(e,Ib),document.addEventListener("storage",e,{once:!0})}),vi.delete(t),
+document.dispatchEvent(new CustomEvent("held"))}async function Db(t){try{return{where:"shop",answer:(await Ld(
+{...t,number:0,queued_at:""},8e3)).body}}catch(e){if(e instanceof F||!ki(e))return null;throw e}}async function Ad(){
+return Yn("outbox",Rb,Fb)}async function Fb(){let t=0;for(let{id:e}of await Dt()){if(_i.has(e))continue;let n=await Hs(
+e);if(!(!n||!await jb(n)))try{await Od(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;ki(s)?await hn(n.id,{refused:s.
+message,missing:s.status===404}):await Cd(n,s)}}return{sent:t,left:(await Dt()).length}}async function Od(t,e){
+if(!await Hb(t))return null;let n=await Hs(t.id)??t;try{let s=await(n.parked?Nd(n,e):Ld(n,e));return await Ed(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===412)||n.parked)throw s;
-return Hb(n,e)}}async function jb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;
-if(!(await Ro(n))?.proposed)return!0;let a=await te(e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await hn(t,
-wi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Hb(t,e){if(t.body.part)throw new T(Ub);
+return Ub(n,e)}}async function Hb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;
+if(!(await Io(n))?.proposed)return!0;let a=await te(e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await hn(t,
+yi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Ub(t,e){if(t.body.part)throw new T(Gb);
 let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.settles??[]).some(l=>n.
 proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).length)return await Us(t,s),await Wo(t.id,n.revision_id,
-l=>wi(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await hn(t.id,{parked:!0});let r=await Ld(
-a,e);return await Od(a,r),{where:"settle",answer:r.body}}async function Od(t,{body:e,at:n}){t.kind!=="trial"&&
+l=>yi(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await hn(t.id,{parked:!0});let r=await Nd(
+a,e);return await Ed(a,r),{where:"settle",answer:r.body}}async function Ed(t,{body:e,at:n}){t.kind!=="trial"&&
 (await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Wo(t.id,t.after)),await Us(t,n,!!t.
-parked),await Fc(n)}function Ed({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){return t==="trial"?M("\
+parked),await jc(n)}function Ld({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){return t==="trial"?M("\
 POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{body:{...s,id:n,...o?{
-after:o}:{}},etag:o?"*":a,timeout:l})}function Ld({id:t,code:e,body:n,before:s,revision:o,queued_at:a},r){let{
+after:o}:{}},etag:o?"*":a,timeout:l})}function Nd({id:t,code:e,body:n,before:s,revision:o,queued_at:a},r){let{
 reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${e}/proposals`,
-{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function Nd({id:t},e){if(!(e instanceof
+{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function Cd({id:t},e){if(!(e instanceof
 T)||e.status<500)return"";let n=e.status===507?"The disk of the shop’s server is full: make room on it":e.title;
-return await hn(t,{late:n}).catch(()=>{}),n}function vi(t){if(!(t instanceof T))throw t;return t.status<500&&![
-401,408,429].includes(t.status)}var Pb,Rb,yi,_i,Zs,Fb,Ub,es=$(()=>{G();ts();Nt();Ct();Ne();Bo();Pb=3e3,Rb=15e3;
-yi=new Set;_i=new Set,Zs=()=>[..._i].at(-1)?.message??"";Fb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&
-n&&await te(s));Ub={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put b\
-ack to an earlier day, and the card was changed again since. Open the card and make the change anew."}});function Yt(){return We}async function ta(t){let e=await Dt().catch(()=>[]),n=await Fo().catch(()=>[]);We={...We,
-...t,waiting:e.length,words:xi(e),late:e.find(s=>s.late&&!s.refused)?.late??"",settle:await Vb(e).catch(()=>[]),
-lost:n.length,refused:e.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(We.reached),
-document.documentElement.dataset.settle=String(We.settle.length),document.documentElement.dataset.waiting=String(
-We.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:We}))}function xi(t){let n=["trial","note","\
+return await hn(t,{late:n}).catch(()=>{}),n}function ki(t){if(!(t instanceof T))throw t;return t.status<500&&![
+401,408,429].includes(t.status)}var Ib,Rb,_i,vi,Zs,jb,Gb,es=$(()=>{G();ts();Nt();Ct();Ce();Bo();Ib=3e3,Rb=15e3;
+_i=new Set;vi=new Set,Zs=()=>[...vi].at(-1)?.message??"";jb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&
+n&&await te(s));Gb={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put b\
+ack to an earlier day, and the card was changed again since. Open the card and make the change anew."}});function Yt(){return De}async function ta(t){let e=await Dt().catch(()=>[]),n=await Fo().catch(()=>[]);De={...De,
+...t,waiting:e.length,words:Si(e),late:e.find(s=>s.late&&!s.refused)?.late??"",settle:await zb(e).catch(()=>[]),
+lost:n.length,refused:e.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(De.reached),
+document.documentElement.dataset.settle=String(De.settle.length),document.documentElement.dataset.waiting=String(
+De.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:De}))}function Si(t){let n=["trial","note","\
 edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).length})).filter(({many:s})=>s).map(({kind:s,many:o})=>`${o}\
- ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function Vb(t){
-let e=(await Uc()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t)for(let s of n.body.settles??
-[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}function De(t,e){let n=t||!!(e&&!(e instanceof F));
-n!==We.reached&&ta({reached:n})}function ns(){return ta({})}function j(){return Qs?(ki=!0,Qs):(Qs=zb().finally(
-()=>Qs=void 0),Qs)}async function zb(){do ki=!1,await qb();while(ki)}async function qb(){try{await Cd(),(await Md()).
-sent>0&&await Cd(),await ta({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(t){await ta(t instanceof
+ ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function zb(t){
+let e=(await Gc()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t)for(let s of n.body.settles??
+[])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}function Fe(t,e){let n=t||!!(e&&!(e instanceof F));
+n!==De.reached&&ta({reached:n})}function ns(){return ta({})}function j(){return Qs?(xi=!0,Qs):(Qs=qb().finally(
+()=>Qs=void 0),Qs)}async function qb(){do xi=!1,await Kb();while(xi)}async function Kb(){try{await Bd(),(await Ad()).
+sent>0&&await Bd(),await ta({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(t){await ta(t instanceof
 F?{reached:!1}:t instanceof T?{reached:!0}:{unkept:!0}),!(t instanceof F||t instanceof T&&t.status===401)&&!(t instanceof
-zt)&&console.warn("changes feed:",t)}}async function Cd(){for(;await Yn("feed",Gb,Kb););}async function Kb(){let t=await Vc()??
-"",{body:e}=await M("GET",`/changes?since=${encodeURIComponent(t)}`,{timeout:15e3});return await zc(e),e.more}
-function Bd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),document.addEventListener(
+zt)&&console.warn("changes feed:",t)}}async function Bd(){for(;await Yn("feed",Vb,Yb););}async function Yb(){let t=await zc()??
+"",{body:e}=await M("GET",`/changes?since=${encodeURIComponent(t)}`,{timeout:15e3});return await qc(e),e.more}
+function Pd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),document.addEventListener(
 "visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.visibilityState==="\
-visible"&&j(),1e4)}var Gb,We,Qs,ki,wt=$(()=>{G();Nt();es();Ne();Ct();Bo();Gb=3e3,We={reached:null,waiting:0,words:"",
-late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},ki=!1});function ea(t){return Object.hasOwn(Fe,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
-F?await Do():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function je(){try{let t=await Do();
+visible"&&j(),1e4)}var Vb,De,Qs,xi,wt=$(()=>{G();Nt();es();Ce();Ct();Bo();Vb=3e3,De={reached:null,waiting:0,words:"",
+late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},xi=!1});function ea(t){return Object.hasOwn(je,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
+F?await Do():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function He(){try{let t=await Do();
 if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([oa(),na("metals")]);return{
 press:t,metals:e}}catch{return}}async function na(t,e){let{body:n,etag:s}=await M("GET",`/${t}`,{signal:e});return{
-items:n[t],etag:s,kept:!1}}async function Pd(t,e,n){await M("PUT",`/${t}`,{body:{[t]:e.map(_n),by:P().name},etag:n})}
+items:n[t],etag:s,kept:!1}}async function Id(t,e,n){await M("PUT",`/${t}`,{body:{[t]:e.map(_n),by:P().name},etag:n})}
 async function sa(t){try{return await oa(t)}catch(e){let n=e instanceof F?await Do():void 0;if(!n)throw e;return{
 press:n.press??null,etag:null,kept:!0}}}async function oa(t){let{body:e,etag:n}=await M("GET","/press",{signal:t});
 return{press:e.press,etag:n,kept:!1}}async function Rd(t,e){let n={press:_n(t),by:P().name};return(await M("PU\
-T","/press",{body:n,etag:e})).body.press}function _n({outline_mm:t,outlines_mm:e,...n}){return n}function Id(t,e){
-return JSON.stringify(t&&_n(t))===JSON.stringify(e&&_n(e))}function He({tray:t,slot:e}){return!t&&!e?"place no\
-t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var Fe,rt,ut=$(()=>{
-G();nt();Ct();wt();Fe={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+T","/press",{body:n,etag:e})).body.press}function _n({outline_mm:t,outlines_mm:e,...n}){return n}function Wd(t,e){
+return JSON.stringify(t&&_n(t))===JSON.stringify(e&&_n(e))}function Ue({tray:t,slot:e}){return!t&&!e?"place no\
+t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var je,rt,ut=$(()=>{
+G();nt();Ct();wt();je={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"}});function Wd(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
+metals:"shop.write_metals"}});function aa(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function vn(t){return Wd(t,
-await dn(t.code).catch(()=>[]))}async function Si(t){let e=await te(t);return e&&Wd(e,(await dn(t)).filter(n=>n.
-body.settles))}async function to(t){let e=await te(t);return e&&vn(e)}async function Ue(t,e,{reason:n="",settles:s=[]}={}){
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function vn(t){return aa(t,
+await dn(t.code).catch(()=>[]))}async function Ti(t){let e=await te(t);return e&&aa(e,(await dn(t)).filter(n=>n.
+body.settles))}async function to(t){let e=await te(t);return e&&vn(e)}async function Ge(t,e,{reason:n="",settles:s=[]}={}){
 let o=Zo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await Qo(
-{id:Wt(),kind:a.every(h=>h==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
+{id:Wt(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await to(t.
-code).catch(()=>{});return{where:l.where,card:c??l.answer??{...t,...o}}}var Ge=$(()=>{ts();Nt();es();nt();Ct()});function Ti(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Jb);if(!e.length)return null;
-let n=Xb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
+code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??h??{...t,...o}}}var Ve=$(()=>{ts();Nt();es();nt();
+Ct()});function Mi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Xb);if(!e.length)return null;
+let n=Zb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Ti(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Mi(
 t);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=e;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function Xb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*Yb:0}var Dd,Yb,Jb,kn=$(()=>{Dd=["Read \
+o>0&&o<=n.deepest_mm)}function Zb({drawing:t,v_opening_mm:e}){let n=(t?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&e?2*Math.atan(e/2/Math.min(...n))*Jb:0}var Dd,Jb,Xb,kn=$(()=>{Dd=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Yb=180/Math.PI;Jb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await vn(await Zb(t,n,s)),{where:"\
-shop"});return}await e(await vn(o),{where:"device"}),Qb(o,e,n)}async function Zb(t,e,n){try{return await we(t,
-e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Fd(){try{let t=await Ce();if(t.length||!Yt().
+t."],Jb=180/Math.PI;Xb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await vn(await Qb(t,n,s)),{where:"\
+shop"});return}await e(await vn(o),{where:"device"}),tw(o,e,n)}async function Qb(t,e,n){try{return await we(t,
+e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Fd(){try{let t=await Be();if(t.length||!Yt().
 unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return De(!0),{list:t.cards,where:"shop"}}catch(t){return De(!1,t),{list:[],where:"shop"}}}async function Qb(t,e,n){
+return Fe(!0),{list:t.cards,where:"shop"}}catch(t){return Fe(!1,t),{list:[],where:"shop"}}}async function tw(t,e,n){
 try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await vn(s),{where:"shop"})}catch{}}async function jd(t,e){
 if(await te(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
 404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await M("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return De(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||De(
-!1,n),n}}async function aa(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
+GET",`/cards/${t}`,{signal:e,timeout:4e3});return Fe(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||Fe(
+!1,n),n}}async function ra(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
 6e4:8e3});return ie(n).catch(()=>n)}function ee(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
 set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
 punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{G();Ge();kn();Ne();Ct();wt()});function ra(t){let e=qn()==="bench"?"This device is a bench screen":"This device is an operator's",n=gc(t)==="\
+reason:n?.reason??""}}var kt=$(()=>{G();Ve();kn();Ce();Ct();wt()});function ia(t){let e=qn()==="bench"?"This device is a bench screen":"This device is an operator's",n=$c(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -332,108 +333,108 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var R,st,lt=$(()=>{_();Et();ss();R=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function Q(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
-return t==null?{text:"–",unit:""}:Ft()?P().inches==="fraction"?{text:ew(t/Jt),unit:"in"}:{text:Q(t/Jt,(e.digits??
-1)+2),unit:"in"}:{text:Q(t,e.digits??1),unit:"mm"}}function ew(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
+  </div>`}var I,st,lt=$(()=>{_();Et();ss();I=(t,e,n=d)=>ht(t)?e:n,st=(t,e,n=d)=>ye(t)?e:n});function Q(t,e){let n=t.toFixed(e);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(t,e={}){
+return t==null?{text:"–",unit:""}:Ft()?P().inches==="fraction"?{text:nw(t/Jt),unit:"in"}:{text:Q(t/Jt,(e.digits??
+1)+2),unit:"in"}:{text:Q(t,e.digits??1),unit:"mm"}}function nw(t){let e=Math.round(Math.abs(t)*64),n=e%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/ia:t,s=Math.abs(
+ `:""}${n}/${s}`}function mt(t,{up:e=!1}={}){if(t==null)return{text:"–",unit:""};let n=Ft()?t/la:t,s=Math.abs(
 n)<10?1:0;return{text:Q(e?Gd(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
-–",unit:""};let n=Ft()?t/ia*Ud:t,s=Math.abs(n)<20?1:0;return{text:Q(e?Gd(n,s):n,s),unit:Ft()?"tons/ft":"kN/m"}}
+–",unit:""};let n=Ft()?t/la*Ud:t,s=Math.abs(n)<20?1:0;return{text:Q(e?Gd(n,s):n,s),unit:Ft()?"tons/ft":"kN/m"}}
 function Gd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:Q(t,e),unit:"°"}}function eo(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/tw:t;return{text:Q(e,
+{text:Q(t,e),unit:"°"}}function eo(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/ew:t;return{text:Q(e,
 e<10?2:1),unit:Ft()?"lb":"kg"}}function _e(t,e){if(/_(low|high)$/.test(t))return _e(t.replace(/_(low|high)$/,""),
 e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,unit:`${s.
 unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(e);if(t.
 endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return eo(e);if(t.endsWith("_percent"))return{text:Q(e,0),unit:"\
 %"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
 return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function os({text:t,unit:e}){return g({text:e===
-"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function Ve(){return Ft()?{unit:"tons",size:ia}:
-{unit:"kN",size:1}}function xn(){return Ft()?{unit:"tons/ft",size:ia/Ud}:{unit:"kN/m",size:1}}function Mi(t,{size:e}){
-return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function no(t,{unit:e}){let n=la(t);return Vd.test(
+"in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function ze(){return Ft()?{unit:"tons",size:la}:
+{unit:"kN",size:1}}function xn(){return Ft()?{unit:"tons/ft",size:la/Ud}:{unit:"kN/m",size:1}}function Ai(t,{size:e}){
+return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function no(t,{unit:e}){let n=ca(t);return Vd.test(
 n)?`${n} ${e}`.replace(" tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?
 a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function B(){return Ft()?"in":"mm"}function tt(t,e=B()){
-let n=la(t);return Vd.test(n)||e==="in"&&qd.test(n)?`${n} ${e}`:n}function la(t){let e=t.trim();return zd.test(
+let n=ca(t);return Vd.test(n)||e==="in"&&qd.test(n)?`${n} ${e}`:n}function ca(t){let e=t.trim();return zd.test(
 e)?e:e.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function Kd(t,e=B()){let n=t.trim(),[,s,o,a]=zd.exec(n)??
 [];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):e==="mm"&&qd.test(n)?[`${n} in`]:[]}function Yd(t){
 let[,e,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(t??"")??[];return e?Number(e)*(n==="in"?Jt:1):null}function z(t){
-if(t==null)return"";let e=Ft()?t/Jt:t;return String(Number(e.toFixed(Ft()?4:3)))}var Jt,ia,Hd,tw,Ud,Ft,Vd,zd,qd,
-L=$(()=>{nt();Jt=25.4,ia=8.896443230521,Hd=9.80665,tw=.45359237,Ud=.3048,Ft=()=>P().units==="inch";Vd=/^[+-]?(\d+\.?\d*|\.\d+)$/,
-zd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,qd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function nw(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
+if(t==null)return"";let e=Ft()?t/Jt:t;return String(Number(e.toFixed(Ft()?4:3)))}var Jt,la,Hd,ew,Ud,Ft,Vd,zd,qd,
+L=$(()=>{nt();Jt=25.4,la=8.896443230521,Hd=9.80665,ew=.45359237,Ud=.3048,Ft=()=>P().units==="inch";Vd=/^[+-]?(\d+\.?\d*|\.\d+)$/,
+zd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,qd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function sw(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
 t.y-e.y)*2<t.height+e.height}function Jd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function sw([t,e],[n,s]){return ca(t,e,n)!==ca(t,e,s)&&
-ca(n,s,t)!==ca(n,s,e)}function ca(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var da,ha=$(()=>{
-da=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function ow([t,e],[n,s]){return da(t,e,n)!==da(t,e,s)&&
+da(n,s,t)!==da(n,s,e)}function da(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var ha,pa=$(()=>{
+ha=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
-lines:n=[]}){let s=this.taken.filter(l=>nw(e,l)).length,o=this.edges.filter(l=>Jd(e,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(h=>sw(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Jd(h,c)).length,0);return s*40+
+lines:n=[]}){let s=this.taken.filter(l=>sw(e,l)).length,o=this.edges.filter(l=>Jd(e,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(h=>ow(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Jd(h,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function so(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Xt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Xd([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function Sn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
-e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var ze=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
+e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var qe=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function Qd({section:t,part:e},{pixels:n=as(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Sn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new da(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=rw(t).map(
-(v,N)=>lw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>iw(c(v),N+1,e.bends[N],p,18)),[f,b,y,A]=hw(
+c=Sn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new ha(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=iw(t).map(
+(v,N)=>cw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>lw(c(v),N+1,e.bends[N],p,18)),[f,b,y,A]=pw(
 [...h,...m.flatMap(v=>Zd(v.box)),...u.flatMap(v=>[...Zd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,A-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${aw(e)}
+    aria-label=${rw(e)}
     width=${E}
     height=${C}
     viewBox="${f-6} ${b-6} ${E} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
     ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Eo])=>x`<path class="dimension" d="M${ct}L${Eo}"/>`)}
-      ${cw(v[0])}${dw(N,X,18)}`)}
+      ${dw(v[0])}${hw(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ct[0]} y=${ct[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${X}</text>
       <text x=${ct[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function as(){return Math.min(Math.max(innerWidth-32,300),720)}function aw(t){return`Section. ${t.flats_mm.
+  </svg>`}function as(){return Math.min(Math.max(innerWidth-32,300),720)}function rw(t){return`Section. ${t.flats_mm.
 map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${th(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
 join("; ")}.`}function th(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
-replace(".0°","°")}function rw({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
-length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function iw(t,e,n,s,o){let a=th(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>ow.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function lw([
+replace(".0°","°")}function iw({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
+length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function lw(t,e,n,s,o){let a=th(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
+2.6].flatMap(p=>aw.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
+height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function cw([
 t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[jt(n,o),o*1.3],h=(m,f)=>[
 m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,A]=[h(t,f*o),h(
 e,f*o)],E={x:y[0]+(A[0]-y[0])*b,y:y[1]+(A[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
 f*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(A,Math.sign(f)*
 4)]];return{box:{...E,y:E.y+C},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
-lines,text:n}}function cw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
-4}"/>`)}function dw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
+lines,text:n}}function dw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
+4}"/>`)}function hw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
     <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Zd({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function hw(t){return Xt([t])}var ow,ne=$(()=>{
-_();nt();L();ha();ze();ow=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=pw[t]){return i`<span class="flag ${t}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${uw[t]}</svg>${e}</span
-  >`}function qe(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function mw({step:t,steps:e=[]}){
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function pw(t){return Xt([t])}var aw,ne=$(()=>{
+_();nt();L();pa();qe();aw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=uw[t]){return i`<span class="flag ${t}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${mw[t]}</svg>${e}</span
+  >`}function Ke(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function fw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
 filter(s=>!e||s.level!=="ok").sort((s,o)=>eh[Ht(s)]-eh[Ht(o)]);return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ht(s))}
           <div class="say">
-            ${mw(s)}${qe(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${qe(s.do_template??s.do,s.numbers)}</div>`:d}
+            ${fw(s)}${Ke(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${Ke(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var pw,eh,uw,Ht,bt,oo,U=$(()=>{_();L();pw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
-ok:"OK"},eh={stop:0,caution:1,unknown:2,note:3,ok:4},uw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  </ul>`}var uw,eh,mw,Ht,bt,oo,U=$(()=>{_();L();uw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+ok:"OK"},eh={stop:0,caution:1,unknown:2,note:3,ok:4},mw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>qe(t,e),oo=t=>t.map(
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>Ke(t,e),oo=t=>t.map(
 bt).join(" ")});function Tn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${Tn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function rs({made_at:t,received_at:e}){return e?
-!t||Math.abs(Date.parse(t)-Date.parse(e))<fw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
-ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var fw,Ut=$(()=>{fw=5*6e4});function nh(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+!t||Math.abs(Date.parse(t)-Date.parse(e))<gw?ot(e):`in the shop ${ot(e)}, made ${ot(t)} by the device’s clock`:
+ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join(", ")}var gw,Ut=$(()=>{gw=5*6e4});function nh(t,{metalName:e,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${t.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -442,14 +443,14 @@ ot(t??"")}function ve({by:t,device:e}){return[t,e===t?"":e].filter(Boolean).join
               ${e(s.metal)}, ${H(s.thickness_mm)} ${B()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
               ${Tn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · put away":""}
-              ${gw(n.get(s.code)??"")}
+              ${$w(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to settle`)}</span>`:d}
               ${s.worst==="stop"?k("stop"):d}
             </span>
           </a>
         </li>`)}
-  </ul>`}var gw,sh=$(()=>{_();dt();ne();L();U();Ut();gw=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
-d});function Ke(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
+  </ul>`}var $w,sh=$(()=>{_();dt();ne();L();U();Ut();$w=t=>t?i`· <b>${t} ${/^1 \S+$/.test(t)?"waits":"wait"}</b>`:
+d});function Ye(t){if(t instanceof zt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${ah}
@@ -459,7 +460,7 @@ d});function Ke(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     </div>`;let e=t instanceof T?t.message:String(t);return t instanceof T||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
-  </div>`}var Tt,xt,oh,ah,Bt=$(()=>{_();G();Ne();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Tt,xt,oh,ah,Bt=$(()=>{_();G();Ce();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
     <h1>${t}</h1>
     ${e}
   </div>`,oh=()=>i`<div class="state" data-test="still-opening">
@@ -470,24 +471,24 @@ d});function Ke(t){if(t instanceof zt)return i`<div class="state" data-test="sto
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ft(t,{replace:e=!1}={}){bw()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
-ao=t}function bw(){let t=ao?.();return!t||confirm(t)}function rh(){ao?.()?Ye():ke()}async function ke(t=!1){Ai.
-abort(),Ai=new AbortController,ao=null;let{signal:e}=Ai,n=document.documentElement;delete n.dataset.ready;let s=ww(
-ua(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Ye();let o=l=>{clearTimeout(a),e.aborted||Re(l,pa())};Re(i``,pa());let a=setTimeout(()=>o(oh()),$w);if(!s){o(i`<div class="state">
+>`});function ft(t,{replace:e=!1}={}){ww()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
+ao=t}function ww(){let t=ao?.();return!t||confirm(t)}function rh(){ao?.()?Je():ke()}async function ke(t=!1){Oi.
+abort(),Oi=new AbortController,ao=null;let{signal:e}=Oi,n=document.documentElement;delete n.dataset.ready;let s=yw(
+ma(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+Je();let o=l=>{clearTimeout(a),e.aborted||Re(l,ua())};Re(i``,ua());let a=setTimeout(()=>o(oh()),bw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(ra(r)),n.dataset.ready="n\
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(ia(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
-aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ke(l)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function ww(t){return t&&ed(t.route.name)?{route:lh("pair"),
+aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ye(l)),n.dataset.ready="fai\
+led"}t&&!e.aborted&&ua().focus({preventScroll:!0})}function yw(t){return t&&nd(t.route.name)?{route:lh("pair"),
 params:{}}:t}function ih(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Zs()||
 ao?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
-!ua(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-pa().replaceChildren(),ke()}var $w,Ai,ao,pa,Pt=$(()=>{_();Oi();mn();Et();ss();es();lt();Bt();$w=1e3,Ai=new AbortController,
-ao=null,pa=()=>document.getElementById("main")});function fa(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?_w(o.code):"");return i`<form class="code-form" @submit=${l=>{
+!ma(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
+ua().replaceChildren(),ke()}var bw,Oi,ao,ua,Pt=$(()=>{_();Ei();mn();Et();ss();es();lt();Bt();bw=1e3,Oi=new AbortController,
+ao=null,ua=()=>document.getElementById("main")});function ga(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?vw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -507,35 +508,35 @@ l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:yw(o,e,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:_w(o,e,s)}
     </p>
-  </form>`}function yw(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
+  </form>`}function _w(t,e,n){if(!t.whole)return n;let s=e.find(o=>o.code===t.code);return s?i`<span data-test="code-found"
         >${W(t.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A right code, but not on this device yet. Open asks the shop.</span
-      >`}var ma,_w,Ei=$(()=>{_();Ie();dt();Pt();ma=()=>({code:"",asked:!1});_w=t=>t?`A card code has seven cha\
-racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var dh={};et(dh,{show:()=>kw});async function kw(t){t.title("Find a card");let e={typed:ma(),search:"",shown:Li},
+      >`}var fa,vw,Li=$(()=>{_();We();dt();Pt();fa=()=>({code:"",asked:!1});vw=t=>t?`A card code has seven cha\
+racters. This is ${t.length}.`:"Type the seven characters printed on the label."});var dh={};et(dh,{show:()=>xw});async function xw(t){t.title("Find a card");let e={typed:fa(),search:"",shown:Ni},
 n=await ch(),s=!1,o=()=>{t.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${vw} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${kw} Scan a label</a>
         </div>
         <div class="home-ways">
-          ${fa(e.typed,n.list,o,"Seven characters, capitals or not.")}
+          ${ga(e.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${st("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${st("/part",i`<a class="button" href="/part" data-test="new-part"
-                >${R("cards.create","New part","Plan a part")}</a
+                >${I("cards.create","New part","Plan a part")}</a
               >`)}
           </nav>
         </div>
-        ${xw(e,n,s,o)}
+        ${Sw(e,n,s,o)}
       </div>`)};o();let a=async()=>{s||=Yt().reached!==null,n=await ch(),o(),(s||n.list.length)&&t.ready()};document.
 addEventListener("sync",a,{signal:t.signal}),n.list.length&&t.ready(),await j().then(a)}async function ch(){let[
-{list:t,where:e},n,s]=await Promise.all([Fd(),je(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-xi(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
-metalName:r=>a.get(r)??r}}function xw(t,e,n,s){if(e.list.length===0)return n?Mw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=Sw(e,t.search);return i`<section class="home-list" aria-label="Cards">
+{list:t,where:e},n,s]=await Promise.all([Fd(),He(),Dt().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+Si(s.filter(l=>l.code===r)));let a=new Map((n?.metals??[]).map(r=>[r.code,r.name]));return{list:t,where:e,waiting:o,
+metalName:r=>a.get(r)??r}}function Sw(t,e,n,s){if(e.list.length===0)return n?Aw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=Tw(e,t.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal or note</label>
       <input
@@ -544,32 +545,32 @@ let o=Sw(e,t.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${vt(t.search)}
-        @input=${a=>{t.search=a.target.value,t.shown=Li,s()}} />
+        @input=${a=>{t.search=a.target.value,t.shown=Ni,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${Tw(o.length,e,t.search)}</p>
+    <p class="count" role="status" data-test="count">${Mw(o.length,e,t.search)}</p>
     ${nh(o.slice(0,t.shown),e)}
     ${o.length>t.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{t.shown+=Li,s()}}>
+              @click=${()=>{t.shown+=Ni,s()}}>
               Show more
             </button>
           </div>`:d}
-  </section>`}function Sw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
+  </section>`}function Tw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function Tw(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function Mw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
-f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Mw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
+f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Aw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Li,vw,hh=$(()=>{_();Ie();dt();ut();Nt();kt();wt();lt();sh();Ei();Li=40,vw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ni,kw,hh=$(()=>{_();We();dt();ut();Nt();kt();wt();lt();sh();Li();Ni=40,kw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Mn,ph,uh,is,Ni=$(()=>{Mn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Mn,ph,uh,is,Ci=$(()=>{Mn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -582,21 +583,21 @@ ss","stainless steel"],["aluminium","aluminium"]],is=[{name:"poisson",label:"Poi
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function An(t=""){let n=t.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(mh.map((a,r)=>[a,
 o[r]??""]))});return n.length?n:[{...fh}]}function bh(t){let e=An(t),{angle:n,face:s}=e[e.length-1];return ro(
-[...e,{...fh,angle:n,face:s}])}var mh,fh,gh,ro,$h,wh,io,Ci=$(()=>{mh=["v","angle","radius","face","centre","co\
+[...e,{...fh,angle:n,face:s}])}var mh,fh,gh,ro,$h,wh,io,Bi=$(()=>{mh=["v","angle","radius","face","centre","co\
 de","rating"],fh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},gh=[["top","top"],["back","b\
 ack"],["bottom","bottom"],["front","front"]];ro=t=>t.map(e=>mh.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
 `),$h=(t,e,n)=>ro(An(t).map((s,o)=>o===e?{...s,...n}:s));wh=(t,e)=>ro(An(t).filter((n,s)=>s!==e)),io={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var _h,Bi,yh,Pi,Ri,ga,ls,Ii,Wi,$a,Di=$(()=>{_h="Empty is unknown: checks with it then say so.",Bi={name:"ratin\
+ating"}});var _h,Pi,yh,Ii,Ri,$a,ls,Wi,Di,ba,Fi=$(()=>{_h="Empty is unknown: checks with it then say so.",Pi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},yh={name:"se\
 gments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned twice twice."},
-Pi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ri=[{name:"condition",label:"\
+Ii=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ri=[{name:"condition",label:"\
 Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown","unknown"]]},
-{name:"condition_note",label:"Note on its condition",type:"note"}],ga={name:"name",label:"Name",type:"text",broad:!0},
+{name:"condition_note",label:"Note on its condition",type:"note"}],$a={name:"name",label:"Name",type:"text",broad:!0},
 ls=(t,e)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:t,hint:`One point a line: x, y. x tow\
-ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Ii=t=>t.shape!=="multi_v",Wi=({die_holder_height_mm:t})=>!!t&&
-!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),$a={punches:[{title:"What it is",part:"what",fields:[ga,{name:"angl\
+ards the back gauge, y up. ${e}`,when:n=>n.shape==="points"}),Wi=t=>t.shape!=="multi_v",Di=({die_holder_height_mm:t})=>!!t&&
+!/^0+([.,]0*)?( mm| in)?$/.test(String(t)),ba={punches:[{title:"What it is",part:"what",fields:[$a,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
 straight"],["gooseneck","gooseneck"],["points","by points or DXF"]]},{name:"height_mm",label:"Height, tip to s\
@@ -605,26 +606,26 @@ Throat behind the tip",type:"length",when:t=>t.shape==="gooseneck"},{name:"neck_
 the neck",type:"length",when:t=>t.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:t=>t.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
 ls("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Bi,yh]},{title:"Place and condition",
-part:"rest",fields:[...Pi,...Ri]}],dies:[{title:"What it is",part:"what",fields:[ga,{name:"v_opening_mm",label:"\
-V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ii},{name:"angle_deg",label:"\
-Angle of the V",type:"number",unit:"°",when:Ii},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
-th",when:Ii}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
+["yes","turned round"]]}]},{title:"Rating and pieces",part:"rest",fields:[Pi,yh]},{title:"Place and condition",
+part:"rest",fields:[...Ii,...Ri]}],dies:[{title:"What it is",part:"what",fields:[$a,{name:"v_opening_mm",label:"\
+V opening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Wi},{name:"angle_deg",label:"\
+Angle of the V",type:"number",unit:"°",when:Wi},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"leng\
+th",when:Wi}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[
 ["single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","turned round"]]},{name:"openings",label:"The V's of the b\
 lock",type:"openings",when:t=>t.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:t=>t.
 shape==="multi_v"},ls("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[Bi,yh]},{title:"Place and condition",part:"rest",fields:[...Pi,...Ri]}],holders:[{title:"What it\
- is",part:"what",fields:[ga,Bi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+rest",fields:[Pi,yh]},{title:"Place and condition",part:"rest",fields:[...Ii,...Ri]}],holders:[{title:"What it\
+ is",part:"what",fields:[$a,Pi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:t=>t.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:t=>t.shape==="clamps"},{name:"\
 body_back_mm",label:"Body above, to the back",type:"length",when:t=>t.shape==="clamps"},ls("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Pi,...Ri]}],press:[{title:"The pre\
-ss",part:"what",fields:[ga,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...Ii,...Ri]}],press:[{title:"The pre\
+ss",part:"what",fields:[$a,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
 length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"open_height_\
 mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throat_mm",label:"\
 Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_width_mm",label:"Ram width",type:"\
@@ -636,10 +637,10 @@ ies the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points
 "bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Be\
 d by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[{name:"die_h\
 older_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty: the die st\
-ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Wi,blank:"by points"},{name:"d\
+ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Di,blank:"by points"},{name:"d\
 ie_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it or in its pap\
-ers.",when:Wi},{...ls("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
-ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Wi,folded:!0}]},{title:"What it bears",part:"\
+ers.",when:Di},{...ls("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
+ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Di,folded:!0}]},{title:"What it bears",part:"\
 rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",hint:"What\
  bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up to",type:"\
 length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the middle",type:"length",broad:!0,blank:"u\
@@ -655,46 +656,46 @@ ngth"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm"
 {name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Comes back t\
 o a place within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
 Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
-none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=la(t);return e===""?null:Aw.test(e)?Number(e):e}function Ew(t){let{show:e}=Je.number;return{
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function he(t=""){let e=ca(t);return e===""?null:Ow.test(e)?Number(e):e}function Lw(t){let{show:e}=xe.number;return{
 v:z(t.v_opening_mm),angle:e(t.angle_deg),radius:z(t.shoulder_radius_mm),face:t.face,centre:z(t.centre_mm),code:t.
-code??"",rating:Je.rating.show(t.rating_kn_per_m)}}function Lw({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:ba(t),angle_deg:he(e),shoulder_radius_mm:ba(n),centre_mm:ba(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:vh(r)}}function wa(t,e){
-return Object.fromEntries(Xe(t).map(({name:n,type:s})=>[n,Je[s].show(e[n])]))}function ya(t,e,n={}){let s=({name:r,
-type:l})=>r in n&&Je[l].show(n[r])===e[r]?n[r]:Je[l].take(e[r]),a=Xe(t).filter(({when:r})=>!r||r(e)).map(r=>({
-spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Nw(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function xh(t){let e={name:t.name??"",note:t.note??"",gauge_family:t.gauge_family??""};for(let{name:n}of is)
-e[n]=Je.number.show(t[n]);for(let{name:n}of Mn){for(let s of Cw)e[`${n}.${s}`]=Je.number.show(t[n]?.[s]);e[`${n}\
-.standing`]||="typical"}return e}function Sh(t){let e={name:t.name.trim(),note:t.note.trim(),gauge_family:t.gauge_family||
-null};for(let{name:n,needed:s}of is)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,needed:s}of Mn){let o=[
-"low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Bw(t,n):null}return e}function Bw(t,e){
-let n=["low","nominal","high"].map(s=>[s,he(t[`${e}.${s}`])]);return{...Object.fromEntries(n.filter(([,s])=>s!==
-null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function Th(t,e){let n={},s=[];for(let[
-o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="openings"):e).filter(p=>r.
-includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="openings"?(n.openings??=[]).
-push(...a.map(p=>Pw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`Number ${Number(h)+1}:\
- ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Pw(t,e){let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.
-exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}var Aw,ba,vh,Ow,Je,kh,Xe,Nw,Cw,xe=$(()=>{
-Ni();Ci();Di();L();Aw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;ba=(t="")=>t.trim()===""?null:tt(t),vh=(t="")=>t.
-trim()===""?null:no(t,xn()),Ow=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(Boolean),Je={text:{show:t=>t??
-"",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??"",take:t=>t||null},yes:{
-show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:ba},number:{show:t=>t==null?"":String(t),take:he},
-force:{show:t=>Mi(t,Ve()),take:(t="")=>t.trim()===""?null:no(t,Ve())},rating:{show:t=>Mi(t,xn()),take:vh},lengths:{
-show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).map(e=>tt(e))},points:{show:t=>(t??
-[]).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
-`),take:t=>Ow(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ro((t??[]).map(Ew)),
-take:t=>An(t).map(Lw)},figure:{show:String,take:String}};kh=t=>Je.points.show(t),Xe=t=>$a[t].flatMap(e=>e.fields);
-Nw=({type:t,blank:e})=>t==="rating"||e!==void 0,Cw=["low","nominal","high","source","standing"]});function _a(t){let e={...Rw};for(let n of ji){let s=t.get(Fi[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
-e[n]=Hi(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function va(t){let e=new URLSearchParams;for(let n of ji){
-let s=t[n].trim();s!==""&&e.set(Fi[n],Hi(n)?tt(s):s)}return e.toString()}function lo(t){return Iw.filter(e=>t[e].
-trim()==="")}function On(t){let e={};for(let n of ji){let s=t[n].trim();s!==""&&(e[n]=Hi(n)?tt(s):n==="include\
-d_angle_deg"?he(s):s)}return e}var Rw,Fi,ji,Iw,Hi,ka=$(()=>{xe();L();Rw={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Fi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ji=Object.keys(Fi),Iw=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],Hi=t=>t.endsWith("_mm")});function Se(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+code??"",rating:xe.rating.show(t.rating_kn_per_m)}}function Nw({v:t,angle:e,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:wa(t),angle_deg:he(e),shoulder_radius_mm:wa(n),centre_mm:wa(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:vh(r)}}function ya(t,e){
+return Object.fromEntries(Xe(t).map(({name:n,type:s})=>[n,xe[s].show(e[n])]))}function _a(t,e,n={}){let s=({name:r,
+type:l})=>r in n&&xe[l].show(n[r])===e[r]?n[r]:xe[l].take(e[r]),a=Xe(t).filter(({when:r})=>!r||r(e)).map(r=>({
+spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Cw(r)).map(({spec:r,value:l})=>[
+r.name,l]))}function xh(t){let e={};for(let n of["name","note","gauge_family"])e[n]=xe.text.show(t[n]);for(let{
+name:n}of is)e[n]=xe.number.show(t[n]);for(let{name:n}of Mn){let s=t[n];for(let o of Bw)e[`${n}.${o}`]=xe.number.
+show(s?.[o]);e[`${n}.standing`]||="typical"}return e}function Sh(t){let e={name:t.name.trim(),note:t.note.trim(),
+gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of is)(t[n]?.trim()||!s)&&(e[n]=he(t[n]));for(let{name:n,
+needed:s}of Mn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Pw(t,n):null}
+return e}function Pw(t,e){let n=["low","nominal","high"].map(s=>[s,he(t[`${e}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function Th(t,e){
+let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
+enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
+penings"?(n.openings??=[]).push(...a.map(p=>Iw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
+p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Iw(t,e){
+let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
+var Ow,wa,vh,Ew,xe,kh,Xe,Cw,Bw,Se=$(()=>{Ci();Bi();Fi();L();Ow=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;wa=(t="")=>t.
+trim()===""?null:tt(t),vh=(t="")=>t.trim()===""?null:no(t,xn()),Ew=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(
+Boolean),xe={text:{show:t=>t??"",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??
+"",take:t=>t||null},yes:{show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:wa},number:{show:t=>t==null?
+"":String(t),take:he},force:{show:t=>Ai(t,ze()),take:(t="")=>t.trim()===""?null:no(t,ze())},rating:{show:t=>Ai(
+t,xn()),take:vh},lengths:{show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).
+map(e=>tt(e))},points:{show:t=>(t??[]).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
+`),take:t=>Ew(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ro((t??[]).map(Lw)),
+take:t=>An(t).map(Nw)},figure:{show:String,take:String}};kh=t=>xe.points.show(t),Xe=t=>ba[t].flatMap(e=>e.fields);
+Cw=({type:t,blank:e})=>t==="rating"||e!==void 0,Bw=["low","nominal","high","source","standing"]});function va(t){let e={...Rw};for(let n of Hi){let s=t.get(ji[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
+e[n]=Ui(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function ka(t){let e=new URLSearchParams;for(let n of Hi){
+let s=t[n].trim();s!==""&&e.set(ji[n],Ui(n)?tt(s):s)}return e.toString()}function lo(t){return Ww.filter(e=>t[e].
+trim()==="")}function On(t){let e={};for(let n of Hi){let s=t[n].trim();s!==""&&(e[n]=Ui(n)?tt(s):n==="include\
+d_angle_deg"?he(s):s)}return e}var Rw,ji,Hi,Ww,Ui,xa=$(()=>{Se();L();Rw={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},ji={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Hi=Object.keys(ji),Ww=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],Ui=t=>t.endsWith("_mm")});function Te(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
 e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var co=$(
-()=>{});function Te(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+()=>{});function Me(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
     <span class="value"
@@ -705,30 +706,30 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var xa=$(()=>{_()});function Sa(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
+  </div>`}var Sa=$(()=>{_()});function Ta(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
     <small class="expected">expected ${g(Ze(t))}</small>`}function ho(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Te(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Mh,pe=$(()=>{_();L();xa();
-Zt=(t,e="force_kn")=>Mh(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Mh(e)(t[e]),Mh=t=>t==="force_kn"?mt:Ot});var Ui,Ah=$(()=>{Ui=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
+return Me(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Mh,pe=$(()=>{_();L();Sa();
+Zt=(t,e="force_kn")=>Mh(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Mh(e)(t[e]),Mh=t=>t==="force_kn"?mt:Ot});var Gi,Ah=$(()=>{Gi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",Ui)});function Gi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Oh(t,{
+define("drawing-frame",Gi)});function Vi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Oh(t,{
 left:e,right:n,bottom:s,top:o}){let[a,r]=En(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[f,b]=Gi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
+s)?1:-1,[f,b]=Vi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${Ta(t,n-e)?d:[t.on_sheet,t.on_tool].map(Ww)}
+    ${Ma(t,n-e)?d:[t.on_sheet,t.on_tool].map(Dw)}
     <g transform="translate(${a} ${-r})">
-      ${Ta(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
+      ${Ma(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
       <text class="px label near-label" x=${u*50} y=${m*30-2}
         text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var En,Ta,Ww,Vi=$(()=>{_();L();En=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ta=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,Ww=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?Fw(u,h?c:null):jw(t,u,c),f=p&&!n?Hw(m,p,u):m,{left:b,bottom:y,right:A,
-top:E}=f,C=l??Dw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var En,Ma,Dw,zi=$(()=>{_();L();En=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ma=(t,e)=>Math.abs(
+t.distance_mm)<.1*e,Dw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?jw(u,h?c:null):Hw(t,u,c),f=p&&!n?Uw(m,p,u):m,{left:b,bottom:y,right:A,
+top:E}=f,C=l??Fw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
@@ -742,28 +743,28 @@ top:E}=f,C=l??Dw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       ${t.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:d}
       <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
       <path class="sheet" data-test="sheet" d=${C.sheet} />
-      ${e==="before"&&t.gauge_point?Uw(t.gauge_point,o,f):d}
-      ${e==="after"&&a?Gw(t.after.sheet,a,u,f):d}
+      ${e==="before"&&t.gauge_point?Gw(t.gauge_point,o,f):d}
+      ${e==="after"&&a?Vw(t.after.sheet,a,u,f):d}
       ${h&&c?Oh(c,f):d}
     </svg>
-  </drawing-frame>`}function Dw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
-s,o,a].map(St),down:0,gauge:St(r),back:0}}function Fw(t,e){let[n,s]=e?En(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
-t,right:n+1.5*t,top:s+t}}function jw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
+  </drawing-frame>`}function Fw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
+s,o,a].map(St),down:0,gauge:St(r),back:0}}function jw(t,e){let[n,s]=e?En(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
+t,right:n+1.5*t,top:s+t}}function Hw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?zi(u,En(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Hw(t,{
-bounds:e,share:n},s){let o=zi(zi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function Uw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*e,1.6*e),8*e)},m=n?qi(u,En(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Uw(t,{
+bounds:e,share:n},s){let o=qi(qi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function Gw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${t}" />
     ${Lh(0,o,180)}${Lh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
     ${Nh(t/2,o,n,17)}
-  </g>`}function Gw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+  </g>`}function Vw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${Nh(0,a+r,g(S(e)))}
-  </g>`}var Eh,zi,Lh,Nh,po=$(()=>{_();L();Ah();Vi();ze();Eh=t=>t?x`<path class="tool" d=${t} />`:d;zi=({left:t,
+  </g>`}var Eh,qi,Lh,Nh,po=$(()=>{_();L();Ah();zi();qe();Eh=t=>t?x`<path class="tool" d=${t} />`:d;qi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Lh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Nh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
@@ -778,21 +779,21 @@ max(s,a+r)});Lh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
               >${s.chosen?"✓ ":""}${s.die} <small>V ${Q(s.v_over_t,1)} t</small></span
             >
             ${s.level==="ok"?d:k(s.level)}
-            <span class="facts"> ${Vw(s).map(o=>zw(...o))} </span>
-            <span class="more">${bt(s.reason_said)} ${He(s)}.</span>
+            <span class="facts"> ${zw(s).map(o=>qw(...o))} </span>
+            <span class="more">${bt(s.reason_said)} ${Ue(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Vw,zw,Bh=$(()=>{_();ut();L();pe();U();Vw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
+  </ol>`}var zw,qw,Bh=$(()=>{_();ut();L();pe();U();zw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
-S(t.set_angle_deg))]],zw=(t,e,n)=>i`<span class="fact"
+S(t.set_angle_deg))]],qw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
     <span class="amount">${e}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
   >`});function cs(t,e=""){return t?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${qi(t)}. Open is hit again. <span class="drawn">${e}</span>
-  </p>`:d}var Ma,qi,Ph,Aa,Ln=$(()=>{_();L();Ma=t=>S(t).text.replace(/\.0$/,""),qi=t=>`comes out ${Ma(t.comes_out_deg_low)}\
- to ${Ma(t.comes_out_deg_high)}°`,Ph=t=>`${Ma(t.comes_out_deg_low)}–${Ma(t.comes_out_deg_high)}°`,Aa=(t,{set_angle_deg:e,
-firstHit:n})=>n?t.expected_set_angle_deg:e});function ds(t){let e=t.filter(s=>!Rh(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
+    <b>First hit:</b> ${Ki(t)}. Open is hit again. <span class="drawn">${e}</span>
+  </p>`:d}var Aa,Ki,Ph,Oa,Ln=$(()=>{_();L();Aa=t=>S(t).text.replace(/\.0$/,""),Ki=t=>`comes out ${Aa(t.comes_out_deg_low)}\
+ to ${Aa(t.comes_out_deg_high)}°`,Ph=t=>`${Aa(t.comes_out_deg_low)}–${Aa(t.comes_out_deg_high)}°`,Oa=(t,{set_angle_deg:e,
+firstHit:n})=>n?t.expected_set_angle_deg:e});function ds(t){let e=t.filter(s=>!Ih(s)&&(s.level==="stop"||s.level==="caution"));if(e.length===0)return d;let n=e.
 some(s=>s.level==="stop");return i`<section
     class="panel urgent ${n?"has-stop":""}"
     aria-label="Findings"
@@ -810,15 +811,15 @@ o)==="ok");return i`${e.length?i`<section>
   ${s.length?i`<details class="fine" data-test="fine">
           <summary>Also checked and well: ${s.length}</summary>
           ${_t(s)}
-        </details>`:d}`}function Qe(t){let e=t.filter(Rh);return e.length===0?d:i`<section class="every-time" data-test="every-time">
+        </details>`:d}`}function Qe(t){let e=t.filter(Ih);return e.length===0?d:i`<section class="every-time" data-test="every-time">
     <h2>${k("caution")} At the press, every time</h2>
     <ul>
       ${e.map(n=>i`<li>
-            <b>${qe(n.template,n.numbers)}</b>
-            ${qe(n.do_template??n.do,n.numbers)}
+            <b>${Ke(n.template,n.numbers)}</b>
+            ${Ke(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Rh,uo=$(()=>{_();U();Rh=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var Ih,uo=$(()=>{_();U();Ih=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -840,8 +841,8 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       ${a.map(f=>i`<span class="wrong" data-test="wrong-${t}">${f}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:d}
     </span>
-    ${a.length?qw(t,Kd(String(n)),s):d}
-  </div>`}function qw(t,e,n){return i`<div class="may-mean">
+    ${a.length?Kw(t,Kd(String(n)),s):d}
+  </div>`}function Kw(t,e,n){return i`<div class="may-mean">
     ${e.map(s=>i`<button type="button" class="button" data-test="may-mean-${t}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
@@ -892,83 +893,83 @@ length?"has-wrong":""}">
           </label>`)}
     </div>
   </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=$(()=>{_();Ie();L()});function Oa(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Ki(t){
-let e=Oa(t);return Object.keys(e).length?{tools:e}:{}}function Cn(t){let{die:e,punch:n}=Oa(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var mo,ps=$(()=>{mo=t=>({die:t?.die??"",punch:t?.punch??""})});function I(t,e){return Object.entries(t).filter(([n])=>Yi(n,e)).flatMap(([,n])=>n)}function Ih(t,e){return Object.
-entries(t).filter(([n])=>!e.some(s=>Yi(n,s))).flatMap(([,n])=>n)}function Wh(t,e,n){let s=Object.entries(t);return s.
+valid="true"]')?.focus())}var J=$(()=>{_();We();L()});function Ea(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Yi(t){
+let e=Ea(t);return Object.keys(e).length?{tools:e}:{}}function Cn(t){let{die:e,punch:n}=Ea(t);return[e&&`die ${e}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var mo,ps=$(()=>{mo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ji(n,e)).flatMap(([,n])=>n)}function Rh(t,e){return Object.
+entries(t).filter(([n])=>!e.some(s=>Ji(n,s))).flatMap(([,n])=>n)}function Wh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>Yi(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Ji(e(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Ji(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Xi(e(r),a):a.join(" ");
 return i`<li>
           ${r?i`<button type="button" class="link" @click=${()=>fo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Ji(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function fo(t){let e=document.
+  </div>`}function Xi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function fo(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
-{block:"center"})}var Yi,oe=$(()=>{_();Yi=(t,e)=>t===e||t.startsWith(`${e}.`)});function Zi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
-list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:I(n,`${t}.${a}`),change:l=>s({[a]:l})});
+{block:"center"})}var Ji,oe=$(()=>{_();Ji=(t,e)=>t===e||t.startsWith(`${e}.`)});function Qi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Fh(t,{dies:e,punches:n},s,o){
-let a=e.flatMap(Qi).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+let a=e.flatMap(tl).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${Cn(t.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${Zi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
+      ${Qi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
     ${Dh("codes-of-dies",a)}
-    ${Dh("codes-of-punches",n.map(({code:r})=>r))}`}var Xi,Qi,Dh,us,Bn=$(()=>{_();ps();U();J();oe();Xi=["tools\
-.die","tools.punch"];Qi=t=>t.shape==="multi_v"?t.openings:[t];Dh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
+    ${Dh("codes-of-punches",n.map(({code:r})=>r))}`}var Zi,tl,Dh,us,Bn=$(()=>{_();ps();U();J();oe();Zi=["tools\
+.die","tools.punch"];tl=t=>t.shape==="multi_v"?t.openings:[t];Dh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
 us=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
-d});function Ea(t){let e=(t??"").split(":")[0].trim();return Kw.includes(e)?e:""}function go(t){if(!t)return"";let e=new Map;
-for(let[n,s]of Yw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var Kw,Yw,La=$(()=>{Kw=["model","handbook","your test bends"];Yw=[["fo\
+d});function La(t){let e=(t??"").split(":")[0].trim();return Yw.includes(e)?e:""}function go(t){if(!t)return"";let e=new Map;
+for(let[n,s]of Jw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var Yw,Jw,Na=$(()=>{Yw=["model","handbook","your test bends"];Jw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
 nd_allowance_mm","allowance"]]});function Hh(t){return i`<ul class="ratings" data-test="ratings">
-    ${t.map(Jw)}
-  </ul>`}function Jw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
+    ${t.map(Xw)}
+  </ul>`}function Xw(t){let{what:e,name:n,share_percent:s,level:o}=t;return i`<li class="rating" data-level=${o} data-what=${e}>
     <span class="rating-of"
-      ><b>${Xw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
+      ><b>${Zw[e]??e}</b>${e.startsWith("press")||!n?d:` ${n}`}</span
     >
     ${k(o,s===null?"Unknown":`${Q(s,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${s===null?"open":""}" d="M0 9H250" />
-      ${s===null?d:Qw(s)}
+      ${s===null?d:ty(s)}
     </svg>
-    <span class="rating-words">${Zw(t)}</span>
-  </li>`}function Zw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
+    <span class="rating-words">${Qw(t)}</span>
+  </li>`}function Qw({load_kn:t,load_kn_per_m:e,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=e===void 0?
 g(mt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=e===void 0?
-g(mt(n)):g(Ot(s));return`${a} of ${r}`}function Qw(t){let e=Math.min(t/100*jh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${jh} 0V18" />`}
-var jh,Xw,Uh=$(()=>{_();L();U();jh=200;Xw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
-nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ms(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??ty(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>ey(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
+g(mt(n)):g(Ot(s));return`${a} of ${r}`}function ty(t){let e=Math.min(t/100*jh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${jh} 0V18" />`}
+var jh,Zw,Uh=$(()=>{_();L();U();jh=200;Zw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
+nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ms(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??ey(l,a))*o,h=Math.
+floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>ny(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,A)=>h+A*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function ty(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Na(t){return t.length?`M${t.
-map(([e,n])=>`${e} ${n}`).join("L")}`:""}var ey,tl=$(()=>{ey=t=>Math.round(t*100)/100});function Gh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function ey(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ca(t){return t.length?`M${t.
+map(([e,n])=>`${e} ${n}`).join("L")}`:""}var ny,el=$(()=>{ny=t=>Math.round(t*100)/100});function Gh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
-f)<=(f===r?sy:ny)*o),c=qh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:Rt.bottom,to:Rt.top+28,size:Ve().
+f)<=(f===r?oy:sy)*o),c=qh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:ze().
 size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(mt(n.force_kn))}, at a depth o\
 f ${g(zh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Ca} ${Ba}"
+    viewBox="0 0 ${Ba} ${Pa}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${Kh(c,h,Ve().unit)}
-    <path class="band" d="${Na(u)}Z" />
-    ${e.punch_depth_mm===null?d:Yh(c.at(e.punch_depth_mm))} ${oy(l,h)}
-    ${ry(a.filter(f=>!l.includes(f)))}
-    <path class="curve" d=${Na(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
-    ${n?ly(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
+    ${Kh(c,h,ze().unit)}
+    <path class="band" d="${Ca(u)}Z" />
+    ${e.punch_depth_mm===null?d:Yh(c.at(e.punch_depth_mm))} ${ay(l,h)}
+    ${iy(a.filter(f=>!l.includes(f)))}
+    <path class="curve" d=${Ca(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
+    ${n?cy(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
   </svg>`}function Vh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=qh(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ms(Math.min(...a),180,{from:Rt.
-bottom,to:Rt.top,steps:[5,10,15,30,45]}),l=u=>Na(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
+u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ms(Math.min(...a),180,{from:It.
+bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>Ca(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
 null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
  under load at a depth of ${g(zh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Ca} ${Ba}"
+    viewBox="0 0 ${Ba} ${Pa}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
@@ -976,51 +977,51 @@ null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle ov
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>iy(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function qh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ms(0,n,{from:Rt.left,to:Rt.
-right,size:B()==="in"?Jt:1,most:6})}function Kh(t,e,n){let{left:s,right:o,top:a,bottom:r}=Rt,l=n==="°",c=e.marks.
+    ${s.map(u=>ly(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+  </svg>`}function qh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ms(0,n,{from:It.left,to:It.
+right,size:B()==="in"?Jt:1,most:6})}function Kh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Me}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,Ca-m.length*Me*.3)} y=${r+24} text-anchor="middle"
-        font-size=${Me}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Me}>${n}</text>`;return x`
+        font-size=${Ae}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+      <text x=${Math.min(u,Ba-m.length*Ae*.3)} y=${r+24} text-anchor="middle"
+        font-size=${Ae}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${Ae}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Ba-8} text-anchor="end"
-      font-size=${Me}>punch depth, ${B()}</text>
-    ${l?d:p}`}function oy(t,e){let n=-1/0;return ay(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
-max(a-6,n+Me+2),x`<path class="limit" d="M${Rt.left} ${a}H${Rt.right}" data-test="limit-line"
+    <text class="quiet" x=${o} y=${Pa-8} text-anchor="end"
+      font-size=${Ae}>punch depth, ${B()}</text>
+    ${l?d:p}`}function ay(t,e){let n=-1/0;return ry(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+max(a-6,n+Ae+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
         data-kn=${s}/>
-      <text class="limit-word" x=${Rt.left+6} y=${n}
-        font-size=${Me}>${o.join(", ")} ${g(mt(s))}</text>`})}function ay(t){let e=new Map;for(let n of t)e.set(
-Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Pa(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
-function ry(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${Rt.
-right} y="18" text-anchor="end" font-size=${Me}
-      data-test="limit-far">↑ ${el(t[t.length-1])}${e}</text>`}function Pa({what:t,name:e}){return t==="pres\
+      <text class="limit-word" x=${It.left+6} y=${n}
+        font-size=${Ae}>${o.join(", ")} ${g(mt(s))}</text>`})}function ry(t){let e=new Map;for(let n of t)e.set(
+Number(n.limit_kn),[...e.get(Number(n.limit_kn))??[],Ia(n)]);return[...e].map(([n,s])=>({limit_kn:n,names:s}))}
+function iy(t){if(!t.length)return d;let e=t.length>1?`, ${t.length-1} more`:"";return x`<text class="limit-word" x=${It.
+right} y="18" text-anchor="end" font-size=${Ae}
+      data-test="limit-far">↑ ${nl(t[t.length-1])}${e}</text>`}function Ia({what:t,name:e}){return t==="pres\
 s per metre"?"Bed and ram":t==="press"||!e?t[0].toUpperCase()+t.slice(1):`${t[0].toUpperCase()}${t.slice(1)} ${e}`}
-function iy(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
+function ly(t,e,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+6} ${e-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r="6" data-test="trial-point" data-id=${n}/>`}
-var Ca,Ba,Rt,Me,ny,sy,zh,Yh,el,ly,Jh=$(()=>{_();L();tl();Ca=400,Ba=320,Rt={left:58,right:Ca-14,top:20,bottom:Ba-
-54},Me=18,ny=3,sy=5;zh=t=>w(t,{digits:2});Yh=t=>x`<path class="set-line" d="M${t} ${Rt.top}V${Rt.bottom}"/>
-  <text class="set-word" x=${t-5} y=${Rt.bottom-6} text-anchor="end" font-size=${Me}>set</text>`;el=({what:t,name:e,
-limit_kn:n})=>`${Pa({what:t,name:e})} ${g(mt(n))}`;ly=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Qh({stroke:t,error:e,open:n,toggled:s}){return i`<details
+var Ba,Pa,It,Ae,sy,oy,zh,Yh,nl,cy,Jh=$(()=>{_();L();el();Ba=400,Pa=320,It={left:58,right:Ba-14,top:20,bottom:Pa-
+54},Ae=18,sy=3,oy=5;zh=t=>w(t,{digits:2});Yh=t=>x`<path class="set-line" d="M${t} ${It.top}V${It.bottom}"/>
+  <text class="set-word" x=${t-5} y=${It.bottom-6} text-anchor="end" font-size=${Ae}>set</text>`;nl=({what:t,name:e,
+limit_kn:n})=>`${Ia({what:t,name:e})} ${g(mt(n))}`;cy=(t,e)=>x`<circle class="peak" cx=${t} cy=${e} r="6" data-test="peak-mark"/>`});function Qh({stroke:t,error:e,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?cy(t,e):d}
-  </details>`}function cy(t,e){return e?i`<p class="hint" data-test="stroke-missing">
+    ${n?dy(t,e):d}
+  </details>`}function dy(t,e){return e?i`<p class="hint" data-test="stroke-missing">
       ${e instanceof T?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
       ${Gh(t)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${dy(t)}</p>
-        ${hy(t)}
+        <p data-test="stroke-peak">${hy(t)}</p>
+        ${py(t)}
       </div>
     </figure>
     <figure>
@@ -1030,97 +1031,97 @@ limit_kn:n})=>`${Pa({what:t,name:e})} ${g(mt(n))}`;ly=(t,e)=>x`<circle class="pe
         <ul class="keys" aria-label="What the lines are">
           <li>${Xh("curve")} under load</li>
           <li>${Xh("curve let-go")} let go</li>
-          ${t.trials.length?i`<li>${my} trials, let go</li>`:d}
+          ${t.trials.length?i`<li>${fy} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${py(t)}</p>
-        ${uy(t)}
+        <p data-test="stroke-set">${uy(t)}</p>
+        ${my(t)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function dy({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+function hy({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
 Zt(t))}.</b> The peak is expected at
     ${g(mt(t.force_kn))}, ${Zh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function hy({limits:t}){let e=t.filter(s=>s.
+    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function py({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${e.map(el).join(", ")}. The shaded band is what the force may be.
+          Limits: ${e.map(nl).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Pa).join(", ")}. Read it off the plate.
-        </p>`:d}`}function py({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+          <b>Rating unknown:</b> ${n.map(Ia).join(", ")}. Read it off the plate.
+        </p>`:d}`}function uy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
 harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Zh(t.punch_depth_mm)}\
-.`}function uy({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
+.`}function my({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Zh,Xh,my,tp=$(()=>{_();Jh();G();L();pe();Zh=t=>g(w(t,{digits:2}));Xh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Zh,Xh,fy,tp=$(()=>{_();Jh();G();L();pe();Zh=t=>g(w(t,{digits:2}));Xh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
-  </svg>`,my=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,fy=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Ae(t,e,n,s,o=np(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Te(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:Ea(t.sources?.[e]),test:e})}function np({
-handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||Ea(e?.[s])==="handbook")return d;let r=o(a);
-if(r.text===o(n[s]).text)return d;let l=a<n[`${s}_low`]||a>n[`${s}_high`];return i`<span class=${l?"handbook d\
-iffers":"handbook"} data-test="handbook-${s}"
+</svg>`});function Oe(t,e,n,s,o=np(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Me(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:La(t.sources?.[e]),test:e})}function np({
+handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||La(e?.[s])==="handbook")return d;let r=o(a);
+if(r.text===o(n[s]).text)return d;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],h=a<l||a>c;return i`<span class=${h?
+"handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
   >`}function sp(t,e,n){return i`${ds(t.checks)}
     <div class="columns bend-columns">
       <div>
-        ${fy(t,e)} ${gy(t)} ${wy(t)} ${_y(t)}
-        ${hs(t.checks)} ${xy(t)}
+        ${gy(t,e)} ${$y(t)} ${yy(t)} ${vy(t)}
+        ${hs(t.checks)} ${Sy(t)}
       </div>
-      <div>${vy(t,n)} ${Qh(n.stroke)} ${ky(t,n)}</div>
+      <div>${ky(t,n)} ${Qh(n.stroke)} ${xy(t,n)}</div>
     </div>
-    ${Qe(t.checks)}`}function fy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
+    ${Qe(t.checks)}`}function gy(t,{punches:e,dies:n}){let s=n.find(({code:a})=>a===t.die),o=e.find(({code:a})=>a===
 t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${g(w(t.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:t.die,tool:s},{kind:"punch",code:t.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
             ><span class="name" data-test="chosen-${a}"><b>${r??"none"}</b> ${l?.name??""}</span>
-            <span class="where">${l?He(l):""}</span>
+            <span class="where">${l?Ue(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:d}
           </li>`)}
     </ul>
-    ${us(t)}`}function gy(t){return i`<section>
+    ${us(t)}`}function $y(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
-      ${t.first_hit?by(t):$y(t)}
-      ${Ae(t,"springback_deg","Springback",S)}
+      ${t.first_hit?wy(t):by(t)}
+      ${Oe(t,"springback_deg","Springback",S)}
     </div>
     ${cs(t.first_hit)}
-  </section>`}function wy(t){return i`<section>
+  </section>`}function yy(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${ho("Allow for",t,"force_kn",{note:yy(t),origin:Ea(t.sources?.force_kn)})}
+      ${ho("Allow for",t,"force_kn",{note:_y(t),origin:La(t.sources?.force_kn)})}
       ${ho("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
             ${Hh(t.ratings)}`:d}
-  </section>`}function yy(t){let e=t.force_kn_low,n=np(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
-ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function _y(t){return i`<section>
+  </section>`}function _y(t){let e=t.force_kn_low,n=np(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
+ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function vy(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
-      ${Ae(t,"inside_radius_mm","Inside radius",Pn)}
-      ${Te("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
+      ${Oe(t,"inside_radius_mm","Inside radius",Pn)}
+      ${Me("Smallest flange",w(t.min_flange_mm),{test:"min_flange_mm"})}
     </div>
     <h2>For the blank</h2>
     <div class="figures">
-      ${Ae(t,"bend_allowance_mm","Bend allowance",Pn)}
-      ${Ae(t,"bend_deduction_mm","Bend deduction",Pn)}
-      ${Ae(t,"k_factor","K-factor",op)}
+      ${Oe(t,"bend_allowance_mm","Bend allowance",Pn)}
+      ${Oe(t,"bend_deduction_mm","Bend deduction",Pn)}
+      ${Oe(t,"k_factor","K-factor",op)}
     </div>
-  </section>`}function vy(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
+  </section>`}function ky(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
     ${ue(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
-  </section>`}function ky(t,{use:e}){return t.options?.length?i`<section>
+  </section>`}function xy(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
     <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
     ${Ch(t.options,e)}
-  </section>`:d}function xy({opinions:t,sources:e}){return t?i`<section class="opinions">
+  </section>`:d}function Sy({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
     ${t.force?.length?ep("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
 r length",Ot]]):d}
@@ -1129,7 +1130,7 @@ nce",Pn],["k_factor","K",op]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
-              ${Object.entries(e).map(([n,s])=>i`<dt>${Sy[n]??n}</dt>
+              ${Object.entries(e).map(([n,s])=>i`<dt>${Ty[n]??n}</dt>
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
@@ -1151,24 +1152,24 @@ nce",Pn],["k_factor","K",op]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Pn,$y,by,op,Sy,ap=$(()=>{_();po();ut();L();pe();Bh();xa();Ln();uo();J();Bn();La();Uh();tp();Pn=t=>w(
-t,{digits:2});$y=t=>i`
-  ${Ae(t,"set_angle_deg","Set angle, loaded",S)}
-  ${Ae(t,"punch_depth_mm","Punch depth",Pn)}
-`,by=t=>i`
-  ${Ae(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
-  ${Ae(t,"punch_depth_mm","First hit: punch depth",Pn,`then about ${g(Pn(t.expected_punch_depth_mm))}`)}
-`;op=t=>({text:t==null?"–":Q(t,2),unit:""});Sy={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  </div>`}var Pn,by,wy,op,Ty,ap=$(()=>{_();po();ut();L();pe();Bh();Sa();Ln();uo();J();Bn();Na();Uh();tp();Pn=t=>w(
+t,{digits:2});by=t=>i`
+  ${Oe(t,"set_angle_deg","Set angle, loaded",S)}
+  ${Oe(t,"punch_depth_mm","Punch depth",Pn)}
+`,wy=t=>i`
+  ${Oe(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
+  ${Oe(t,"punch_depth_mm","First hit: punch depth",Pn,`then about ${g(Pn(t.expected_punch_depth_mm))}`)}
+`;op=t=>({text:t==null?"–":Q(t,2),unit:""});Ty={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ip={};et(ip,{show:()=>Ay});async function Ay(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ip={};et(ip,{show:()=>Oy});async function Oy(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
 …"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await it(C,t.signal)).items)),o={
-dies:n,punches:s},a=_a(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Se(
+dies:n,punches:s},a=va(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Te(
 async(C,v)=>(await M("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
-{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Se(async(C,v)=>(await M(
+{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Te(async(C,v)=>(await M(
 "POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
 b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(On(a),{now:!0})}function m(C){history.
-replaceState(null,"",`/bend?${va(a)}`),l.busy=lo(a).length===0,l.busy?h.ask(On(a),C):(h.stop(),Object.assign(l,
+replaceState(null,"",`/bend?${ka(a)}`),l.busy=lo(a).length===0,l.busy?h.ask(On(a),C):(h.stop(),Object.assign(l,
 {answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof T?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
@@ -1180,28 +1181,28 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${Oy(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
+            ${Ey(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
           </form>
           <p class="unseen" role="status">${y()}</p>
           <div class="desk-answer" data-test="answer">${A(C)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
 `${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
 "none"}, allow for ${g(Zt(C))}, ${N}.`}function A(C){let v=lo(a);return v.length?xt("One bend, all its figures",
-i`Still to type: ${v.map(N=>My[N]).join(", ")}.`):l.error?E(C):l.answer?sp(l.answer,o,{pose:l.pose,show:N=>{l.
+i`Still to type: ${v.map(N=>Ay[N]).join(", ")}.`):l.error?E(C):l.answer?sp(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${Ke(l.error)}
+Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${Ye(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=Ih(C,Ty),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=Rh(C,My),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function Oy(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
-{name:u,label:m,value:t[u],wrong:I(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
-wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Ly(e)])}
-    ${c("thickness_mm","Thickness",{unit:B(),hint:a&&Ey(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
+    </div>`}m({now:!0})}function Ey(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
+{name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
+wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
+"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Ny(e)])}
+    ${c("thickness_mm","Thickness",{unit:B(),hint:a&&Ly(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:B()})}
       ${c("included_angle_deg","Included angle",{unit:"°, 90 is square",keys:"decimal"})}
@@ -1218,48 +1219,48 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function Ey({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
+          </button>`:d}`}function Ly({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
 t,{digits:2})),e??""].filter(Boolean).join(", ")}function rp(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var Ty,My,Ly,lp=$(()=>{_();G();ka();ut();
-co();L();pe();ap();J();Bt();oe();Ty=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],My={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};Ly=t=>t.map(({code:e,name:n})=>[e,n])});function cp(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var My,Ay,Ny,lp=$(()=>{_();G();xa();ut();
+co();L();pe();ap();J();Bt();oe();My=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],Ay={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};Ny=t=>t.map(({code:e,name:n})=>[e,n])});function cp(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
-t.addEventListener("abort",()=>e?.release()),n()}var nl,sl=$(()=>{_();nl=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
+t.addEventListener("abort",()=>e?.release()),n()}var sl,ol=$(()=>{_();sl=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function Rn(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function pp(t){
+      </p>`});async function In(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function pp(t){
 let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function up(t){
-await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function ol(){let t=gp(dp);return typeof t?.name=="strin\
+await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function al(){let t=gp(dp);return typeof t?.name=="strin\
 g"?{code:null,step:0,etag:null,...t}:null}function gp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
 return null}}function $p(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var dp,hp,In,Oe,al,mp,fp,tn=$(()=>{G();dp="flangebook.bench.here",hp="flangebook.bench.last";In=t=>/^\d/.test(
-t)?`bench ${t}`:t,Oe=t=>/^\d/.test(t)?`Bench ${t}`:t;al=t=>$p(dp,t),mp=()=>String(gp(hp)??""),fp=t=>$p(hp,t)});function Ra(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+var dp,hp,Rn,Ee,rl,mp,fp,tn=$(()=>{G();dp="flangebook.bench.here",hp="flangebook.bench.last";Rn=t=>/^\d/.test(
+t)?`bench ${t}`:t,Ee=t=>/^\d/.test(t)?`Bench ${t}`:t;rl=t=>$p(dp,t),mp=()=>String(gp(hp)??""),fp=t=>$p(hp,t)});function Ra(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
 a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():y()),A()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(Cy,Ny*
+b():y()),A()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(By,Cy*
 1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
 if(!v)return;let N=P().name?{by:P().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
 l,signal:s,timeout:bp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
 if(!(X instanceof T)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
 async function y(){let v=r,{status:N,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:bp});s.aborted||
 r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function A(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-De(!0),v&&j()}function E(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?De(!1,v):v instanceof T||console.error(v)}
+Fe(!0),v&&j()}function E(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Fe(!1,v):v instanceof T||console.error(v)}
 let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
 addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Ny,Cy,bp,rl=$(()=>{
-G();nt();wt();Ny=1e3,Cy=4e3,bp=3e3});function wp(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=By.
-has(o.key)?t.next:Py.has(o.key)?t.back:null;!a||Iy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Ry)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Wy(),{signal:e})}
-function Iy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
-t===" ")&&s.matches("button, a, summary")}function Wy(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var By,Py,Ry,yp=$(()=>{By=new Set(["ArrowRight","PageDown"," ","Enter"]),Py=
-new Set(["ArrowLeft","PageUp","Backspace"]),Ry=300});function Ia(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Sn(t.bounds,e-2*a,n-1.6*
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Cy,By,bp,il=$(()=>{
+G();nt();wt();Cy=1e3,By=4e3,bp=3e3});function wp(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Py.
+has(o.key)?t.next:Iy.has(o.key)?t.back:null;!a||Wy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Ry)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Dy(),{signal:e})}
+function Wy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
+t===" ")&&s.matches("button, a, summary")}function Dy(){let t=document.activeElement;t?.matches("button, summa\
+ry, input[type=range]")&&t.blur()}var Py,Iy,Ry,yp=$(()=>{Py=new Set(["ArrowRight","PageDown"," ","Enter"]),Iy=
+new Set(["ArrowLeft","PageUp","Backspace"]),Ry=300});function Wa(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Sn(t.bounds,e-2*a,n-1.6*
 a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,A])=>`M${r([f,b])}L${r([y,A])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${jy(t)}
+    aria-label=${Hy(t)}
     width=${h+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-V*.7} ${h+2*a} ${p+1.6*a}">
@@ -1268,19 +1269,19 @@ join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(t.lines.hidden)} />
     <path class="bend-edge" d=${u(t.lines.bend)} />
     <path class="edge" d=${u(t.lines.edge)} />
-    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Dy(r(f),r(b),m,H(y)))}
-    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>Fy(m,f.map(r),m===o))}
-  </svg>`}function Dy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
+    ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Fy(r(f),r(b),m,H(y)))}
+    ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>jy(m,f.map(r),m===o))}
+  </svg>`}function Fy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
-    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Fy(t,e,n){
+    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function jy(t,e,n){
 let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=jt(t,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
-      text-anchor="middle" dominant-baseline="central">${t}</text>`}function jy({length_mm:t,width_mm:e,height_mm:n,
+      text-anchor="middle" dominant-baseline="central">${t}</text>`}function Hy({length_mm:t,width_mm:e,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Wn({length_mm:t,width_mm:e,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Wn({length_mm:t,width_mm:e,height_mm:n}){
 return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function _p(t,{pixels:e=as(),tallest:n=e*.9,test:s="\
@@ -1289,33 +1290,33 @@ V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Gy(t)}
+    aria-label=${Vy(t)}
     width=${c+r+12}
     height=${h+V*3}
     viewBox="-6 -6 ${c+r+12} ${h+V*3}">
     <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>Uy(p,l))}
+    ${t.lines.map(p=>Gy(p,l))}
     <path
       class="dimension"
       d="M0 ${h+V*1.3}H${c}M-4 ${h+V*1.3+4}l8 -8M${c-4} ${h+V*1.3+4}l8 -8" />
-    ${Hy(c/2,h+V*1.3,o)}
+    ${Uy(c/2,h+V*1.3,o)}
     <path
       class="dimension"
       d="M${c+V} 0V${h}M${c+V-4} 4l8 -8M${c+V-4} ${h+4}l8 -8" />
     <text x=${c+V*1.6} y=${h/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Hy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
+  </svg>`}function Uy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
 1.4}/>
-    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Uy({
+    <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Gy({
 bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
 Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
     <circle class="badge" cx=${u} cy=${m} r=${V*.68}/>
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
-      dominant-baseline="central">${t}</text>`}function Gy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+      dominant-baseline="central">${t}</text>`}function Vy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-It,fs=$(()=>{_();L();ha();ze();ne();V=18;It=t=>!!t?.folded});function Wa(t,e){return!It(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Ia(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Rt,fs=$(()=>{_();L();pa();qe();ne();V=18;Rt=t=>!!t?.folded});function Da(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Wa(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
       ${vp("Punch",e.segments_mm?.punch)} ${vp("Die",e.segments_mm?.die)}
@@ -1323,36 +1324,36 @@ It,fs=$(()=>{_();L();ha();ze();ne();V=18;It=t=>!!t?.folded});function Wa(t,e){re
               Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Vy(e.sides_near??[])}
+      ${zy(e.sides_near??[])}
     </ul>
   </section>`}function vp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
-" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function Vy(t){if(!t.length)
+" + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function zy(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var il=$(()=>{_();fs();ne();L()});function Sp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+  </li>`}var ll=$(()=>{_();fs();ne();L()});function Sp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
 turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=Sp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Mp}${Ap[e]}</svg
-    ><b>${Tp[e]}.</b>`}function Da(t,e){let n=Sp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    ><b>${Tp[e]}.</b>`}function Fa(t,e){let n=Sp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Mp}${Ap[n]}</svg>
     <p>
       <b data-test="move">${Tp[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${Ky(t,e)}
+      ${Yy(t,e)}
     </p>
   </div>`}function $o({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
-n})`:""}`}function Ky(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
+n})`:""}`}function Yy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=$o(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var Tp,Mp,ll,kp,zy,xp,qy,Ap,$s=$(()=>{_();Tp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var Tp,Mp,cl,kp,qy,xp,Ky,Ap,$s=$(()=>{_();Tp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},Mp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,ll=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-kp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,zy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,qy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Ap={first:[zy],same:[qy],over:[ll],end:[kp],both:[ll,kp],quarter:[xp],"quarter-over":[ll,xp]}});function bo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
-s,o]=[t[n-1],t[n]];return cl(s,o,(e-s.share)/(o.share-s.share))}function cl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},Mp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,cl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+kp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,qy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ky=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+Ap={first:[qy],same:[Ky],over:[cl],end:[kp],both:[cl,kp],quarter:[xp],"quarter-over":[cl,xp]}});function bo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+s,o]=[t[n-1],t[n]];return dl(s,o,(e-s.share)/(o.share-s.share))}function dl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
@@ -1360,11 +1361,11 @@ e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Op({frames:t}){l
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
 before:e.share,after:n<0?s.share:t[t.length-1].share}}function Ep(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
-"approach"?n:-n,r=Yy(t.frames,e.phase);return{...Jy(r,o,a),punch_y_mm:n}}function Yy(t,e){let n=e==="withdrawa\
+"approach"?n:-n,r=Jy(t.frames,e.phase);return{...Xy(r,o,a),punch_y_mm:n}}function Jy(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:t}function Jy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
-n>=l&&r>l)return cl(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
-end"?cl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Xy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
+s-1);return o.length?o:t}function Xy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
+n>=l&&r>l)return dl(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
+end"?dl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Zy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
 inside_radius_mm:r}){let[l,c]=bs([[-a,-t/2],[-a,t/2]],s),[h,p]=bs([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
 m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(bs(n,o))}L${u(p)}A${r} ${r} \
 0 0 1 ${u(c)}${m(bs(e,s))}Z`}function Lp(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
@@ -1372,72 +1373,72 @@ frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="ben
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...bs(t.left,u),
 ...bs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function bs(t,[e,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function Fa(t,e,n){let s=-n.
-punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Xy(e,n),tools:[
-t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var dl=$(
-()=>{ze()});function ja({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Wp?e:null}function Dn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=ja(t),{before:o,after:a}=Op(n),r=s?Ep(n,
-s):bo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Fa(e,n,r),
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function ja(t,e,n){let s=-n.
+punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Zy(e,n),tools:[
+t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var hl=$(
+()=>{qe()});function Ha({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Wp?e:null}function Dn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Ha(t),{before:o,after:a}=Op(n),r=s?Ep(n,
+s):bo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:ja(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ws(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=ja(t);if(!n)return`Nothing comes within ${g(w(Wp,{
+if(!e)return"Clearance was not checked at this step.";let n=Ha(t);if(!n)return`Nothing comes within ${g(w(Wp,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
 e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Np(n.tool)}, ${Cp(n)}.`:`Closest: ${a.toLowerCase()}\
  is ${s} from the ${Np(n.tool)}, ${Cp(n)}${e.hits?.length?o:""}.`}function Cp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
-function hl({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
+function pl({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
 t")return`Taking it out${Bp(t,e)}`;if(e.phase==="putting in")return`Putting it in${Bp(t,e)}`;let s=g(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
 g down, ${s} up`:"First touch, sheet flat"}function Bp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
-t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Zy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
+t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Qy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[Rp(e,n,"slide"),Rp(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+."};let[a,r]=[Ip(e,n,"slide"),Ip(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
 Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Pp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Pp}`}:null}function me(t,{short:e=!1}={}){let n=Zy(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Pp}`}:null}function me(t,{short:e=!1}={}){let n=Qy(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Ip(n.kind)}<b>${n.what}.</b></span
+      >${Rp(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Ip(n.kind)}
+    ${Rp(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Wp,Np,Pp,Rp,Ip,Qy,t_,Ee=$(()=>{_();dl();L();Wp=100;Np=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;Pp="Punch still, at its top. Fingers never between.";Rp=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");Ip=t=>t==="swing"?Qy:t_(t!=="slide"),Qy=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var Wp,Np,Pp,Ip,Rp,t_,e_,Le=$(()=>{_();hl();L();Wp=100;Np=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;Pp="Punch still, at its top. Fingers never between.";Ip=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");Rp=t=>t==="swing"?t_:e_(t!=="slide"),t_=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,t_=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,e_=t=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${t?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function ul({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
+  </svg>`});function ml({segments_mm:t,segments_total_mm:e}){if(!t?.length)return"";let n=t.map(o=>H(o)).join(" + "),s=w(0).
 unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ys(t,e=0,n=[]){return t?.length?i`<ul class="tools" data-test="tools">
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${pl(s)}</span>
+          <span class="where">${ul(s)}</span>
           <span class="more"
-            >${[ul(s),Fp(s.steps,e),ml(s,n),e_(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[ml(s),Fp(s.steps,e),fl(s,n),n_(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
   </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Fp(t,e){return!t?.
-length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function ml({kind:t,code:e},n){let s=n.filter(
+length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function fl({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${Fp(o.map(({number:a})=>a),0)}`:""}`:""}function e_(t){return t==="good"||!t?"":t==="unknown"?"condition \
-unknown":t}function Ha(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
-      ${Te("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
+for ${Fp(o.map(({number:a})=>a),0)}`:""}`:""}function n_(t){return t==="good"||!t?"":t==="unknown"?"condition \
+unknown":t}function Ua(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
+      ${Me("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
-      ${Te("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
+      ${Me("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm_high,{digits:2})]})}
-      ${Te("Mass",eo(t.mass_kg),{test:"blank-mass"})}
+      ${Me("Mass",eo(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.rests_on?i`<p data-test="blank-rests-on">Blank by ${t.rests_on}.</p>`:d}
-    ${t.lines?i`<p data-test="relief">${fl(t)}</p>`:d}`}function fl({relief:t,lines:e=[]}){let n=new Set(e.map(
+    ${t.lines?i`<p data-test="relief">${gl(t)}</p>`:d}`}function gl({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
 "across.":"a side."}`}function jp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
@@ -1456,7 +1457,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
       </thead>
       <tbody role="rowgroup">
         ${t.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${n_(t,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${s_(t,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1467,9 +1468,9 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function n_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function gl(t,e=0){
+  </div>`}function s_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function $l(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${s_($o(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${o_($o(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1479,16 +1480,16 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${s_($o(t,e))} to the gauge${s}, `:"";
             >${gs(t)}</span
           > `:d}
     ${me(t,{short:!0})} ${o}${t.inside_face==="up"?"top":"bottom"} face
-    up.${o_(t)}
-  </span>`}function o_({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
+    up.${a_(t)}
+  </span>`}function a_({hits:t}){if(!t)return d;let e=t.gauge_x_mm.map(n=>H(n)).join(", ");return i` <span data-test="hits"
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
   >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
-`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function a_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
+`Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function r_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
 null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Dp(t,e,n){
-return ce(t,t)?t.first_hit?r_(t,e,n):t.limits?a_(t,e,n):g(n(t[e])):g(n(null))}function r_(t,e,n){let s=e==="se\
-t_angle_deg"?`first hit, ${qi(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
+return ce(t,t)?t.first_hit?i_(t,e,n):t.limits?r_(t,e,n):g(n(t[e])):g(n(null))}function i_(t,e,n){let s=e==="se\
+t_angle_deg"?`first hit, ${Ki(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
-    >`}function Ua(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function Ga(t,{link:e}={}){let n=o=>w(o,{digits:2}),s=t.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1514,22 +1515,22 @@ t_angle_deg"?`first hit, ${qi(t.first_hit)}; then about `:"then about ";return i
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch turned round</span>`:
 d}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${gl(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${$l(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var pl,s_,en=$(()=>{_();ut();kn();L();pe();ne();xa();Ln();$s();Ee();pl=He;s_=t=>t[0].toUpperCase()+t.
-slice(1)});function Ga(t,e){return i`<header class="step-top">
+  </div>`}var ul,o_,en=$(()=>{_();ut();kn();L();pe();ne();Sa();Ln();$s();Le();ul=Ue;o_=t=>t[0].toUpperCase()+t.
+slice(1)});function Va(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
     >
-    ${$l(t,e)}
+    ${bl(t,e)}
   </header>`}function Gt(t,e,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${t}${e.unit&&e.unit!=="°"?i` <span class="unit">${e.unit}</span>`:d}</span
     >
     <span class="value" data-test="${n}-value">${e.text}${e.unit==="°"?"°":d}</span>
-  </div>`}var $l,nn=$(()=>{_();en();$l=(t,e)=>i`<h1>
+  </div>`}var bl,nn=$(()=>{_();en();bl=(t,e)=>i`<h1>
     <span data-test="step-number">Step ${e.number} of ${t.plan.steps.length}</span>
     <small
       >${fe(e)}
@@ -1545,10 +1546,10 @@ h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
       ${m}
     </button>`;return i`${ue(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&Fa(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Lp(t.motion,c),words:`${fe(
-t)}, ${l_(t,r)}. Gauge at ${p}.`})}
+angle:e,moment:h??(c&&ja(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Lp(t.motion,c),words:`${fe(
+t)}, ${c_(t,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${c_(t,r,c)}
+            ${d_(t,r,c)}
           </p>`:d}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1556,9 +1557,9 @@ t)}, ${l_(t,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?d_(t,l,n,s,o):d}`}function l_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function c_(t,e,n){return n?hl(t,n):ws(t)}function d_(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&h_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+    ${a?h_(t,l,n,s,o):d}`}function c_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
+er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function d_(t,e,n){return n?pl(t,n):ws(t)}function h_(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&p_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1576,26 +1577,26 @@ let a=()=>{n.playing=!n.playing,n.playing&&h_(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${hl(t,bo(t.motion,e))}
+      aria-valuetext=${pl(t,bo(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function h_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
-max(0,r-o)/i_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var i_,wo,Va=$(()=>{_();dl();po();L();en();Ee();i_=7e3,wo=()=>({at:"before",share:0,close:!1,
+  </div>`}function p_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+max(0,r-o)/l_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
+requestAnimationFrame(a)}var l_,wo,za=$(()=>{_();hl();po();L();en();Le();l_=7e3,wo=()=>({at:"before",share:0,close:!1,
 playing:!1})});function Up(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${p_(t)} Something else is wron\
+"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${u_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
       ${(n?.to_check??Dd).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function p_(t){let e=Ti(t),n="That is further off than the card’s table of corrections goes.";return e?
+  </div>`}function u_(t){let e=Mi(t),n="That is further off than the card’s table of corrections goes.";return e?
 `${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Gp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var bl=$(()=>{_();kn();L();U()});function Vp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var wl=$(()=>{_();kn();L();U()});function Vp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
@@ -1603,14 +1604,14 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function za({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
+    </ul>`}function qa({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
 `Station ${n.number}, ${zp(n.centre_mm)}`:""}function zp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
-w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var qa=$(()=>{_();L();U()});function Ka(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
+w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Ka=$(()=>{_();L();U()});function Ya(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ya(t,e,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ja(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Hp(r,Aa(e,a),n,s,o)}function Ja(t,e){let n=ee(
+    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Hp(r,Oa(e,a),n,s,o)}function Xa(t,e){let n=ee(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1619,7 +1620,7 @@ i`<div class="set-figures">
       ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${cs(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?Gp(e,n.fromTrial):d} ${u_(e)}
+    ${n.set_angle_deg===null?Gp(e,n.fromTrial):d} ${m_(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
             ${g(w(e.punch_depth_mm,{digits:2}))}.
@@ -1628,12 +1629,12 @@ i`<div class="set-figures">
             <b>Draw the gauge back ${g(w(e.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would hit it.
           </p>`:d}
-    ${m_(e)}`}function u_(t){let e=Sa(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
-function m_({hits:t}){return t?i`<div class="hits" data-test="hits">
+    ${f_(e)}`}function m_(t){let e=Ta(t);return e===d?d:i`<p class="press-force" data-test="press-force">Allow for ${e}</p>`}
+function f_({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function qp(t,e){if(!e.die)return d;let n=za(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function qp(t,e){if(!e.die)return d;let n=qa(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1659,27 +1660,27 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${us(e)}`}var Xa=$(()=>{_();kt();L();pe();U();Ln();Va();Bn();bl();nn();qa()});function Kp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ka(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
-f_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${us(e)}`}var Za=$(()=>{_();kt();L();pe();U();Ln();za();Bn();wl();nn();Ka()});function Kp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ya(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+g_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
     data-step=${e.number}
     data-revision=${t.revision}>
     <header class="step-top">
-      ${Za(n,o)}
+      ${Qa(n,o)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
-      ${$l(t,e)}
+      ${bl(t,e)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${_t(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Da(e,t.part.flats_mm.length)}${me(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ja(t,e)}</section>
+      <div class="step-way">${Fa(e,t.part.flats_mm.length)}${me(e)}</div>
+      <section class="step-set" aria-label="What to set">${Xa(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?_t(p):d}${Wa(t.plan,e)}
+        ${p.length?_t(p):d}${Da(t.plan,e)}
       </section>
-      <section class="step-with" aria-label="Tools">${ys(g_(t,e),0)}</section>
+      <section class="step-with" aria-label="Tools">${ys($_(t,e),0)}</section>
     </div>
     ${Jp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
   </article>`}function Yp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
@@ -1688,7 +1689,7 @@ f_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     data-code=${t.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${Za(e,s)}
+      ${Qa(e,s)}
       <p class="bench-card" data-test="bench-card">${t.title||t.display_code}</p>
     </header>
     ${n}
@@ -1708,14 +1709,14 @@ f_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var f_,g_,Za,wl=$(()=>{_();tn();il();U();$s();en();nn();Ee();Xa();f_=3;g_=(t,e)=>t.plan.tools.filter(
-n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Za=(t,e)=>i`<button
+  </nav>`}var g_,$_,Qa,yl=$(()=>{_();tn();ll();U();$s();en();nn();Le();Za();g_=3;$_=(t,e)=>t.plan.tools.filter(
+n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Qa=(t,e)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${Oe(t)}, this display. Choose another"
+    aria-label="${Ee(t)}, this display. Choose another"
     @click=${e.choose}>
-    ${Oe(t)}
+    ${Ee(t)}
   </button>`});function Xp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
@@ -1727,7 +1728,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Za=(t,e)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${Oe(r)}
+                  ${Ee(r)}
                 </button>`)}
           </div>`:d}
     ${t?i`<form
@@ -1739,9 +1740,9 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Make it</button>
           </form>`:d}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${In(o)}
+            Stay at ${Rn(o)}
           </button>`:d}
-    ${nl()}
+    ${sl()}
   </div>`}function eu({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
@@ -1751,32 +1752,32 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Zp,Qp,tu,yl,nu=$(()=>{_();G();sl();tn();dt();wl();J();Zp=t=>yl(t,"bench-idle",Oe(t.name),
+        </p>`:d}`}var Zp,Qp,tu,_l,nu=$(()=>{_();G();ol();tn();dt();yl();J();Zp=t=>_l(t,"bench-idle",Ee(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
-      ${nl()}`),Qp=(t,e,n)=>yl(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
+      ${sl()}`),Qp=(t,e,n)=>_l(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),tu=(t,e,n)=>yl(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),tu=(t,e,n)=>_l(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
-    </p>`),yl=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${Za(t,n)}</header>
+    </p>`),_l=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    <header class="step-top">${Qa(t,n)}</header>
     ${e}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var au={};et(au,{show:()=>b_});function b_(t){cp(t.signal);let e=ol();e?ou(t,e):su(t,"")}function su(t,e){t.title(
+  </article>`});var au={};et(au,{show:()=>w_});function w_(t){cp(t.signal);let e=al();e?ou(t,e):su(t,"")}function su(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(Xp(s,c)),r=p=>{n.abort();let u=ol();ou(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+aborted&&t.render(Xp(s,c)),r=p=>{n.abort();let u=al();ou(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
 c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await pp(p||" ")).name)}catch(u){
 s.wrong=u instanceof T?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-h=async()=>{try{Object.assign(s,{names:(await Rn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,$_))};a(),h()}function ou(t,e){let{name:n}=e,s=new AbortController,
+h=async()=>{try{Object.assign(s,{names:(await In(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,b_))};a(),h()}function ou(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
 step:e.step},l=null,c=null,h=0,p=wo(),u=Ra(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
-al(e)}function f(v){s.abort(),v||al(null),su(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
+rl(e)}function f(v){s.abort(),v||rl(null),su(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),X&&(p=wo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await yt(r.code,N=>{v.aborted||(l=N,h=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let A={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
@@ -1784,151 +1785,151 @@ v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let A={next:()=>{if(!l)retur
 {code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=eu(u.standing(),!!l,
 h,A.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:A})),(l||c||!r.code)&&t.ready()}
 function C(v){if(!r.code)return Zp(v);if(!l)return c?Qp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?Kp(l,X,v,Ya(l,X,p,E,a.signal)):r.step===N.length+1?Yp(l,v):tu(l,r.step,v)}wp(A,o),
+steps,X=N[r.step-1];return X?Kp(l,X,v,Ja(l,X,p,E,a.signal)):r.step===N.length+1?Yp(l,v):tu(l,r.step,v)}wp(A,o),
 $t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await te(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var $_,ru=$(()=>{G();sl();tn();rl();kt();
-dt();yp();nt();Ct();nu();wl();Va();Bt();Xa();$_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Re(i``,n);Re(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var b_,ru=$(()=>{G();ol();tn();il();kt();
+dt();yp();nt();Ct();nu();yl();za();Bt();Za();b_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Re(i``,n);Re(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(iu),e||(iu=setTimeout(s,8e3))}var iu,ae=$(()=>{_()});function lu(t){try{let e=JSON.parse(localStorage.getItem(_l(t))??"null");return e&&Array.isArray(e.form?.flats)&&
-Array.isArray(e.form?.bends)?e:null}catch{return null}}function vl(t,e){try{return localStorage.setItem(_l(t),
-JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function kl(t){try{localStorage.removeItem(
-_l(t))}catch{}}var _l,cu=$(()=>{_l=t=>`flangebook.part.${t||"new"}`});var Qa,ge,tr,er,yo=$(()=>{xe();ps();L();Qa=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),tr=t=>({angle:String(t.included_angle_deg),direction:t.
+    </div>`,n),clearTimeout(iu),e||(iu=setTimeout(s,8e3))}var iu,ae=$(()=>{_()});function lu(t){try{let e=JSON.parse(localStorage.getItem(vl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+Array.isArray(e.form?.bends)?e:null}catch{return null}}function kl(t,e){try{return localStorage.setItem(vl(t),
+JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function xl(t){try{localStorage.removeItem(
+vl(t))}catch{}}var vl,cu=$(()=>{vl=t=>`flangebook.part.${t||"new"}`});var tr,ge,er,nr,yo=$(()=>{Se();ps();L();tr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),er=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...mo(t)}),
-er=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
-t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:tt(t.gap,e)}:{},...Oa(
-t)})});function nr(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
+nr=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
+t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:tt(t.gap,e)}:{},...Ea(
+t)})});function sr(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
 bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...Fn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function hu(t,e){let n=nr(e);for(let s of Fn){let o=t.sides[t.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function hu(t,e){let n=sr(e);for(let s of Fn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
 sides}}function pu({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
 length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function uu(t){let e=Fn.
-filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=nr().sides;for(let o of Fn){let a=t.sides[o]??t.
-sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(tr)}}return{length:z(t.length_mm),width:z(t.width_mm),
+filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=sr().sides;for(let o of Fn){let a=t.sides[o]??t.
+sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(er)}}return{length:z(t.length_mm),width:z(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
 firstPair:t.first_pair??"left-right"}}function $u(t,e){let n=s=>t.there.includes(s)?fu(t,s).flats.map((o,a)=>`${s}\
- ${ks(a)}`):[];return xl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
+ ${ks(a)}`):[];return Sl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
 o),...n(o)])}function bu(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=fu(t,o);return[o,{flats_mm:a.flats.map(
-n),bends:a.bends.map(r=>er(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
+n),bends:a.bends.map(r=>nr(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
 s),relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function _s(t){
-return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Sl(t).flatMap(
-e=>w_(t,e))]}function w_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[sr(n,a),`angle of the ${h}`,
+return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Tl(t).flatMap(
+e=>y_(t,e))]}function y_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
+angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[or(n,a),`angle of the ${h}`,
 l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function wu(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
 `box.sides.${n}.`),o]))}function yu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
 radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function _u(t,e,n,s){
-let o=t.sides[e];return or(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return or(
+let o=t.sides[e];return ar(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return ar(
 t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function vu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return or(t,e,{flats:[...n,""],bends:[...o,ge()]})}function ku(t,e){let{flats:n,bends:s}=t.
-sides[e];return or(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function xu(t,e){let n=Fn.filter(o=>o===e!==
+a=>({...a,kind:"bend"}));return ar(t,e,{flats:[...n,""],bends:[...o,ge()]})}function ku(t,e){let{flats:n,bends:s}=t.
+sides[e];return ar(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function xu(t,e){let n=Fn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
 [n[0]]:s}:t.sides}}function Su(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var xl,Fn,du,mu,fu,jn,gu,Sl,vs,sn,sr,ks,or,Hn=$(()=>{yo();L();xl=[["left","right"],["front","\
-back"]],Fn=xl.flat(),du=6;mu=({there:t})=>xl.every(e=>e.some(n=>t.includes(n))),fu=(t,e)=>t.sides[t.alike?t.there[0]:
-e],jn=t=>$u(t,()=>[]),gu=t=>$u(t,(e,n)=>[`base, ${e} to ${n}`]);Sl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
-box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,sr=(t,e)=>`${sn(t,e)}.included_angle_deg`,
-ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;or=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Ml(t){if(!t)return _o();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+front:n,back:n}}}var Sl,Fn,du,mu,fu,jn,gu,Tl,vs,sn,or,ks,ar,Hn=$(()=>{yo();L();Sl=[["left","right"],["front","\
+back"]],Fn=Sl.flat(),du=6;mu=({there:t})=>Sl.every(e=>e.some(n=>t.includes(n))),fu=(t,e)=>t.sides[t.alike?t.there[0]:
+e],jn=t=>$u(t,()=>[]),gu=t=>$u(t,(e,n)=>[`base, ${e} to ${n}`]);Tl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
+box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,or=(t,e)=>`${sn(t,e)}.included_angle_deg`,
+ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;ar=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Al(t){if(!t)return _o();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
-[]],margin:s===void 0||s===Tl?"":z(s)}}function Al(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+[]],margin:s===void 0||s===Ml?"":z(s)}}function Ol(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
 critical_flats:l,margin:c}=t??_o(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:tt(
-c,e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Ol(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
+c,e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function El(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
-wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function ar(t){let{first:e,last:n,no_turn_over:s,
+wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function rr(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??_o();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Tl,_o,Tu,rr=$(()=>{L();Tl=2,_o=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Ml,_o,Tu,ir=$(()=>{L();Ml=2,_o=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Tu=t=>({...t,first:"",
-last:"",critical_flats:[]})});function Ll(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function ir({aside:t,...e},n){let s=Mu({...e,box:n?e.box??t??nr():
+last:"",critical_flats:[]})});function Nl(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function lr({aside:t,...e},n){let s=Mu({...e,box:n?e.box??t??sr():
 null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Au(t,e){return t.box&&e&&String(jn(t.box))===String(
-jn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Mu({...t,box:e})}function vo(t,e){return t.box?{...Ll(t.metal),
-title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Ml(
+jn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Mu({...t,box:e})}function vo(t,e){return t.box?{...Nl(t.metal),
+title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Al(
 t.wishes),tools:mo(t.tools),box:uu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
-length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(tr),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:Ml(t.wishes),tools:mo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(er),dimension:t.dimension??"din6935",grain:t.
+grain??"",order:t.order??null,wishes:Al(t.wishes),tools:mo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ss(t){let e=n=>tt(n,t.unit);return t.box?
 {title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:bu(t.box,t.unit),...t.
-order?{order:t.order}:{},...Al(t.wishes,t.unit),...Ki(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
-t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>er(n,t.unit)),dimension:t.
-dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Al(t.wishes,t.unit),...Ki(t.tools),...t.
+order?{order:t.order}:{},...Ol(t.wishes,t.unit),...Yi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
+t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>nr(n,t.unit)),dimension:t.
+dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Ol(t.wishes,t.unit),...Yi(t.tools),...t.
 holes.length?{holes:t.holes.map(n=>({flat:he(n.flat),position_mm:e(n.position),diameter_mm:e(n.diameter)}))}:{}}}
-function lr(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,..._s(
+function cr(t){let e=[["metal","metal",t.metal],["thickness_mm","thickness",t.thickness]];return(t.box?[...e,..._s(
 t.box)]:[...e,["bend_length_mm","length",t.length],...t.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...t.
-bends.flatMap((s,o)=>y_(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>__(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function y_({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function __({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
  ${s+1}`,n]]:[]}function Ou(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Un(t,e,n){return{...t,bends:t.
-bends.with(e,{...t.bends[e],...n})}}function Cl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
+bends.with(e,{...t.bends[e],...n})}}function Bl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
 "right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Lu(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...Ol(t.wishes,0)}}function Eu(t,e){
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...El(t.wishes,0)}}function Eu(t,e){
 let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Lu(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...Ol(t.wishes,e+1)}}function Lu(t,e,n){
-let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function cr(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function Nu(t,e){return e===0||e===t.bends.length-1}var El,Mu,Nl,on=$(()=>{
-yo();Hn();xe();ps();L();rr();El=40;Mu=t=>({...t,order:null,...t.wishes?{wishes:Tu(t.wishes)}:{}});Nl=t=>JSON.stringify(
-{...Ss(t),title:""})});async function Bl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...Bu(t),code:e},timeout:Cu});return{saved:await Iu(
-n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw Ru(n)}}async function Pu(t,e){let n={...Bu(
-t),reason:t.reason??""},s=__(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Cu});return await Wc().then(c=>Us({...s,number:c},l)).catch(
-()=>{}),{saved:await Iu(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await we(e.code)};throw Ru(
-o)}}function __(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...El(t.wishes,e+1)}}function Lu(t,e,n){
+let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function dr(t){let e=t.split(/[^\d]+/).filter(Boolean).
+map(Number);return e.length?e:null}function Nu(t,e){return e===0||e===t.bends.length-1}var Ll,Mu,Cl,on=$(()=>{
+yo();Hn();Se();ps();L();ir();Ll=40;Mu=t=>({...t,order:null,...t.wishes?{wishes:Tu(t.wishes)}:{}});Cl=t=>JSON.stringify(
+{...Ss(t),title:""})});async function Pl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...Bu(t),code:e},timeout:Cu});return{saved:await Ru(
+n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw Iu(n)}}async function Pu(t,e){let n={...Bu(
+t),reason:t.reason??""},s=v_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Cu});return await Dc().then(c=>Us({...s,number:c},l)).catch(
+()=>{}),{saved:await Ru(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await we(e.code)};throw Iu(
+o)}}function v_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Ru(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Iu(t){return ie(t).catch(()=>t)}var Cu,Bu,
+after:r,etag:o,revision:a}}function Iu(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Ru(t){return ie(t).catch(()=>t)}var Cu,Bu,
 Wu=$(()=>{G();kt();Nt();on();nt();Ct();Cu=6e4,Bu=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function ju(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Du(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Pl(b),Y)]),a),p=Du(
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Du(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Il(b),Y)]),a),p=Du(
 t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Fu(h)*ko+Y*.4,m=Fu(p)*ko+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${v_(t)}
+      aria-label=${k_(t)}
       viewBox="-8 -4 ${e+8} ${f+m+ko*1.4}">
-      ${l?x_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,y)=>k_(b,b.at_mm*r,h[y],p[y],u,f))}
-      ${S_(a,f+m+Y*.7,H(t.length_mm))}
-      ${T_(a+Y,u,f,o)}
+      ${l?S_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,y)=>x_(b,b.at_mm*r,h[y],p[y],u,f))}
+      ${T_(a,f+m+Y*.7,H(t.length_mm))}
+      ${M_(a+Y,u,f,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Pl(t){let e=t.
-included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function v_(t){
-let e=t.bend_lines.map(n=>`bend ${n.bend} ${Pl(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
+    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Il(t){let e=t.
+included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function k_(t){
+let e=t.bend_lines.map(n=>`bend ${n.bend} ${Il(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
 width_mm)}. ${e.join("; ")}.`}function Du(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
-Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function k_(t,e,n,s,o,a){
+Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function x_(t,e,n,s,o,a){
 let r=o-Y*.4-ko*(n.row+.5),l=a+Y*.4+ko*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
     <text class="badge-number" x=${c+Y*.75} y=${r} font-size=${Y*.95} text-anchor="middle"
       dominant-baseline="central">${t.bend}</text>
-    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${Pl(t)}</text>
+    <text x=${c+Y*1.7} y=${r} font-size=${Y} dominant-baseline="central">${Il(t)}</text>
     <rect class="ground" x=${s.at-s.width/2} y=${l-Y*.7} width=${s.width}
       height=${Y*1.4}/>
     <text x=${s.at} y=${l} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${H(t.at_mm)}</text>`}function x_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
+      dominant-baseline="central">${H(t.at_mm)}</text>`}function S_(t,e,n){let s=(e+n)/2,o=`L${t*.52} ${s+3}L${t*
 .54} ${s-14}L${t*.58} ${s+8}L${t*.6} ${s-9}`,a=`L${t*.6} ${s-1}L${t*.58} ${s+16}L${t*.54} ${s-6}L${t*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${e}V${s+3}${o}L${t} ${s-9}V${e}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${t*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${t} ${s-1}V${n}Z"/>`}function S_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
+"")}L${t} ${s-1}V${n}Z"/>`}function T_(t,e,n){let s=jt(n,Y);return x`<path class="dimension"
       d="M0 ${e}H${t}M-4 ${e+4}L4 ${e-4}M${t-4} ${e+4}L${t+4} ${e-4}"/>
     <rect class="ground" x=${t/2-s/2} y=${e-Y*.7} width=${s} height=${Y*1.4}/>
     <text x=${t/2} y=${e} font-size=${Y} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function T_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function M_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,ko,Fu,Hu=$(()=>{_();L();ha();ne();Y=18,ko=Y*1.5;Fu=t=>Math.
-max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!It(t))return Qd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Ia(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?_p(t,e):ju(t,e)}var an=$(()=>{
+      dominant-baseline="central">${s}</text>`}var Y,ko,Fu,Hu=$(()=>{_();L();pa();ne();Y=18,ko=Y*1.5;Fu=t=>Math.
+max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Qd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
+side??"";return Wa(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?_p(t,e):ju(t,e)}var an=$(()=>{
 fs();Hu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
@@ -1962,9 +1963,9 @@ fs();Hu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function dr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
+  </section>`}function hr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
 label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Gu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=vo(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=dr(Uu(e),Uu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+map(c=>c.label))].map(c=>({name:c,label:c})),l=hr(Uu(e),Uu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -2013,26 +2014,26 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=dr(Uu(e),Uu(a),r);return i`<secti
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
   </section>`}function Rl(t){return[{label:"Title",value:t.title},{label:"Note",value:t.note},{label:"Metal",value:t.
 metal},{label:"Thickness",value:t.thickness},{label:"Length",value:t.length},{label:"Measured",value:t.dimension},
-{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:ar(t.
+{label:"Grain",value:t.grain},{label:"Order",value:t.order?.join(", ")??""},{label:"Order keeps to",value:rr(t.
 wishes)},{label:"Tools",value:Cn(t.tools)},...t.box?[..._s(t.box).map(([,e,n])=>({label:`${e[0].toUpperCase()}${e.
 slice(1)}`,value:n})),{label:"Corners",value:`${t.box.corner}, relief ${t.box.relief} ${t.box.reliefSize} ${t.
 box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:t.flats).map((e,n)=>({label:`F\
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Cn(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var Uu,Vu=$(()=>{_();an();Hn();on();ps();rr();U();As();Uu=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
-e,n]))});function qu(t,e,n){let{box:s,unit:o}=t,a=wu(s,e),r=(l,c)=>n(Au(t,l),c);return i`${L_(s,r)}
+var Uu,Vu=$(()=>{_();an();Hn();on();ps();ir();U();As();Uu=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
+e,n]))});function qu(t,e,n){let{box:s,unit:o}=t,a=wu(s,e),r=(l,c)=>n(Au(t,l),c);return i`${N_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${N_(s,r)}
+      ${C_(s,r)}
       <div>
-        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
+        ${O({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:R(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
-        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:I(a,"box.width_mm"),
+        ${O({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:R(a,"box.width_mm"),
 change:l=>r({...s,width:l})})}
       </div>
     </div>
-    ${I(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
+    ${R(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
     <h2>Sides, from the base outwards <small>${o}</small></h2>
     <label class="tick"
       ><input
@@ -2042,12 +2043,12 @@ change:l=>r({...s,width:l})})}
         .checked=${s.alike}
         @change=${l=>r(Su(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Sl(s).map(l=>C_(s,l,a,r))}
+    ${Tl(s).map(l=>B_(s,l,a,r))}
     <h2>Corners</h2>
-    ${I_(t,a,r)}
+    ${W_(t,a,r)}
     ${mu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??zu[0][0],
-options:zu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function L_(t,e){let n=pu(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${M_.map(([s,o,a])=>i`<button
+options:zu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function N_(t,e){let n=pu(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${A_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
@@ -2056,7 +2057,7 @@ options:zu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}f
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function N_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
+  </div>`}function C_(t,e){let n=s=>{let o=t.there.includes(s),a=o&&t.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
@@ -2066,12 +2067,12 @@ options:zu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}f
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
     ${Fn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function C_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
+  </div>`}function B_(t,e,n,s){let{flats:o,bends:a}=t.sides[e],r=t.alike?"Each side":`${e[0].toUpperCase()}${e.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
     <legend>${r}</legend>
     ${R_(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${B_(t,e,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${P_(t,e,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
@@ -2090,27 +2091,27 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function B_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Ku(ks(n))],h=`${sn(e,n)}.hem\
+  </fieldset>`}function P_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Ku(ks(n))],h=`${sn(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...I(s,vs(e,n)),...I(s,sn(e,n))],change:p=>o(_u(t,e,
+      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:p=>o(_u(t,e,
 n,p))})}
-      ${l.kind==="bend"?O({next:!0,name:sr(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
-sr(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?O({next:!0,name:or(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
+or(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(xs(t,
+    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(xs(t,
 e,n,{gap:p}))}):d}
     ${K({name:`${sn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:E_,change:p=>o(xs(t,e,n,{direction:p==="down"?"down":"up"}))})}
-    ${P_(t,e,n,s,o)}`}function P_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${sn(e,n)}.inside_radius_mm`,c=n===
+n","↓ down"]]:L_,change:p=>o(xs(t,e,n,{direction:p==="down"?"down":"up"}))})}
+    ${I_(t,e,n,s,o)}`}function I_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${sn(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
       <span class="unseen">${Ku(ks(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:I(s,l),change:h=>o(xs(t,e,n,{radius:h}))}):d}
-    ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:Qa,change:h=>o(xs(t,e,n,{kind:h}))}):d}
+radius,wrong:R(s,l),change:h=>o(xs(t,e,n,{radius:h}))}):d}
+    ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:tr,change:h=>o(xs(t,e,n,{kind:h}))}):d}
   </details>`}function R_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2119,31 +2120,31 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function I_({box:t,unit:e},n,s){return i`<div class="corner-grid">
-      ${D_(t)}
+  </svg>`}function W_({box:t,unit:e},n,s){return i`<div class="corner-grid">
+      ${F_(t)}
       <div>
-        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:O_,change:o=>s({...t,corner:o===
+        ${K({name:"box.corner",label:"Walls at the corner",value:t.corner,options:E_,change:o=>s({...t,corner:o===
 "open"?"open":"closed"})})}
-        ${K({name:"box.relief",label:"Relief",value:t.relief,options:A_,change:o=>s({...t,relief:o})})}
+        ${K({name:"box.relief",label:"Relief",value:t.relief,options:O_,change:o=>s({...t,relief:o})})}
       </div>
     </div>
     <div class="fields">
       ${t.relief==="none"?d:O({next:!0,name:"box.relief_mm",label:t.relief==="round"?"Relief, diameter":"Relie\
-f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:I(n,"box.relief_mm"),change:o=>s(
+f, side",unit:e,hint:"Empty: by radius and thickness.",value:t.reliefSize,wrong:R(n,"box.relief_mm"),change:o=>s(
 {...t,reliefSize:o})})}
       ${t.corner==="open"?d:O({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:e,hint:"Empty: by \
-thickness.",value:t.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
-    </div>`}function D_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
+    </div>`}function F_({corner:t,relief:e}){let[n,s]=t==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${W_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${D_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var M_,A_,O_,zu,E_,Ku,W_,Yu=$(()=>{_();yo();Hn();on();J();oe();M_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var A_,O_,E_,zu,L_,Ku,D_,Yu=$(()=>{_();yo();Hn();on();J();oe();A_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],A_=[["round","Round"],["square","Square"],["none","None"]],O_=[["c\
-losed","Closed"],["open","Open"]],zu=[["left-right","Left and right"],["front-back","Front and back"]],E_=[["u\
-p","↑ in"],["down","↓ out"]];Ku=t=>t[0].toUpperCase()+t.slice(1);W_={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Il(t,e){return i`<details class="convention" data-test="convention">
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],O_=[["round","Round"],["square","Square"],["none","None"]],E_=[["c\
+losed","Closed"],["open","Open"]],zu=[["left-right","Left and right"],["front-back","Front and back"]],L_=[["u\
+p","↑ in"],["down","↓ out"]];Ku=t=>t[0].toUpperCase()+t.slice(1);D_={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Wl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
       <span>Flats are measured: <b>${Ju[t.dimension].title.toLowerCase()}</b></span>
     </summary>
@@ -2158,25 +2159,25 @@ p","↑ in"],["down","↓ out"]];Ku=t=>t[0].toUpperCase()+t.slice(1);W_={none:"L
               @change=${()=>e({...t,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:F_(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:j_(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function F_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+  </details>`}function j_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
 function Xu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
         <legend>Hole ${a+1}</legend>
         <div class="fields">
-          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:I(e,`${r}.flat`),change:l=>s(
+          ${O({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:R(e,`${r}.flat`),change:l=>s(
 a,{flat:l})})}
-          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:I(
+          ${O({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:t.unit,value:o.position,wrong:R(
 e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
-          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:I(e,`${r}\
+          ${O({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:t.unit,value:o.diameter,wrong:R(e,`${r}\
 .diameter_mm`),change:l=>s(a,{diameter:l})})}
         </div>
         <button
@@ -2195,7 +2196,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function Wl(t,e,n,s){let o=t.box?jn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function Dl(t,e,n,s){let o=t.box?jn(t.box):[],a=t.order??e??t.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...t,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2204,7 +2205,7 @@ e,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${O({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:t.order?.
-join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:cr(l)})})}
+join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:dr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2236,24 +2237,24 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...t,order:cr(l)})})}
             Let the planner choose
           </button>`:d}
   </details>`}function Zu(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
-grain,wrong:I(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Ju,Qu=$(()=>{_();Ie();Hn();on();J();oe();Ju={din6935:{title:"\
+grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Ju,Qu=$(()=>{_();We();Hn();on();J();oe();Ju={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var tm,em=$(()=>{_();$i();bi();tm=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function nm(t,e,n){let s=t.bends.length>=El;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var tm,em=$(()=>{_();bi();wi();tm=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function nm(t,e,n){let s=t.bends.length>=Ll;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(Cl(t,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(Bl(t,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${t.flats.map((o,a)=>i`${H_(t,a,e,n)}${a<t.bends.length?U_(t,a,e,n):d}`)}
+      ${t.flats.map((o,a)=>i`${U_(t,a,e,n)}${a<t.bends.length?G_(t,a,e,n):d}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2261,37 +2262,37 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(Cl(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
+        @click=${()=>n(Bl(t,"right"),{focus:`flats_mm.${t.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${El} bends.</p>`:d}`}function H_(t,e,n,s){let o=`flats_mm.${e}`;
+    ${s?i`<p class="hint">A part has at most ${Ll} bends.</p>`:d}`}function U_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:I(n,o),change:a=>s(Ou(t,e,a))})}
-  </li>`}function U_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Ou(t,e,a))})}
+  </li>`}function G_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
     <span class="badge-mark" aria-hidden="true">${e+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:O({next:!0,name:l,label:`\
-Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:h=>s(Un(t,e,{angle:h}))})}
-      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:j_,change:h=>s(Un(t,e,{direction:h===
+Bend ${e+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:R(n,l),change:h=>s(Un(t,e,{angle:h}))})}
+      ${K({name:`${a}.direction`,label:`Bend ${e+1} turns`,value:o.direction,options:H_,change:h=>s(Un(t,e,{direction:h===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(h=>i`<p class="wrong" data-test="wrong-${a}">${h}</p>`)}
-    ${o.kind==="open_hem"?G_(t,e,n,s):d}
-    ${tm(e,V_(t,e,n,s))}
-  </li>`}function G_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
-unit:t.unit,value:t.bends[e].gap,wrong:I(n,o),change:a=>s(Un(t,e,{gap:a}))})}function V_(t,e,n,s){let o=t.bends[e],
+    ${o.kind==="open_hem"?V_(t,e,n,s):d}
+    ${tm(e,z_(t,e,n,s))}
+  </li>`}function V_(t,e,n,s){let o=`bends.${e}.hem_gap_mm`;return O({next:!0,name:o,label:"Clear gap inside",
+unit:t.unit,value:t.bends[e].gap,wrong:R(n,o),change:a=>s(Un(t,e,{gap:a}))})}function z_(t,e,n,s){let o=t.bends[e],
 a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${e+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
       ${Cn(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:I(n,a),change:r=>s(Un(t,e,{radius:r}))}):d}
-    ${Zi(`bends.${e}`,o,n,r=>s(Un(t,e,r)))}
-    ${Nu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:Qa,change:r=>s(Un(t,
+ive.",value:o.radius,wrong:R(n,a),change:r=>s(Un(t,e,{radius:r}))}):d}
+    ${Qi(`bends.${e}`,o,n,r=>s(Un(t,e,r)))}
+    ${Nu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:tr,change:r=>s(Un(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
@@ -2301,33 +2302,33 @@ e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(Eu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var j_,sm=$(()=>{_();em();yo();on();J();ps();Bn();oe();j_=[["up","↑ up"],["down","↓ down"]]});function am(t,e,n){let s=t.wishes??_o(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?jn(t.box).map((c,h)=>[String(
+  </details>`}var H_,sm=$(()=>{_();em();yo();on();J();ps();Bn();oe();H_=[["up","↑ up"],["down","↓ down"]]});function am(t,e,n){let s=t.wishes??_o(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?jn(t.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?gu(t.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=ar(s);return i`<details class="wishes" data-test="wishes">
+c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=rr(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
     </summary>
     <div class="fields">
-      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:I(e,"wishes.fi\
+      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:R(e,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(e,"wishes.last"),
+      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${hr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${hr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${hr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${pr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${pr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${pr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>hr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:z_(s.critical_flats,
+        ${r.map((c,h)=>pr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:q_(s.critical_flats,
 h+1,p)})))}
       </div>
-      ${I(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
+      ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
-ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:I(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function hr(t,e,n,s){return i`<label class="tick"
+ty: the usual.",placeholder:z(Ml),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
+  </details>`}function pr(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${t}
@@ -2336,28 +2337,28 @@ ty: the usual.",placeholder:z(Tl),value:s.margin,wrong:I(e,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${e}</span
     ></label
-  >`}var Dl,om,z_,rm=$(()=>{_();Ie();Hn();L();rr();J();oe();Dl=["wishes.first","wishes.last","wishes.critical_\
+  >`}var Fl,om,q_,rm=$(()=>{_();We();Hn();L();ir();J();oe();Fl=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],om={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};z_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function lm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
+Clearance wanted"};q_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function lm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
 []:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(ir(t,p==="box"))})}
-    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:I(a,"title"),change:p=>r({...t,title:p})})}
-    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:I(a,"metal"),change:p=>r({...t,metal:p})})}
+change:p=>r(lr(t,p==="box"))})}
+    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
+    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
     <div class="fields">
-      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?q_(s,t.thickness):
-"",value:t.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
-      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:I(a,"bend_le\
+      ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?K_(s,t.thickness):
+"",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
+      ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
 ngth_mm"),change:p=>r({...t,length:p})})}
     </div>
     ${h?i`${qu({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
-            ${Il(t,r)}
-            ${s||t.order?Wl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
-            ${Il(t,r)} ${nm(t,a,r)}
+            ${Wl(t,r)}
+            ${s||t.order?Dl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
+            ${Wl(t,r)} ${nm(t,a,r)}
             <h2>More, if it matters</h2>
             ${Zu(t,a,r)} ${Xu(t,a,r)}
-            ${Wl(t,s?.order?.sequence,a,r)}`}
+            ${Dl(t,s?.order?.sequence,a,r)}`}
     ${am(t,a,r)} ${Fh(t,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
@@ -2369,32 +2370,32 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         .value=${vt(t.note)}
         @input=${p=>r({...t,note:p.target.value})}></textarea>
     </div>
-    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:I(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function q_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
-w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function Fl(t){return t.box?["title","metal","\
-thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Dl,...Xi,"note","reason"]:["t\
+    ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
+change:p=>r({...t,reason:p})}):d}`}function K_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
+w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function jl(t){return t.box?["title","metal","\
+thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Fl,...Zi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...Dl,...Xi,"note","reason"]}function pr(t){if(t.startsWith("box"))
+`holes.${n}.diameter_mm`]),"grain","order",...Fl,...Zi,"note","reason"]}function ur(t){if(t.startsWith("box"))
 return yu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?om[n]??"Order":n===
 void 0?im[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${im[s]??s}`:""}`}function cm(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var im,jl=$(()=>{_();Ie();L();on();Hn();Yu();J();Qu();Bn();sm();rm();oe();
+s instanceof HTMLElement&&s.focus()}var im,Hl=$(()=>{_();We();L();on();Hn();Yu();J();Qu();Bn();sm();rm();oe();
 im={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
 place",diameter_mm:"size",die:"die",punch:"punch"}});function dm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
 return i`<h3>How close the flats come out</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${e.map(Y_)}
+      ${e.map(J_)}
     </ul>
-    ${n?i`<p class="hint" data-test="sizes-basis">${s?bt(s):n}</p>`:d}`}function Y_({flat:t,flat_name:e=`flat ${t}`,
+    ${n?i`<p class="hint" data-test="sizes-basis">${s?bt(s):n}</p>`:d}`}function J_({flat:t,flat_name:e=`flat ${t}`,
 wanted_mm:n,error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${t}>
     <b>${e[0].toUpperCase()}${e.slice(1)}</b> ${g(w(n))}
-    <b>± ${g(K_(Number(s)))}</b>, from step
+    <b>± ${g(Y_(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var K_,hm=$(()=>{_();L();U();K_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function ur(t,e){if(!Gn(t))return d;let{order:n}=t,[s,o]=J_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
+  </li>`}var Y_,hm=$(()=>{_();L();U();Y_=t=>B()==="in"?{text:Q(t/Jt,3),unit:"in"}:w(t,{digits:2})});function mr(t,e){if(!Gn(t))return d;let{order:n}=t,[s,o]=X_(t),a=!!t.part?.order?.length,r=a?e.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2402,27 +2403,27 @@ length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}
     ${l>1?i`<p class="order-run">
             ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${pm(n.sequence)}
           </p>`:d}
-    ${X_(n.blocked??[])} ${Z_(n.remedies??[])} ${Q_(n.wishes)}
+    ${Z_(n.blocked??[])} ${Q_(n.remedies??[])} ${tv(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${tv(n.alternatives,e)} ${Vp(t)} ${dm(t)}
-  </div>`}function J_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
+    ${ev(n.alternatives,e)} ${Vp(t)} ${dm(t)}
+  </div>`}function X_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
 "Not proven"]}function pm(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
-  >`}function X_(t){return t.length?i`<h3>What is in the way</h3>
+  >`}function Z_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${t.map(({bend:e,words:n})=>i`<li><b>Bend ${e}</b> ${n}</li>`)}
-    </ul>`:d}function Z_(t){return t.length?i`<h3>What would help</h3>
+    </ul>`:d}function Q_(t){return t.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${t.map(({template:e,numbers:n})=>i`<li>${qe(e,n)}</li>`)}
-    </ul>`:d}function Q_(t){return t.length?i`<h3>What each wish costs</h3>
+      ${t.map(({template:e,numbers:n})=>i`<li>${Ke(e,n)}</li>`)}
+    </ul>`:d}function tv(t){return t.length?i`<h3>What each wish costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
-    </ul>`:d}function tv(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
+    </ul>`:d}function ev(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
       ${t.map(({sequence:n,words:s})=>i`<li>${pm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Gn,um,mm,mr=$(()=>{_();U();lt();hm();qa();Gn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+    </ul>`:d}var Gn,um,mm,fr=$(()=>{_();U();lt();hm();Ka();Gn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
 t?.alternatives);um=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
@@ -2433,23 +2434,23 @@ t?.alternatives);um=t=>({use:e=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>t(
 null)}>
       Let it choose
-    </button>`}),mm=t=>({use:e=>R("cards.revise",i`<a
+    </button>`}),mm=t=>({use:e=>I("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${e.join(", ")}"
         href="/part?from=${t}&order=${e.join("-")}"
         >Use this order</a
-      >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
+      >`),free:()=>I("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${t}&order=free"
         >Let it choose</a
       >`)})});function fm(t,{save:e,order:n}){return i`${ds(t.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${Ha(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${Ua(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${jp(t.blank)} ${ev(t.blank.bend_lines)}
+          ${jp(t.blank)} ${nv(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2463,7 +2464,7 @@ null)}>
     </section>
     ${Gn(t)?i`<section>
             <h2>Order</h2>
-            ${ur(t,n)}
+            ${mr(t,n)}
           </section>`:d}
     <section>
       <h2>Fetch</h2>
@@ -2472,12 +2473,10 @@ null)}>
     <section>
       <h2>Steps</h2>
       ${t.order&&!Gn(t)?i`<p data-test="order-words">${t.order.words}</p>`:d}
-      ${Ua(t)}
-      <div class="step-drawings">
-        ${t.steps.map(s=>nv(s,t.part.thickness_mm))}
-      </div>
+      ${Ga(t)}
+      <div class="step-drawings">${t.steps.map(s=>sv(s,t.part.thickness_mm))}</div>
     </section>
-    ${hs(t.checks)} ${Qe(t.checks)}`}function ev(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
+    ${hs(t.checks)} ${Qe(t.checks)}`}function nv(t){let e=t.filter(n=>n.opinions?.length);return e.length===0?
 d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2487,11 +2486,11 @@ d:i`<details data-test="other-allowances">
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function nv(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=Aa(t,{set_angle_deg:t.
+  </details>`}function sv(t,e){if(!t.drawing)return d;let n=w(t.gauge_x_mm,{digits:2}),s=Oa(t,{set_angle_deg:t.
 set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
 near:Dn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${fe(t)}</b> ${gl(t)} ${us(t)}
+      <b>${t.number}. ${fe(t)}</b> ${$l(t)} ${us(t)}
       <small data-test="origins">${go(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${ws(t)}</span
@@ -2500,25 +2499,25 @@ near:Dn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.numb
     <div class="poses">
       ${ue(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${g(n)}.`})}
-      ${sv(t,a)}
+      ${ov(t,a)}
       ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function sv(t,e){let n=Dn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${ws(t)}`}):d}var gm=$(()=>{_();an();po();L();Ln();uo();mr();Bn();La();Ee();en()});function $m({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function ov(t,e){let n=Dn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${ws(t)}`}):d}var gm=$(()=>{_();an();po();L();Ln();uo();fr();Bn();Na();Le();en()});function $m({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
     ${t?.section?Qt(t,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${av(t,e,n,s)}
+            ${rv(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function ov(t){let[e]=Object.entries(t.errors);return e?Ji(pr(e[0]),e[1]):t.message}function av(t,e,n,s){
+  </div>`}function av(t){let[e]=Object.entries(t.errors);return e?Xi(ur(e[0]),e[1]):t.message}function rv(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-T)return`Not right yet. ${ov(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+T)return`Not right yet. ${av(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
-{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var bm=$(()=>{_();an();G();L();U();jl();oe()});function iv({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var bm=$(()=>{_();an();G();L();U();Hl();oe()});function lv({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${e} value=${Math.min(t,e)} aria-label="Time used">
       ${Math.round(t)} s
@@ -2537,13 +2536,13 @@ T)return`Not right yet. ${ov(e)}`;if(e)return String(e);if(!t)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${cv(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${dv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function cv(t){return lv.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
-"no turning"}function ym({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?iv(e,s):n?dv({again:o,
-back:t?a:null}):d}function dv({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function dv(t){return cv.filter(([n])=>t[n]).map(([n,s,o])=>`${t[n]} ${t[n]===1?s:o}`).join(", ")||
+"no turning"}function ym({plan:t,progress:e,stopped:n},{cancel:s,again:o,back:a}){return e?lv(e,s):n?hv({again:o,
+back:t?a:null}):d}function hv({again:t,back:e}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${e?"Below stands the plan from before your last change.":d}
@@ -2554,45 +2553,45 @@ back:t?a:null}):d}function dv({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var rv,wm,lv,hv,pv,_m,vm=$(()=>{_();rv=.6,wm=({seconds:t})=>t>=rv;lv=[["turn_overs","turn-over",
+  </section>`}var iv,wm,cv,pv,uv,_m,vm=$(()=>{_();iv=.6,wm=({seconds:t})=>t>=iv;cv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];hv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];pv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",pv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",uv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",_m=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?pv:hv}
-  </div>`});var xm={};et(xm,{show:()=>uv});async function uv(t){let e=Xs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
+    <strong>The plan comes here</strong> ${t?uv:pv}
+  </div>`});var xm={};et(xm,{show:()=>mv});async function mv(t){let e=Xs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
-it("punches",t.signal)]),r=await mv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=ir(r.form,!0));let l={
+it("punches",t.signal)]),r=await fv(e,s,t.signal);!e&&t.query.get("shape")==="box"&&(r.form=lr(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=Se(async(D,at)=>(await yc("/plan",Ss(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
+kept:!0},c=Te(async(D,at)=>(await _c("/plan",Ss(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
 at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
-null}),ct()},t.signal,350);function h(D){wm(D)&&(l.progress=D,ct())}function p(D=!1){let at=Nl(l.form);if(!D&&
-at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:lr(l.form).length===0,progress:null,stopped:!1}),
+null}),ct()},t.signal,350);function h(D){wm(D)&&(l.progress=D,ct())}function p(D=!1){let at=Cl(l.form);if(!D&&
+at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:cr(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
-planned,key:Nl(l.planned),stopped:!1}),l.kept=vl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
+planned,key:Cl(l.planned),stopped:!1}),l.kept=kl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
 rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
-let $e=l.form;l.form=D,l.kept=vl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>fo(
+let $e=l.form;l.form=D,l.kept=kl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>fo(
 at)),re&&Z(re,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(cr(D))}async function y(D){let[at]=lr(l.form);if(at){l.summary=!0,ct(),fo(at[0]);
+`/part?from=${e}`:"/part"),f(dr(D))}async function y(D){let[at]=cr(l.form);if(at){l.summary=!0,ct(),fo(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return A(Vt.
 saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
-error instanceof T?l.error.errors:{},$e=Fl(l.form).find(Vt=>Object.keys(re).some(uc=>uc===Vt||uc.startsWith(`${Vt}\
-.`)));$e&&fo($e)}function A(D){kl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+error instanceof T?l.error.errors:{},$e=jl(l.form).find(Vt=>Object.keys(re).some(mc=>mc===Vt||mc.startsWith(`${Vt}\
+.`)));$e&&fo($e)}function A(D){xl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
-n)&&y(()=>l.base?Pu(l.form,l.base):Bl(l.form,l.newCode)),C=()=>(l.newCode=gi(),y(()=>Bl(l.form,l.newCode)));function v(){
-kl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...km(l.card,s)}),p(!0),Z(e?
+n)&&y(()=>l.base?Pu(l.form,l.base):Pl(l.form,l.newCode)),C=()=>(l.newCode=$i(),y(()=>Pl(l.form,l.newCode)));function v(){
+xl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...km(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
-Object.assign(l,{clash:null,base:Hl(D)}),m(vo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
-ut mine back",act:()=>m(at)})}async function X(D){try{await _c(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
+Object.assign(l,{clash:null,base:Ul(D)}),m(vo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+ut mine back",act:()=>m(at)})}async function X(D){try{await vc(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-T?l.error.errors:{},at=lr(l.form),re=ym(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
-          ${e?i`${R(n,"Edit","Plan")} ${l.card?.title||"card"}
-                  <small class="code">${W(e)}</small>`:R(n,"New part","Plan a part")}
+T?l.error.errors:{},at=cr(l.form),re=ym(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+          ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
+                  <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
         ${l.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
@@ -2603,7 +2602,7 @@ T?l.error.errors:{},at=lr(l.form),re=ym(l,u),$e=!l.busy&&!l.stopped&&!at.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?Gu(l.clash,l.form,{saveMine:()=>{l.base=Hl(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
+        ${l.clash?Gu(l.clash,l.form,{saveMine:()=>{l.base=Ul(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2613,7 +2612,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Wh(D,pr,Fl(l.form)):d}
+        ${l.summary?Wh(D,ur,jl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2632,7 +2631,7 @@ d}
               @keydown=${cm}
               @submit=${Vt=>{Vt.preventDefault(),E()}}>
               ${lm(l.form,{metals:s,crib:{dies:o,punches:a},plan:$e?l.plan:null,editing:!!e,errors:D,change:m})}
-              ${R(n,i`<div class="save-bar">
+              ${I(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":e?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2650,85 +2649,85 @@ was whole:"}
             </div>
           </div>
         </div>`),l.busy||t.ready()}p(!0);let Eo=t.query.get("order");Eo&&b(Eo)}function km(t,e){return t?{form:vo(
-t.part,t.note),base:Hl(t)}:{form:Ll(e[0]?.code??""),base:null}}async function mv(t,e,n){let s=lu(t),o=null;try{
+t.part,t.note),base:Ul(t)}:{form:Nl(e[0]?.code??""),base:null}}async function fv(t,e,n){let s=lu(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...km(o,e),newCode:gi(),card:o,restored:!1}}var Hl,Sm=$(()=>{_();G();kt();dt();ut();co();ae();cu();on();Wu();
-Et();Pt();dt();lt();Vu();jl();mr();gm();bm();vm();Bt();oe();Hl=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{...km(o,e),newCode:$i(),card:o,restored:!1}}var Ul,Sm=$(()=>{_();G();kt();dt();ut();co();ae();cu();on();Wu();
+Et();Pt();dt();lt();Vu();Hl();fr();gm();bm();vm();Bt();oe();Ul=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function Tm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Vn(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(fv)}catch(o){throw new Vn(gv[o.name]??"busy")}let s=()=>n.
+let n;try{n=await navigator.mediaDevices.getUserMedia(gv)}catch(o){throw new Vn($v[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",e),n}function Mm(t){return!!t.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Am(t,e){await t.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Vn,fv,gv,Om=$(()=>{Vn=class extends Error{constructor(e){
-super(e),this.fault=e}},fv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-gv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Nm(){return fr??=bv(),fr.catch(()=>fr=void 0),fr}async function bv(){let t=await wv(),e=t??await Em(),
+getVideoTracks()[0].applyConstraints({advanced:[{torch:e}]})}var Vn,gv,$v,Om=$(()=>{Vn=class extends Error{constructor(e){
+super(e),this.fault=e}},gv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+$v={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Nm(){return gr??=wv(),gr.catch(()=>gr=void 0),gr}async function wv(){let t=await yv(),e=t??await Em(),
 n={own:!!t,async read(s){try{return await e.detect(s)}catch(o){if(e!==t)throw new Os(String(o));return e=await Em(),
-n.read(s)}}};return n}async function wv(){let t=globalThis.BarcodeDetector;return(await t?.getSupportedFormats().
-catch(()=>[]))?.includes("qr_code")?new t(Lm):null}async function Em(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
-return await e({overrides:{locateFile:()=>$v},fireImmediately:!0}),new t(Lm)}catch(t){throw new Os(String(t))}}
-var Os,$v,Lm,fr,Cm=$(()=>{Os=class extends Error{},$v="/vendor/zxing-wasm/zxing_reader.wasm",Lm={formats:["qr_\
-code"]}});function Pm(t){let e=vv(t.trim()),n=e?yv.exec(e.pathname)?.[1]:_v.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:xv(t,e)};let{code:s,whole:o,fault:a}=pt(kv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Ul(W(s))} is\
- no card’s code. ${r}`}}function vv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
-e.protocol)?e:null}function kv(t){try{return decodeURIComponent(t)}catch{return t}}function xv(t,e){return e?`\
-It leads to ${Ul(e.host)}, not to a card.`:t.trim()?`It holds “${Ul(t.trim())}”, no card’s code.`:"It ho\
-lds nothing that can be read."}var yv,_v,Bm,Ul,Rm=$(()=>{dt();yv=/^\/c\/([^/]+)\/?$/i,_v=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Bm=40;Ul=t=>t.length>Bm?`${t.slice(0,Bm)}…`:t});async function Dm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,Sv))}}function Fm(t,e,n){let o=t.filter(l=>Wm(l,e,e)).map(l=>({...Pm(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Im(a))return a[0];let r=a.
-filter(l=>Wm(l.mark,e,n));return r.length>0&&Im(r)?r[0]:"several"}function Wm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
+n.read(s)}}};return n}async function yv(){let t=globalThis.BarcodeDetector,e=await t?.getSupportedFormats().catch(
+()=>[]);return t&&e?.includes("qr_code")?new t(Lm):null}async function Em(){try{let{BarcodeDetector:t,prepareZXingModule:e}=await import("/vendor/barcode-detector/ponyfill.js");
+return await e({overrides:{locateFile:()=>bv},fireImmediately:!0}),new t(Lm)}catch(t){throw new Os(String(t))}}
+var Os,bv,Lm,gr,Cm=$(()=>{Os=class extends Error{},bv="/vendor/zxing-wasm/zxing_reader.wasm",Lm={formats:["qr_\
+code"]}});function Pm(t){let e=kv(t.trim()),n=e?_v.exec(e.pathname)?.[1]:vv.exec(t.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:Sv(t,e)};let{code:s,whole:o,fault:a}=pt(xv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Gl(W(s))} is\
+ no card’s code. ${r}`}}function kv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
+e.protocol)?e:null}function xv(t){try{return decodeURIComponent(t)}catch{return t}}function Sv(t,e){return e?`\
+It leads to ${Gl(e.host)}, not to a card.`:t.trim()?`It holds “${Gl(t.trim())}”, no card’s code.`:"It ho\
+lds nothing that can be read."}var _v,vv,Bm,Gl,Im=$(()=>{dt();_v=/^\/c\/([^/]+)\/?$/i,vv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+Bm=40;Gl=t=>t.length>Bm?`${t.slice(0,Bm)}…`:t});async function Dm(t,e,n,s){for(;!s.aborted;){if(t.readyState>=t.HAVE_CURRENT_DATA){let o=await e.read(t);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,Tv))}}function Fm(t,e,n){let o=t.filter(l=>Wm(l,e,e)).map(l=>({...Pm(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Rm(a))return a[0];let r=a.
+filter(l=>Wm(l.mark,e,n));return r.length>0&&Rm(r)?r[0]:"several"}function Wm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
 s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var Sv,Im,jm=$(()=>{Rm();Sv=60;Im=t=>t.every(e=>e.code===t[0].code)});function Hm(t,e){let{title:n,words:s,again:o}=Tv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+l&&a<=c&&r>=h&&r<=p}var Tv,Rm,jm=$(()=>{Im();Tv=60;Rm=t=>t.every(e=>e.code===t[0].code)});function Hm(t,e){let{title:n,words:s,again:o}=Mv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
-  </section>`}var Gl,Tv,Um=$(()=>{_();Gl=i`<p>
+  </section>`}var Vl,Mv,Um=$(()=>{_();Vl=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,Tv={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,Mv={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${Gl}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${Vl}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${Gl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${Vl}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${Gl}`,again:!0}}});var Vm={};et(Vm,{show:()=>Ev});async function Ev(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Gm},n=ma(),s=await Ce().catch(()=>[]),o=new AbortController,a=()=>t.render(Bv(e,{again:h,lamp:p},()=>fa(n,
+      ${Vl}`,again:!0}}});var Vm={};et(Vm,{show:()=>Lv});async function Lv(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
+says:Gm},n=fa(),s=await Be().catch(()=>[]),o=new AbortController,a=()=>t.render(Pv(e,{again:h,lamp:p},()=>ga(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Vn?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(Ke(
+lamp:null})},c=u=>{l(),u instanceof Vn?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(Ye(
 u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Gm});try{let[m,f]=await Promise.
-all([Tm(u,()=>c(new Vn("busy"))),Nm()]);if(u.aborted)return;r({stream:m,lamp:Mm(m)?!1:null,says:Mv});let b=document.
-querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let A=Lv(
+all([Tm(u,()=>c(new Vn("busy"))),Nm()]);if(u.aborted)return;r({stream:m,lamp:Mm(m)?!1:null,says:Av});let b=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let A=Nv(
 E=>r({says:E}),u);await Dm(b,f,E=>A(Fm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
 let u=!e.lamp;await Am(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Lv(t,e){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Ov&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(Av):a.kind==="card"?await Cv(a.code,t,e):t(Nv(a)),s=performance.
-now())}}function Nv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
-bel",words:`${e} Still looking.`}}async function Cv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Nv(t,e){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Ev&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(Ov):a.kind==="card"?await Bv(a.code,t,e):t(Cv(a)),s=performance.
+now())}}function Cv({kind:t,words:e}){return{kind:"wrong",title:t==="slip"?"Not a right code":"Not a card’s la\
+bel",words:`${e} Still looking.`}}async function Bv(t,e,n){let s=W(t);e({kind:"found",title:s,words:"Opening i\
 t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await jd(t,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?ft(`/c/${t}`,{replace:!0}):e(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is a right one, but this shop has no such card: it is another shop’s la\
 bel. Still looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server d\
 oes not answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wron\
-g",title:`${s} could not be opened`,words:o}))}function Bv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
+g",title:`${s} could not be opened`,words:o}))}function Pv({fault:t,stream:e,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${t??
 s.kind}>
     <h1>Scan a label</h1>
     ${t?Hm(t,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${e} aria-label="What the camera sees"></video>
-            ${Pv}
+            ${Iv}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${t?"fault":s.kind} role="status" data-test="says">
@@ -2744,34 +2743,34 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Gm,Mv,Av,Ov,Pv,zm=$(()=>{_();Om();kt();dt();Cm();jm();Pt();Ct();Ei();Um();Bt();Gm={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},Mv={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},Av={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},Ov=2500;Pv=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var Gm,Av,Ov,Ev,Iv,zm=$(()=>{_();Om();kt();dt();Cm();jm();Pt();Ct();Li();Um();Bt();Gm={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},Av={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},Ov={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},Ev=2500;Iv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function qm(t,e,n){Jm(t,e,n),fp(t),gt?.link.move({code:e,step:n},{whatever:!0})}function gr(){gt?.end.abort(),
-gt=null,$r(),xo()}function Km(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,$r(),gt.link.move({code:t,
-step:e}),xo())}function Ym(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function br(t,e){
+</div>`});function qm(t,e,n){Jm(t,e,n),fp(t),gt?.link.move({code:e,step:n},{whatever:!0})}function $r(){gt?.end.abort(),
+gt=null,br(),xo()}function Km(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,br(),gt.link.move({code:t,
+step:e}),xo())}function Ym(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function wr(t,e){
 document.addEventListener("bench",()=>t(So()),{signal:e})}function Jm(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
-a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ra(t,s,{keepMs:Rv,heard:l=>{if(l.code!==a.code)return gr();
-a.step=l.step,$r(),xo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return gr();Object.assign(a,{answers:c,
-late:h,refused:p}),xo()}},o.signal);gt={at:a,link:r,end:o},$r(),xo()}function $r(){try{gt?sessionStorage.setItem(
-Vl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(Vl)}catch{}}function wr(){
-if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(Vl)??"{}");t&&e&&Jm(t,e,n)}catch{}}var Vl,
-Rv,gt,So,xo,yr=$(()=>{rl();tn();Vl="flangebook.on-bench",Rv=5e3,gt=null,So=()=>gt?{...gt.at}:null;xo=()=>document.
+a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ra(t,s,{keepMs:Rv,heard:l=>{if(l.code!==a.code)return $r();
+a.step=l.step,br(),xo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return $r();Object.assign(a,{answers:c,
+late:h,refused:p}),xo()}},o.signal);gt={at:a,link:r,end:o},br(),xo()}function br(){try{gt?sessionStorage.setItem(
+zl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(zl)}catch{}}function yr(){
+if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(zl)??"{}");t&&e&&Jm(t,e,n)}catch{}}var zl,
+Rv,gt,So,xo,_r=$(()=>{il();tn();zl="flangebook.on-bench",Rv=5e3,gt=null,So=()=>gt?{...gt.at}:null;xo=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
-    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${zl}
+    ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${ql}
   </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${zl}
+      reaches and open it again. ${ql}
     </div>`;if(e instanceof T&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
-      The code is a right one, but this shop has no card of that number. Look at the label again. ${zl}
-    </div>`;throw e}var zl,Le=$(()=>{_();G();dt();zl=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Zm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is a right one, but this shop has no card of that number. Look at the label again. ${ql}
+    </div>`;throw e}var ql,Ne=$(()=>{_();G();dt();ql=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Zm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${t.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2798,7 +2797,7 @@ dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);retu
     ${o&&ht("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 d}
     <p class="wrong" role="alert">${n}</p>
-    ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
+    ${I("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${e} @click=${s}>
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function Xm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
@@ -2808,21 +2807,21 @@ late}`:"Saved here, not yet in the shop. Waiting to be sent"}function tf(t){let 
 if(!e.length&&!n.length)return d;let s=e.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-settle" data-test="to-settle">
             <p>${k("caution","To settle")} This card was changed in two places at once. Both are kept.</p>
-            ${R("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
+            ${I("cards.revise",i`<a class="button next" href="/c/${t.code}/settle" data-test="settle"
                 >Settle ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner settles which holds.</p>`)}
           </div>`:d}
     ${e.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${Iv(e.length,n.length>0)}
+            ${Wv(e.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:d}
           </p>`:d}
-  </section>`}function Iv(t,e){let n=t===1?"One change of this card waits":`${t} changes of this card wait`;return e?
-`${n} until the other one is settled.`:`${n} and ${t===1?"goes out by itself":"go out by themselves"}.`}function _r(t){
+  </section>`}function Wv(t,e){let n=t===1?"One change of this card waits":`${t} changes of this card wait`;return e?
+`${n} until the other one is settled.`:`${n} and ${t===1?"goes out by itself":"go out by themselves"}.`}function vr(t){
 return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the shop. It goes out by itself.":t===
 "settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"settle which holds.":"the owner\
- settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function vr(t,e){try{Ls=(await Rn(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function kr(t,e,{draw:n,
-start:s}){let o=So();if(o?.code===t)return Wv(o,e);if(!Ls.length)return d;let a=[ef,mp()].find(r=>Ls.includes(
+ settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function kr(t,e){try{Ls=(await In(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function xr(t,e,{draw:n,
+start:s}){let o=So();if(o?.code===t)return Dv(o,e);if(!Ls.length)return d;let a=[ef,mp()].find(r=>Ls.includes(
 r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
     ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{ef=r,n()}}):d}
     <button
@@ -2830,27 +2829,27 @@ r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" dat
       class="button"
       data-test="put-on-bench"
       @click=${()=>{qm(a,t,e),n(),s?.()}}>
-      Show on ${In(a)}
+      Show on ${Rn(a)}
     </button>
-  </section>`}function Wv(t,e){let n=In(t.name);return i`<section
+  </section>`}function Dv(t,e){let n=Rn(t.name);return i`<section
     class="show-on-bench on"
     aria-label="Bench screen"
     data-test="on-bench"
     data-bench-step=${t.step}>
-    <p role="status">${Dv(t,n)}</p>
+    <p role="status">${Fv(t,n)}</p>
     ${t.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Ym(e)}>
             Show step ${e} there
           </button>`:d}
-    <button type="button" class="button" data-test="off-bench" @click=${gr}>Stop</button>
-  </section>`}function Dv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+    <button type="button" class="button" data-test="off-bench" @click=${$r}>Stop</button>
+  </section>`}function Fv({answers:t,late:e,refused:n},s){return t===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:e?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Ls,ef,ql=$(()=>{_();tn();yr();J();Ls=[],ef=""});function xr(t){let{drawing:e}=t,n=Dn(t),s=ja(t),o=Fv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${Kl("before","before",nf(e.before),e,o)}
-    ${n?Kl("during",s?Gi(s).join(" "):"half way",n.shown,e,o,s):d}
-    ${Kl("after","after",nf(e.after),e,o)}
-  </div>`}function Fv(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?En(n):[0,0];
+i`<b>On ${s}.</b>`}var Ls,ef,Kl=$(()=>{_();tn();_r();J();Ls=[],ef=""});function Sr(t){let{drawing:e}=t,n=Dn(t),s=Ha(t),o=jv(e,t.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${Yl("before","before",nf(e.before),e,o)}
+    ${n?Yl("during",s?Vi(s).join(" "):"half way",n.shown,e,o,s):d}
+    ${Yl("after","after",nf(e.after),e,o)}
+  </div>`}function jv(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=e??(a-s)/6,[c,h]=n?En(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,t.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
+l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Yl(t,e,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${t}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
@@ -2862,11 +2861,11 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Kl(t,e,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?jv(c,a-o):d}
+      ${c?Hv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function jv(t,e){if(!Ta(t,e))return x`<path class="ring" d=${so([t.on_sheet,t.on_tool])}/>`;let[n,
-s]=En(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var nf,Yl=$(()=>{_();Ee();Vi();ze();nf=({
+  </figure>`}function Hv(t,e){if(!Ma(t,e))return x`<path class="ring" d=${so([t.on_sheet,t.on_tool])}/>`;let[n,
+s]=En(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var nf,Jl=$(()=>{_();Le();zi();qe();nf=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ns(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
 id}>
@@ -2875,57 +2874,57 @@ id}>
       <span class="code">Step ${t.step}</span>
       <span class="more">
         ${e?i`<b class="waits">${To(e)}</b> · `:d}
-        ${[rs(t),ve(t),Hv(t),Uv(t.correction,n)].filter(Boolean).join(" · ")}
+        ${[rs(t),ve(t),Uv(t),Gv(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
   </li>`}function rn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
-join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Gv(t.flange_mm)}`:s}var Hv,Uv,Gv,Cs=$(()=>{
-_();kn();L();Es();Ut();Hv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Uv=(t,e)=>t?.set_angle_deg&&
-e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Gv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var of={};et(of,{show:()=>Vv});async function Vv(t){let{code:e}=t.params;if(!pt(e).whole)return sf(t,Mt(e));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(qv(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=await vn(await aa(n,{replan:!0,reason:"\
+join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Vv(t.flange_mm)}`:s}var Uv,Gv,Vv,Cs=$(()=>{
+_();kn();L();Es();Ut();Uv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Gv=(t,e)=>t?.set_angle_deg&&
+e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Vv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var of={};et(of,{show:()=>zv});async function zv(t){let{code:e}=t.params;if(!pt(e).whole)return sf(t,Mt(e));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Kv(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=await vn(await ra(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await zv(n.part.metal),
-o(),t.ready()};$t(()=>n&&o(),t.signal),br(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
+r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await qv(n.part.metal),
+o(),t.ready()};$t(()=>n&&o(),t.signal),wr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
 await to(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||sf(t,At(
-e,l));return}wr(),vr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
-()=>null),o()}function sf(t,e){t.title("No such card"),t.render(e),t.ready()}async function zv(t){return(await je())?.
-metals?.find(n=>n.code===t)?.name??t}function qv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
+e,l));return}yr(),kr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+()=>null),o()}function sf(t,e){t.title("No such card"),t.render(e),t.ready()}async function qv(t){return(await He())?.
+metals?.find(n=>n.code===t)?.name??t}function Kv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
 filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(t.code)}</p>
         <h1 data-test="card-title">${t.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Yv(t,e.metal)}</p>
+        <p class="card-what" data-test="card-what">${Jv(t,e.metal)}</p>
         ${t.note?i`<p class="card-note" data-test="card-note">${t.note}</p>`:d}
         ${t.archived?i`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`:d}
       </header>
       ${tf(t)}
       ${r.length?i`<section class="card-stops" aria-label="Stop">${_t(r)}</section>`:d}
       ${Zm(e.fresh,{...e,take:n,settings:t.settings.length})}
-      ${Kv(t,r.length>0)}
-      ${o.steps.length?kr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
+      ${Yv(t,r.length>0)}
+      ${o.steps.length?xr(t.code,1,{draw:s,start:()=>ft(`/c/${t.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${Qt(o,{tallest:innerHeight*.34})}
       </section>
-      ${tk(t)}
+      ${ek(t)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${ys(o.tools,o.steps.length,o.steps)}${Ha(o.blank)}${It(o)?Ts(o.blank,{tallest:420}):d}
+        ${ys(o.tools,o.steps.length,o.steps)}${Ua(o.blank)}${Rt(o)?Ts(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Gn(o)?d:Jv(o.order)}${Zv(t)}
+        ${Gn(o)?d:Xv(o.order)}${Qv(t)}
       </section>
       ${Gn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${ur(o,mm(t.code))}
+              ${mr(o,mm(t.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -2934,66 +2933,67 @@ revision}>
       ${Qe(o.checks)}
       <section class="panel card-trials">
         <h2>What came out</h2>
-        ${Qv(t,e.waiting)}
+        ${tk(t,e.waiting)}
       </section>
     </div>
-  </article>`}function Kv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
+  </article>`}function Yv({code:t,plan:e},n){return e.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${t}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${e.steps.length===1?"1 step":`${e.steps.length} steps`}</small>
     </a>
-  </div>`:d}function Yv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
-1?"1 bend":`${t.bends.length} bends`,a=It(e)?`box ${Wn(e.folded)}`:`${H(t.bend_length_mm)} ${B()} long`;return`${n}\
-, ${H(t.thickness_mm)} ${B()}${s}, ${a}, ${o}`}function Xv(t,e){let{gauge_x_mm:n}=ee(t,e);return n===null?"no \
-gauge":`gauge at ${g(w(n))}`}function Zv(t){return i`<ol class="rows" data-test="step-list">
+  </div>`:d}function Jv({part:t,plan:e},n){let s=e.thickness_gauge?` (${e.thickness_gauge})`:"",o=t.bends.length===
+1?"1 bend":`${t.bends.length} bends`,a=Rt(e)?`box ${Wn(e.folded)}`:`${H(t.bend_length_mm)} ${B()} long`;return`${n}\
+, ${H(t.thickness_mm)} ${B()}${s}, ${a}, ${o}`}function Zv(t,e){let{gauge_x_mm:n}=ee(t,e);return n===null?"no \
+gauge":`gauge at ${g(w(n))}`}function Qv(t){return i`<ol class="rows" data-test="step-list">
     ${t.plan.steps.map(e=>i`<li class="row">
           <a href="/c/${t.code}/step/${e.number}">
             <span class="lead">${e.number}. ${fe(e)} ${e.direction}</span>
             <span class="code">${g(S(e.included_angle_deg))}</span>
-            <span class="more">${Xv(t,e)}</span>
+            <span class="more">${Zv(t,e)}</span>
             ${e.turn_over||e.turn_end||e.turn_quarter?i`<span class="turn" data-test="turn">${gs(e)}</span>`:d}
-            ${me(e,{short:!0})} ${e.drawing?xr(e):d}
+            ${me(e,{short:!0})}
+            ${e.drawing?Sr(e):d}
           </a>
         </li>`)}
-  </ol>`}function Qv(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
-      Nothing measured yet.${R("trials.keep"," After a bend, type what came out.")}
+  </ol>`}function tk(t,e){let n=[...t.trials].reverse().slice(0,3);return!n.length&&!e.length?i`<p data-test="no-trials">
+      Nothing measured yet.${I("trials.keep"," After a bend, type what came out.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
     ${[...e].reverse().map(s=>Ns(s.body,{waiting:s}))}
     ${n.map(s=>Ns(s,{step:t.plan.steps[s.step-1]}))}
-  </ul>`}function tk({code:t}){return i`<nav class="card-links" aria-label="This card">
+  </ul>`}function ek({code:t}){return i`<nav class="card-links" aria-label="This card">
     ${st(`/c/${t}/note`,i`<a class="button" href="/c/${t}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${t}/history" data-test="history">History</a>
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
-    ${R("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var Jv,af=$(()=>{_();G();kt();dt();ut();Ge();Nt();yr();Pt();nt();wt();L();Le();U();uo();Qm();Es();$s();
-lt();mr();en();ql();Yl();Ee();Cs();fs();an();ne();Jv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var df={};et(df,{show:()=>ek});async function ek(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return rf(t,Mt(
-e));let s=wo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ok(o,n));t.title(`${o.title||e},\
- step ${r.number}`),t.render(rk(o,r,()=>Ya(o,r,s,a,t.signal),kr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
-br(()=>o&&nk(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&sk(o),{signal:t.signal}),addEventListener(
-"keydown",r=>o&&ak(r,o,Number(n)),{signal:t.signal}),wr();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Km(
-e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||rf(t,At(e,r));return}vr(t.signal,()=>o&&a())}
-function nk(t,e,n){let s=So(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function sk(t){let e=await to(t.code).catch(()=>{});e&&e.revision!==
+    ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
+  </nav>`}var Xv,af=$(()=>{_();G();kt();dt();ut();Ve();Nt();_r();Pt();nt();wt();L();Ne();U();uo();Qm();Es();$s();
+lt();fr();en();Kl();Jl();Le();Cs();fs();an();ne();Xv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
+d});var df={};et(df,{show:()=>nk});async function nk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return rf(t,Mt(
+e));let s=wo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ak(o,n));t.title(`${o.title||e},\
+ step ${r.number}`),t.render(ik(o,r,()=>Ja(o,r,s,a,t.signal),xr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
+wr(()=>o&&sk(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&ok(o),{signal:t.signal}),addEventListener(
+"keydown",r=>o&&rk(r,o,Number(n)),{signal:t.signal}),yr();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Km(
+e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||rf(t,At(e,r));return}kr(t.signal,()=>o&&a())}
+function sk(t,e,n){let s=So(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function ok(t){let e=await to(t.code).catch(()=>{});e&&e.revision!==
 t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function rf(t,e){t.
-title("No such card"),t.render(e),t.ready()}function ak(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+title("No such card"),t.render(e),t.ready()}function rk(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
 test(t.target.tagName)||(t.key==="ArrowRight"&&ft(lf(e,n).href),t.key==="ArrowLeft"&&ft(cf(e,n).href))}function lf(t,e){
 let n=t.plan.steps.at(-1);return e<t.plan.steps.length?{href:`/c/${t.code}/step/${e+1}`,label:"Next",more:`ste\
 p ${e+1}`}:n.set_angle_deg===null||!ye(`/c/${t.code}/trial/${e}`)?{href:`/c/${t.code}`,label:"Done: the card",
-more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function rk(t,e,n,s){let{stops:o,watch:a}=Ka(
+more:""}:{href:`/c/${t.code}/trial/${e}`,label:"What came out?",more:""}}function ik(t,e,n,s){let{stops:o,watch:a}=Ya(
 t,e),r=e.number===t.plan.steps.length,l=lf(t,e.number);return i`<article class="step" data-test="step">
-    ${Ga(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
+    ${Va(t,e)} ${o.length?i`<div class="step-stop">${_t(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Da(e,t.part.flats_mm.length)}${me(e)}</div>
-      <section class="step-set" aria-label="What to set">${Ja(t,e)}</section>
+      <div class="step-way">${Fa(e,t.part.flats_mm.length)}${me(e)}</div>
+      <section class="step-set" aria-label="What to set">${Xa(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${a.length?_t(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${qp(t.plan,e)} ${Wa(t.plan,e)}
+        ${qp(t.plan,e)} ${Da(t.plan,e)}
         ${go(e.origin)?i`<p class="hint origins" data-test="origins">${go(e.origin)}</p>`:d}
       </section>
     </div>
@@ -3007,30 +3007,30 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var ok,cf,hf=$(()=>{_();kt();dt();ae();yr();Pt();ss();nt();Ge();Le();il();U();$s();lt();Va();La();
-ql();nn();Ee();Xa();ok=(t,e)=>i`<div class="state" data-test="no-step">
+  </article>`}var ak,cf,hf=$(()=>{_();kt();dt();ae();_r();Pt();ss();nt();Ve();Ne();ll();U();$s();lt();za();Na();
+Kl();nn();Le();Za();ak=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;cf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Sr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+  </div>`;cf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Tr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
 return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
-(c[e]-l[e])*(c[s]-l[s])}var Jl=$(()=>{});function pf(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Sr(o.rows,"measured_deg",e,"flange_mm");if(a===
+(c[e]-l[e])*(c[s]-l[s])}var Xl=$(()=>{});function pf(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Tr(o.rows,"measured_deg",e,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge is. No new X before it is checked.",to_check:ik};let l=Math.abs(r)<=Xl?s:s-r,c=l>=
+ is further off than a gauge is. No new X before it is checked.",to_check:lk};let l=Math.abs(r)<=Zl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
-gh to mend the flange.",to_check:[]}}var Xl,ik,Bs,Tr=$(()=>{Jl();Xl=.05;ik=["Measure again, to the face that t\
+gh to mend the flange.",to_check:[]}}var Zl,lk,Bs,Mr=$(()=>{Xl();Zl=.05;lk=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
  card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function Mo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
 let n=Number(e);return n>0&&n<180?n:null}function Ao(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Mo(a);r===null?n[o]=[t.places==="one"?uf:lk]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[uf]),{angles:e,wrong:n}}function mf(t,e,n){let s=pk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-l=>Sr(t.corrections??[],"measured_deg",s,l));if(o===null||a===null||n.set_angle_deg===null||ck(t,s))return null;
-let r={row:s,ends:s!==Mr(e),set_angle_deg:o+(n.set_angle_deg-t.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-t.punch_depth_mm)};return ce(t,r)?r:null}function ck({first_hit:t,included_angle_deg:e},n){
-return!!t&&n>Math.max(e+dk,t.comes_out_deg_high)}function Mr(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function pk(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=hk?e:Mr(t)}function Ps(t){
-return t?.correction?.set_angle_deg?t.correction:t?.table??null}var uf,lk,dk,hk,Rs=$(()=>{kn();Jl();uf="Type t\
-he angle between the flats in degrees, such as 90.5. Square is 90.",lk="Degrees, such as 90.5";dk=5;hk=.3});function gf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
+let r=Mo(a);r===null?n[o]=[t.places==="one"?uf:ck]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[uf]),{angles:e,wrong:n}}function mf(t,e,n){let s=uk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+c=>Tr(t.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||dk(t,s))return null;
+let r=t,l={row:s,ends:s!==Ar(e),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ce(t,l)?l:null}function dk({first_hit:t,included_angle_deg:e},n){
+return!!(t&&n>Math.max(e+hk,t.comes_out_deg_high))}function Ar(t){let e=Object.values(t);return e.reduce((n,s)=>n+
+s,0)/e.length}function uk(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=pk?e:Ar(t)}function Ps(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var uf,ck,hk,pk,Is=$(()=>{kn();Xl();uf="Type t\
+he angle between the flats in degrees, such as 90.5. Square is 90.",ck="Degrees, such as 90.5";hk=5;pk=.3});function gf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
 change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??ee(t,e);return i`<form
     class="trial-form"
     novalidate
@@ -3071,27 +3071,27 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:ff}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var ff,$f=$(()=>{_();kt();L();J();ff="Leave it if it was set as shown."});function bf(t){let e=Bs(t);return e?e.gauge_x_mm===null?uk(e):i`<div class="set-figures" data-test="new-gauge">
+  </form>`}var ff,$f=$(()=>{_();kt();L();J();ff="Leave it if it was set as shown."});function bf(t){let e=Bs(t);return e?e.gauge_x_mm===null?mk(e):i`<div class="set-figures" data-test="new-gauge">
       ${Gt("Gauge X now",w(e.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${wf(e.error_mm)}</p>`:d}function uk({error_mm:t,words:e,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${wf(e.error_mm)}</p>`:d}function mk({error_mm:t,words:e,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${wf(t)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?bt(n):e}</p>`}function wf(t){return t===null?"":Math.abs(t)<=Xl?"Flang\
+  </div>`:i`<p data-test="no-gauge">${n?bt(n):e}</p>`}function wf(t){return t===null?"":Math.abs(t)<=Zl?"Flang\
 e as wanted: leave the gauge.":`Flange ${g(w(Math.abs(t),{digits:2}))} too ${t>0?"long":"short"}.`}function yf(t){
 let e=t?.crown;return e?i`<div class="crown" data-test="crown">
-    <p>${mk(e)}</p>
-    ${e.shim?fk(e.shim):d}
-  </div>`:d}function mk({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
-    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function fk({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
+    <p>${fk(e)}</p>
+    ${e.shim?gk(e.shim):d}
+  </div>`:d}function fk({middle_open_deg:t,shim:e,words:n}){return e?i`<b>The middle is ${g(S(t))} more open than the ends.</b> First crown the middle by
+    ${g(w(e.middle_mm,{digits:2}))}, or shim the die:`:n}function gk({strip_mm:t,lengths_mm:e}){let n=e.map(o=>w(
 o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="shim">
     ${e.length===1?"1 strip":`${e.length} strips`} of ${g(w(t,{digits:2}))}
     under the middle of the die, one on the other, ${n} ${s} long. Nothing at the ends. Then set what
     stands above, which is for the ends; bend again and measure.
-  </p>`}var _f,vf=$(()=>{_();Tr();L();U();nn();_f=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
+  </p>`}var _f,vf=$(()=>{_();Mr();L();U();nn();_f=({thickness_mm:t})=>t?` Reckoned for the ${g(w(t,{digits:2}))}\
  that the sheet measures.`:""});function kf(t,e,n,{again:s,keep:o}){let a=Ps(n),r=e.number===t.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
@@ -3102,11 +3102,11 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It goes out by itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?$k(a):Up(e,n)}
-      ${a?i`<p class="basis" data-test="basis">${wk(n)}</p>`:d}
-      ${n.question?gk(t,n.question):d} ${bf(n)}
-      ${_k(n.correction)} ${yf(n.correction)}
-      ${a?R("cards.revise",xk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?bk(a):Up(e,n)}
+      ${a?i`<p class="basis" data-test="basis">${yk(n)}</p>`:d}
+      ${n.question?$k(t,n.question):d} ${bf(n)}
+      ${vk(n.correction)} ${yf(n.correction)}
+      ${a?I("cards.revise",Sk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Trial">
@@ -3117,74 +3117,74 @@ code}/step/${e.number+1}" data-test="next"
               >Next: step ${e.number+1}</a
             >`}
     </nav>
-  </div>`}function wk({correction:t,table:e}){return t?`${t.what}${yk(t)}${_f(t)}`:`Worked out on this device,\
+  </div>`}function yk({correction:t,table:e}){return t?`${t.what}${_k(t)}${_f(t)}`:`Worked out on this device,\
  from the card’s own table at ${g(S(e?.row??null))}. The shop works it out again when the result arrives.${e?.
-ends?` ${bk}`:""}`}function _k(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
-    Left and right differ: about ${kk(Math.abs(e))},
+ends?` ${wk}`:""}`}function vk(t){let e=t?.tilt_mm_per_m;return e==null?d:i`<p data-test="tilt">
+    Left and right differ: about ${xk(Math.abs(e))},
     ${e>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function xk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function Sk(t,e){return t.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${t.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${t.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${t.kept==="asking"} @click=${e}>
         ${t.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var gk,$k,bk,yk,vk,kk,xf=$(()=>{_();vf();
-Rs();L();U();bl();lt();nn();Cs();gk=(t,e)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${t.words}</p>`}var $k,bk,wk,_k,kk,xk,xf=$(()=>{_();vf();
+Is();L();U();wl();lt();nn();Cs();$k=(t,e)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${e}</p>
     <p><a href="/shop/learned/${encodeURIComponent(t.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,$k=t=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,bk=t=>i`<div class="set-figures" data-test="new-setting">
     ${Gt("Angle now",S(t.set_angle_deg),"new-angle")}
     ${t.punch_depth_mm===null?d:Gt("Depth now",w(t.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,bk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";yk=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
-.":"";vk=3048,kk=t=>B()==="in"?`${Q(t*vk/1e3/Jt,3)} in over ten feet`:`${Q(t,2)} mm in each metre`});async function Sf(t,e,n,s){let o=Ps(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await Ue(t,{settings:[...t.settings.filter(r=>r.step!==e.number),Tk(e,o,n.trial,Mk(t,e,n))]},{reason:`\
+  </div>`,wk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";_k=({crown:t})=>t?.setting_for==="ends"?" This is for the ends; first mend the open middle, see below\
+.":"";kk=3048,xk=t=>B()==="in"?`${Q(t*kk/1e3/Jt,3)} in over ten feet`:`${Q(t,2)} mm in each metre`});async function Sf(t,e,n,s){let o=Ps(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await Ge(t,{settings:[...t.settings.filter(r=>r.step!==e.number),Mk(e,o,n.trial,Ak(t,e,n))]},{reason:`\
 Step ${e.number} set from a piece that came out at ${rn(n.trial)}`});Object.assign(t,a.card),Object.assign(n,{
-kept:"kept",where:a.where,words:Sk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
-String(a)})}s()}}function Sk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
+kept:"kept",where:a.where,words:Tk(a)}),j()}catch(a){Object.assign(n,{kept:"no",words:a instanceof Error?a.message:
+String(a)})}s()}}function Tk({where:t,card:e}){return t==="shop"?`Revision ${e.revision} of the card has it. S\
 teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both are kept: settle on the card whi\
-ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Tk,Mk,Tf=$(()=>{Ge();
-Cs();Tr();Rs();wt();Tk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
-...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),Mk=(t,e,n)=>Bs(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Af={};et(Af,{show:()=>Ok});async function Ok(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Zl(t,Mt(
-e));let s={typed:{...Mf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Ak.
-includes((await je())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
+ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Mk,Ak,Tf=$(()=>{Ve();
+Cs();Mr();Is();wt();Mk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
+...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),Ak=(t,e,n)=>Bs(n)?.gauge_x_mm??
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Af={};et(Af,{show:()=>Ek});async function Ek(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Ql(t,Mt(
+e));let s={typed:{...Mf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Ok.
+includes((await He())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
-n)-1];if(!l)return Zl(t,i`<p class="state" data-test="no-step">
+n)-1];if(!l)return Ql(t,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${e}">Open the card</a>
-        </p>`);t.title(`${o.title||e}: what came out`),t.render(Ek(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
+        </p>`);t.title(`${o.title||e}: what came out`),t.render(Lk(o,l,s,r))};de(()=>!s.result&&s.typed.one+s.
 typed.left+s.typed.note?"Leave without saving what you measured?":null);try{await yt(e,l=>{s.sending||s.result||
-(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Zl(t,At(e,l))}}function Zl(t,e){t.title("No such car\
-d"),t.render(e),t.ready()}function Ek(t,e,n,s){let o=()=>Lk(t,e,n,s),a=()=>{let l=Nk(n);Object.assign(n,{typed:{
+(o=l,r(),t.ready())},t.signal)}catch(l){t.signal.aborted||Ql(t,At(e,l))}}function Ql(t,e){t.title("No such car\
+d"),t.render(e),t.ready()}function Lk(t,e,n,s){let o=()=>Nk(t,e,n,s),a=()=>{let l=Ck(n);Object.assign(n,{typed:{
 ...Mf,places:n.typed.places,lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Sf(
 t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${Ga(t,e)}
+    ${Va(t,e)}
     <div class="trial-body">
       ${n.result?kf(t,e,n.result,{again:a,keep:r}):gf(t,e,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
         ${Qt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function Lk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Ao(n.typed),r=Bk(t,e,n);if(r||
+  </article>`}async function Nk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Ao(n.typed),r=Pk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),se(a);let l=Pk(t,e,o,r,n.typed);n.sending=!0,s();try{let{answer:c,late:h}=await Qo(
-{id:l.id,kind:"trial",code:t.code,body:l}),p=c?.correction??null;n.result={trial:l,correction:p,table:c||r.set_angle_deg===
-null?null:mf(e,o,r),gauge:c?null:Ck(e,o,r,l.flange_mm),waits:!c,late:h??"",question:c?.question_said?bt(c.question_said):
-"",kept:"no",words:""},c&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof Error?c.message:
-String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Nk({result:t,used:e}){let n=Ps(t),s=t&&(Bs(t)?.gauge_x_mm??
-t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Ck(t,e,n,s){let o=Yd(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:pf(t,Mr(e),o,n.gauge_x_mm)}function Bk(t,e,n){let{set_angle_deg:s,punch_depth_mm:o,
-gauge_x_mm:a}=n.used??ee(t,e);if(n.typed.set.trim()==="")return{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
-if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};let r=Mo(n.typed.set);return r===
-null?null:{set_angle_deg:r,punch_depth_mm:null,gauge_x_mm:a}}function Pk(t,e,n,s,o){let a={id:Wt(),revision:t.
-revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
-s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
-gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&(a.radius_mm=tt(o.radius)),
-o.thickness.trim()&&(a.thickness_mm=tt(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),P().name&&(a.by=P().name),a}var Mf,Ak,Of=$(()=>{_();G();kt();dt();ut();Tr();Rs();Nt();Pt();es();
-nt();wt();L();Le();U();J();nn();$f();xf();an();Tf();Mf={one:"",left:"",middle:"",right:"",places:"one",flange:"",
-note:"",set:"",lot:"",radius:"",thickness:""},Ak=["depth","stop"]});function Lf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+Object.keys(a).length||!r)return s(),se(a);let l=Ik(t,e,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await Qo(
+{id:l.id,kind:"trial",code:t.code,body:l}),p=h.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
+r.set_angle_deg===null?null:mf(e,o,r),gauge:p?null:Bk(e,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
+bt(p.question_said):"",kept:"no",words:""},p&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof
+Error?c.message:String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ck({result:t,used:e}){let n=Ps(t),s=t&&
+(Bs(t)?.gauge_x_mm??t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Bk(t,e,n,s){
+let o=Yd(s);return o===null||typeof n.gauge_x_mm!="number"?null:pf(t,Ar(e),o,n.gauge_x_mm)}function Pk(t,e,n){
+let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??ee(t,e),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
+if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};
+let l=Mo(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function Ik(t,e,n,s,o){
+let a={id:Wt(),revision:t.revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==
+null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.
+gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&
+(a.radius_mm=tt(o.radius)),o.thickness.trim()&&(a.thickness_mm=tt(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),
+o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Mf,Ok,Of=$(()=>{_();G();kt();dt();ut();Mr();
+Is();Nt();Pt();es();nt();wt();L();Ne();U();J();nn();$f();xf();an();Tf();Mf={one:"",left:"",middle:"",right:"",
+places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},Ok=["depth","stop"]});function Lf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Oo(o,o.before)}</small></legend>
         ${Ef(o,"shop","In the shop",e,s)} ${Ef(o,"yours",n,e,s)}
       </fieldset>`)}function Ef(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
@@ -3199,8 +3199,8 @@ note:"",set:"",lot:"",radius:"",thickness:""},Ak=["depth","stop"]});function Lf(
     >
     <span class="settle-value">${Oo(t,t[e])}</span>
   </label>`}function Oo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
-return e||"nothing";if(!e)return"as planned";let n=e.punch_depth_mm===null||e.punch_depth_mm===void 0?"":`, de\
-pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}${n}`}var Ql=$(()=>{_();L()});function Nf(t,e){return t.length?i`<section class="panel">
+return e||"nothing";if(!e)return"as planned";let n=e,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
+, depth ${g(w(n.punch_depth_mm,{digits:2}))}`;return`${g(S(n.set_angle_deg??null))}${s}`}var tc=$(()=>{_();L()});function Nf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
       ${t.map(n=>Rk(n,e))}
@@ -3214,32 +3214,32 @@ pth ${g(w(e.punch_depth_mm,{digits:2}))}`;return`${g(S(e.set_angle_deg??null))}$
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${Oo(s,s.before)} to ${Oo(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var Cf=$(()=>{_();ts();lt();Ql();Ut()});function Bf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var Cf=$(()=>{_();ts();lt();tc();Ut()});function Bf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${t}</b>, ${g(w(n.thickness_mm,{digits:2}))},
-      ${It(s)?Wn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
+      ${Rt(s)?Wn(s.folded):`${g(w(n.bend_length_mm))} long`}${e?i`. ${e}`:d}
     </p>
     ${Qt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${Ik(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${Wk(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${Ua(s)} ${_t(s.checks,{quiet:!0})}
-  </div>`}function Ik(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
+    ${Ga(s)} ${_t(s.checks,{quiet:!0})}
+  </div>`}function Wk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Pf=$(()=>{_();fs();an();kn();L();U();en()});var If={};et(If,{show:()=>Wk});async function Wk(t){let{code:e}=t.params;if(!pt(e).whole)return Rf(t,Mt(e));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(Fk(n,s,{look:r,
+set_angle_deg))}, depth ${s}`}var Pf=$(()=>{_();fs();an();kn();L();U();en()});var Rf={};et(Rf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return If(t,Mt(e));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(jk(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
 s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
 null,o(),!!s.open){try{let{body:h}=await M("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
 snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await Dk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
+await Fk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
 T&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
 h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await yt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await dn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
-t.signal.aborted||Rf(t,At(e,c))}}function Rf(t,e){t.title("No such card"),t.render(e),t.ready()}async function Dk(t,e){
-let n=await we(t.code);return aa(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...P().name?
-{by:P().name}:{}})}function Fk(t,e,n){return i`<article class="history" data-test="history-screen">
+t.signal.aborted||If(t,At(e,c))}}function If(t,e){t.title("No such card"),t.render(e),t.ready()}async function Fk(t,e){
+let n=await we(t.code);return ra(n,{restore_revision:e,reason:`Revision ${e} brought back`,id:Wt(),...P().name?
+{by:P().name}:{}})}function jk(t,e,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>History of ${t.title||"this card"}</h1>
@@ -3247,21 +3247,21 @@ let n=await we(t.code);return aa(n,{restore_revision:e,reason:`Revision ${e} bro
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${jk(t,e,n)}
+        ${Hk(t,e,n)}
       </section>
       ${Nf(e.proposals,t.code)}
       <section class="panel">
         <h2>What came out</h2>
-        ${Uk(t,e)}
+        ${Gk(t,e)}
       </section>
     </div>
-  </article>`}function jk(t,e,n){return e.silent?i`<p data-test="silent">
+  </article>`}function Hk(t,e,n){return e.silent?i`<p data-test="silent">
       This device has revision ${t.revision}, of
       ${ot(t.updated_at)}${t.updated_by?` by ${t.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:e.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${e.revisions.map(s=>Hk(s,t,e,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Hk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
+    ${e.revisions.map(s=>Uk(s,t,e,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Uk(t,e,n,{look:s,bringBack:o}){let a=t.revision===
 e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="revision" data-revision=${t.revision}>
     <h3>
       Revision ${t.revision}${a?", as it is now":""}
@@ -3280,7 +3280,7 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(t.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?d:R("cards.revise",i`<button
+      ${a?d:I("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3289,23 +3289,23 @@ e.revision,r=n.open===t.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?Bf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function Uk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function Gk(t,e){return!t.trials.length&&!e.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...e.waiting].reverse().map(n=>Ns(n.body,{waiting:n}))}
       ${[...t.trials].reverse().map(n=>Ns(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Wf=$(
-()=>{_();G();kt();dt();ae();Nt();nt();wt();Le();U();lt();Cf();Pf();Cs();Ut()});var Ff={};et(Ff,{show:()=>Gk});async function Gk(t){let{code:e}=t.params;if(!pt(e).whole)return Df(t,Mt(e));let n,
+()=>{_();G();kt();dt();ae();Nt();nt();wt();Ne();U();lt();Cf();Pf();Cs();Ut()});var Ff={};et(Ff,{show:()=>Vk});async function Vk(t){let{code:e}=t.params;if(!pt(e).whole)return Df(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
-e`),t.render(zk(n,s,{draw:o,save:()=>Vk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
+e`),t.render(qk(n,s,{draw:o,save:()=>zk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
 o(),t.ready())},t.signal)}catch(a){t.signal.aborted||Df(t,At(e,a))}}function Df(t,e){t.title("No such card"),t.
-render(e),t.ready()}async function Vk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
+render(e),t.ready()}async function zk(t,e,n,s){if(e.sending)return;let[o,a]=[e.title.trim(),e.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
-e.sending=!0,n();try{let{where:r}=await Ue(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(_r(r)),j(),
+e.sending=!0,n();try{let{where:r}=await Ge(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(vr(r)),j(),
 s.aborted)return;ft(r==="settle"&&ye(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
-r instanceof T?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function zk(t,e,{
+r instanceof T?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function qk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3313,16 +3313,16 @@ draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     @submit=${a=>{a.preventDefault(),s()}}>
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
-      <h1>${R("cards.revise","Note and title","Note")}</h1>
+      <h1>${I("cards.revise","Note and title","Note")}</h1>
     </header>
     ${e.general?i`<p class="wrong" role="alert" data-test="wrong">${e.general}</p>`:d}
     ${Nn({name:"note",label:"Note",value:e.note,lines:5,wrong:e.wrong.note,change:a=>o({note:a})})}
-    ${R("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
+    ${I("cards.revise",[O({name:"title",label:"Title",value:e.title,wrong:e.wrong.title,change:a=>o({title:a})}),
 K({name:"archived",label:"This card",value:e.archived?"away":"use",options:[["use","In use"],["away","Put away"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and goes out by itself.
-      ${R("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${I("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3330,26 +3330,26 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var jf=$(()=>{_();kt();dt();G();Ge();ae();Pt();ss();wt();Le();lt();J();Es()});var Uf={};et(Uf,{show:()=>qk});async function qk(t){let{code:e}=t.params;if(!pt(e).whole)return Hf(t,Mt(e));let n,
+  </form>`}var jf=$(()=>{_();kt();dt();G();Ve();ae();Pt();ss();wt();Ne();lt();J();Es()});var Uf={};et(Uf,{show:()=>Kk});async function Kk(t){let{code:e}=t.params;if(!pt(e).whole)return Hf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(Kk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Ro(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Si(e).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ue(n,Sd(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Settled"});Z(_r(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
+t.render(Yk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Io(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Ti(e).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ge(n,Td(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Settled"});Z(vr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
 s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
 name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
-await Si(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Hf(t,At(e,h))}}function Hf(t,e){t.title("No\
- such card"),t.render(e),t.ready()}function Kk(t,e,n){return i`<article class="settle" data-test="settle-screen">
+await Ti(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Hf(t,At(e,h))}}function Hf(t,e){t.title("No\
+ such card"),t.render(e),t.ready()}function Yk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${t.code}" data-test="to-card">‹ ${W(t.code)}</a></p>
       <h1>${e.proposal?"Two changes met":"Nothing to settle"} <small>${t.title}</small></h1>
     </header>
-    ${e.proposal?Yk(t,e,n):i`<p data-test="settled">
+    ${e.proposal?Jk(t,e,n):i`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function Yk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Jk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${rs(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3377,35 +3377,35 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var Gf=$(()=>{_();ts();kt();dt();Ge();ae();Nt();wt();Le();Es();Ql();Ut()});function Vf(t,e){let{plan:n}=t,s=rx(n.checks);return i`<article
+    </div>`}var Gf=$(()=>{_();ts();kt();dt();Ve();ae();Nt();wt();Ne();Es();tc();Ut()});function Vf(t,e){let{plan:n}=t,s=ix(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Xk(t,e)}
-    <figure class="strip ${It(n)?"of-box":""}">
+    ${Zk(t,e)}
+    <figure class="strip ${Rt(n)?"of-box":""}">
       <figcaption>
-        Blank ${Ar(n.blank.length_mm)} × ${Ar(n.blank.width_mm)},
+        Blank ${Or(n.blank.length_mm)} × ${Or(n.blank.width_mm)},
         ${g(eo(n.blank.mass_kg))}.
-        ${It(n)?Jk(n):"Bend lines from the left end."}
+        ${Rt(n)?Xk(n):"Bend lines from the left end."}
       </figcaption>
-      ${Ts(n.blank,It(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${Ts(n.blank,Rt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Zk(n)} ${Qk(t,s)} ${lx(s)}
+    ${Qk(n)} ${tx(t,s)} ${cx(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Jk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
+  </article>`}function Xk({blank:t}){let e=({bend:a})=>{let r=t.bend_lines.find(l=>l.bend===a);return`${a} ${H(
 r.at_mm)}`},n=a=>t.lines.filter(r=>a.includes(r.side)).map(e).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,fl(t),"Inside up."].filter(
-Boolean).join(" ")}function Xk(t,e){let{part:n,plan:s}=t;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,gl(t),"Inside up."].filter(
+Boolean).join(" ")}function Zk(t,e){let{part:n,plan:s}=t;return i`<header>
     <div>
       <h2>${t.title}</h2>
       <p class="big-code" data-test="sheet-code">${t.display_code}</p>
       <p>
         <b
           >${e},
-          ${Ar(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${It(s)?`box ${Wn(s.folded)}`:i`bend length ${Ar(n.bend_length_mm)}`}.
+          ${Or(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${Rt(s)?`box ${Wn(s.folded)}`:i`bend length ${Or(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${t.revision}, ${Tn(t.updated_at)}${t.updated_by?`, ${t.updated_by}`:""}.
@@ -3419,7 +3419,7 @@ Boolean).join(" ")}function Xk(t,e){let{part:n,plan:s}=t;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Zk(t){let e=n=>{let s=ml(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function Qk(t){let e=n=>{let s=fl(n,t.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return t.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3434,12 +3434,12 @@ return t.tools.length?i`<table class="fetch">
       ${t.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${e(n)}</td>
-            <td>${pl(n)}</td>
-            <td>${ul(n)||"–"}</td>
+            <td>${ul(n)}</td>
+            <td>${ml(n)||"–"}</td>
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Qk(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function tx(t,e){let n=t.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3452,24 +3452,24 @@ return t.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${t.plan.steps.map(s=>tx(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${t.plan.steps.map(s=>ex(t,s,e.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function tx(t,e,n,s){let o=ee(t,e);return i`<tr data-test="sheet-step-${e.number}">
+  </table>`}function ex(t,e,n,s){let o=ee(t,e);return i`<tr data-test="sheet-step-${e.number}">
     <th scope="row">
       <span class="number">${e.number}</span> bend ${e.bend} ${e.side??""}
       ${e.direction}${e.operation&&e.operation!=="bend"?i`<br />${e.operation}`:d}
     </th>
     <td class="picture">
-      ${nx(t.plan,e)}${e.drawing?xr(e):"no drawing"}${sx(e,t.plan.tools)}
+      ${sx(t.plan,e)}${e.drawing?Sr(e):"no drawing"}${ox(e,t.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(e.gauge_r_mm).text}</b>${ox(e)}
+      <b>${w(e.gauge_r_mm).text}</b>${ax(e)}
     </td>
     <td class="figures-cell">
-      ${dx(e,o)}<br />
+      ${hx(e,o)}<br />
       <span class="small"
-        >${ex(e)}${hx(o)?i`<br />from a first piece`:d}</span
+        >${nx(e)}${px(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
@@ -3479,59 +3479,59 @@ return t.tools.length?i`<table class="fetch">
         up${e.gauged_end?`, ${$o(e,s)} to the gauge`:""}.</span
       >${me(e,{short:!0})}
     </td>
-    <td>${ax(n)}</td>
+    <td>${rx(n)}</td>
     <td class="pen">
       <span
         >${e.included_angle_deg?g(S(e.included_angle_deg)).replace(".0°","°"):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Ph(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function ex(t){let e=Sa(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function nx(t,e){
-let n=za(t,e);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function nx(t){let e=Ta(t);return e===d?d:i`<span data-test="sheet-force">allow for ${e}</span>`}function sx(t,e){
+let n=qa(t,e);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${e.punch}${e.punch_turned?" turned round":""} over ${e.die}
-      </div>`:d}function sx({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([o,a])=>{let r=s.
-find(c=>c.kind===o&&c.code===a)?.segments_mm??[],l=t[o]??[];return!l.length||l.length===r.length?d:i`<div class="pieces" data-test="own-pieces">
-      ${o} ${l.map(H).join(" + ")} only
-    </div>`}):d}function ox({hits:t}){return t?i`<br /><span class="small"
+      </div>`:d}function ox({segments_mm:t,punch:e,die:n},s){return t?[["punch",e],["die",n]].map(([a,r])=>{let l=s.
+find(h=>h.kind===a&&h.code===r)?.segments_mm??[],c=t[a]??[];return!c.length||c.length===l.length?d:i`<div class="pieces" data-test="own-pieces">
+      ${a} ${c.map(H).join(" + ")} only
+    </div>`}):d}function ax({hits:t}){return t?i`<br /><span class="small"
           >${t.count} hits, ${w(t.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function ax(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
+        >`:d}function rx(t){return["stop","caution","unknown"].map(n=>({level:n,letters:t.filter(s=>s.level===
 n).map(({letter:s})=>s)})).filter(({letters:n})=>n.length).map(({level:n,letters:s})=>i`<div class="mark">${k(
-n)} <b>${s.join(" ")}</b></div>`)}function rx(t){let e=new Map;for(let[n]of zf)for(let s of t.filter(o=>Ht(o)===
-n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:ix(e.size),level:n,checks:[],steps:[]};
-a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function lx(t){
+n)} <b>${s.join(" ")}</b></div>`)}function ix(t){let e=new Map;for(let[n]of zf)for(let s of t.filter(o=>Ht(o)===
+n)){let o=`${n} ${s.template} ${s.do_template??""}`,a=e.get(o)??{letter:lx(e.size),level:n,checks:[],steps:[]};
+a.checks.push(s),a.steps.push(...s.steps??(s.step?[s.step]:[])),e.set(o,a)}return[...e.values()]}function cx(t){
 return i`<div class="remarks" data-test="sheet-remarks">
     ${zf.map(([e,n])=>{let s=t.filter(o=>o.level===e);return s.length?i`<section data-level=${e}>
         <h3>${k(e,n)}</h3>
         <ul>
           ${s.map(({letter:o,checks:a,steps:r})=>i`<li>
                 <b>${o}</b>
-                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${cx(a)}
+                ${r.length?i`<b>Step ${r.join(", ")}.</b> `:d}${dx(a)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function cx(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
-...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function dx(t,{set_angle_deg:e,punch_depth_mm:n,
+  </div>`}function dx(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
+...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function hx(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Ar,zf,ix,hx,qf=$(()=>{_();fs();
-an();ne();Yl();kt();L();pe();U();Ln();$s();en();qa();Ee();Ut();Ar=t=>g({text:H(t),unit:B()});zf=[["stop","Stop"],
-["caution","Caution"],["unknown","Unknown"],["note","Note"]];ix=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
-Math.floor(t/26)+1));hx=t=>t.fromTrial&&t.set_angle_deg!==null});function Is(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(e){Be({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Or,zf,lx,px,qf=$(()=>{_();fs();
+an();ne();Jl();kt();L();pe();U();Ln();$s();en();Ka();Le();Ut();Or=t=>g({text:H(t),unit:B()});zf=[["stop","Stop"],
+["caution","Caution"],["unknown","Unknown"],["note","Note"]];lx=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
+Math.floor(t/26)+1));px=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(e){Pe({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
-  </button>`}function Or(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+  </button>`}function Er(t,{lying:e=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${P().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var Er=$(()=>{_();nt();J()});var Yf={};et(Yf,{show:()=>px});async function px(t){let{code:e}=t.params;if(!pt(e).whole)return Kf(t,Mt(e));let n,
-s=[],o=async()=>{s=(await je())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
+  </div>`}var Lr=$(()=>{_();nt();J()});var Yf={};et(Yf,{show:()=>ux});async function ux(t){let{code:e}=t.params;if(!pt(e).whole)return Kf(t,Mt(e));let n,
+s=[],o=async()=>{s=(await He())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Is(a)}${Ws("Print the card")}</div>
-        ${Or(Vf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
+        <div class="paper-tools screen-only">${Rs(a)}${Ws("Print the card")}</div>
+        ${Er(Vf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await yt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
 Kf(t,At(e,r))}}function Kf(t,e){t.title("No such card"),t.render(e),t.ready()}var Jf=$(()=>{_();kt();dt();ut();
-nt();Le();qf();Er()});var Qf={};et(Qf,{show:()=>ux});async function ux(t){let{code:e}=t.params;if(!pt(e).whole)return Zf(t,Mt(e));let n=P().
+nt();Ne();qf();Lr()});var Qf={};et(Qf,{show:()=>mx});async function mx(t){let{code:e}=t.params;if(!pt(e).whole)return Zf(t,Mt(e));let n=P().
 units,s=Xf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3541,7 +3541,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${Xf.map(l=>mx(o,l,n,()=>a(l)))}
+          ${Xf.map(l=>fx(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3549,15 +3549,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Lr(e,s.size,n,"svg")}
+          src=${Nr(e,s.size,n,"svg")}
           alt=""
           hidden />`)}try{await yt(e,l=>{o=l,r(),t.ready()},t.signal)}catch(l){t.signal.aborted||Zf(t,At(e,l))}}
-function mx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
+function fx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return i`<section class="panel label-panel" data-test="label-${e}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Lr(t.code,e,o,"svg")}
+        src=${Nr(t.code,e,o,"svg")}
         data-test="label-image-${e}"
         alt="Label of card ${t.display_code}: ${t.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3571,22 +3571,22 @@ function mx(t,{size:e,words:n,print:s},o,a){let r=`label-${t.code}-${e}`;return 
       <a
         class="button"
         download="${r}.svg"
-        href=${Lr(t.code,e,o,"svg")}
+        href=${Nr(t.code,e,o,"svg")}
         data-test="svg-${e}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Lr(t.code,e,o,"png")}
+        href=${Nr(t.code,e,o,"png")}
         data-test="png-${e}"
         >PNG</a
       >
     </div>
-  </section>`}function Zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Xf,Lr,tg=$(()=>{_();kt();dt();
-nt();Le();J();lt();Xf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
- 50 mm, for a shelf or a door",print:"large"}];Lr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var eg={};et(eg,{show:()=>gx});async function gx(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
-ds…"));let e=(await bx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",R("c\
+  </section>`}function Zf(t,e){t.title("No such card"),t.render(e),t.ready()}var Xf,Nr,tg=$(()=>{_();kt();dt();
+nt();Ne();J();lt();Xf=[{size:"50x25",words:"50 × 25 mm, for a bin",print:"small"},{size:"100x50",words:"100 ×\
+ 50 mm, for a shelf or a door",print:"large"}];Nr=(t,e,n,s)=>`/api/v1/cards/${t}/label.${s}?size=${e}&units=${n}`});var eg={};et(eg,{show:()=>$x});async function $x(t){t.title("Labels on a sheet"),t.render(Tt("Fetching the car\
+ds…"));let e=(await wx(t.signal)).filter(b=>!b.archived);if(!e.length)return t.render(xt("No cards yet",I("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:P().paper,units:o,skip:a.trim()||"0",page:String(
@@ -3633,8 +3633,8 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:fx,change:y=>u(()=>s=y)})}
-              ${Is(()=>u(()=>{}))}
+              ${K({name:"size",label:"Label size",value:s,options:gx,change:y=>u(()=>s=y)})}
+              ${Rs(()=>u(()=>{}))}
               ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
 y==="inch"?"inch":"mm")})}
               ${O({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
@@ -3645,11 +3645,11 @@ y==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Ws(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(y=>$x(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(y=>bx(y,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function $x(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
+        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function bx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
@@ -3663,10 +3663,10 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function bx(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
-length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Ce().
-catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var fx,ng=$(()=>{_();G();nt();Ct();J();lt();Er();Bt();
-fx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function sg(t){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function wx(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
+length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Be().
+catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var gx,ng=$(()=>{_();G();nt();Ct();J();lt();Lr();Bt();
+gx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function sg(t){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${t.metal.name}</h2>
       <p>
@@ -3690,30 +3690,30 @@ fx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function sg(t){return i
       <tbody>
         ${t.rows.map(e=>i`<tr>
               <th scope="row">${H(e.thickness_mm)}<span class="sub">${e.gauge??""}</span></th>
-              ${e.cells.map(wx)}
+              ${e.cells.map(yx)}
             </tr>`)}
       </tbody>
     </table>
-    ${_x()}
+    ${vx()}
     <ul class="chart-words">
       ${t.words.map(e=>i`<li>${e}</li>`)}
     </ul>
-  </article>`}function wx(t){return t.usable?i`<td
+  </article>`}function yx(t){return t.usable?i`<td
     class="cell ${t.level}"
     data-level=${t.level}
     data-die=${t.die}
     title=${t.why}>
     <span class="first"
       ><span class="force">${Zt(t,"force_kn_per_m").text}</span>${t.level==="stop"?d:i`<span class="expected">${Ze(
-t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,yx(t))}</span
+t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,_x(t))}</span
     >
     ${t.level==="stop"?d:i`<span class="rest"
             >${w(t.min_flange_mm).text} · R ${w(t.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${t.die} title=${t.why}>
       <span aria-hidden="true">–</span><span class="unseen">${t.why}</span>
-    </td>`}function yx({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function _x(){let t=Ot(0).unit;return i`<ul class="chart-legend">
+    </td>`}function _x({level:t,limit:e,share_percent:n}){return t==="unknown"?"rating?":`${e??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(t==="stop"?"over":"near")}function vx(){let t=Ot(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${t}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3722,10 +3722,10 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,yx(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var og=$(()=>{_();ne();L();pe();U();Ut()});var ag={};et(ag,{show:()=>vx});async function vx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
-let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${R(
+  </ul>`}var og=$(()=>{_();ne();L();pe();U();Ut()});var ag={};et(ag,{show:()=>kx});async function kx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Se(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Te(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",tt(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3733,21 +3733,21 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h
           ${q({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:B(),keys:"decimal",placeholder:B()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Is(h)} ${Ws("Print the chart")}
+          ${Rs(h)} ${Ws("Print the chart")}
         </div>
-        ${a?Ke(a):d}
-        ${o?Or(sg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Er();Bt();co()});function ig(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${a?Ye(a):d}
+        ${o?Er(sg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
+signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Lr();Bt();co()});function ig(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
             ${t.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Oe(s.name)}</b> ${kx(s)}</span>
-                  ${R("benches.remove",i`<button
+                  <span><b>${Ee(s.name)}</b> ${xx(s)}</span>
+                  ${I("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${Oe(s.name)}"
+                      aria-label="Take it out… ${Ee(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3757,70 +3757,70 @@ signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Er();
       A large screen at a press becomes one when it opens the shop's address with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var kx,lg=$(()=>{_();tn();dt();lt();kx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function cg(t){let e=t.map(({ring:o})=>Xt([o])),n=tc-2*Cr,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return t.map(({name:o,ring:a},r)=>xx(o,a,e[r],s))}function xx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Cr),c=(tc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Cr+(a-u)*r;return i`<figure>
+  </section>`}var xx,lg=$(()=>{_();tn();dt();lt();xx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function cg(t){let e=t.map(({ring:o})=>Xt([o])),n=ec-2*Br,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return t.map(({name:o,ring:a},r)=>Sx(o,a,e[r],s))}function Sx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*Br),c=(ec-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Br+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${tc} ${l}"
+      viewBox="0 0 ${ec} ${l}"
       role="img"
-      aria-label="${t||"Outline"} to scale, ${Nr(o-n)} wide, ${Nr(a-s)} high"
+      aria-label="${t||"Outline"} to scale, ${Cr(o-n)} wide, ${Cr(a-s)} high"
       data-test="outline">
-      ${Sx(n,o,h(0),l)}
+      ${Tx(n,o,h(0),l)}
       <path
         class="tool"
         d=${St(e)}
-        transform="translate(${c} ${Cr+a*r}) scale(${r})" />
-      ${Tx(h(n),h(o),l-16,Nr(o-n))}
-      ${Mx(p(s),p(a),h(o)+16,Nr(a-s))}
+        transform="translate(${c} ${Br+a*r}) scale(${r})" />
+      ${Mx(h(n),h(o),l-16,Cr(o-n))}
+      ${Ax(p(s),p(a),h(o)+16,Cr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
-  </figure>`}function Sx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Tx(t,e,n,s){
+  </figure>`}function Tx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Mx(t,e,n,s){
 return x`<path class="dimension" d="M${t} ${n}H${e}M${t} ${n-5}v10M${e} ${n-5}v10"/>
-    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Mx(t,e,n,s){
+    <text class="measure" x=${(t+e)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Ax(t,e,n,s){
 let o=(t+e)/2;return x`<path class="dimension" d="M${n} ${t}V${e}M${n-5} ${t}h10M${n-5} ${e}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Br(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Xd(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Pr(t,e){return t?.length?i`<svg class="small-outline" viewBox=${Xd(
 e,2)} aria-hidden="true">
     <path class="tool" d=${St(t)} />
-  </svg>`:d}function Pr(t){let e=t.filter(n=>n?.length);return e.length?Xt(e):[0,0,1,1]}var tc,Cr,Nr,Rr=$(()=>{
-_();L();ze();ne();tc=360,Cr=50;Nr=t=>g({text:H(t),unit:B()})});function dg(t,e){let n=Pr(e.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function Ir(t){let e=t.filter(n=>n?.length);return e.length?Xt(e):[0,0,1,1]}var ec,Br,Cr,Rr=$(()=>{
+_();L();qe();ne();ec=360,Br=50;Cr=t=>g({text:H(t),unit:B()})});function dg(t,e){let n=Ir(e.map(s=>s.outline_mm));return i`<ul class="rack">
     ${e.map(s=>i`<li>
           <a
             href="/shop/${t}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${Br(s.outline_mm,n)}<span class="under"
+            ${Pr(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var hg=$(()=>{_();Rr()});var pg={};et(pg,{show:()=>Ax});async function Ax(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),Rn(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=In(u.name);if(confirm(`Take ${m} ou\
+  </ul>`}var hg=$(()=>{_();Rr()});var pg={};et(pg,{show:()=>Ox});async function Ox(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),In(t.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Rn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await up(
-u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await Rn(t.signal).catch(()=>c.benches),
+u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await In(t.signal).catch(()=>c.benches),
 p()}}let p=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${R(rt.press,"Changing anything needs the shop's server.")}
+                ${I(rt.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${Ex(e)} ${ec("punches",s.items)} ${ec("dies",o.items)}
-          ${ec("holders",a.items)}
+          ${Lx(e)} ${nc("punches",s.items)} ${nc("dies",o.items)}
+          ${nc("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${st("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(Ox)}
+              ${r.items.map(Ex)}
             </ul>
           </section>
-          ${c.benches?ig(c.benches,{...c,takeOut:h}):d} ${Lx()}
+          ${c.benches?ig(c.benches,{...c,takeOut:h}):d} ${Nx()}
           ${st("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function Ex(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),t.ready()}function Lx(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
@@ -3845,14 +3845,14 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${R(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function ec(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
+      ${I(rt.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function nc(t,e){let n=e.filter(o=>o.rating_kn_per_m===null).length,s=e.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${t}">
-    <h2><a href="/shop/${t}">${Fe[t].title}</a> <span class="soft">${e.length}</span></h2>
-    ${e.length?dg(t,e):i`<p>None yet. ${R(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
+    <h2><a href="/shop/${t}">${je[t].title}</a> <span class="soft">${e.length}</span></h2>
+    ${e.length?dg(t,e):i`<p>None yet. ${I(rt[t],i`<a href="/shop/${t}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function Lx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
+  </section>`}function Nx(){let t=st("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`);
 return st("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${t===d?"":", and away"}</h2>
       <div class="stack">
@@ -3863,7 +3863,7 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var Ox,ug=$(()=>{_();tn();ut();L();lg();U();lt();hg();Ox=({code:t,name:e})=>i`<li>
+    </section>`)}var Ex,ug=$(()=>{_();tn();ut();L();lg();U();lt();hg();Ex=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
@@ -3872,39 +3872,39 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...mg},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Nx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Lo(
-`/outlines/dxf?${Cx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+try{if(a.size>Cx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Lo(
+`/outlines/dxf?${Bx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
-n()}return{state:o,choose:l,set:c}}function Cx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
-origin==="point"));return new URLSearchParams([["kind",e],...n])}var mg,Nx,gg=$(()=>{G();mg={units:"",layer:"",
-origin:"rule",point:"",turn_deg:"0",mirror:"no"},Nx=2e6});async function Ds(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
+n()}return{state:o,choose:l,set:c}}function Bx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
+origin==="point"));return new URLSearchParams([["kind",e],...n])}var mg,Cx,gg=$(()=>{G();mg={units:"",layer:"",
+origin:"rule",point:"",turn_deg:"0",mirror:"no"},Cx=2e6});async function Ds(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},A=Object.keys(y).length===0;if(Object.assign(s,{busy:A,wrong:y,others:[],clash:null}),
 a(),!A)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
 async function h(b){if(b instanceof T&&b.status===412){let y=s.kept;s.kept=await t.read(e);let A=s.kept?t.toDraft(
-s.kept):{},E=Id(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?dr(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=Th(
+s.kept):{},E=Wd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
+his changed"?hr(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=Th(
 b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:A})}else s.others=[`Not saved: ${b instanceof
 Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
 clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??fg(b,{signal:e,show:a,
 took:E=>f(y,E)});return u.set(y,A),A}function f(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
 ""&&l("height_mm",z(A)),l(b,kh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Ir=$(()=>{G();ut();xe();gg();Pt();L();As();J()});function Dr(t,e,n){let s=[],{ask:o}=Se(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...Rx(t,a)},signal:r})).
+o()),takeOut:()=>c(null)}}var Wr=$(()=>{G();ut();Se();gg();Pt();L();As();J()});function Fr(t,e,n){let s=[],{ask:o}=Te(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...Rx(t,a)},signal:r})).
 body,({answer:a,error:r})=>{a&&(s=$g(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:Px(a),wrong:r?Ix(r):[],fault:l})},n);return a=>{Bx(t,a)&&o(a)}}function Bx(t,e){let n={
+null;e({parts:s,checks:Ix(a),wrong:r?Wx(r):[],fault:l})},n);return a=>{Px(t,a)&&o(a)}}function Px(t,e){let n={
 punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Xe(n).filter(({type:s,blank:o,when:a})=>[
 "length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
 e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function $g({outline_mm:t,ram:e,bed:n}){
 return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Rx(t,e){
-return t==="press"?_n(e):{..._n(e),code:e.code||"new"}}function Ix(t){if(!(t instanceof T))return["The drawing\
+return t==="press"?_n(e):{..._n(e),code:e.code||"new"}}function Wx(t){if(!(t instanceof T))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Wr,Px,nc=$(()=>{G();ut();xe();co();Wr=t=>({parts:$g({...t,...t?.outlines_mm}),checks:[],wrong:[],
-fault:null});Px=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function Fr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
+e:[t.message]}var Dr,Ix,sc=$(()=>{G();ut();Se();co();Dr=t=>({parts:$g({...t,...t?.outlines_mm}),checks:[],wrong:[],
+fault:null});Ix=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function jr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function jr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+ys."})}function Hr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert">
       ${t.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
@@ -3925,7 +3925,7 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Fs,
-Hr=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+Ur=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${e}</fieldset>`});function wg(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -3949,7 +3949,7 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),Dx(t,o)}}>
+      @submit=${m=>{m.preventDefault(),Fx(t,o)}}>
       <div class="fields">
         ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
         ${kg.map(([m,f,b])=>O({...p(m,f),unit:B(),keys:"decimal",hint:b}))}
@@ -3960,8 +3960,8 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${t.busy}>Work it out</button>
       </div>
     </form>
-    ${c?Wx(c,a):d}
-  </details>`}function Wx(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?Dx(c,a):d}
+  </details>`}function Dx(t,e){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(t.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(t.deflection_mm_low)} and ${n(t.deflection_mm_high)}: the middle came out
@@ -3976,27 +3976,27 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function Dx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await M("POST","/press/strip-test",{body:Fx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function Fx(t){let e={metal:t.metal,die:t.die,
+  </div>`}async function Fx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
+t.found=(await M("POST","/press/strip-test",{body:jx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
+{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function jx(t){let e={metal:t.metal,die:t.die,
 punch:t.punch};for(let[n]of kg)e[n]=tt(t[n]??"");for(let[n]of vg)e[n]=Mo(t[n]??"");return e}var _g,vg,kg,Sg=$(
-()=>{_();G();Rs();L();J();_g=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),vg=[["left_deg","Left"],[
+()=>{_();G();Is();L();J();_g=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),vg=[["left_deg","Left"],[
 "middle_deg","Middle"],["right_deg","Right"]],kg=[["thickness_mm","Thickness of the strips",""],["strip_length\
 _mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the b\
-ed’s end","To the middle of the strip, left and right alike."]]});function Ur({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=Sn(o,sc-2*Tg,oc-2*Tg),[r,l]=a([o[2],o[1]]),
-c=[(sc-r)/2,(oc-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
+ed’s end","To the middle of the strip, left and right alike."]]});function Gr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=Sn(o,oc-2*Tg,ac-2*Tg),[r,l]=a([o[2],o[1]]),
+c=[(oc-r)/2,(ac-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${sc} ${oc}"
+    viewBox="0 0 ${oc} ${ac}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${e.map(m=>x`<path class="fault-line" d=${so((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>jx(e[0],m,h))} ${s.map(m=>Hx(h(m)))}
-  </svg>`}function jx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${so([
+    ${n.map(m=>Hx(e[0],m,h))} ${s.map(m=>Ux(h(m)))}
+  </svg>`}function Hx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${so([
 s,o])}/>
-    ${Mg(s,e)}${Mg(o,e%t.length+1)}`}var sc,oc,Tg,Mg,Hx,ac=$(()=>{_();ze();sc=360,oc=300,Tg=30;Mg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
-9} text-anchor="middle" font-size="19">${n}</text>`,Hx=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
+    ${Mg(s,e)}${Mg(o,e%t.length+1)}`}var oc,ac,Tg,Mg,Ux,rc=$(()=>{_();qe();oc=360,ac=300,Tg=30;Mg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
+9} text-anchor="middle" font-size="19">${n}</text>`,Ux=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
     <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Ag(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
 f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(f,A)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
@@ -4012,35 +4012,35 @@ f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${rc(r.width_mm)} wide,
-                      ${rc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${rc(r.within_mm)}. ${r.rule}${qx(r)}
+                      <b>${o}</b>, read in ${r.units}: ${ic(r.width_mm)} wide,
+                      ${ic(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${ic(r.within_mm)}. ${r.rule}${Kx(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?Ur(c):d}
+            ${c?.lines_mm.length?Gr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",Ux)}
+              ${m("units","Drawn in",Gx)}
               ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
-              ${m("origin","0, 0 is",Gx)}
+              ${m("origin","0, 0 is",Vx)}
               ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
-              ${m("turn_deg","Turned",Vx)} ${m("mirror","Mirrored",zx)}
+              ${m("turn_deg","Turned",zx)} ${m("mirror","Mirrored",qx)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function qx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
-", ")}.`:""}var Ux,Gx,Vx,zx,rc,Og=$(()=>{_();ac();L();J();Ux=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],Gx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-Vx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],zx=[["no","no"],
-["yes","front to back"]];rc=t=>g(w(t,{digits:2}))});function Eg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=An(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
+  </div>`}function Kx({left_out:t}){return t.length?` Left out: ${t.map(({kind:e,count:n})=>`${n} ${e}`).join(
+", ")}.`:""}var Gx,Vx,zx,qx,ic,Og=$(()=>{_();rc();L();J();Gx=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],Vx=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+zx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],qx=[["no","no"],
+["yes","front to back"]];ic=t=>g(w(t,{digits:2}))});function Eg({draft:t,change:e,wrong:n}){let s=t.openings??"",o=An(s),a=n.openings??[];return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((l,c)=>Kx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",$h(s,c,h)),raise:()=>e("up",String(c+
+    ${o.map((l,c)=>Yx(l,c,{rows:o,said:a,up:t.up||"1",set:h=>e("openings",$h(s,c,h)),raise:()=>e("up",String(c+
 1)),drop:()=>r(c)}))}
     ${a.filter(l=>!/^V \d+: /.test(l)).map(l=>i`<p class="wrong" data-test="wrong-openings">${l}</p>`)}
     <button
@@ -4051,7 +4051,7 @@ Vx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
       Add a V
     </button>
   </div>`;function r(l){let c=Number(t.up||"1");e("openings",wh(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
-max(c-1,1)))}}function Kx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
+max(c-1,1)))}}function Yx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
 `V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
 2)),u=h.filter(f=>!Object.keys(io).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,A="")=>O({name:`opening-${c}-${io[f]}`,
 label:b,unit:y,placeholder:A,value:t[io[f]],keys:f==="code"?"text":"decimal",change:E=>a({[io[f]]:E}),wrong:p(
@@ -4087,38 +4087,38 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
       ${m("code","Code","","by itself")}
     </div>
     ${u.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Lg=$(()=>{_();Ie();Ci();L();J()});function Gr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
-    ${$a[t].map((c,h)=>i`<section class="panel ${c.part}">
+  </fieldset>`}var Lg=$(()=>{_();We();Bi();L();J()});function Vr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+    ${ba[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?Yx(o):d}
+          ${h===0?r:d} ${c.part==="outline"?Jx(o):d}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Eg({draft:e,change:n,
-wrong:s}):Jx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):Xx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function Yx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${t?.fault?Ur(t.fault):t?.parts.length?i`<div class="outlines">${cg(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function Jx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${t?.fault?Gr(t.fault):t?.parts.length?i`<div class="outlines">${cg(t.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${t?.wrong.map(e=>i`<p class="wrong" data-test="outline-wrong">${e}</p>`)}
     ${t?_t(t.checks,{quiet:!0}):d}
-  </div>`}function Jx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=Qx(t);if(c===
+  </div>`}function Xx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=t0(t);if(c===
 "pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Ng(t,q({name:r,label:l,value:e,options:b,
-change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Ag(r,a(t.dxf,r)):d;return Xx(t,e,i`${b}${Zx(t,e,n,
+change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Ag(r,a(t.dxf,r)):d;return Zx(t,e,i`${b}${Qx(t,e,n,
 s)}`)}let p=Cg(t),u=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
-ng"?`${t0(t,e)}${e0(c,e)}`:c==="lengths"?n0(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
+ng"?`${e0(t,e)}${n0(c,e)}`:c==="lengths"?s0(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
 hint:m,placeholder:t.blank??""});return c==="rating"?i`<div class="broad">
       ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:Ng(t,f)}function Xx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
+    </div>`:Ng(t,f)}function Zx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
         <summary>${e}</summary>
         ${s}
-      </details>`:s}function Cg({type:t,unit:e=""}){return t==="force"?Ve().unit:t==="rating"?xn().unit:["leng\
-th","lengths","points"].includes(t)?B():e}function Zx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Nn({
-name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Cg(t),lines:l==="points"?7:2})}function Qx({hint:t="",counted_mm:e}){
+      </details>`:s}function Cg({type:t,unit:e=""}){return t==="force"?ze().unit:t==="rating"?xn().unit:["leng\
+th","lengths","points"].includes(t)?B():e}function Qx(t,e,n,s){let{name:o,label:a,hint:r,type:l}=t;return Nn({
+name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Cg(t),lines:l==="points"?7:2})}function t0({hint:t="",counted_mm:e}){
 if(e===void 0)return t;let n=os(_e("counted_mm",e));return`${t} Empty: ${n} is counted with (common practice).`}
-function t0({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${_h}`:e}function e0(t,e){if(P().units===
+function e0({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${_h}`:e}function n0(t,e){if(P().units===
 "inch")return" Short tons, of 2000 lb; metric ones with a t.";let n=no(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
-if(!n)return"";let s=Number(n)*Hd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function n0(t,e){let n=t.
-split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Ng,ic=$(()=>{
-_();ac();Rr();nt();Di();L();U();Og();J();Lg();Ng=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
+if(!n)return"";let s=Number(n)*Hd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function s0(t,e){let n=t.
+split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Ng,lc=$(()=>{
+_();rc();Rr();nt();Fi();L();U();Og();J();Lg();Ng=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
 n});function Bg(t,e){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
@@ -4133,15 +4133,15 @@ n});function Bg(t,e){return i`<section class="panel" id="zero" data-test="zero">
         It is another press
       </button>
     </div>
-  </section>`}var Pg=$(()=>{_()});var Rg={};et(Rg,{show:()=>s0});async function s0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
-map(({code:A,name:E})=>[A,`${A}, ${E}`]),o=async A=>(await it(A,t.signal)).items.flatMap(Qi).map(({code:E,name:C})=>[
+  </section>`}var Pg=$(()=>{_()});var Ig={};et(Ig,{show:()=>o0});async function o0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
+map(({code:A,name:E})=>[A,`${A}, ${E}`]),o=async A=>(await it(A,t.signal)).items.flatMap(tl).map(({code:E,name:C})=>[
 E,C?`${E}, ${C}`:E]),a=_g(),[r,l,c,h]=e?await Promise.all([bg(t.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(A){let E=await(e?oa:sa)(A);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(A){let E=await Rd(A,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:Xe("press"),toDraft:A=>wa("press",A),fromDraft:(A,E)=>({...ya("press",A,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Dr("press",A=>{m=A,f.show()},t.signal):void 0,draw:()=>f&&
+blank:{},boxes:Xe("press"),toDraft:A=>ya("press",A),fromDraft:(A,E)=>({..._a("press",A,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Fr("press",A=>{m=A,f.show()},t.signal):void 0,draw:()=>f&&
 y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Wr(f.state.kept));let b=(...A)=>{let E=new Date().toISOString();for(let C of A)
+hop")}},t.signal);t.title("The press"),e||(m=Dr(f.state.kept));let b=(...A)=>{let E=new Date().toISOString();for(let C of A)
 f.state.kept[C]=E;f.save()};function y(){let{state:A,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${A.kept?.name??"The press"}</h1>
         ${e?i`<p>
@@ -4154,7 +4154,7 @@ figure from its own plate and manual."}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),C()}}>
-          ${Fs(rt.press,Gr({kind:"press",draft:A.draft,change:E,wrong:A.wrong,preview:m,reader:f.reader,options:{
+          ${Fs(rt.press,Vr({kind:"press",draft:A.draft,change:E,wrong:A.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${A.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4168,14 +4168,14 @@ holder:s}}))}
         </form>
         ${e&&A.kept?xg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
         ${e&&A.kept?Bg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Ig=$(()=>{_();ut();xe();Ir();ae();nc();Et();Pt();As();Hr();yg();Bn();Sg();ic();Pg()});function Dg(t,e,n,s){let{angles:o,wrong:a}=Ao(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=On(
+var Rg=$(()=>{_();ut();Se();Wr();ae();sc();Et();Pt();As();Ur();yg();Bn();Sg();lc();Pg()});function Dg(t,e,n,s){let{angles:o,wrong:a}=Ao(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=On(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?a0(s.set,a):n.set_angle_deg;for(let[u,m]of o0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function a0(t,e){
-let{angles:n}=Ao({...Vr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Vr,o0,Wg,Fg=$(()=>{ka();Rs();nt();L();Vr={one:"",left:"",middle:"",
+s.set.trim()?r0(s.set,a):n.set_angle_deg;for(let[u,m]of a0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function r0(t,e){
+let{angles:n}=Ao({...zr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var zr,a0,Wg,Fg=$(()=>{xa();Is();nt();L();zr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
-o0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
+a0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
 e_right_mm"],["radius","radius_mm"]],Wg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
 "")});function Ug(t,e){let n=Math.min((jg-2*Hg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Hg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
 p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
@@ -4211,29 +4211,29 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${r0}>${p.text}</text>`)}
+            font-size=${i0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>i0(h(p.value),74,p))}
-  </svg>`}function i0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
+    ${n.map(p=>l0(h(p.value),74,p))}
+  </svg>`}function l0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Vg,zg,r0,Kg=$(()=>{_();tl();Vg=340,zg=24,r0=17});function Zg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
+        data-id=${n}/>`}var Vg,zg,i0,Kg=$(()=>{_();el();Vg=340,zg=24,i0=17});function Zg({before_mm:t,after_mm:e,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=e.nominal-t.nominal,r=Number(
 Q(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(e.nominal)}</b> (${o(e.low)} to ${o(e.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
     ${[Yg(n,"measured flange"),Yg(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function zr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
+  </p>`}function qr(t){if(!t.length)return i`<p data-test="no-figures">No figure changed.</p>`;let e=t.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: trials"];return e.some(s=>(s.weight??1)<.25)&&n.push("sm\
 all ones, of other sheet or tools, count little"),e.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${t.
-map(l0)}</div>
-    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function l0(t){let{what:e,before:n,after:s,trials:o,
-points:a=[]}=t,r=c=>c0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
+map(c0)}</div>
+    ${e.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function c0(t){let{what:e,before:n,after:s,trials:o,
+points:a=[]}=t,r=c=>d0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${e}>
     <h3>
       ${l} <small>${o===0?"no trials":o===1?"1 trial":`${o} trials`}</small>
     </h3>
@@ -4249,12 +4249,12 @@ points:a=[]}=t,r=c=>c0(t.unit,c),l=`${e[0].toUpperCase()}${e.slice(1)}`;return i
     </dl>
     ${qg({before:n,after:s,points:a,size:t.unit==="mm"&&B()==="in"?Jt:1,words:`${l}: before ${Xg(n,r)}, now ${Xg(
 s,r)}, ${a.length} trials drawn.`})}
-  </section>`}function c0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:Q(e,3),unit:t}}var Yg,Jg,Xg,
-lc=$(()=>{_();Kg();L();Yg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Jg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
+  </section>`}function d0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:Q(e,3),unit:t}}var Yg,Jg,Xg,
+cc=$(()=>{_();Kg();L();Yg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Jg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
     <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Xg=({low:t,high:e},n)=>`${n(t).text} to ${g(
 n(e))}`});function o$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
-{name:m,label:f,value:r[m],wrong:I(c,m),change:y=>Object.assign(r,{[m]:y}),unit:B(),next:!0,...b}),u=(m,f,b)=>q(
-{name:m,label:f,value:r[m],options:b,wrong:I(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${s$(
+{name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:B(),next:!0,...b}),u=(m,f,b)=>q(
+{name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${s$(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
     ${n$(t)}
@@ -4265,7 +4265,7 @@ o)}>
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
       ${u("die","Die",t$(n,r.die))}
       ${u("punch","Punch",t$(s,r.punch))}
-      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
+      ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4275,7 +4275,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function t$(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
 [[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function a$({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(h0,{digits:0}));return i`${ds(t.checks)}
+worst!=="stop"&&t.die&&t.punch,s=g(w(p0,{digits:0}));return i`${ds(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4321,7 +4321,7 @@ words:"The strip on the die before the bend"}):d}
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
     </div>`}function r$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
-label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:B(),next:!0,...f}),h={keys:"decimal",unit:"\
+label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:B(),next:!0,...f}),h={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${s$(n)}>
     ${n$(t)}
     <p>
@@ -4355,7 +4355,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>R(a,p).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4390,11 +4390,11 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
               figures are as before.
             </p>
           </section>`:d}
-    ${zr(t.figures)}
+    ${qr(t.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(p0)}
+              ${t.cards.map(u0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4404,18 +4404,18 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var d0,Qg,h0,e$,n$,s$,p0,l$=$(()=>{_();po();Gg();L();pe();J();uo();U();Ln();lc();nn();oe();d0=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Qg=300,h0=102,e$=t=>i`<ol class="stages" aria-label="Stages">
-    ${d0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
+    </div>`}var h0,Qg,p0,e$,n$,s$,u0,l$=$(()=>{_();po();Gg();L();pe();J();uo();U();Ln();cc();nn();oe();h0=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Qg=300,p0=102,e$=t=>i`<ol class="stages" aria-label="Stages">
+    ${h0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,n$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,s$=t=>e=>{e.preventDefault(),
-t()};p0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+t()};u0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.map(bt).join("; ")}</span>
     </a>
-  </li>`});var c$={};et(c$,{show:()=>m0});async function m0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
-let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=_a(t.query);
-o.metal||=e[0]?.code??"",o.bend_length_mm||=B()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Vr},bend:null,
+  </li>`});var c$={};et(c$,{show:()=>f0});async function f0(t){t.title("Test bend"),t.render(Tt("Looking into the crib…"));
+let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await it(b,t.signal)).items)),o=va(t.query);
+o.metal||=e[0]?.code??"",o.bend_length_mm||=B()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...zr},bend:null,
 answer:null,id:Wt(),wrong:{},general:"",busy:!1};de(()=>a.stage==="measure"&&Wg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>t.render(i`<article
         class="test-bend"
@@ -4428,29 +4428,29 @@ g what you measured?":null);let r=()=>t.render(i`<article
       </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?a$(a,b):a.
 stage==="measure"?r$(a,b):a.stage==="taught"?i$(a,e,b):o$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=lo(o);if(b.length)return m(
-Object.fromEntries(b.map(y=>[y,u0[y]])));history.replaceState(null,"",`/shop/test-bend?${va(o)}`),await f(async()=>{
+Object.fromEntries(b.map(y=>[y,m0[y]])));history.replaceState(null,"",`/shop/test-bend?${ka(o)}`),await f(async()=>{
 a.bend=(await M("POST","/bend",{body:On(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Dg(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await M("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...Vr,lot:a.typed.lot,
+bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...zr,lot:a.typed.lot,
 places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
 b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},f0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
-function f0(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var u0,d$=$(()=>{_();G();ka();ut();Nt();Pt();nt();wt();Fg();L();J();Bt();
-l$();u0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
+signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},g0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
+function g0(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
+ed stays here: try again.":String(t)}var m0,d$=$(()=>{_();G();xa();ut();Nt();Pt();nt();wt();Fg();L();J();Bt();
+l$();m0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
 bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
 ch as 90."]}});function h$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
-      The press <small>${e?g0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${e?$0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?$0(n,s):d}
+    ${n?b0(n,s):d}
     ${n?st("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${t.said.map(a=>i`<p>${bt(a)}</p>`)}
     ${o?st("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${b0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${w0(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function $0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
+  </section>`}function b0({low:t,nominal:e,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(e).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(e)}</b> ${r?"as":"than"} the press shows
@@ -4458,15 +4458,15 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var g0,b0,p$=$(()=>{_();L();U();lt();g0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-b0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var u$={};et(u$,{show:()=>w0});async function w0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var $0,w0,p$=$(()=>{_();L();U();lt();$0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+w0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var u$={};et(u$,{show:()=>y0});async function y0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
 all([M("GET",`/learned?${n}`,{signal:t.signal}),M("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
 groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
 if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:P().
-name?{by:P().name}:{},timeout:2e4});await r(),Z(_0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
+name?{by:P().name}:{},timeout:2e4});await r(),Z(v0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
 T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
@@ -4478,18 +4478,18 @@ T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p c
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${h$(a.press)} ${v0(a.groups)}
+                  ${h$(a.press)} ${k0(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Trials</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>k0(h,a.busy,l))}
+                    ${a.evidence.map(h=>x0(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:xt("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function _0(t,e){let n=y0[t];return e.
+                cards count too.`)}`);await r(),$t(c,t.signal),c(),t.ready()}function v0(t,e){let n=_0[t];return e.
 length?`${n} ${e.length===1?"One card":`${e.length} cards`} would now plan differently: ${e.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function v0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function k0(t){return t.length?t.map(({thickness_mm:e,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}>
         <h2>
           ${g(w(e,{digits:2}))} over V
@@ -4500,9 +4500,9 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${e} data-v=${n}
                 The metal springs back <b>${Q(o.nominal,2)} times</b> as much as expected
                 (${Q(o.low,2)} to ${Q(o.high,2)}).
               </p>`:d}
-        ${a?Zg(a):d} ${zr(r)}
+        ${a?Zg(a):d} ${qr(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function k0(t,e,n){
+      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`}function x0(t,e,n){
 let s=t.kind==="test bend"?"Test bend":i`First piece${t.code?i` of <a href="/c/${t.code}">${t.code}</a>`:d}`,o=[
 t.set_angle_deg===null?"":`set at ${g(S(t.set_angle_deg))}`,g(w(t.thickness_mm,{digits:2})),t.die?`die ${t.die}`:
 t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_at),ve(t)];return i`<li
@@ -4521,7 +4521,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${oo(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${x0(t).map(([a,r])=>R(`evidence.${a}`,i`<button
+      ${S0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4530,54 +4530,54 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function x0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var y0,m$=$(()=>{_();G();ut();ae();nt();wt();
-L();U();lc();lt();p$();Bt();Ut();y0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var f$={};et(f$,{show:()=>S0});async function S0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
-render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=Fe[e];
-t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Pr(a.map(c=>c.outline_mm));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+  </li>`}function S0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var _0,m$=$(()=>{_();G();ut();ae();nt();wt();
+L();U();cc();lt();p$();Bt();Ut();_0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var f$={};et(f$,{show:()=>T0});async function T0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
+render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=je[e];
+t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Ir(a.map(c=>c.outline_mm??[]));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?d:R(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?d:I(rt[e],i`<a class="button" href="/shop/${e}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${R(rt[e],"Changing anything needs the shop's server.")}
+              ${I(rt[e],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>e==="metals"?E0(c):T0(e,c,l))}
-            </ul>`:xt(`No ${o} yet`,R(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),t.ready()}function T0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
+              ${a.map(c=>e==="metals"?L0(c):M0(e,c,l))}
+            </ul>`:xt(`No ${o} yet`,I(rt[e],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),t.ready()}function M0(t,e,n){return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/${t}/${encodeURIComponent(e.code)}">
-      <span class="thumb">${Br(e.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${M0(e)}</span>
-      <span class="fact"><span class="what">Place</span>${He(e)}</span>
+      <span class="thumb">${Pr(e.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${e.code}</span> <span>${e.name}</span>${A0(e)}</span>
+      <span class="fact"><span class="what">Place</span>${Ue(e)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${e.rating_kn_per_m===null?k("unknown"):g(Ot(e.rating_kn_per_m))}</span
       >
       ${e.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${e.segments_mm.length?i`${e.segments_mm.length}, up to
-                    ${g(w(A0(e.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(O0(e.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${O0(e)}</span>
+      <span class="fact"><span class="what">Condition</span>${E0(e)}</span>
     </a>
-  </li>`}function M0({shape:t,openings:e}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+  </li>`}function A0({shape:t,openings:e=[]}){return t!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
     >${e.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function O0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
+  >`}function E0({condition:t,condition_note:e}){if(t==="good")return k("ok","Good");let n=t==="damaged"?k("st\
 op","Damaged"):t==="worn"?k("caution","Worn"):k("unknown");return i`${n}${e?i` <span class="soft">${e}</span>`:
-d}`}function E0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
+d}`}function L0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/metals/${encodeURIComponent(t.code)}">
       <span class="who"><span class="lead">${t.name}</span> <span class="soft">${t.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${e.low} to ${e.high} MPa</span>
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var A0,g$=$(()=>{_();ut();L();U();lt();Bt();Rr();A0=t=>Math.max(...t)});function dc(t,e){let n=e.params.tool===cc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var O0,g$=$(()=>{_();ut();L();U();lt();Bt();Rr();O0=t=>Math.max(...t)});function hc(t,e){let n=e.params.tool===dc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(rt[t])?na:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Pd(
+let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Id(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var cc,$$=$(()=>{ut();ae();Et();Pt();cc="+"});async function b$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:L0,toDraft:o=>({code:o.code??"",...xh(o)}),
-fromDraft:o=>({...Sh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.title(
-"No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var dc,$$=$(()=>{ut();ae();Et();Pt();dc="+"});async function b$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:N0,toDraft:o=>({code:String(o.code??""),...xh(
+o)}),fromDraft:o=>({...Sh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.
+title("No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${e.isNew?"New metal":i`${e.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
@@ -4602,21 +4602,21 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
           ${Fs(rt.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${e.isNew?Fr(n,e):d} ${r("name","Name")}
+                  ${e.isNew?jr(n,e):d} ${r("name","Name")}
                   ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:uh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${is.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${Nn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Mn.map(l=>N0(l,n))}</div>`)}
-          ${jr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function N0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
-.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!hc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+              <div class="figure-cards">${Mn.map(l=>C0(l,n))}</div>`)}
+          ${Hr(n,e,"metal")}
+        </form>`)}s(),t.ready()}function C0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
+.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!pc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${hc.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${pc.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
@@ -4624,18 +4624,18 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
       ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:ph.map(p=>[p,p]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var hc,L0,w$=$(()=>{_();xe();ut();Ir();Ni();Hr();As();U();J();lt();Bt();hc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],L0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Mn.flatMap(({name:t,label:e})=>[...hc,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Mn]});var y$={};et(y$,{show:()=>B0});async function B0(t){let e=ea(t.params.kind);return e?t.params.tool===cc&&!ht(rt[e])?
-(t.title(`New ${Fe[e].one}`),t.render(ra(rt[e])),t.ready()):e==="metals"?b$(t,dc(e,t)):P0(t,e):(t.render(xt("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function P0(t,e){let n=Fe[e],s=dc(
-e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:C0[e],boxes:[{name:"code",label:"Code"},...Xe(e)],toDraft:c=>({
-code:c.code??"",...wa(e,c)}),fromDraft:(c,h)=>({...ya(e,c,h),code:c.code.trim()}),preview:o?Dr(n.one,c=>{a=c,r.
-show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in the crib"),
-t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.title}</a>`)),
-t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Wr(r.state.kept));function l(){let{state:c,
-change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
+  </fieldset>`}var pc,N0,w$=$(()=>{_();Se();ut();Wr();Ci();Ur();As();U();J();lt();Bt();pc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],N0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Mn.flatMap(({name:t,label:e})=>[...pc,["source","s\
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Mn]});var y$={};et(y$,{show:()=>P0});async function P0(t){let e=ea(t.params.kind);return e?t.params.tool===dc&&!ht(rt[e])?
+(t.title(`New ${je[e].one}`),t.render(ia(rt[e])),t.ready()):e==="metals"?b$(t,hc(e,t)):I0(t,e):(t.render(xt("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function I0(t,e){let n=je[e],s=hc(
+e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:B0[e],boxes:[{name:"code",label:"Code"},...Xe(e)],toDraft:c=>({
+code:String(c.code??""),...ya(e,c)}),fromDraft:(c,h)=>({..._a(e,c,h),code:c.code.trim()}),preview:o?Fr(n.one,c=>{
+a=c,r.show()},t.signal):void 0,draw:()=>r&&l()},t.signal);if(!r.state.kept&&!s.isNew)return t.title("Not in th\
+e crib"),t.render(xt(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${e}">${n.
+title}</a>`)),t.ready();t.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Dr(r.state.kept));function l(){
+let{state:c,change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${e}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
         </h1>
@@ -4643,17 +4643,17 @@ change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/sho
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Fs(rt[e],Gr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Fr(
+          ${Fs(rt[e],Vr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?jr(
 r,s):d}))}
-          ${jr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var C0,_$=$(()=>{_();ut();xe();Ir();$$();nc();Et();As();Hr();lt();Bt();ic();w$();
-C0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var x$={};et(x$,{show:()=>I0});async function I0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(D0(n,o)),o=W0(n,s,
+          ${Hr(r,s,n.one)}
+        </form>`)}l(),t.ready()}var B0,_$=$(()=>{_();ut();Se();Wr();$$();sc();Et();As();Ur();lt();Bt();lc();w$();
+B0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var x$={};et(x$,{show:()=>W0});async function W0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(F0(n,o)),o=D0(n,s,
 e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),un(e).then(({
 network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
 joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,R0);e.addEventListener("abort",()=>clearInterval(
-c))}function W0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ho(r)}e()};
+c))}function D0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ho(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4662,19 +4662,19 @@ s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
 ds go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function D0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function F0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
-    ${t.joining?i`<div class="crew-grid">${j0(t,e)}${H0(t.joining)}</div>`:F0()}
+    ${t.joining?i`<div class="crew-grid">${H0(t,e)}${U0(t.joining)}</div>`:j0()}
     <section class="panel" data-test="devices">
       <h2>Who is in</h2>
-      ${U0(t,e)}
+      ${G0(t,e)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${K({name:"labels-open",label:"A device that is not paired",value:t.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>e.setOpen(n==="open")})}
-    </section>`}function j0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
+    </section>`}function H0(t,e){let{offer:n,came:s}=t;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Kt[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
@@ -4703,14 +4703,14 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     <button type="button" class="button next wide" data-test="show-code" @click=${e.offer}>
       Show a pairing code
     </button>
-  </section>`}function H0(t){return i`<section class="panel" data-test="begin">
+  </section>`}function U0(t){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${k$(t.qr)} />
     <p>${t.shop}: ${t.https.map(e=>i`<span class="address">${e}</span> `)}</p>
     ${t.http.length?i`<p class="hint">Or type <span class="address">${t.http[0]}/join</span></p>`:d}
     ${t.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${G0(t.fingerprint)}</p>`:d}
-  </section>`}function U0({devices:t},e){return t.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${V0(t.fingerprint)}</p>`:d}
+  </section>`}function G0({devices:t},e){return t.length?i`<ul class="plain-list devices">
     ${t.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4726,8 +4726,8 @@ role,options:v$,change:s=>e.setRole(n,s)})}
                     Turn out…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var R0,v$,F0,k$,G0,S$=$(()=>{_();G();mn();
-U();J();Ut();R0=2e3,v$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);F0=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var R0,v$,j0,k$,V0,S$=$(()=>{_();G();mn();
+U();J();Ut();R0=2e3,v$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);j0=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4735,18 +4735,18 @@ U();J();Ut();R0=2e3,v$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);F0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;k$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,G0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var qr,pc=$(()=>{_();qr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;k$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,V0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Kr,uc=$(()=>{_();Kr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
-</p>`});var M$={};et(M$,{show:()=>V0});async function V0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:z0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(q0(e,n));e.me=await un(t.signal).
-catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function z0(){if(location.pathname!=="\
+</p>`});var M$={};et(M$,{show:()=>z0});async function z0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
+let e={me:null,code:q0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(K0(e,n));e.me=await un(t.signal).
+catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function q0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),t}function q0(t,e){let{me:n}=t;return n?n.role?K0(n):i`<div class="door">
+null,"",location.pathname),t}function K0(t,e){let{me:n}=t;return n?n.role?Y0(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${T$[Pe()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${T$[Pe()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${T$[Ie()??n.why]?i`<p data-test="why">${k("caution","Not let in")} ${T$[Ie()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${t.waits?i`<p data-test="waits">
             ${t.waits===1?"1 result":`${t.waits} results`} typed here still
             ${t.waits===1?"waits":"wait"}. Pair again and
@@ -4759,7 +4759,7 @@ null,"",location.pathname),t}function q0(t,e){let{me:n}=t;return n?n.role?K0(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),J0(t,e)}}>
+      @submit=${s=>{s.preventDefault(),X0(t,e)}}>
       ${O({name:"pair-code",label:"Pairing code",value:t.code,placeholder:"ABCD-1234",change:s=>t.code=s,wrong:t.
 fault?[t.fault]:[]})}
       ${O({name:"pair-name",label:"Whose device is this?",value:t.name,placeholder:"Ann's phone",change:s=>t.name=
@@ -4779,7 +4779,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function K0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
+    </div>`}function Y0(t){let e=t.role;return t.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4787,23 +4787,23 @@ s,hint:"The owner sees this name in the list."})}
     <h1>This device is paired</h1>
     <p data-test="paired">${k("ok",Kt[e].word)} <b>${t.name}</b>: ${Kt[e].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${qr}
+    ${Kr}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${Y0}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${J0}>Unpair this device…</button>
     </p>
-  </div>`}async function Y0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await od()}async function J0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await sd(t.
+  </div>`}async function J0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await ad()}async function X0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await od(t.
 code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Ho(n)}),e()}}var T$,A$=$(()=>{_();mn();Nt();Pt();nt();wt();U();J();pc();Bt();T$={revoked:"T\
+t,{asking:!1,fault:Ho(n)}),e()}}var T$,A$=$(()=>{_();mn();Nt();Pt();nt();wt();U();J();uc();Bt();T$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function O$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Z0)throw new Error(
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Q0)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await Lo(`/import?${h}`,
-o,"application/json",n,X0)).body}catch(p){if(n.aborted)return;s.wrong=Q0(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function Q0(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
-t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var X0,
-Z0,E$=$(()=>{G();X0=3e5,Z0=6e7});function C$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,Z0)).body}catch(p){if(n.aborted)return;s.wrong=tS(p)}s.busy="",t(),s.told?.imported&&e()}}
+return{state:s,choose:a,take:r}}function tS(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
+t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var Z0,
+Q0,E$=$(()=>{G();Z0=3e5,Q0=6e7});function C$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4822,10 +4822,10 @@ Z0,E$=$(()=>{G();X0=3e5,Z0=6e7});function C$({state:t,choose:e,take:n}){let{name
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?eS(s,r):d}
-      ${a?a.imported?oS(a):nS(s,a,n):d}
+      ${r.length?nS(s,r):d}
+      ${a?a.imported?aS(a):sS(s,a,n):d}
     </div>
-  </section>`}function nS(t,e,n){return i`<div data-test="import-preview">
+  </section>`}function sS(t,e,n){return i`<div data-test="import-preview">
     <p><b>${t}</b>, exported ${ot(e.exported_at)} by ${e.made_by}</p>
     <table>
       <thead>
@@ -4836,7 +4836,7 @@ Z0,E$=$(()=>{G();X0=3e5,Z0=6e7});function C$({state:t,choose:e,take:n}){let{name
         </tr>
       </thead>
       <tbody>
-        ${tS.map(([s,o])=>i`<tr>
+        ${eS.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${N$(e.holds[s])}</td>
               <td>${N$(e.here[s])}</td>
@@ -4854,33 +4854,33 @@ Z0,E$=$(()=>{G();X0=3e5,Z0=6e7});function C$({state:t,choose:e,take:n}){let{name
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>sS(e)&&n()}>
+              @click=${()=>oS(e)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var tS,L$,eS,N$,sS,oS,B$=$(()=>{_();U();Ut();tS=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],L$=8;eS=(t,e)=>i`<div data-test="import-wrong">
+  </div>`}var eS,L$,nS,N$,oS,aS,B$=$(()=>{_();U();Ut();eS=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Trials"],["test_bends","Test bends"]],L$=8;nS=(t,e)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${t}</p>
     <ul>
       ${e.slice(0,L$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${e.length>L$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;N$=t=>t===""?"none":t,sS=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
-trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),oS=({holds:t,
+  </div>`;N$=t=>t===""?"none":t,oS=({here:t,holds:e})=>confirm(`Replace the shop? Its ${t.cards} cards and ${t.
+trials} trials go, the file's ${e.cards} cards and ${e.trials} trials come. A copy is kept first.`),aS=({holds:t,
 kept_as:e})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${t.cards} cards, ${t.trials} trials.</p>
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var P$={};et(P$,{show:()=>rS});async function rS(t){t.title("Copies and export");let e=O$({show:a,done:s,signal:t.
+  </div>`});var P$={};et(P$,{show:()=>iS});async function iS(t){t.title("Copies and export");let e=O$({show:a,done:s,signal:t.
 signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await M("GET","/copies",
 {signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
-          ${iS(n)}
-          <div class="stack">${dS()}${C$(e)}</div>
-        </div>`)}a(),t.ready()}function iS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${lS(n)}
+          <div class="stack">${hS()}${C$(e)}</div>
+        </div>`)}a(),t.ready()}function lS({standing:t,last_good_at:e,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Copies</h2>
-    <p data-test="standing">${lS(t)}</p>
+    <p data-test="standing">${cS(t)}</p>
     ${e?i`<p class="lead-line" data-test="last-good">Last good copy: ${ot(e)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ot(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4898,8 +4898,8 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ot(a.at)}</td>
-                    <td>${aS[a.kind]}</td>
-                    <td>${cS(a.size_bytes)}</td>
+                    <td>${rS[a.kind]}</td>
+                    <td>${dS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4907,9 +4907,9 @@ signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){r
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> puts one back.
     </p>
-  </section>`}function lS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
+  </section>`}function cS(t){return t==="ok"?k("ok","There is a good copy"):t==="late"?k("caution","The last c\
 opy is over two days old"):t==="trouble"?k("stop","The last copy could not be made"):k("unknown","There is no \
-copy yet")}function dS(){return i`<section class="panel" data-test="panel-export">
+copy yet")}function hS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
@@ -4919,15 +4919,14 @@ copy yet")}function dS(){return i`<section class="panel" data-test="panel-export
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var aS,cS,R$=$(()=>{_();G();E$();wt();U();B$();Ut();aS={night:"by itself","by-hand":"by hand",replaced:"\
-before it was replaced"};cS=t=>`${(t/1e6).toFixed(1)} MB`});async function I$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=await ie(l),h={...c,after:c.revision_id};await Ue(h,Zo(
-Zn(t,["archived","settings"]),h),{reason:"Put back from a device"}),await Kc(t),await jo(e)}var W$=$(()=>{G();
-ts();Ge();Ct()});function D$(t){return t.length?i`<section class="panel" data-test="lost">
+  </section>`}var rS,dS,I$=$(()=>{_();G();E$();wt();U();B$();Ut();rS={night:"by itself","by-hand":"by hand",replaced:"\
+before it was replaced"};dS=t=>`${(t/1e6).toFixed(1)} MB`});async function R$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=aa(await ie(l),[]);await Ge(c,Zo(Zn(t,["archived","se\
+ttings"]),c),{reason:"Put back from a device"}),await Yc(t),await jo(e)}var W$=$(()=>{G();ts();Ve();Ct()});function D$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
-      them.${R("cards.create",d,i` <span data-test="owners"
+      them.${I("cards.create",d,i` <span data-test="owners"
           >The owner can put them back from here, once this is an owner's device.</span
         >`)}
     </p>
@@ -4935,56 +4934,56 @@ ts();Ge();Ct()});function D$(t){return t.length?i`<section class="panel" data-te
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>hS(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>pS(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>pS(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>uS(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function hS(t){try{await I$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function pS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await jo(t.code),await ns())}var F$=$(()=>{_();dt();ae();W$();Ct();wt();lt()});var U$={};et(U$,{show:()=>uS});async function uS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Ce().catch(()=>[]),Dt().catch(()=>[]),Fo().catch(()=>[])]);e=
+  </section>`:d}async function pS(t){try{await R$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function uS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+ copy.`)&&(await jo(t.code),await ns())}var F$=$(()=>{_();dt();ae();W$();Ct();wt();lt()});var U$={};et(U$,{show:()=>mS});async function mS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Be().catch(()=>[]),Dt().catch(()=>[]),Fo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${fS(o)}
+            ${gS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${gS(o)}
+            ${$S(o)}
           </section>
-          ${mS()}
+          ${fS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${$S(e.entries)}
+            ${bS(e.entries)}
           </section>
           ${D$(e.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${yS(e)} ${qr}
+            ${_S(e)} ${Kr}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function mS(){
+        </div>`)}document.addEventListener("sync",n,{signal:t.signal}),await n(),t.ready(),await s()}function fS(){
 let t=qn();return!t||t==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Kt[t].word}</b>: ${Kt[t].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function fS(t){let{units:e,inches:n}=P(),s=o=>{Be(o),t()};return i`${K({name:"units",label:"Unit\
+  </section>`}function gS(t){let{units:e,inches:n}=P(),s=o=>{Pe(o),t()};return i`${K({name:"units",label:"Unit\
 s",value:e,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${e==="inch"?K({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
   ${K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function gS(t){let{theme:e,name:n}=P();
+  ${e==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function $S(t){let{theme:e,name:n}=P();
 return i`${K({name:"theme",label:"Theme",value:e,options:[["system","As the device"],["day","Day"],["shop","Sh\
-op, dark"]],change:s=>{Be({theme:s==="shop"||s==="day"?s:"system"}),t()}})}
-  ${O({name:"name",label:"Your name",value:n,change:s=>Be({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function $S(t){return t.length?i`<ul class="waiting-list">
+op, dark"]],change:s=>{Pe({theme:s==="shop"||s==="day"?s:"system"}),t()}})}
+  ${O({name:"name",label:"Your name",value:n,change:s=>Pe({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function bS(t){return t.length?i`<ul class="waiting-list">
       ${t.map(e=>i`<li data-test="waits-${e.id}">
             <p>
               <b>${H$(e)}</b> on <a href="/c/${e.code}">${W(e.code)}</a>,
@@ -4996,14 +4995,14 @@ hat the history says who."})}`}function $S(t){return t.length?i`<ul class="waiti
                       ${e.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>bS(e)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>wS(e)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>wS(e)}>
+                        @click=${()=>yS(e)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -5018,8 +5017,8 @@ hat the history says who."})}`}function $S(t){return t.length?i`<ul class="waiti
       Nothing. Every trial, note and edit typed here is saved in the shop.
     </p>`}function H$({kind:t,body:e}){if(t==="trial")return`${rn(e)}, step ${e.step}`;if(t==="note")return"No\
 te";let n=Object.keys(e).filter(s=>s in j$).map(s=>j$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was settled"}async function bS(t){await Dc(t.id),await j()}async function wS(t){confirm(`Throw away ${H$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await Io(t.id),await ns())}function yS({cards:t,total:e}){let{reached:n,
+was settled"}async function wS(t){await Fc(t.id),await j()}async function yS(t){confirm(`Throw away ${H$(t)} o\
+n ${W(t.code)}? It cannot be brought back.`)&&(await Ro(t.id),await ns())}function _S({cards:t,total:e}){let{reached:n,
 at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5041,10 +5040,10 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var j$,G$=$(
-()=>{_();G();mn();dt();Nt();Et();nt();Ct();wt();U();J();pc();Es();F$();Cs();Ut();j$={title:"title",note:"note",
-archived:"in use or put away",settings:"settings"}});function ye(t){let e=ua(t.split("?")[0])?.route.needs;return!e||ht(e)}function ua(t){let e=t.split("/").filter(
-Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of V$){let s=_S(n.path.split("/").filter(Boolean),e);
-if(s)return{route:n,params:s}}}function _S(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
+()=>{_();G();mn();dt();Nt();Et();nt();Ct();wt();U();J();uc();Es();F$();Cs();Ut();j$={title:"title",note:"note",
+archived:"in use or put away",settings:"settings"}});function ye(t){let e=ma(t.split("?")[0])?.route.needs;return!e||ht(e)}function ma(t){let e=t.split("/").filter(
+Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of V$){let s=vS(n.path.split("/").filter(Boolean),e);
+if(s)return{route:n,params:s}}}function vS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
 code&&(n.code=Xs(n.code)),n}var V$,lh,ss=$(()=>{dt();Et();V$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(hh(),dh))},
 {name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(lp(),ip))},{name:"bench",path:"\
@@ -5053,26 +5052,26 @@ load:()=>Promise.resolve().then(()=>(Sm(),xm))},{name:"scan",path:"/scan",floor:
 {name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(af(),of))},{name:"step",path:"/c/:c\
 ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(hf(),df))},{name:"trial",path:"/c/:code/trial/:s\
 tep",floor:!0,needs:"trials.keep",load:()=>Promise.resolve().then(()=>(Of(),Af))},{name:"history",path:"/c/:co\
-de/history",load:()=>Promise.resolve().then(()=>(Wf(),If))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+de/history",load:()=>Promise.resolve().then(()=>(Wf(),Rf))},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
 cards.change",load:()=>Promise.resolve().then(()=>(jf(),Ff))},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
 cards.revise",load:()=>Promise.resolve().then(()=>(Gf(),Uf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Jf(),Yf))},
 {name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(tg(),Qf))},{name:"labels",path:"/labe\
 ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(ng(),eg))},{name:"chart",path:"/chart",needs:"\
 bends.chart",load:()=>Promise.resolve().then(()=>(rg(),ag))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(ug(),pg))},
-{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Ig(),Rg))},{name:"test-bend",path:"/shop\
+{name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Rg(),Ig))},{name:"test-bend",path:"/shop\
 /test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(d$(),c$))},{name:"learned",path:"\
 /shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"tools",path:"\
 /shop/:kind",load:()=>Promise.resolve().then(()=>(g$(),f$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(_$(),y$))},
 {name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(S$(),x$))},{name:"pair",path:"\
-/pair",load:()=>Promise.resolve().then(()=>(A$(),M$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(R$(),P$))},
-{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(G$(),U$))}],lh=t=>V$.find(e=>e.name===t)});function Ye(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Re(
+/pair",load:()=>Promise.resolve().then(()=>(A$(),M$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(I$(),P$))},
+{name:"settings",path:"/settings",load:()=>Promise.resolve().then(()=>(G$(),U$))}],lh=t=>V$.find(e=>e.name===t)});function Je(){let t=location.pathname,e=n=>n==="/"?t==="/"||t==="/scan"||/^\/c\//i.test(t):t.startsWith(n);Re(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${kS}<span>Flangebook</span></a>
-        ${Pe()===null?i`<nav aria-label="Main">
-                ${vS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${xS}<span>Flangebook</span></a>
+        ${Ie()===null?i`<nav aria-label="Main">
+                ${kS.filter(([n])=>ye(n)).map(([n,s])=>i`<a href=${n} aria-current=${e(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${xS()}${SS()}${Pe()===null?TS():d}`,document.getElementById("masthead"))}function SS(){return Zs()?i`<p class="standing" data-test="held">
+      ${SS()}${TS()}${Ie()===null?MS():d}`,document.getElementById("masthead"))}function TS(){return Zs()?i`<p class="standing" data-test="held">
       ${Zs()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -5082,7 +5081,7 @@ i`<div class="masthead">
     </p>`:js()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${Yt().reached===!1?d:"Cards come from the shop."}
-  </p>`:d}function TS(){let{reached:t,waiting:e,words:n,late:s,refused:o,settle:a,lost:r}=Yt(),l=a.filter(m=>ye(
+  </p>`:d}function MS(){let{reached:t,waiting:e,words:n,late:s,refused:o,settle:a,lost:r}=Yt(),l=a.filter(m=>ye(
 `/c/${m}/settle`)),c=s?` ${s}.`:"",h=e?`${n} ${e===1?"waits":"wait"} to be sent.${c}`:"",p=js()?"":"Cards on t\
 his device still open.",u=t===!1?`Not connected to the shop. ${p}`:"";return!u&&!h&&!l.length&&!r?d:i`<p class="standing" data-test="standing">
     ${u} ${h} ${o?i`<a href="/settings">${o} refused: look</a>`:d}
@@ -5090,23 +5089,23 @@ his device still open.",u=t===!1?`Not connected to the shop. ${p}`:"";return!u&&
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var vS,kS,xS,Oi=$(()=>{_();mn();ss();es();Ne();wt();vS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];kS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var kS,xS,SS,Ei=$(()=>{_();mn();ss();es();Ce();wt();kS=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];xS=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,xS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
+</svg>`,SS=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});mn();Oi();Pt();nt();wt();ae();async function q$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
+      </p>`});mn();Ei();Pt();nt();wt();ae();async function q$(){if("serviceWorker"in navigator)try{let t=await navigator.serviceWorker.register("/sw.\
 js");t.waiting&&z$(t.waiting),t.addEventListener("updatefound",()=>{let e=t.installing;e?.addEventListener("st\
 atechange",()=>{e.state==="installed"&&navigator.serviceWorker.controller&&z$(e)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(t){console.
 warn("The app could not be kept on this device:",t)}}function z$(t){Z("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),t.postMessage("take over")}})}Gs();$t(()=>Gs());document.addEventListener("sync",()=>Ye());document.addEventListener("held",()=>Ye());document.
-addEventListener("storage",t=>{Ye(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
-j())});document.addEventListener("turned-away",()=>{Ye(),document.documentElement.dataset.screen!=="pair"&&ke()});
-document.addEventListener("rights",()=>{Pe()===null&&document.documentElement.dataset.screen!=="pair"&&rh()});
-ad();ih().finally(()=>{Bd(),q$()});
+reload(),{once:!0}),t.postMessage("take over")}})}Gs();$t(()=>Gs());document.addEventListener("sync",()=>Je());document.addEventListener("held",()=>Je());document.
+addEventListener("storage",t=>{Je(),!t.detail.silent&&(document.documentElement.dataset.ready==="failed"&&ke(),
+j())});document.addEventListener("turned-away",()=>{Je(),document.documentElement.dataset.screen!=="pair"&&ke()});
+document.addEventListener("rights",()=>{Ie()===null&&document.documentElement.dataset.screen!=="pair"&&rh()});
+rd();ih().finally(()=>{Pd(),q$()});
 /**
  * @license
  * Copyright 2017 Google LLC

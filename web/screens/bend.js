@@ -34,18 +34,20 @@ const CALLED = {
 export async function show(visit) {
   visit.title("Check a bend");
   visit.render(loading("Looking into the crib…"));
-  const [metals, dies, punches] = await Promise.all(
-    /** @type {const} */ (["metals", "dies", "punches"]).map(
-      async (kind) => (await readList(kind, visit.signal)).items,
-    ),
+  const [metals, dies, punches] = /** @type {[Api.Metal[], Api.Die[], Api.Punch[]]} */ (
+    await Promise.all(
+      /** @type {const} */ (["metals", "dies", "punches"]).map(
+        async (kind) => (await readList(kind, visit.signal)).items,
+      ),
+    )
   );
   const crib = { dies, punches };
   const form = formFromQuery(visit.query);
   const openTools = Boolean(form.die || form.punch || form.punch_radius_mm);
   form.metal ||= metals[0]?.code ?? "";
-  /** @type {{answer: any, error: unknown, busy: boolean, pose: "before"|"after"}} */
+  /** @type {{answer: Api.OneBend|null, error: unknown, busy: boolean, pose: "before"|"after"}} */
   const state = { answer: null, error: null, busy: false, pose: "after" };
-  /** @type {{stroke: any, error: unknown, open: boolean}} */
+  /** @type {{stroke: Api.StrokeOfBend|null, error: unknown, open: boolean}} */
   const picture = { stroke: null, error: null, open: matchMedia("(min-width: 1000px)").matches };
 
   const asking = newestAnswer(
@@ -184,7 +186,8 @@ export async function show(visit) {
 
 /**
  * @param {BendForm} form
- * @param {{metals: any[], dies: any[], punches: any[], openTools: boolean, answer: any}} shop
+ * @param {{metals: Api.Metal[], dies: Api.Die[], punches: Api.Punch[], openTools: boolean,
+ *   answer: Api.OneBend|null}} shop
  * @param {Record<string, string[]>} errors
  * @param {(change: Partial<BendForm>, how?: {now?: boolean}) => void} change
  */
@@ -251,7 +254,7 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
 
 /**
  * The thickness as the shop understood it, with the gauge it goes by, where that says more.
- * @param {any} answer
+ * @param {Api.OneBend} answer
  * @param {string} typed
  */
 function understood({ thickness_mm: mm, thickness_gauge: gauge }, typed) {
@@ -260,7 +263,7 @@ function understood({ thickness_mm: mm, thickness_gauge: gauge }, typed) {
 }
 
 /**
- * @param {any[]} things
+ * @param {{code: string, name: string}[]} things
  * @returns {[string, string][]}
  */
 const named = (things) => things.map(({ code, name }) => [code, name]);
@@ -268,7 +271,7 @@ const named = (things) => things.map(({ code, name }) => [code, name]);
 /**
  * A tool a link still names stays in the list, so that the server's words have a place.
  * @param {string} code
- * @param {any[]} tools
+ * @param {{code: string, name: string}[]} tools
  * @returns {[string, string][]}
  */
 function withGone(code, tools) {

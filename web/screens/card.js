@@ -28,16 +28,18 @@ import { boxSize, isBox } from "../drawing/box.js";
 import { finishedDrawing, flatDrawing } from "../drawing/part.js";
 import { tidyLength } from "../drawing/section.js";
 
+/** @typedef {import("../app/edits.js").CardHere} CardHere */
+/** @typedef {import("../app/view/step_moments.js").Drawn} Drawn */
 /**
- * @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: any, metal: string, busy: boolean,
- *   fault: string}} Around what the shop and this device know about the card
+ * @typedef {{waiting: import("../app/outbox.js").Waiting[], fresh: Api.Freshness|null, metal: string, busy:
+ *   boolean, fault: string}} Around what the shop and this device know about the card
  */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
   const { code } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
-  /** @type {any} */
+  /** @type {CardHere} */
   let card;
   /** @type {Around} */
   const around = { waiting: [], fresh: null, metal: "", busy: false, fault: "" };
@@ -71,7 +73,7 @@ export async function show(visit) {
     around.busy = false;
     draw();
   };
-  /** @param {any} opened */
+  /** @param {CardHere} opened */
   const showCard = async (opened) => {
     card = opened;
     around.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
@@ -115,22 +117,20 @@ function refuse(visit, template) {
 /** @param {string} code */
 async function metalName(code) {
   const shop = await seenShop();
-  return shop?.metals?.find((/** @type {any} */ metal) => metal.code === code)?.name ?? code;
+  return shop?.metals?.find((metal) => metal.code === code)?.name ?? code;
 }
 
 /**
- * @param {any} card
+ * @param {CardHere} card
  * @param {Around} around
  * @param {() => void} take
  * @param {() => void} draw
  */
 function cardScreen(card, around, take, draw) {
   const { plan } = card;
-  const findings = plan.checks.filter((/** @type {any} */ check) => check.level !== "ok");
-  const stops = findings.filter((/** @type {any} */ check) => check.level === "stop");
-  const others = findings.filter(
-    (/** @type {any} */ check) => check.level !== "stop" && !check.code.startsWith("general-"),
-  );
+  const findings = plan.checks.filter((check) => check.level !== "ok");
+  const stops = findings.filter((check) => check.level === "stop");
+  const others = findings.filter((check) => check.level !== "stop" && !check.code.startsWith("general-"));
   return html`<article class="card" data-test="card" data-revision=${card.revision}>
     <div class="card-head">
       <header class="card-top">
@@ -199,7 +199,7 @@ function cardScreen(card, around, take, draw) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {boolean} stopped
  */
 function start({ code, plan }, stopped) {
@@ -213,7 +213,7 @@ function start({ code, plan }, stopped) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {string} metal
  */
 function whatItIs({ part, plan }, metal) {
@@ -225,25 +225,25 @@ function whatItIs({ part, plan }, metal) {
   return `${metal}, ${tidyLength(part.thickness_mm)} ${lengthUnit()}${gauge}, ${size}, ${bends}`;
 }
 
-/** @param {any} order */
+/** @param {Api.Order} order */
 const orderWords = (order) =>
   order?.words ? html`<p class="order" data-test="order">${order.words}</p>` : nothing;
 
 /**
  * Where the gauge stands: as a measured flange moved it, else as planned.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 function gaugeAt(card, step) {
   const { gauge_x_mm: x } = settingOf(card, step);
   return x === null ? "no gauge" : `gauge at ${words(length(x))}`;
 }
 
-/** @param {any} card */
+/** @param {Api.Card} card */
 function stepList(card) {
   return html`<ol class="rows" data-test="step-list">
     ${card.plan.steps.map(
-      (/** @type {any} */ step) =>
+      (step) =>
         html`<li class="row">
           <a href="/c/${card.code}/step/${step.number}">
             <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
@@ -254,7 +254,8 @@ function stepList(card) {
                 ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>`
                 : nothing
             }
-            ${wayWords(step, { short: true })} ${step.drawing ? smallPoses(step) : nothing}
+            ${wayWords(step, { short: true })}
+            ${step.drawing ? smallPoses(/** @type {Drawn} */ (step)) : nothing}
           </a>
         </li>`,
     )}
@@ -263,7 +264,7 @@ function stepList(card) {
 
 /**
  * The newest trials, and before them those that still wait.
- * @param {any} card
+ * @param {Api.Card} card
  * @param {import("../app/outbox.js").Waiting[]} waiting
  */
 function trials(card, waiting) {
@@ -279,7 +280,7 @@ function trials(card, waiting) {
   </ul>`;
 }
 
-/** @param {any} card */
+/** @param {Api.Card} card */
 function links({ code }) {
   return html`<nav class="card-links" aria-label="This card">
     ${way(`/c/${code}/note`, html`<a class="button" href="/c/${code}/note" data-test="write-note">Note</a>`)}

@@ -27,7 +27,7 @@ export async function show(visit) {
   }
   let metal = visit.query.get("metal") ?? metals[0].code;
   let bend = visit.query.get("bend_length") ?? "";
-  /** @type {any} */
+  /** @type {Api.Chart|null} */
   let chart = null;
   /** @type {unknown} */
   let error = null;

@@ -7,11 +7,8 @@ import { flag } from "../app/view/checks.js";
 import { importPanel } from "../app/view/import_panel.js";
 import { moment } from "../app/view/when.js";
 
-/** @typedef {{name: string, kind: "night"|"by-hand"|"replaced", at: string, size_bytes: number}} Copy */
-/**
- * @typedef {{standing: "ok"|"late"|"trouble"|"none", folder: string, last_good_at: string|null,
- *   trouble: {at: string, words: string}|null, copies: Copy[]}} Copies
- */
+/** @typedef {Api.Copy} Copy */
+/** @typedef {Api.Copies} Copies */
 
 const KINDS = { night: "by itself", "by-hand": "by hand", replaced: "before it was replaced" };
 

@@ -10,13 +10,8 @@ const LOOK_AGAIN_MS = 2000;
 
 /** @typedef {import("../app/crew.js").Device} Device */
 /** @typedef {import("../app/crew.js").Role} Role */
-/**
- * @typedef {{code: string, role: Role, name: string, expires_at: string, address: string, qr: string}} Offer
- */
-/**
- * @typedef {{shop: string, https: string[], http: string[], authority: boolean, fingerprint: string,
- *   qr: string}} Joining
- */
+/** @typedef {Api.Offered} Offer */
+/** @typedef {Api.Joining} Joining */
 /**
  * @typedef {{devices: Device[], joining: Joining|null, open: boolean, role: Role, name: string,
  *   offer: Offer|null, known: Set<string>, came: Device|null, fault: string}} State

@@ -90,7 +90,7 @@ function follow(visit, seen) {
   let opening = new AbortController();
   /** @type {Place} */
   let place = { code: seen.code, step: seen.step };
-  /** @type {any} */
+  /** @type {import("../app/edits.js").CardHere|null} */
   let card = null;
   /** @type {unknown} */
   let fault = null;

@@ -16,21 +16,18 @@ import { revisionView } from "../app/view/revision.js";
 import { trialLine } from "../app/view/trials.js";
 import { moment, whoSent } from "../app/view/when.js";
 
+/** @typedef {Api.Revision} Revision */
 /**
- * @typedef {{revision: number, at: string, by: string, device: string, reason: string, title: string,
- *   changes: string[],
- *   worst: string}} Revision
- */
-/**
- * @typedef {{revisions: Revision[]|null, proposals: any[], silent: boolean,
- *   waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: any, busy: boolean}} State
+ * @typedef {{revisions: Revision[]|null, proposals: Api.SettledProposal[], silent: boolean,
+ *   waiting: import("../app/outbox.js").Waiting[], open: number, snapshot: Api.Snapshot|null, busy: boolean}}
+ *   State
  */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
   const { code } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
-  /** @type {any} */
+  /** @type {Api.Card} */
   let card;
   /** @type {State} */
   const state = {
@@ -121,9 +118,9 @@ function refuse(visit, template) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {number} number
- * @returns {Promise<any>} the card as it is then
+ * @returns {Promise<Api.Card>} the card as it is then
  */
 async function restore(card, number) {
   const now = await fetchCard(card.code);
@@ -136,7 +133,7 @@ async function restore(card, number) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {State} state
  * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act
  */
@@ -161,7 +158,7 @@ function historyScreen(card, state, act) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {State} state
  * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act
  */
@@ -181,7 +178,7 @@ function revisions(card, state, act) {
 
 /**
  * @param {Revision} one
- * @param {any} card
+ * @param {Api.Card} card
  * @param {State} state
  * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act
  */
@@ -230,7 +227,7 @@ function revisionLine(one, card, state, { look, bringBack }) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {State} state
  */
 function trials(card, state) {
@@ -241,7 +238,7 @@ function trials(card, state) {
       ${[...state.waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
       ${[...card.trials]
         .reverse()
-        .map((/** @type {any} */ trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
+        .map((trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
     </ol>
     ${
       card.trials_total > card.trials.length

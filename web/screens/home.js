@@ -73,7 +73,7 @@ async function everythingKept() {
   const waits = new Map();
   for (const { code } of queue) waits.set(code, kindsInWords(queue.filter((entry) => entry.code === code)));
   /** @type {Map<string, string>} */
-  const names = new Map((shop?.metals ?? []).map((/** @type {any} */ metal) => [metal.code, metal.name]));
+  const names = new Map((shop?.metals ?? []).map((metal) => [metal.code, metal.name]));
   return { list, where, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };
 }
 

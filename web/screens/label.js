@@ -20,7 +20,7 @@ export async function show(visit) {
   if (!readCode(code).whole) return refuse(visit, badCode(code));
   let units = settings().units;
   let printing = SIZES[0];
-  /** @type {any} */
+  /** @type {import("../app/edits.js").CardHere} */
   let card;
 
   /** @param {typeof SIZES[number]} size */
@@ -94,7 +94,7 @@ const address = (code, size, units, kind) =>
   `/api/v1/cards/${code}/label.${kind}?size=${size}&units=${units}`;
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {typeof SIZES[number]} which
  * @param {string} units
  * @param {() => void} print

@@ -15,15 +15,8 @@ import { empty } from "../app/view/states.js";
 import { moment, whoSent } from "../app/view/when.js";
 
 /**
- * @typedef {{id: string, kind: string, code: string|null, lot: string|null, thickness_mm: number,
- *   v_opening_mm: number|null, die: string|null, measured_deg: number, set_angle_deg: number|null,
- *   made_at: string, by: string|null, note: string|null, forgotten: boolean, outlier: boolean,
- *   asks: boolean, confirmed: boolean, said: import("../app/view/checks.js").Said[]}} Evidence
- * @typedef {import("../app/test_bend.js").Band} Band
- * @typedef {{thickness_mm: number, v_opening_mm: number, lot: string|null,
- *   said: import("../app/view/checks.js").Said[], factor: Band|null,
- *   deduction: import("../app/view/learned_figures.js").Deduction|null,
- *   figures: import("../app/test_bend.js").Taught[]}} Group
+ * @typedef {Api.EvidenceRow} Evidence
+ * @typedef {Api.LearnedGroup} Group
  * @typedef {"forget"|"remember"|"confirm"} Mark
  */
 

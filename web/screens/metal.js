@@ -42,7 +42,7 @@ export async function showMetal(visit, job) {
       ...job,
       blank: { poisson: 0.3 },
       boxes: BOXES,
-      toDraft: (metal) => ({ code: metal.code ?? "", ...metalToDraft(metal) }),
+      toDraft: (metal) => ({ code: String(metal.code ?? ""), ...metalToDraft(metal) }),
       fromDraft: (draft) => ({ ...metalFromDraft(draft), code: draft.code.trim() }),
       draw: () => edit && draw(),
     },

@@ -22,7 +22,7 @@ import { savedWords } from "../app/view/kept_where.js";
 export async function show(visit) {
   const { code } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
-  /** @type {any} the card as it was when the form was filled */
+  /** @type {import("../app/edits.js").CardHere} the card as it was when the form was filled */
   let seen;
   /** @type {State} */
   const state = {
@@ -67,7 +67,7 @@ function refuse(visit, template) {
 }
 
 /**
- * @param {any} seen
+ * @param {import("../app/edits.js").CardHere} seen
  * @param {State} state
  * @param {() => void} draw
  * @param {AbortSignal} left whoever saved it may be elsewhere by the time it arrives
@@ -101,7 +101,7 @@ async function saveNote(seen, state, draw, left) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {State} state
  * @param {{draw: () => void, save: () => void}} act
  */

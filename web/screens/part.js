@@ -42,13 +42,13 @@ export async function show(visit) {
 
   const state = {
     ...start,
-    /** @type {any} */ plan: null,
+    /** @type {Api.Plan|null} */ plan: null,
     /** @type {PartForm|null} */ planned: null,
     /** @type {import("../app/view/part_waiting.js").Progress|null} */ progress: null,
     stopped: false,
     key: "",
     /** @type {unknown} */ error: null,
-    /** @type {any} */ clash: null,
+    /** @type {Api.Card|null} */ clash: null,
     taken: "",
     busy: false,
     saving: false,
@@ -168,7 +168,7 @@ export async function show(visit) {
     if (name) focusField(name);
   }
 
-  /** @param {any} card */
+  /** @param {Api.Card} card */
   function saved(card) {
     clearDraft(from);
     const same = card.revision === state.base?.revision;
@@ -205,7 +205,7 @@ export async function show(visit) {
     });
   }
 
-  /** @param {any} theirs */
+  /** @param {Api.Card} theirs */
   function takeTheirs(theirs) {
     const before = state.form;
     Object.assign(state, { clash: null, base: baseOf(theirs) });
@@ -261,10 +261,10 @@ export async function show(visit) {
           state.clash
             ? partClash(state.clash, state.form, {
                 saveMine: () => {
-                  state.base = baseOf(state.clash);
+                  state.base = baseOf(/** @type {Api.Card} */ (state.clash));
                   saveIt();
                 },
-                takeTheirs: () => takeTheirs(state.clash),
+                takeTheirs: () => takeTheirs(/** @type {Api.Card} */ (state.clash)),
                 saveAsNew,
               })
             : nothing
@@ -357,7 +357,7 @@ export async function show(visit) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @returns {Base}
  */
 const baseOf = (card) => ({
@@ -368,8 +368,8 @@ const baseOf = (card) => ({
 });
 
 /**
- * @param {any} card
- * @param {any[]} metals
+ * @param {Api.Card|null} card none for a new part
+ * @param {Api.Metal[]} metals
  * @returns {{form: PartForm, base: Base|null}}
  */
 function fresh(card, metals) {
@@ -381,7 +381,7 @@ function fresh(card, metals) {
 /**
  * A draft left on this device, the card, or an empty part.
  * @param {string} from
- * @param {any[]} metals
+ * @param {Api.Metal[]} metals
  * @param {AbortSignal} signal
  */
 async function startingPoint(from, metals, signal) {

@@ -15,6 +15,8 @@ import { freshStrips, stripPanel } from "../app/view/strip_panel.js";
 import { toolForm } from "../app/view/tool_form.js";
 import { zeroPanel } from "../app/view/zero_panel.js";
 
+/** @typedef {import("../app/crib.js").Fields} Fields */
+
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {
   const writes = may(WRITES.press);
@@ -34,7 +36,7 @@ export async function show(visit) {
   /** @type {string|null} */
   let etag = null;
   /** When the zero of its depth was set: as it was read, as it is saved. */
-  const zero = { before: null, after: null };
+  const zero = /** @type {{before: string|null, after: string|null}} */ ({ before: null, after: null });
   /** @type {import("../app/view/tool_form.js").Preview|null} */
   let preview = null;
   const edit = await startEditing(
@@ -46,7 +48,7 @@ export async function show(visit) {
         return fresh.press ?? undefined;
       },
       async write(record) {
-        const saved = await savePress(/** @type {Record<string, any>} */ (record), etag);
+        const saved = await savePress(/** @type {Fields} */ (record), etag);
         zero.after = saved.depth_zeroed_at;
       },
       blank: {},
@@ -81,7 +83,7 @@ export async function show(visit) {
     visit.signal,
   );
   visit.title("The press");
-  if (!writes) preview = asKept(edit.state.kept);
+  if (!writes) preview = asKept(/** @type {Api.Press|undefined} */ (edit.state.kept));
 
   /**
    * The press is saved with the moment at which its zeros were set.
@@ -89,7 +91,7 @@ export async function show(visit) {
    */
   const zeroSet = (...which) => {
     const moment = new Date().toISOString();
-    for (const name of which) /** @type {any} */ (edit.state.kept)[name] = moment;
+    for (const name of which) /** @type {Fields} */ (edit.state.kept)[name] = moment;
     edit.save();
   };
 

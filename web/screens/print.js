@@ -12,9 +12,9 @@ import { paperChoice, printButton, sheet } from "../app/view/paper.js";
 export async function show(visit) {
   const { code } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
-  /** @type {any} */
+  /** @type {import("../app/edits.js").CardHere} */
   let card;
-  /** @type {any[]} */
+  /** @type {Api.Metal[]} */
   let metals = [];
   const look = async () => {
     metals = (await seenShop())?.metals ?? metals;

@@ -17,7 +17,7 @@ import { measured } from "../app/view/trials.js";
 import { moment } from "../app/view/when.js";
 
 /** @typedef {import("../app/outbox.js").Waiting} Waiting */
-/** @typedef {{cards: number, total: number|null, entries: Waiting[], lost: any[]}} Here */
+/** @typedef {{cards: number, total: number|null, entries: Waiting[], lost: Api.Card[]}} Here */
 
 /** @param {import("../app/routes.js").Visit} visit */
 export async function show(visit) {

@@ -14,15 +14,16 @@ import { madeAt, moment } from "../app/view/when.js";
 
 /** @typedef {"shop"|"yours"} Side */
 /**
- * @typedef {{proposal: any, rows: import("../app/card_fields.js").Row[], mine: boolean,
+ * @typedef {{proposal: Api.Proposal|null, rows: import("../app/card_fields.js").Row[], mine: boolean,
  *   chosen: Record<string, Side>, sending: boolean, fault: string}} State
  */
+/** @typedef {State & {proposal: Api.Proposal}} Open something is to be settled */
 
 /** @type {import("../app/routes.js").Screen["show"]} */
 export async function show(visit) {
   const { code } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
-  /** @type {any} */
+  /** @type {import("../app/edits.js").CardHere} */
   let card;
   /** @type {State} */
   const state = { proposal: null, rows: [], mine: false, chosen: {}, sending: false, fault: "" };
@@ -30,7 +31,7 @@ export async function show(visit) {
     visit.title(`${card.title || displayCode(code)}: to settle`);
     visit.render(settleScreen(card, state, act));
   };
-  /** @param {any} opened */
+  /** @param {import("../app/edits.js").CardHere|undefined} opened */
   const take = async (opened) => {
     if (!opened || state.sending) return;
     const was = [card?.etag, state.proposal?.id].join();
@@ -49,7 +50,7 @@ export async function show(visit) {
     draw();
     try {
       const done = await changeHere(card, merged(state.rows, state.chosen, card), {
-        settles: [state.proposal.id],
+        settles: [/** @type {Open} */ (state).proposal.id],
         reason: "Settled",
       });
       notice(savedWords(done.where));
@@ -99,7 +100,7 @@ function refuse(visit, template) {
  */
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {State} state
  * @param {Act} act
  */
@@ -111,7 +112,7 @@ function settleScreen(card, state, act) {
     </header>
     ${
       state.proposal
-        ? two(card, state, act)
+        ? two(card, /** @type {Open} */ (state), act)
         : html`<p data-test="settled">
             Every change of this card is settled. Both sides are in its
             <a href="/c/${card.code}/history">history</a>.
@@ -121,8 +122,8 @@ function settleScreen(card, state, act) {
 }
 
 /**
- * @param {any} card
- * @param {State} state
+ * @param {Api.Card} card
+ * @param {Open} state
  * @param {Act} act
  */
 function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {

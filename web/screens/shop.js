@@ -92,7 +92,7 @@ const metalLinks = ({ code, name }) =>
     )}
   </li>`;
 
-/** @param {Record<string, any>|null} press */
+/** @param {Api.Press|null} press */
 function pressPanel(press) {
   if (!press) {
     return html`<section class="panel" data-test="panel-press">

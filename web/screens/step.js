@@ -25,7 +25,7 @@ export async function show(visit) {
   const { code, step: typed } = visit.params;
   if (!readCode(code).whole) return refuse(visit, badCode(code));
   const look = firstLook();
-  /** @type {any} */
+  /** @type {import("../app/edits.js").CardHere} */
   let card;
   const draw = () => {
     const step = card.plan.steps[Number(typed) - 1];
@@ -67,7 +67,7 @@ export async function show(visit) {
 
 /**
  * The bench's own foot switch went on: so does this phone.
- * @param {any} card
+ * @param {Api.Card} card
  * @param {number} number on this screen
  * @param {() => void} draw
  */
@@ -80,7 +80,7 @@ function followBench(card, number, draw) {
 
 /**
  * Numbers never change under somebody's hands: a newer revision is told, and shown when asked for.
- * @param {any} card as it is shown
+ * @param {Api.Card} card as it is shown
  */
 async function tellNewer(card) {
   const kept = await shownCard(card.code).catch(() => undefined);
@@ -100,7 +100,7 @@ function refuse(visit, template) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {string} typed
  */
 const noStep = (card, typed) =>
@@ -112,7 +112,7 @@ const noStep = (card, typed) =>
 /**
  * Arrow keys turn the leaves.
  * @param {KeyboardEvent} event
- * @param {any} card
+ * @param {Api.Card} card
  * @param {number} number
  */
 function followKey(event, card, number) {
@@ -123,11 +123,11 @@ function followKey(event, card, number) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {number} number
  */
 function nextOf(card, number) {
-  const last = card.plan.steps.at(-1);
+  const last = /** @type {Api.Step} */ (card.plan.steps.at(-1));
   if (number < card.plan.steps.length) {
     return { href: `/c/${card.code}/step/${number + 1}`, label: "Next", more: `step ${number + 1}` };
   }
@@ -138,7 +138,7 @@ function nextOf(card, number) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {number} number
  */
 const backOf = (card, number) => ({
@@ -147,8 +147,8 @@ const backOf = (card, number) => ({
 });
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {() => unknown} drawn
  * @param {unknown} bench
  */

@@ -20,12 +20,13 @@ import {
 } from "../app/view/test_bend_stages.js";
 
 /** @typedef {import("../app/test_bend.js").Stage} Stage */
+/** @typedef {import("../app/view/test_bend_stages.js").Answered} Answered */
 /**
  * @typedef {object} State
  * @property {Stage} stage
  * @property {import("../app/bend_query.js").BendForm} form
  * @property {import("../app/test_bend.js").Measured} typed
- * @property {any} bend the answer to the bend that was chosen
+ * @property {Api.OneBend|null} bend the answer to the bend that was chosen
  * @property {import("../app/test_bend.js").Answer|null} answer
  * @property {string} id of the test bend, made here so that sending it twice does no harm
  * @property {Record<string, string[]>} wrong
@@ -45,10 +46,12 @@ const GAPS = {
 export async function show(visit) {
   visit.title("Test bend");
   visit.render(loading("Looking into the crib…"));
-  const [metals, dies, punches] = await Promise.all(
-    /** @type {const} */ (["metals", "dies", "punches"]).map(
-      async (kind) => (await readList(kind, visit.signal)).items,
-    ),
+  const [metals, dies, punches] = /** @type {[Api.Metal[], Api.Die[], Api.Punch[]]} */ (
+    await Promise.all(
+      /** @type {const} */ (["metals", "dies", "punches"]).map(
+        async (kind) => (await readList(kind, visit.signal)).items,
+      ),
+    )
   );
   const form = formFromQuery(visit.query);
   form.metal ||= metals[0]?.code ?? "";
@@ -86,8 +89,8 @@ export async function show(visit) {
 
   function body() {
     const act = { draw, go, choose, send, again };
-    if (state.stage === "bend") return bendStage(state, act);
-    if (state.stage === "measure") return measureStage(state, act);
+    if (state.stage === "bend") return bendStage(/** @type {Answered} */ (state), act);
+    if (state.stage === "measure") return measureStage(/** @type {Answered} */ (state), act);
     if (state.stage === "taught") return taughtStage(state, metals, act);
     return chooseStage(state, { metals, dies, punches }, act);
   }
@@ -111,7 +114,12 @@ export async function show(visit) {
   }
 
   async function send() {
-    const { body: sent, wrong } = testBend(state.id, form, state.bend, state.typed);
+    const { body: sent, wrong } = testBend(
+      state.id,
+      form,
+      /** @type {Api.OneBend} */ (state.bend),
+      state.typed,
+    );
     if (Object.keys(wrong).length) return refuse(wrong);
     await asking(async () => {
       state.answer = (await call("POST", "/test-bends", { body: sent, timeout: 20_000 })).body;

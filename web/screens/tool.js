@@ -15,7 +15,7 @@ import { showMetal } from "./metal.js";
 
 /**
  * What a new one starts from: nothing guessed that could be taken for a figure.
- * @type {Record<string, Record<string, any>>}
+ * @type {Record<string, import("../app/crib.js").Fields>}
  */
 const BLANK = {
   punches: { shape: "straight", condition: "unknown", neck_relief_mm: null },
@@ -53,7 +53,7 @@ async function showTool(visit, kind) {
       ...job,
       blank: BLANK[kind],
       boxes: [{ name: "code", label: "Code" }, ...specsOf(kind)],
-      toDraft: (tool) => ({ code: tool.code ?? "", ...toDraft(kind, tool) }),
+      toDraft: (tool) => ({ code: String(tool.code ?? ""), ...toDraft(kind, tool) }),
       fromDraft: (draft, kept) => ({ ...fromDraft(kind, draft, kept), code: draft.code.trim() }),
       preview: !writes
         ? undefined
@@ -80,7 +80,7 @@ async function showTool(visit, kind) {
     return visit.ready();
   }
   visit.title(job.isNew ? `New ${words.one}` : `${job.code}, ${words.one}`);
-  if (!writes) preview = asKept(edit.state.kept);
+  if (!writes) preview = asKept(/** @type {import("../app/crib.js").Tool|undefined} */ (edit.state.kept));
 
   function draw() {
     const { state, change } = edit;

@@ -18,7 +18,7 @@ export async function show(visit) {
   const { one, title, many } = KINDS[kind];
   visit.title(title);
   const { items, kept } = await readList(kind, visit.signal);
-  const frame = sharedFrame(items.map((item) => item.outline_mm));
+  const frame = sharedFrame(items.map((item) => /** @type {Partial<Tool>} */ (item).outline_mm ?? []));
   visit.render(
     html`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -43,7 +43,11 @@ export async function show(visit) {
       ${
         items.length
           ? html`<ul class="rows tool-rows" data-test="list">
-              ${items.map((item) => (kind === "metals" ? metalRow(item) : toolRow(kind, item, frame)))}
+              ${items.map((item) =>
+                kind === "metals"
+                  ? metalRow(/** @type {Api.Metal} */ (item))
+                  : toolRow(kind, /** @type {Tool} */ (item), frame),
+              )}
             </ul>`
           : empty(
               `No ${many} yet`,
@@ -58,9 +62,11 @@ export async function show(visit) {
   visit.ready();
 }
 
+/** @typedef {import("../app/crib.js").Tool} Tool */
+
 /**
  * @param {"punches"|"dies"|"holders"} kind
- * @param {import("../app/crib.js").Tool} tool
+ * @param {Tool} tool
  * @param {[number, number, number, number]} frame
  */
 function toolRow(kind, tool, frame) {
@@ -93,24 +99,19 @@ function toolRow(kind, tool, frame) {
 
 /**
  * The V's of a block, each with its code to plan with.
- * @param {import("../app/crib.js").Tool} tool
+ * @param {Tool} tool
  */
-function vs({ shape, openings }) {
+function vs({ shape, openings = [] }) {
   if (shape !== "multi_v") return nothing;
   return html`<span class="soft" data-test="block-vs"
-    >${openings
-      .map(
-        (/** @type {{code: string, v_opening_mm: number}} */ one) =>
-          `${one.code}: V ${words(length(one.v_opening_mm))}`,
-      )
-      .join(", ")}</span
+    >${openings.map((one) => `${one.code}: V ${words(length(one.v_opening_mm))}`).join(", ")}</span
   >`;
 }
 
 /** @param {number[]} pieces */
 const longest = (pieces) => Math.max(...pieces);
 
-/** @param {import("../app/crib.js").Tool} tool */
+/** @param {Tool} tool */
 function conditionMark({ condition, condition_note: note }) {
   if (condition === "good") return flag("ok", "Good");
   const mark =
@@ -122,7 +123,7 @@ function conditionMark({ condition, condition_note: note }) {
   return html`${mark}${note ? html` <span class="soft">${note}</span>` : nothing}`;
 }
 
-/** @param {import("../app/crib.js").Tool} metal */
+/** @param {Api.Metal} metal */
 function metalRow(metal) {
   const { tensile_mpa: tensile } = metal;
   return html`<li class="row" data-test="row-${metal.code}">

@@ -23,14 +23,16 @@ import { keepSetting } from "../app/keep.js";
 
 /** @typedef {import("../app/measure.js").Typed} Typed */
 /** @typedef {import("../app/measure.js").Setting} Setting */
+/** @typedef {import("../app/edits.js").CardHere} CardHere */
+/** @typedef {import("../app/outbox.js").Measured} Measured */
 /**
- * @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string, gauge_x_mm?: number|null}} Used
+ * @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string|null, gauge_x_mm?: number|null}} Used
  * a depth goes as typed
  */
 /**
- * @typedef {{trial: any, correction: any|null, table: ReturnType<typeof fromTable>, waits: boolean,
- *   late: string, gauge?: import("../app/gauge_next.js").GaugeNext|null, kept: "no"|"asking"|"kept",
- *   where?: string, words: string, question: string}} Result
+ * @typedef {{trial: Measured & {id: string}, correction: Api.Correction|null, table: ReturnType<typeof
+ *   fromTable>, waits: boolean, late: string, gauge?: import("../app/gauge_next.js").GaugeNext|null,
+ *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
  * late: why the shop could not take it now;
  * question: about a result that does not count, empty for any other
  */
@@ -55,6 +57,7 @@ const BLANK = {
   thickness: "",
 };
 
+/** @type {(string|null|undefined)[]} */
 const BY_DEPTH = ["depth", "stop"];
 
 /** @type {import("../app/routes.js").Screen["show"]} */
@@ -71,7 +74,7 @@ export async function show(visit) {
     result: null,
     byDepth: false,
   };
-  /** @type {any} */
+  /** @type {CardHere} */
   let card;
   // A device that is new to the shop hears of its press only when the first round is through.
   const followPress = async () => {
@@ -128,8 +131,8 @@ function refuse(visit, template) {
 }
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {CardHere} card
+ * @param {Api.Step} step
  * @param {State} state
  * @param {() => void} draw
  */
@@ -161,8 +164,8 @@ function trialScreen(card, step, state, draw) {
 }
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {State} state
  * @param {() => void} draw
  */
@@ -180,7 +183,8 @@ async function saveTrial(card, step, state, draw) {
   state.sending = true;
   draw();
   try {
-    const { answer, late } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
+    const { late, ...sent } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
+    const answer = /** @type {Api.TrialAnswer|null} */ (sent.answer);
     const correction = answer?.correction ?? null;
     state.result = {
       trial,
@@ -217,27 +221,28 @@ function nextOf({ result, used }) {
 
 /**
  * Where the gauge goes, as far as this device can tell.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {Record<string, number>} angles
  * @param {Used} used
- * @param {string|undefined} flange as typed, with its unit
+ * @param {string|number|null|undefined} flange as typed, with its unit
  */
 function gaugeHere(step, angles, used, flange) {
-  const mm = typedMm(flange);
+  const mm = typedMm(/** @type {string|undefined} */ (flange));
   if (mm === null || typeof used.gauge_x_mm !== "number") return null;
   return fromFlange(step, middleOf(angles), mm, used.gauge_x_mm);
 }
 
 /**
  * What had been set for this piece: as typed, else what the last piece led to, else as the step shows it.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {State} state
  * @returns {Used | null} null when no angle was typed
  */
 function usedSetting(card, step, state) {
   const { set_angle_deg, punch_depth_mm, gauge_x_mm } = state.used ?? settingOf(card, step);
-  if (state.typed.set.trim() === "") return { set_angle_deg, punch_depth_mm, gauge_x_mm };
+  const asShown = /** @type {Used} */ ({ set_angle_deg, punch_depth_mm, gauge_x_mm });
+  if (state.typed.set.trim() === "") return asShown;
   // The shop finds the angle that goes with the depth.
   if (state.byDepth) return { set_angle_deg: null, punch_depth_mm: typedLength(state.typed.set), gauge_x_mm };
   const typed = readAngle(state.typed.set);
@@ -245,14 +250,14 @@ function usedSetting(card, step, state) {
 }
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {Record<string, number>} angles
  * @param {Used} used
  * @param {Typed} typed
  */
 function trialOf(card, step, angles, used, typed) {
-  /** @type {Record<string, any>} */
+  /** @type {Measured & {id: string}} */
   const trial = {
     id: newId(),
     revision: card.revision,

@@ -4,16 +4,17 @@ import { force, forcePerLength, words } from "../units.js";
 import { figure } from "./figure.js";
 
 /** @typedef {"force_kn"|"force_kn_per_m"} Name */
+/** @typedef {{[N in Name|`${Name}_high`]?: number|null}} Forces of what has some, with those to allow for */
 
 /**
  * What to set the press by, rounded up: it is what the ratings are checked with.
- * @param {any} from
+ * @param {Forces} from
  * @param {Name} [name]
  */
 export const allowFor = (from, name = "force_kn") => shown(name)(from[`${name}_high`], { up: true });
 
 /**
- * @param {any} from
+ * @param {Forces} from
  * @param {Name} [name]
  */
 export const expected = (from, name = "force_kn") => shown(name)(from[name]);
@@ -23,7 +24,7 @@ const shown = (name) => (name === "force_kn" ? force : forcePerLength);
 
 /**
  * "58 kN expected 41 kN", or nothing where no force is known.
- * @param {any} from
+ * @param {Forces} from
  */
 export function forceWords(from) {
   if (from.force_kn === null || from.force_kn === undefined) return nothing;
@@ -34,7 +35,7 @@ export function forceWords(from) {
 /**
  * As a figure on its dimension line.
  * @param {string} what
- * @param {any} from
+ * @param {Forces} from
  * @param {Name} [name]
  * @param {{note?: unknown, origin?: string}} [more]
  */

@@ -106,7 +106,7 @@ export const benchNoCard = (code, error, frame) =>
 
 /**
  * The card was changed and has fewer steps now.
- * @param {any} card
+ * @param {Api.Card} card
  * @param {number} step
  * @param {Frame} frame
  */

@@ -19,8 +19,8 @@ const MOST_LARGE = 3;
 /** @typedef {{name: string, lines: unknown, acts: Acts}} Frame lines: what is to be told above the step */
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {Frame} frame
  * @param {unknown} drawn
  */
@@ -61,16 +61,14 @@ export function benchStep(card, step, { name, lines, acts }, drawn) {
 
 /**
  * What of the card's tools this step needs, with where it lies.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 const toolsOf = (card, step) =>
-  card.plan.tools
-    .filter((/** @type {any} */ tool) => tool.steps.includes(step.number))
-    .map((/** @type {any} */ tool) => ({ ...tool, steps: [] }));
+  card.plan.tools.filter((tool) => tool.steps.includes(step.number)).map((tool) => ({ ...tool, steps: [] }));
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {Frame} frame
  */
 export function benchDone(card, { name, lines, acts }) {

@@ -15,7 +15,12 @@ import { ratingBars } from "./rating_bar.js";
 import { strokePanel } from "./stroke_panel.js";
 
 /** @typedef {import("../units.js").Shown} Shown */
-/** @typedef {{punches: any[], dies: any[]}} Crib */
+/** @typedef {{punches: Api.Punch[], dies: Api.Die[]}} Crib */
+/**
+ * @typedef {"force_kn"|"inside_radius_mm"|"springback_deg"|"set_angle_deg"|"punch_depth_mm"|
+ *   "bend_allowance_mm"|"bend_deduction_mm"|"k_factor"} Predicted
+ */
+/** @typedef {(value: number|null|undefined) => Shown} Show */
 /**
  * @typedef {{pose: "before"|"after", show: (pose: "before"|"after") => void, use: (die: string) => void,
  *   stroke: import("./stroke_panel.js").Shown}} Hands
@@ -26,10 +31,10 @@ const mm2 = (mm) => length(mm, { digits: 2 });
 
 /**
  * A predicted value with its band.
- * @param {any} answer
- * @param {string} name
+ * @param {Api.OneBend} answer
+ * @param {Predicted} name
  * @param {string} what
- * @param {(value: any) => Shown} show
+ * @param {Show} show
  * @param {unknown} [note] beneath it; what the handbook says where none is given
  */
 function predicted(answer, name, what, show, note = handbookSays(answer, name, show)) {
@@ -45,23 +50,24 @@ function predicted(answer, name, what, show, note = handbookSays(answer, name, s
 
 /**
  * The other witness, where it says something else.
- * @param {any} answer
- * @param {string} name
- * @param {(value: any) => Shown} show
+ * @param {Api.OneBend} answer
+ * @param {Predicted} name
+ * @param {Show} show
  */
 function handbookSays({ handbook, sources, ...answer }, name, show) {
-  const said = handbook?.[name];
+  const said = /** @type {Partial<Record<Predicted, number|null>>|null} */ (handbook)?.[name];
   if (typeof said !== "number" || originOf(sources?.[name]) === "handbook") return nothing;
   const shown = show(said);
   if (shown.text === show(answer[name]).text) return nothing;
-  const outside = said < answer[`${name}_low`] || said > answer[`${name}_high`];
+  const [low, high] = /** @type {number[]} */ ([answer[`${name}_low`], answer[`${name}_high`]]);
+  const outside = said < low || said > high;
   return html`<span class=${outside ? "handbook differs" : "handbook"} data-test="handbook-${name}"
     >handbook says ${words(shown)}</span
   >`;
 }
 
 /**
- * @param {any} answer
+ * @param {Api.OneBend} answer
  * @param {Crib} crib
  * @param {Hands} hands
  */
@@ -78,7 +84,7 @@ export function bendAnswer(answer, crib, hands) {
 }
 
 /**
- * @param {any} answer
+ * @param {Api.OneBend} answer
  * @param {Crib} crib
  */
 function tools(answer, { punches, dies }) {
@@ -113,7 +119,7 @@ function tools(answer, { punches, dies }) {
     ${toolsReason(answer)}`;
 }
 
-/** @param {any} answer */
+/** @param {Api.OneBend} answer */
 function toSet(answer) {
   return html`<section>
     <h2>Set</h2>
@@ -125,7 +131,7 @@ function toSet(answer) {
   </section>`;
 }
 
-/** @param {any} answer */
+/** @param {Api.OneBend} answer */
 const setting = (answer) => html`
   ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
   ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
@@ -133,7 +139,7 @@ const setting = (answer) => html`
 
 /**
  * The first hit, with the setting that is expected in the end beside it, smaller.
- * @param {any} answer
+ * @param {Api.OneBend} answer
  */
 const firstHit = (answer) => html`
   ${predicted(
@@ -152,7 +158,7 @@ const firstHit = (answer) => html`
   )}
 `;
 
-/** @param {any} answer */
+/** @param {Api.OneBend} answer */
 function loads(answer) {
   return html`<section>
     <h2>Force</h2>
@@ -174,7 +180,7 @@ function loads(answer) {
 
 /**
  * The least to be expected, and the other witness.
- * @param {any} answer
+ * @param {Api.OneBend} answer
  */
 function handbookForce(answer) {
   const least = answer.force_kn_low;
@@ -184,7 +190,7 @@ function handbookForce(answer) {
   }`;
 }
 
-/** @param {any} answer */
+/** @param {Api.OneBend} answer */
 function comesOut(answer) {
   return html`<section>
     <h2>Comes out</h2>
@@ -208,7 +214,7 @@ function comesOut(answer) {
 const plain = (value) => ({ text: value === null || value === undefined ? "–" : fixed(value, 2), unit: "" });
 
 /**
- * @param {any} answer
+ * @param {Api.OneBend} answer
  * @param {Hands} hands
  */
 function drawing(answer, { pose, show }) {
@@ -238,7 +244,7 @@ function drawing(answer, { pose, show }) {
 }
 
 /**
- * @param {any} answer
+ * @param {Api.OneBend} answer
  * @param {Hands} hands
  */
 function diesOfCrib(answer, { use }) {
@@ -250,7 +256,7 @@ function diesOfCrib(answer, { use }) {
   </section>`;
 }
 
-/** @param {any} answer */
+/** @param {Api.OneBend} answer */
 function opinions({ opinions: said, sources }) {
   if (!said) return nothing;
   return html`<section class="opinions">
@@ -302,9 +308,10 @@ const NAMES = {
 };
 
 /**
+ * @template {Api.ForceOpinion|Api.AllowanceOpinion} T
  * @param {string} title
- * @param {any[]} rows
- * @param {[string, string, (value: any) => Shown][]} columns
+ * @param {T[]} rows
+ * @param {[keyof T, string, Show][]} columns
  */
 function opinionTable(title, rows, columns) {
   return html`<div class="table">
@@ -323,7 +330,10 @@ function opinionTable(title, rows, columns) {
           (row) =>
             html`<tr>
               <th scope="row">${row.name}<small>${row.source}</small></th>
-              ${columns.map(([name, , show]) => html`<td class="number">${words(show(row[name]))}</td>`)}
+              ${columns.map(
+                ([name, , show]) =>
+                  html`<td class="number">${words(show(/** @type {number} */ (row[name])))}</td>`,
+              )}
             </tr>`,
         )}
       </tbody>

@@ -5,25 +5,7 @@ import { angle, fixed, length, words } from "../units.js";
 import { allowFor, expected } from "./allow_for.js";
 import { flag, sentence } from "./checks.js";
 
-/**
- * @typedef {object} Option
- * @property {string} die
- * @property {string} name
- * @property {number} v_opening_mm
- * @property {number} v_over_t
- * @property {string|null} punch
- * @property {number|null} force_kn_per_m
- * @property {number|null} force_kn_per_m_high
- * @property {number|null} inside_radius_mm
- * @property {number|null} min_flange_mm
- * @property {number|null} set_angle_deg
- * @property {"ok"|"unknown"|"caution"|"stop"} level
- * @property {number} rank
- * @property {boolean} chosen
- * @property {import("./checks.js").Said} reason_said
- * @property {string} tray
- * @property {string} slot
- */
+/** @typedef {Api.Option} Option */
 
 /**
  * @param {Option[]} options

@@ -314,7 +314,8 @@ function foldMore(box, side, i, errors, set) {
             label: "Kind",
             value: bends[i].kind,
             options: FOLDS,
-            change: (kind) => set(withFold(box, side, i, { kind: /** @type {any} */ (kind) })),
+            change: (kind) =>
+              set(withFold(box, side, i, { kind: /** @type {import("../bend_row.js").Kind} */ (kind) })),
           })
         : nothing
     }
@@ -378,7 +379,7 @@ function corners({ box, unit }, errors, set) {
           label: "Relief",
           value: box.relief,
           options: RELIEFS,
-          change: (relief) => set({ ...box, relief: /** @type {any} */ (relief) }),
+          change: (relief) => set({ ...box, relief: /** @type {BoxForm["relief"]} */ (relief) }),
         })}
       </div>
     </div>

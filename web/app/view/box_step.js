@@ -6,8 +6,8 @@ import { tidyLength } from "../../drawing/section.js";
 import { angle, length, words } from "../units.js";
 
 /**
- * @param {any} plan
- * @param {any} step
+ * @param {Api.Plan} plan
+ * @param {Api.Step} step
  */
 export function boxStep(plan, step) {
   if (!isBox(plan) || !step.side) return nothing;

@@ -16,6 +16,7 @@ import { wayWords } from "./step_moments.js";
 import { day } from "./when.js";
 
 /** @typedef {import("./checks.js").Check & {steps?: number[]}} Check */
+/** @typedef {import("./step_moments.js").Drawn} Drawn */
 /** @typedef {import("./checks.js").Sign} Sign */
 /**
  * @typedef {{letter: string, level: Sign, checks: Check[], steps: number[]}} Remark one sentence,
@@ -23,7 +24,7 @@ import { day } from "./when.js";
  */
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {string} metal its name
  */
 export function cardSheet(card, metal) {
@@ -62,17 +63,17 @@ const size = (mm) => words({ text: tidyLength(mm), unit: lengthUnit() });
 
 /**
  * Where a box's bend lines lie.
- * @param {any} plan
+ * @param {import("../../drawing/box.js").BoxPlan} plan
  * @returns {string}
  */
 function linesWords({ blank }) {
-  const at = (/** @type {any} */ { bend }) => {
-    const line = blank.bend_lines.find((/** @type {any} */ one) => one.bend === bend);
-    return `${bend} ${tidyLength(line.at_mm)}`;
+  const at = (/** @type {Api.BoxLine} */ { bend }) => {
+    const line = blank.bend_lines.find((one) => one.bend === bend);
+    return `${bend} ${tidyLength(/** @type {Api.BendLine} */ (line).at_mm)}`;
   };
   const of = (/** @type {string[]} */ sides) =>
     blank.lines
-      .filter((/** @type {any} */ line) => sides.includes(line.side))
+      .filter((line) => sides.includes(line.side))
       .map(at)
       .join(", ");
   const [across, along] = [of(["left", "right"]), of(["front", "back"])];
@@ -87,7 +88,7 @@ function linesWords({ blank }) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {string} metal
  */
 function head(card, metal) {
@@ -122,9 +123,9 @@ function head(card, metal) {
   </header>`;
 }
 
-/** @param {any} plan */
+/** @param {Api.Plan} plan */
 function fetchTable(plan) {
-  /** @param {any} tool */
+  /** @param {Api.Tool} tool */
   const turned = (tool) => {
     const said = turnedWords(tool, plan.steps);
     return said ? html`, <b data-test="sheet-turned">${said}</b>` : nothing;
@@ -142,7 +143,7 @@ function fetchTable(plan) {
     </thead>
     <tbody>
       ${plan.tools.map(
-        (/** @type {any} */ tool) =>
+        (tool) =>
           html`<tr>
             <th scope="row">${tool.kind} ${tool.code}</th>
             <td>${tool.name}${turned(tool)}</td>
@@ -156,7 +157,7 @@ function fetchTable(plan) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {Remark[]} remarks
  */
 function stepTable(card, remarks) {
@@ -174,7 +175,7 @@ function stepTable(card, remarks) {
       </tr>
     </thead>
     <tbody>
-      ${card.plan.steps.map((/** @type {any} */ step) =>
+      ${card.plan.steps.map((step) =>
         stepRow(
           card,
           step,
@@ -187,8 +188,8 @@ function stepTable(card, remarks) {
 }
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {Remark[]} remarks
  * @param {number} flats
  */
@@ -203,7 +204,7 @@ function stepRow(card, step, remarks, flats) {
     </th>
     <td class="picture">
       ${where(card.plan, step)}${
-        step.drawing ? smallPoses(step) : "no drawing"
+        step.drawing ? smallPoses(/** @type {Drawn} */ (step)) : "no drawing"
       }${ownPieces(step, card.plan.tools)}
     </td>
     <td class="figures-cell">
@@ -239,7 +240,7 @@ function stepRow(card, step, remarks, flats) {
 
 /**
  * What to set the press by, and what is expected.
- * @param {any} step
+ * @param {Api.Step} step
  */
 function paperForce(step) {
   const said = forceWords(step);
@@ -248,8 +249,8 @@ function paperForce(step) {
 
 /**
  * At which of several stations.
- * @param {any} plan
- * @param {any} step
+ * @param {Api.Plan} plan
+ * @param {Api.Step} step
  */
 function where(plan, step) {
   const station = stationOf(plan, step);
@@ -262,15 +263,17 @@ function where(plan, step) {
 
 /**
  * The pieces of a box's step, where it does not take all that is fetched.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {import("./plan.js").Tool[]} tools
  */
 function ownPieces({ segments_mm: own, punch, die }, tools) {
   if (!own) return nothing;
-  return [
+  /** @type {["punch"|"die", string|null][]} */
+  const used = [
     ["punch", punch],
     ["die", die],
-  ].map(([kind, code]) => {
+  ];
+  return used.map(([kind, code]) => {
     const fetched = tools.find((tool) => tool.kind === kind && tool.code === code)?.segments_mm ?? [];
     const pieces = own[kind] ?? [];
     if (!pieces.length || pieces.length === fetched.length) return nothing;
@@ -280,7 +283,7 @@ function ownPieces({ segments_mm: own, punch, die }, tools) {
   });
 }
 
-/** @param {any} step */
+/** @param {Api.Step} step */
 function hits({ hits: many }) {
   return many
     ? html`<br /><span class="small"
@@ -383,7 +386,7 @@ function together(checks) {
 
 /**
  * Angle and depth to set.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {{set_angle_deg: number|null, punch_depth_mm: number|null, firstHit: unknown}} setting
  */
 function setWords(step, { set_angle_deg: set, punch_depth_mm: depth, firstHit }) {

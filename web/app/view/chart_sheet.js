@@ -6,13 +6,9 @@ import { allowFor, expected } from "./allow_for.js";
 import { flag } from "./checks.js";
 import { day } from "./when.js";
 
-/**
- * @typedef {{die: string, usable: boolean, why: string, force_kn_per_m: number|null,
- *   force_kn_per_m_high: number|null, inside_radius_mm: number|null, min_flange_mm: number|null,
- *   level: "ok"|"unknown"|"caution"|"stop", limit: string|null, share_percent: number|null}} Cell
- */
+/** @typedef {Api.ChartCell} Cell */
 
-/** @param {any} chart */
+/** @param {Api.Chart} chart */
 export function chartSheet(chart) {
   return html`<article class="chart-sheet" data-test="chart">
     <header>
@@ -30,7 +26,7 @@ export function chartSheet(chart) {
         <tr>
           <th scope="col" class="corner">Sheet<span class="sub">${lengthUnit()}</span></th>
           ${chart.dies.map(
-            (/** @type {any} */ die) =>
+            (die) =>
               html`<th scope="col" data-test="die-${die.code}">
                 V ${tidyLength(die.v_opening_mm)}<span class="sub">${die.code}</span>
                 <span class="sub"
@@ -44,7 +40,7 @@ export function chartSheet(chart) {
       </thead>
       <tbody>
         ${chart.rows.map(
-          (/** @type {any} */ row) =>
+          (row) =>
             html`<tr>
               <th scope="row">${tidyLength(row.thickness_mm)}<span class="sub">${row.gauge ?? ""}</span></th>
               ${row.cells.map(cell)}

@@ -2,11 +2,7 @@
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { byName, inSentence } from "../units.js";
 
-/**
- * @typedef {{level: "ok"|"unknown"|"caution"|"stop", code: string, template: string, words: string,
- *   do: string, do_template?: string, numbers: Record<string, number>, step?: number|null, steps?: number[],
- *   bend?: number|null, sign?: Sign}} Check
- */
+/** @typedef {Api.Check & {steps?: number[], sign?: Sign}} Check */
 
 /** @type {Record<string, string>} */
 const WORD = {
@@ -65,7 +61,7 @@ export function fill(template, numbers) {
 
 /**
  * Sentences of the shop, their numbers in this device's units.
- * @typedef {{template: string, numbers: Record<string, number>}} Said
+ * @typedef {Api.Said} Said
  */
 
 /** @param {Said} said */

@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { angle } from "../units.js";
 
-/** @typedef {{comes_out_deg_low: number, comes_out_deg_high: number}} FirstHit */
+/** @typedef {Api.FirstHit} FirstHit */
 
 /** @param {number} degrees */
 const tidy = (degrees) => angle(degrees).text.replace(/\.0$/, "");
@@ -20,12 +20,12 @@ export const comesOutShort = (first) => `${tidy(first.comes_out_deg_low)}–${ti
 /**
  * The angle that a step is drawn at: of the last hit, with which the bend comes out as wanted, not where
  * a first hit stops.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {{set_angle_deg: number|null, firstHit: FirstHit|null}} setting in force
  * @returns {number|null}
  */
 export const drawnAngle = (step, { set_angle_deg, firstHit }) =>
-  firstHit ? step.expected_set_angle_deg : set_angle_deg;
+  firstHit ? /** @type {number|null} */ (step.expected_set_angle_deg) : set_angle_deg;
 
 /**
  * Below the huge numbers: that this is the first hit, and that open is no scrap.

@@ -4,13 +4,10 @@ import { may } from "../rights.js";
 import { byName, words } from "../units.js";
 import { offer } from "./offer.js";
 
-/**
- * @typedef {{where: string, what: string, field?: string, saved: string, fresh: string,
- *   saved_value?: unknown, fresh_value?: unknown}} Difference
- */
+/** @typedef {Api.Difference} Difference */
 
 /**
- * @param {{differs: boolean, words: string, differences: Difference[]}|null} fresh null while nobody has said
+ * @param {Api.Freshness|null} fresh null while nobody has said
  * @param {{busy: boolean, fault: string, take: () => void, settings: number}} how settings: how many steps
  *   have one from a trial
  */

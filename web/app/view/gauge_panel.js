@@ -4,7 +4,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call } from "../api.js";
 import { length, words } from "../units.js";
 
-/** @typedef {{zero_mm: number, flanges: number, systematic: boolean}} GaugeFound */
+/** @typedef {Api.GaugeFound} GaugeFound */
 
 /**
  * @param {AbortSignal} signal

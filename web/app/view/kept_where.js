@@ -21,13 +21,13 @@ export function whereWords(entry) {
 
 /**
  * What a card's screen says of changes that are on this device only, and of those to settle.
- * @param {any} card with what waits
+ * @param {import("../edits.js").CardHere} card with what waits
  */
 export function changesAside(card) {
   const edits = card.here ?? [];
   const open = card.proposals ?? [];
   if (!edits.length && !open.length) return nothing;
-  const refused = edits.filter((/** @type {Waiting} */ entry) => entry.refused);
+  const refused = edits.filter((entry) => entry.refused);
   return html`<section class="changes-aside" aria-label="Changes on their way">
     ${
       open.length

@@ -6,9 +6,7 @@ import { angle, fixed, length, lengthUnit, MM_PER_INCH, words } from "../units.j
 /** @typedef {import("../test_bend.js").Taught} Taught */
 /** @typedef {import("../test_bend.js").Band} Band */
 
-/**
- * @typedef {{before_mm: Band, after_mm: Band, flanges: number, strips: number}} Deduction
- */
+/** @typedef {Api.LearnedDeduction} Deduction */
 
 /**
  * What a bend takes of the blank, and what the next blank is cut by.

@@ -5,7 +5,7 @@ import { html, svg } from "/vendor/lit-html/lit-html.js";
 /** @typedef {"first"|"same"|"over"|"end"|"both"|"quarter"|"quarter-over"} Move */
 
 /**
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {Move}
  */
 function moveOf(step) {
@@ -47,7 +47,7 @@ const SIGN = {
 
 /**
  * The sign alone, with its words.
- * @param {any} step
+ * @param {Api.Step} step
  */
 export function moveSign(step) {
   const move = moveOf(step);
@@ -56,7 +56,7 @@ export function moveSign(step) {
 }
 
 /**
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} flats how many flats the part has
  */
 export function lie(step, flats) {
@@ -73,7 +73,7 @@ export function lie(step, flats) {
 
 /**
  * Which edge goes to the gauge: of a box a side by its name.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} flats how many flats the part has
  * @returns {string}
  */
@@ -83,7 +83,7 @@ export function gaugedWords({ gauged_end: end, gauged_side: side }, flats) {
 }
 
 /**
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} flats
  */
 function endWords(step, flats) {

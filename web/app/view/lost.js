@@ -8,7 +8,7 @@ import { forgetLost } from "../store.js";
 import { recount, sync } from "../sync.js";
 import { offer } from "./offer.js";
 
-/** @param {any[]} cards */
+/** @param {Api.Card[]} cards */
 export function lostList(cards) {
   if (!cards.length) return nothing;
   return html`<section class="panel" data-test="lost">
@@ -45,7 +45,7 @@ export function lostList(cards) {
   </section>`;
 }
 
-/** @param {any} card */
+/** @param {Api.Card} card */
 async function act(card) {
   try {
     await putBack(card);
@@ -55,7 +55,7 @@ async function act(card) {
   }
 }
 
-/** @param {any} card */
+/** @param {Api.Card} card */
 async function letGo(card) {
   if (
     !confirm(

@@ -34,7 +34,7 @@ function flangeWords(error) {
   return `Flange ${words(length(Math.abs(error), { digits: 2 }))} too ${error > 0 ? "long" : "short"}.`;
 }
 
-/** @param {any} correction */
+/** @param {Api.Correction|null} correction */
 export function crown(correction) {
   const found = correction?.crown;
   if (!found) return nothing;
@@ -44,7 +44,7 @@ export function crown(correction) {
   </div>`;
 }
 
-/** @param {any} found */
+/** @param {Api.Crown} found */
 function crownWords({ middle_open_deg: open, shim, words: said }) {
   if (!shim) return said;
   return html`<b>The middle is ${words(angle(open))} more open than the ends.</b> First crown the middle by
@@ -62,6 +62,6 @@ function shimList({ strip_mm: thick, lengths_mm: strips }) {
   </p>`;
 }
 
-/** @param {any} correction */
+/** @param {Api.Correction} correction */
 export const thicknessWords = ({ thickness_mm: sheet }) =>
   sheet ? ` Reckoned for the ${words(length(sheet, { digits: 2 }))} that the sheet measures.` : "";

@@ -6,6 +6,7 @@ import { length, words } from "../units.js";
 import { stepName } from "./plan.js";
 import { momentsOf, momentWords, nearWords } from "./step_moments.js";
 
+/** @typedef {import("./step_moments.js").Moving} Moving */
 /** @typedef {"before"|"during"|"after"|"between"} At */
 /**
  * @typedef {{at: At, share: number, close: boolean, playing: boolean}} Look at: which picture; share: of the
@@ -18,7 +19,7 @@ const WHOLE_MS = 7000;
 export const firstLook = () => ({ at: "before", share: 0, close: false, playing: false });
 
 /**
- * @param {any} step
+ * @param {Moving} step one that has no motion is not asked for what lies between
  * @param {number|null} set the angle to set
  * @param {Look} look
  * @param {() => void} draw
@@ -78,7 +79,7 @@ export function motionPlayer(step, set, look, draw, signal) {
 }
 
 /**
- * @param {any} step
+ * @param {Api.Step} step
  * @param {string} at
  * @returns {string}
  */
@@ -89,7 +90,7 @@ function described(step, at) {
 }
 
 /**
- * @param {any} step
+ * @param {Moving} step
  * @param {string} at
  * @param {import("../../drawing/motion.js").Frame|null} moment
  * @returns {string}
@@ -100,7 +101,7 @@ function caption(step, at, moment) {
 }
 
 /**
- * @param {any} step
+ * @param {Moving} step
  * @param {number} share
  * @param {Look} look
  * @param {() => void} draw

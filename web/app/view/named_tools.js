@@ -33,15 +33,18 @@ export function toolBoxes(place, typed, errors, change) {
 
 /**
  * The dies that a block makes, one for each V; any other tool or metal itself.
- * @param {any} item
- * @returns {any[]}
+ * @param {import("../crib.js").Item} item
+ * @returns {{code: string, name?: string}[]}
  */
-export const vOf = (item) => (item.shape === "multi_v" ? item.openings : [item]);
+export const vOf = (item) =>
+  /** @type {Partial<Api.Die>} */ (item).shape === "multi_v"
+    ? /** @type {Api.Die} */ (item).openings
+    : [item];
 
 /**
  * For the whole part.
  * @param {import("../part_form.js").PartForm} form
- * @param {{dies: any[], punches: any[]}} crib
+ * @param {{dies: Api.Die[], punches: Api.Punch[]}} crib
  * @param {Errors} errors
  * @param {import("./section_rows.js").Change} change
  */

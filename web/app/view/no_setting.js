@@ -5,9 +5,9 @@ import { angle, words } from "../units.js";
 import { flag, sentence } from "./checks.js";
 
 /**
- * @param {any} step
- * @param {{waits: boolean, correction: any|null}} result waits: the shop has not answered, so this device
- *   says it
+ * @param {Api.Step} step
+ * @param {{waits: boolean, correction: Api.Correction|null}} result waits: the shop has not answered, so this
+ *   device says it
  */
 export function noSetting(step, { waits, correction }) {
   if (!waits && !correction?.to_check?.length) {
@@ -20,12 +20,12 @@ export function noSetting(step, { waits, correction }) {
     <p>${flag("stop")} <b>No new setting.</b> ${what}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(correction?.to_check ?? TO_CHECK).map((/** @type {string} */ one) => html`<li>${one}</li>`)}
+      ${(correction?.to_check ?? TO_CHECK).map((one) => html`<li>${one}</li>`)}
     </ol>
   </div>`;
 }
 
-/** @param {any} step */
+/** @param {Api.Step} step */
 function endsWords(step) {
   const limits = limitsOf(step);
   const table = "That is further off than the card’s table of corrections goes.";
@@ -34,7 +34,7 @@ function endsWords(step) {
 
 /**
  * Why a step shows no angle and depth, where it has tools.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {boolean} kept the card's own setting is what is beyond
  */
 export function whyNotSet(step, kept) {

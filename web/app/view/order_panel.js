@@ -15,12 +15,12 @@ import { stationList } from "./stations.js";
 
 /**
  * Whether a plan says more of its order than a sentence.
- * @param {any} plan
+ * @param {Api.Plan} plan
  */
 export const saysOrder = ({ order }) => Array.isArray(order?.wishes) && Array.isArray(order?.alternatives);
 
 /**
- * @param {any} plan
+ * @param {Api.Plan} plan
  * @param {Ways} ways
  */
 export function orderPanel(plan, ways) {
@@ -48,15 +48,14 @@ export function orderPanel(plan, ways) {
 }
 
 /**
- * @param {any} plan
+ * @param {Api.Plan} plan
  * @returns {["ok"|"unknown"|"caution"|"stop", string]}
  */
 function standing({ order, checks }) {
-  const found = (/** @type {string} */ code) =>
-    checks.some((/** @type {any} */ check) => check.code === code);
+  const found = (/** @type {string} */ code) => checks.some((check) => check.code === code);
   if (order.proven) return ["ok", "Proven"];
   if (found("no-order")) return ["stop", "No order"];
-  if (checks.some((/** @type {any} */ { level, code }) => level === "stop" && code.startsWith("box-"))) {
+  if (checks.some(({ level, code }) => level === "stop" && code.startsWith("box-"))) {
     return ["stop", "In the way"];
   }
   if (found("order-not-found")) return ["caution", "None found"];

@@ -11,7 +11,7 @@ import { differencesBetween } from "./clash.js";
 /** @typedef {import("../part_form.js").PartForm} PartForm */
 
 /**
- * @param {any} theirs the card as it is now
+ * @param {Api.Card} theirs the card as it is now
  * @param {PartForm} mine
  * @param {{saveMine: () => void, takeTheirs: () => void, saveAsNew: () => void}} act
  */

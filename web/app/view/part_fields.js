@@ -16,8 +16,8 @@ import { wrongAt } from "./wrong.js";
 
 /**
  * @param {PartForm} form
- * @param {{metals: any[], crib: {dies: any[], punches: any[]}, plan: any, editing: boolean,
- *   errors: import("./wrong.js").Errors, change: import("./section_rows.js").Change}} more
+ * @param {{metals: Api.Metal[], crib: {dies: Api.Die[], punches: Api.Punch[]}, plan: Api.Plan|null, editing:
+ *   boolean, errors: import("./wrong.js").Errors, change: import("./section_rows.js").Change}} more
  */
 export function partFields(form, { metals, crib, plan, editing, errors, change }) {
   const known = metals.some(({ code }) => code === form.metal);
@@ -126,7 +126,7 @@ export function partFields(form, { metals, crib, plan, editing, errors, change }
 
 /**
  * The thickness as the shop understood it, with the gauge it goes by, where that says more.
- * @param {any} plan
+ * @param {Api.Plan} plan
  * @param {string} typed
  * @returns {string}
  */

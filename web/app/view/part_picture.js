@@ -8,7 +8,8 @@ import { calledOf } from "./part_fields.js";
 import { faultWords } from "./wrong.js";
 
 /**
- * @param {{plan: any, error: unknown, busy: boolean, form: import("../part_form.js").PartForm}} state
+ * @param {{plan: Api.Plan|null, error: unknown, busy: boolean, form: import("../part_form.js").PartForm}}
+ *   state
  * @param {{open: [string, string][], stale: boolean, waiting: unknown}} more waiting: a long search, in place
  *   of the words; on a wide screen it stands beside
  */
@@ -47,7 +48,7 @@ function firstFault(error) {
 }
 
 /**
- * @param {any} plan
+ * @param {Api.Plan|null} plan
  * @param {unknown} error
  * @param {boolean} busy
  * @param {[string, string][]} open

@@ -14,7 +14,7 @@ import { blankFigures, blankTable, handling, stepName, stepsTable, toolsList } f
 /** @typedef {{save: (kind: "svg"|"dxf") => void, order: import("./order_panel.js").Ways}} Hands */
 
 /**
- * @param {any} plan
+ * @param {Api.Plan} plan
  * @param {Hands} hands
  */
 export function partPlan(plan, { save, order }) {
@@ -56,16 +56,14 @@ export function partPlan(plan, { save, order }) {
       <h2>Steps</h2>
       ${plan.order && !saysOrder(plan) ? html`<p data-test="order-words">${plan.order.words}</p>` : nothing}
       ${stepsTable(plan)}
-      <div class="step-drawings">
-        ${plan.steps.map((/** @type {any} */ step) => stepDrawing(step, plan.part.thickness_mm))}
-      </div>
+      <div class="step-drawings">${plan.steps.map((step) => stepDrawing(step, plan.part.thickness_mm))}</div>
     </section>
     ${otherFindings(plan.checks)} ${everyTimeCautions(plan.checks)}`;
 }
 
 /**
  * What other sources make of an allowance, where they differ by more than a little.
- * @param {any[]} lines
+ * @param {Api.BendLine[]} lines
  */
 function otherAllowances(lines) {
   const differing = lines.filter((line) => line.opinions?.length);
@@ -80,10 +78,7 @@ function otherAllowances(lines) {
         html`<p>
           <b>Bend ${line.bend}:</b>
           ${line.opinions
-            .map(
-              (/** @type {any} */ one) =>
-                `${one.name} ${words(length(one.bend_allowance_mm, { digits: 2 }))}`,
-            )
+            .map((one) => `${one.name} ${words(length(one.bend_allowance_mm, { digits: 2 }))}`)
             .join("; ")}.
         </p>`,
     )}
@@ -92,7 +87,7 @@ function otherAllowances(lines) {
 
 /**
  * Where there is no V to measure by, the usual one for this sheet.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} thickness
  */
 function stepDrawing(step, thickness) {
@@ -137,14 +132,14 @@ function stepDrawing(step, thickness) {
 
 /**
  * The closest approach, with what was found.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {{close: boolean, opening: number|null, gauge: string, angle: number|null,
  *   near: import("../../drawing/motion.js").Near|null}} how
  */
 function during(step, how) {
   const moments = momentsOf(step);
   if (!moments) return nothing;
-  return poseDrawing(step.drawing, {
+  return poseDrawing(/** @type {Api.Drawing} */ (step.drawing), {
     ...how,
     pose: "during",
     moment: moments.shown,

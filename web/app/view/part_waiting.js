@@ -69,7 +69,7 @@ function handlingWords(best) {
 
 /**
  * While the order is looked for, and after Cancel; nothing otherwise.
- * @param {{plan: any, progress: Progress|null, stopped: boolean}} state
+ * @param {{plan: Api.Plan|null, progress: Progress|null, stopped: boolean}} state
  * @param {Ways} ways
  */
 export function waitingPanel({ plan, progress, stopped }, { cancel, again, back }) {

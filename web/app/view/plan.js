@@ -10,11 +10,8 @@ import { comesOutWords } from "./first_hit.js";
 import { gaugedWords, moveSign } from "./lie.js";
 import { wayWords } from "./step_moments.js";
 
-/**
- * @typedef {{kind: string, code: string, name: string, tray: string, slot: string, condition: string,
- *   segments_mm: number[], segments_total_mm: number|null, rating_kn_per_m: number|null,
- *   steps: number[]}} Tool
- */
+/** @typedef {Api.Tool} Tool */
+/** @typedef {"set_angle_deg"|"punch_depth_mm"} ToSet */
 
 /** Where a tool lies, as written on the rack. */
 export const place = placeWords;
@@ -35,7 +32,7 @@ export function segments({ segments_mm: pieces, segments_total_mm: total }) {
  * What to fetch.
  * @param {Tool[]} tools
  * @param {number} [stepCount]
- * @param {any[]} [steps] that tell which punch is turned round
+ * @param {Api.Step[]} [steps] that tell which punch is turned round
  */
 export function toolsList(tools, stepCount = 0, steps = []) {
   if (!tools?.length) {
@@ -76,7 +73,7 @@ function stepsWords(steps, all) {
 /**
  * A punch that stands the other way round than it is drawn in the crib.
  * @param {Tool} tool
- * @param {any[]} steps
+ * @param {Api.Step[]} steps
  * @returns {string}
  */
 export function turnedWords({ kind, code }, steps) {
@@ -104,7 +101,7 @@ function conditionWords(condition) {
 
 /**
  * The blank in figures.
- * @param {any} blank
+ * @param {Api.Blank} blank
  */
 export function blankFigures(blank) {
   const same = blank.length_mm_low === blank.length_mm_high || blank.length_mm_low === undefined;
@@ -130,11 +127,11 @@ export function blankFigures(blank) {
 
 /**
  * The cut-outs at the corners, where two pairs of sides meet.
- * @param {any} blank
+ * @param {Api.Blank} blank
  * @returns {string}
  */
 export function reliefWords({ relief, lines = [] }) {
-  const sides = new Set(lines.map((/** @type {any} */ { side }) => side));
+  const sides = new Set(lines.map(({ side }) => /** @type {string} */ (side)));
   const corner =
     ["left", "right"].some((side) => sides.has(side)) && ["front", "back"].some((side) => sides.has(side));
   if (!corner || !relief) return "";
@@ -147,12 +144,12 @@ export function reliefWords({ relief, lines = [] }) {
 
 /**
  * Every bend line with what it takes.
- * @param {any} blank
+ * @param {Api.Blank} blank
  */
 export function blankTable(blank) {
   /** @param {number|null} mm */
   const bare = (mm) => length(mm, { digits: 2 }).text;
-  /** @type {[string, (line: any) => string][]} */
+  /** @type {[string, (line: Api.BendLine) => string][]} */
   const columns = [
     ["At", (line) => bare(line.at_mm)],
     ["Angle", (line) => words(angle(line.included_angle_deg))],
@@ -175,7 +172,7 @@ export function blankTable(blank) {
       </thead>
       <tbody role="rowgroup">
         ${blank.bend_lines.map(
-          (/** @type {any} */ line) =>
+          (line) =>
             html`<tr role="row" data-bend=${line.bend}>
               <th role="rowheader" scope="row">${line.bend} ${sideOf(blank, line)}${line.direction}</th>
               ${columns.map(
@@ -196,18 +193,18 @@ export function blankTable(blank) {
 }
 
 /**
- * @param {any} blank
- * @param {any} line
+ * @param {Api.Blank} blank
+ * @param {Api.BendLine} line
  * @returns {string}
  */
 function sideOf({ lines }, { bend }) {
-  const side = lines?.find((/** @type {any} */ one) => one.bend === bend)?.side;
+  const side = lines?.find((one) => one.bend === bend)?.side;
   return side ? `${side} ` : "";
 }
 
 /**
  * Which way the sheet goes in: what to do with it since the step before, then how it lies.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {number} [flats]
  */
 export function handling(step, flats = 0) {
@@ -238,11 +235,11 @@ const capital = (text) => text[0].toUpperCase() + text.slice(1);
 
 /**
  * A large radius in many small bends.
- * @param {any} step
+ * @param {Api.Step} step
  */
 function hits({ hits: many }) {
   if (!many) return nothing;
-  const places = many.gauge_x_mm.map((/** @type {number} */ mm) => tidyLength(mm)).join(", ");
+  const places = many.gauge_x_mm.map((mm) => tidyLength(mm)).join(", ");
   return html` <span data-test="hits"
     >${many.count} hits, ${words(length(many.pitch_mm, { digits: 2 }))} apart, gauge X ${places}.</span
   >`;
@@ -250,7 +247,7 @@ function hits({ hits: many }) {
 
 /**
  * What a step does, in words.
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {string}
  */
 export function stepName(step) {
@@ -261,9 +258,9 @@ export function stepName(step) {
 
 /**
  * A set value with its band under it.
- * @param {any} step
- * @param {string} name
- * @param {(value: number|null) => import("../units.js").Shown} show
+ * @param {Api.Step} step
+ * @param {ToSet} name
+ * @param {(value: number|null|undefined) => import("../units.js").Shown} show
  */
 function banded(step, name, show) {
   const low = step[`${name}_low`];
@@ -278,9 +275,9 @@ function banded(step, name, show) {
 /**
  * An angle or depth to set. The band of a step that an earlier release saved may go past its tools: it is
  * left out.
- * @param {any} step
- * @param {string} name
- * @param {(value: number|null) => import("../units.js").Shown} show
+ * @param {Api.Step} step
+ * @param {ToSet} name
+ * @param {(value: number|null|undefined) => import("../units.js").Shown} show
  */
 function setting(step, name, show) {
   if (!inReach(step, step)) return words(show(null));
@@ -290,13 +287,15 @@ function setting(step, name, show) {
 
 /**
  * The first hit, with what it comes out at and what is expected to be set in the end.
- * @param {any} step
- * @param {string} name
- * @param {(value: number|null) => import("../units.js").Shown} show
+ * @param {Api.Step} step
+ * @param {ToSet} name
+ * @param {(value: number|null|undefined) => import("../units.js").Shown} show
  */
 function ledByFirstHit(step, name, show) {
   const first =
-    name === "set_angle_deg" ? `first hit, ${comesOutWords(step.first_hit)}; then about ` : "then about ";
+    name === "set_angle_deg"
+      ? `first hit, ${comesOutWords(/** @type {Api.FirstHit} */ (step.first_hit))}; then about `
+      : "then about ";
   return html`${words(show(step[name]))}<small class="band"
       >${first}${words(show(step[`expected_${name}`]))}</small
     >`;
@@ -304,11 +303,11 @@ function ledByFirstHit(step, name, show) {
 
 /**
  * The steps in a table that becomes a stack of blocks on a phone.
- * @param {any} plan
+ * @param {Api.Plan} plan
  * @param {{link?: (number: number) => string}} [how]
  */
 export function stepsTable(plan, { link } = {}) {
-  /** @param {number|null} mm */
+  /** @param {number|null|undefined} mm */
   const mm2 = (mm) => length(mm, { digits: 2 });
   const flats = plan.part?.flats_mm?.length ?? 0;
   return html`<div class="steps-frame">
@@ -322,7 +321,7 @@ export function stepsTable(plan, { link } = {}) {
       </thead>
       <tbody role="rowgroup">
         ${plan.steps.map(
-          (/** @type {any} */ step) =>
+          (step) =>
             html`<tr role="row" data-step=${step.number}>
               <th role="rowheader" scope="row">
                 ${

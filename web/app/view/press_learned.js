@@ -5,10 +5,8 @@ import { sentence } from "./checks.js";
 import { way } from "./offer.js";
 
 /**
- * @typedef {import("../test_bend.js").Band} Band
- * @typedef {{set_by: "angle"|"depth"|"stop"|null, offset_mm: Band|null, results: number, apart: boolean,
- *   strip: {metal: string, thickness_mm: number, die: string, v_opening_mm: number}|null,
- *   said: import("./checks.js").Said[]}} PressLearned
+ * @typedef {Api.Band} Band
+ * @typedef {Api.LearnedPress} PressLearned
  */
 
 const SET_BY = { angle: "set by angle", depth: "set by depth", stop: "set by a stop" };

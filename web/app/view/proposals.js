@@ -6,7 +6,7 @@ import { valueWords } from "./settle_rows.js";
 import { madeAt, whoSent } from "./when.js";
 
 /**
- * @param {any[]} proposals newest first
+ * @param {Api.SettledProposal[]} proposals newest first
  * @param {string} code of their card
  */
 export function proposalList(proposals, code) {
@@ -20,7 +20,7 @@ export function proposalList(proposals, code) {
 }
 
 /**
- * @param {any} one
+ * @param {Api.SettledProposal} one
  * @param {string} code
  */
 function proposalLine(one, code) {

@@ -3,11 +3,7 @@ import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { fixed, force, forcePerLength, words } from "../units.js";
 import { flag } from "./checks.js";
 
-/**
- * @typedef {{what: string, name: string, load_kn?: number, load_kn_per_m?: number, rating_kn?: number|null,
- *   rating_kn_per_m?: number|null, share_percent: number|null,
- *   level: "ok"|"unknown"|"caution"|"stop"}} Rating
- */
+/** @typedef {Api.Rating} Rating */
 
 const FULL = 200; // bar units at the rating; the bar ends at 125 %
 

@@ -7,7 +7,7 @@ import { angle, length, words } from "../units.js";
 import { checkList } from "./checks.js";
 import { stepsTable } from "./plan.js";
 
-/** @param {any} snapshot */
+/** @param {Api.Snapshot} snapshot */
 export function revisionView({ title, note, part, plan, settings }) {
   return html`<div class="revision-view" data-test="snapshot">
     <p>
@@ -21,7 +21,7 @@ export function revisionView({ title, note, part, plan, settings }) {
       settings.length
         ? html`<ul class="changes">
             ${settings.map(
-              (/** @type {any} */ one) =>
+              (one) =>
                 html`<li>Step ${one.step} ${setWords(plan.steps[one.step - 1], one)}: ${one.reason}</li>`,
             )}
           </ul>`
@@ -32,8 +32,8 @@ export function revisionView({ title, note, part, plan, settings }) {
 }
 
 /**
- * @param {any} step
- * @param {any} one
+ * @param {Api.Step} step
+ * @param {Api.Setting} one
  */
 function setWords(step, one) {
   const set = { set_angle_deg: one.set_angle_deg ?? null, punch_depth_mm: one.punch_depth_mm ?? null };

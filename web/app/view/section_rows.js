@@ -184,7 +184,8 @@ function more(form, i, errors, change) {
             label: "Kind",
             value: bend.kind,
             options: KINDS,
-            change: (value) => change(withBend(form, i, { kind: /** @type {any} */ (value) })),
+            change: (value) =>
+              change(withBend(form, i, { kind: /** @type {import("../bend_row.js").Kind} */ (value) })),
           })
         : html`<p class="hint">Only the first and the last bend can be a hem.</p>`
     }

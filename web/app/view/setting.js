@@ -3,8 +3,8 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { stepName } from "./plan.js";
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 export function stepTop(card, step) {
   return html`<header class="step-top">
@@ -17,8 +17,8 @@ export function stepTop(card, step) {
 
 /**
  * Which step of how many, and what it bends.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 export const stepHead = (card, step) =>
   html`<h1>

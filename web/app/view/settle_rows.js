@@ -45,16 +45,17 @@ function side(row, which, label, chosen, choose) {
 
 /**
  * @param {Row} row
- * @param {any} value
+ * @param {import("../card_fields.js").Value} value
  * @returns {string}
  */
 export function valueWords({ name }, value) {
   if (name === "archived") return value ? "Put away" : "In use";
-  if (!name.startsWith("settings ")) return value || "nothing";
+  if (!name.startsWith("settings ")) return /** @type {string|undefined} */ (value) || "nothing";
   if (!value) return "as planned";
+  const set = /** @type {Api.Setting} */ (value);
   const depth =
-    value.punch_depth_mm === null || value.punch_depth_mm === undefined
+    set.punch_depth_mm === null || set.punch_depth_mm === undefined
       ? ""
-      : `, depth ${words(length(value.punch_depth_mm, { digits: 2 }))}`;
-  return `${words(angle(value.set_angle_deg ?? null))}${depth}`;
+      : `, depth ${words(length(set.punch_depth_mm, { digits: 2 }))}`;
+  return `${words(angle(set.set_angle_deg ?? null))}${depth}`;
 }

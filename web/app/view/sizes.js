@@ -3,12 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { MM_PER_INCH, fixed, length, lengthUnit, words } from "../units.js";
 import { sentence } from "./checks.js";
 
-/**
- * @typedef {{flat: number, wanted_mm: number, error_mm: number|null, critical: boolean,
- *   gauged_directly: boolean, step: number, basis?: string,
- *   basis_said?: import("./checks.js").Said, flat_name?: string}} Size flat_name: of a box's
- *   flat
- */
+/** @typedef {Api.Dimension} Size flat_name: of a box's flat */
 
 /** @param {{dimensions?: Size[]}} plan plans saved before this was worked out say nothing */
 export function sizes({ dimensions: list = [] }) {

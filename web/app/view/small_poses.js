@@ -9,7 +9,7 @@ import { boundsOf, closedPath, openPath } from "../../drawing/rings.js";
 /**
  * Two or three small pictures with a word under each. A step that does not say how it moves has no
  * picture in between.
- * @param {any} step
+ * @param {import("./step_moments.js").Drawn} step
  */
 export function smallPoses(step) {
   const { drawing } = step;
@@ -28,7 +28,7 @@ export function smallPoses(step) {
 }
 
 /**
- * @param {import("../../drawing/pose.js").Pose} pose
+ * @param {Api.Pose} pose
  * @returns {Shown}
  */
 const still = ({ sheet, ram, holder, punch, gauge }) => ({
@@ -42,7 +42,7 @@ const still = ({ sheet, ram, holder, punch, gauge }) => ({
 /** @typedef {{from: number, to: number, low: number, high: number}} Box */
 
 /**
- * @param {import("../../drawing/pose.js").StepDrawing} drawing
+ * @param {Api.Drawing} drawing
  * @param {number|null} die
  * @param {import("../../drawing/motion.js").Near|null} near
  * @returns {Box}
@@ -63,7 +63,7 @@ function windowOf(drawing, die, near) {
  * @param {string} name
  * @param {string} said
  * @param {Shown} now
- * @param {import("../../drawing/pose.js").StepDrawing} drawing
+ * @param {Api.Drawing} drawing
  * @param {Box} box
  * @param {import("../../drawing/motion.js").Near|null} [near] marked with a ring
  */

@@ -3,10 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { length, words } from "../units.js";
 import { flag } from "./checks.js";
 
-/**
- * @typedef {{number: number, punch: string, die: string, turned: boolean, centre_mm: number, steps: number[],
- *   off_centre_level: "ok"|"unknown"|"caution"|"stop"}} Station
- */
+/** @typedef {Api.Station} Station */
 
 /**
  * Where the tools stand, if that is not simply the middle.
@@ -35,7 +32,7 @@ export function stationList({ stations: list = [] }) {
 /**
  * At which station a step is bent, where there are several.
  * @param {{stations?: Station[]}} plan
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {string}
  */
 export function stationOf({ stations: list = [] }, step) {

@@ -6,6 +6,8 @@ import { angle, length, words } from "../units.js";
 /** @typedef {import("../../drawing/motion.js").Frame} Frame */
 /** @typedef {import("../../drawing/motion.js").Near} Near */
 /** @typedef {import("../../drawing/pose.js").Shown} Shown */
+/** @typedef {Api.Step & {drawing: Api.Drawing}} Drawn a step that has its pictures */
+/** @typedef {Drawn & {motion: Api.Motion}} Moving */
 /**
  * @typedef {{before: number, during: number, after: number, moment: Frame, shown: Shown, near: Near|null,
  *   hit: boolean, name: string}} Moments shares of the motion; what is in between, drawn
@@ -15,7 +17,7 @@ const FAR_MM = 100; // further away than this nothing is worth a mark
 
 /**
  * What is run into worst, or what comes closest, unless it is far away.
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {Near|null}
  */
 export function nearOf({ clearance }) {
@@ -24,7 +26,7 @@ export function nearOf({ clearance }) {
 }
 
 /**
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {Moments|null} null for a step that does not say how it moves
  */
 export function momentsOf(step) {
@@ -48,7 +50,7 @@ export function momentsOf(step) {
 
 /**
  * What the step's clearance came to, in one sentence.
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {string}
  */
 export function nearWords(step) {
@@ -92,7 +94,7 @@ function when({ phase, included_angle_deg: included, punch_travel_mm: travel }) 
 
 /**
  * What a moment is, for the line under the slider.
- * @param {any} step
+ * @param {Moving} step
  * @param {Frame} moment
  * @returns {string}
  */
@@ -130,7 +132,7 @@ const HANDS = "Punch still, at its top. Fingers never between.";
 
 /**
  * The way in and out, where it is not straight.
- * @param {any} step
+ * @param {Api.Step} step
  * @returns {Way|null}
  */
 function wayOf({ clearance }) {
@@ -178,8 +180,8 @@ function wayOf({ clearance }) {
 
 /**
  * Which ways are of one kind, in words.
- * @param {string} into
- * @param {string} out
+ * @param {string|undefined} into
+ * @param {string|undefined} out
  * @param {string} kind
  * @returns {string}
  */
@@ -188,7 +190,7 @@ const sides = (into, out, kind) =>
 
 /**
  * That way with its sign.
- * @param {any} step
+ * @param {Api.Step} step
  * @param {{short?: boolean}} [how]
  */
 export function wayWords(step, { short = false } = {}) {

@@ -16,16 +16,14 @@ import { stationOf } from "./stations.js";
 
 /**
  * Stops first, on their own; then what to watch at this step; hands always.
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 export function findingsOf(card, step) {
-  const own = step.checks.filter((/** @type {any} */ check) => signOf(check) !== "ok");
-  const wholeStops = card.plan.checks.filter(
-    (/** @type {any} */ check) => check.level === "stop" && !check.step,
-  );
-  const hands = card.plan.checks.filter((/** @type {any} */ check) => check.code === "general-hands");
-  /** @type {Map<string, any>} */
+  const own = step.checks.filter((check) => signOf(check) !== "ok");
+  const wholeStops = card.plan.checks.filter((check) => check.level === "stop" && !check.step);
+  const hands = card.plan.checks.filter((check) => check.code === "general-hands");
+  /** @type {Map<string, import("./checks.js").Check>} */
   const each = new Map(
     [...wholeStops, ...own, ...hands].map((check) => [
       check.code + check.words,
@@ -40,8 +38,8 @@ export function findingsOf(card, step) {
 }
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {Look} look
  * @param {() => void} draw
  * @param {AbortSignal} signal
@@ -54,12 +52,18 @@ export function picture(card, step, look, draw, signal) {
   }
   const setting = settingOf(card, step);
   const shown = { ...step, gauge_x_mm: setting.gauge_x_mm };
-  return motionPlayer(shown, drawnAngle(step, setting), look, draw, signal);
+  return motionPlayer(
+    /** @type {import("./step_moments.js").Moving} */ (shown),
+    drawnAngle(step, setting),
+    look,
+    draw,
+    signal,
+  );
 }
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  */
 export function numbers(card, step) {
   const setting = settingOf(card, step);
@@ -95,7 +99,7 @@ export function numbers(card, step) {
 
 /**
  * What to set the press's force by.
- * @param {any} step
+ * @param {Api.Step} step
  */
 function pressForce(step) {
   const said = forceWords(step);
@@ -106,7 +110,7 @@ function pressForce(step) {
 
 /**
  * A large radius bent in many hits.
- * @param {any} step
+ * @param {Api.Step} step
  */
 function hits({ hits: many }) {
   if (!many) return nothing;
@@ -117,8 +121,8 @@ function hits({ hits: many }) {
   </div>`;
 }
 /**
- * @param {any} plan
- * @param {any} step
+ * @param {Api.Plan} plan
+ * @param {Api.Step} step
  */
 export function tools(plan, step) {
   if (!step.die) return nothing;

@@ -7,7 +7,7 @@ import { field, pick } from "./field.js";
 
 /**
  * @typedef {{typed: Record<string, string>, wrong: Record<string, string[]>, general: string, busy: boolean,
- *   found: any|null}} Strips
+ *   found: Api.StripTest|null}} Strips
  */
 
 /** @returns {Strips} */
@@ -44,8 +44,11 @@ export function stripPanel(strips, { metals, dies, punches }, { draw, take }) {
     wrong: wrong[name],
     change: change(name),
   });
-  const choose = (/** @type {string} */ name, /** @type {string} */ label, /** @type {any} */ list) =>
-    html`<div class="broad">${pick({ ...of(name, label), options: [["", "Choose"], ...list] })}</div>`;
+  const choose = (
+    /** @type {string} */ name,
+    /** @type {string} */ label,
+    /** @type {[string, string][]} */ list,
+  ) => html`<div class="broad">${pick({ ...of(name, label), options: [["", "Choose"], ...list] })}</div>`;
   return html`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
     <p>
@@ -75,7 +78,7 @@ export function stripPanel(strips, { metals, dies, punches }, { draw, take }) {
 }
 
 /**
- * @param {any} found
+ * @param {Api.StripTest} found
  * @param {(typed: string) => void} take
  */
 function answer(found, take) {
@@ -118,7 +121,7 @@ async function ask(strips, draw) {
 
 /** @param {Record<string, string>} typed */
 function bodyOf(typed) {
-  /** @type {Record<string, any>} */
+  /** @type {Record<string, unknown>} */
   const body = { metal: typed.metal, die: typed.die, punch: typed.punch };
   for (const [name] of LENGTHS) body[name] = typedLength(typed[name] ?? "");
   for (const [name] of ANGLES) body[name] = readAngle(typed[name] ?? "");

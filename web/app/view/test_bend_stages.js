@@ -14,6 +14,7 @@ import { wrongAt } from "./wrong.js";
 
 /** @typedef {import("../test_bend.js").Stage} Stage */
 /** @typedef {import("../../screens/test_bend.js").State} State */
+/** @typedef {State & {bend: Api.OneBend}} Answered the shop has said how the strip is bent */
 /**
  * @typedef {{draw: () => void, go: (stage: Stage) => void, choose: () => void, send: () => void,
  *   again: () => void}} Act
@@ -47,7 +48,7 @@ const submitting = (job) => (/** @type {Event} */ event) => {
 
 /**
  * @param {State} state
- * @param {{metals: any[], dies: any[], punches: any[]}} shop
+ * @param {{metals: Api.Metal[], dies: Api.Die[], punches: Api.Punch[]}} shop
  * @param {Act} act
  */
 export function chooseStage(state, { metals, dies, punches }, { choose, draw }) {
@@ -117,7 +118,7 @@ export function chooseStage(state, { metals, dies, punches }, { choose, draw }) 
 }
 
 /**
- * @param {any[]} tools
+ * @param {(Api.Die|Api.Punch)[]} tools
  * @param {string} chosen
  * @returns {[string, string][]}
  */
@@ -130,7 +131,7 @@ function toolOptions(tools, chosen) {
 }
 
 /**
- * @param {State} state
+ * @param {Answered} state
  * @param {Act} act
  */
 export function bendStage({ bend }, { go }) {
@@ -199,7 +200,7 @@ export function bendStage({ bend }, { go }) {
 }
 
 /**
- * @param {State} state
+ * @param {Answered} state
  * @param {Act} act
  */
 export function measureStage(state, { go, send, draw }) {
@@ -297,7 +298,7 @@ export function measureStage(state, { go, send, draw }) {
 
 /**
  * @param {State} state
- * @param {any[]} metals
+ * @param {Api.Metal[]} metals
  * @param {Act} act
  */
 export function taughtStage({ answer, form, busy }, metals, { again }) {

@@ -9,8 +9,8 @@ import { choice, field } from "./field.js";
 const AS_SHOWN = "Leave it if it was set as shown.";
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {{typed: Typed, used: import("../measure.js").Setting|null, wrong: Record<string, string[]>,
  *   general: string, sending: boolean, byDepth: boolean}} state
  * @param {{save: () => void, draw: () => void}} act

@@ -12,8 +12,8 @@ import { measured } from "./trials.js";
 /** @typedef {import("../../screens/trial.js").Result} Result */
 
 /**
- * @param {any} card
- * @param {any} step
+ * @param {Api.Card} card
+ * @param {Api.Step} step
  * @param {Result} result
  * @param {{again: () => void, keep: () => void}} act
  */
@@ -63,7 +63,7 @@ export function trialResult(card, step, result, { again, keep }) {
 }
 
 /**
- * @param {any} card
+ * @param {Api.Card} card
  * @param {string} question
  */
 const asked = (card, question) =>
@@ -96,11 +96,11 @@ function basis({ correction, table }) {
   );
 }
 
-/** @param {any} correction */
+/** @param {Api.Correction} correction */
 const endsFirst = ({ crown: found }) =>
   found?.setting_for === "ends" ? " This is for the ends; first mend the open middle, see below." : "";
 
-/** @param {any} correction */
+/** @param {Api.Correction|null} correction */
 function tilt(correction) {
   const slope = correction?.tilt_mm_per_m;
   if (slope === null || slope === undefined) return nothing;

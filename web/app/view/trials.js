@@ -6,8 +6,13 @@ import { whereWords } from "./kept_where.js";
 import { madeAt, whoSent } from "./when.js";
 
 /**
- * @param {any} trial
- * @param {{waiting?: import("../outbox.js").Waiting, step?: any}} [how] step: of the card's plan
+ * @typedef {import("../outbox.js").Measured & Partial<Pick<Api.Trial, "correction"|"device"|"received_at">>}
+ *   Shown the shop adds to one what came of it
+ */
+
+/**
+ * @param {Shown} trial
+ * @param {{waiting?: import("../outbox.js").Waiting, step?: Api.Step}} [how] step: of the card's plan
  */
 export function trialLine(trial, { waiting, step } = {}) {
   return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
@@ -27,7 +32,7 @@ export function trialLine(trial, { waiting, step } = {}) {
 }
 
 /**
- * @param {any} trial
+ * @param {import("../outbox.js").Measured} trial
  * @returns {string}
  */
 export function measured(trial) {
@@ -39,13 +44,13 @@ export function measured(trial) {
   return trial.flange_mm ? `${came}, flange ${flange(trial.flange_mm)}` : came;
 }
 
-/** @param {any} trial */
+/** @param {import("../outbox.js").Measured} trial */
 const settingWords = (trial) => (trial.set_angle_deg ? `set at ${words(angle(trial.set_angle_deg))}` : "");
 
 /**
  * One that an earlier release offered beyond the tools is not shown.
- * @param {any} correction
- * @param {any} step
+ * @param {Api.Correction|null|undefined} correction
+ * @param {Api.Step} [step]
  */
 const ledTo = (correction, step) =>
   correction?.set_angle_deg && step && inReach(step, correction)

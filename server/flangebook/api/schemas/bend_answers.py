@@ -167,15 +167,19 @@ OneBend = answer(
     worst=level(),
 )
 
-Setting = answer("StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), **force())
+Setting = answer(
+    "StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), **force(figure=number)
+)
 StrokePoint = answer(
     "StrokePoint",
     punch_depth_mm=number(),
-    **banded_force("force_kn"),
+    **banded_force("force_kn", number),
     loaded_angle_deg=number(),
     released_angle_deg=number(),
 )
-StrokePeak = answer("StrokePeak", **force(), punch_depth_mm=number(), loaded_angle_deg=number())
+StrokePeak = answer(
+    "StrokePeak", **force(figure=number), punch_depth_mm=number(), loaded_angle_deg=number()
+)
 StrokeLimit = answer("StrokeLimit", what=text(), name=text(), limit_kn=maybe())
 StrokeTrial = answer(
     "StrokeTrial",

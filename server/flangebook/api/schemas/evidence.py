@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, get_args
 
 import marshmallow as ma
 
@@ -38,6 +38,7 @@ from flangebook.api.schemas.part import (
     MOST_LENGTH_MM,
     MOST_THICKNESS_MM,
 )
+from flangebook.bending.tooling import SetBy
 
 MOST_LOT = 80
 
@@ -219,7 +220,7 @@ StripToBend = answer(
 )
 LearnedPress = answer(
     "LearnedPress",
-    set_by=maybe_text(),
+    set_by=one_of(*get_args(SetBy), allow_none=True),
     offset_mm=described(
         one(Band, allow_none=True),
         "How much less deep the punch goes than the press shows [mm]; below 0 it goes deeper; "

@@ -170,7 +170,7 @@ Station = answer(
     length_mm=number(),
     punch_segments_mm=ma.fields.List(number()),
     die_segments_mm=ma.fields.List(number()),
-    **force(),
+    **force(figure=number),
     off_centre_level=level(),
     words=text(),
     steps=ma.fields.List(whole()),
