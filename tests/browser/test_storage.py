@@ -179,6 +179,23 @@ def test_a_private_window_asks_for_what_the_press_is_set_by(phone: Page, crib_se
     expect(phone.locator("#main")).to_contain_text(METAL)
 
 
+def test_a_private_window_makes_one_setting_after_another_the_card_s(
+    phone: Page, shop_server, console
+):
+    """The second is made on the first, and has nothing to settle with it."""
+    console.expect("changes feed")
+    phone.add_init_script(PRIVATE)
+    show(phone, f"{shop_server.url}/c/{CARD}/trial/1", "trial")
+    before = call(f"{shop_server.url}/api/v1/cards/{CARD}")
+    for number, degrees in enumerate(("91", "90.6"), 1):
+        type_result(phone, degrees)
+        by_test(phone, "keep").click()
+        revision = before["revision"] + number
+        expect(by_test(phone, "kept")).to_contain_text(f"Revision {revision} of the card has it")
+        by_test(phone, "again").click()
+    assert call(f"{shop_server.url}/api/v1/cards/{CARD}")["proposals"] == before["proposals"]
+
+
 def test_a_full_device_leaves_the_shop(context_of, shop_server, console):
     """The browser itself says that there is no room, once all of a change was asked for.
 

@@ -89,6 +89,7 @@ export async function changeHere(seen, changes, { reason = "", settles = [] } = 
     revision: seen.revision,
   });
   const kept = await shownCard(seen.code).catch(() => undefined);
-  const answer = /** @type {CardHere|null} */ (outcome.answer);
-  return { where: outcome.where, card: kept ?? answer ?? { ...seen, ...real } };
+  // A device that keeps nothing goes on from the shop's answer.
+  const answer = /** @type {Api.Card|null} */ (outcome.answer);
+  return { where: outcome.where, card: kept ?? (answer ? withWaiting(answer, []) : { ...seen, ...real }) };
 }

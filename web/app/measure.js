@@ -70,6 +70,7 @@ export function fromTable(step, angles, used) {
     readBetween(step.corrections ?? [], "measured_deg", measured, name),
   );
   if (angle === null || depth === null || used.set_angle_deg === null || tooOpen(step, measured)) return null;
+  // A step that has rows has a setting.
   const planned = /** @type {{set_angle_deg: number, punch_depth_mm: number}} */ (step);
   const next = {
     row: measured,

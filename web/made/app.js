@@ -3,7 +3,7 @@ role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.strin
 try{localStorage.setItem(gc,n)}catch{}return!0}function wc(t){t&&t!==zn.role&&document.dispatchEvent(new CustomEvent(
 "other-role"))}var gc,fc,zn,qn,ht,$c,Et=$(()=>{gc="flangebook.rights",fc={role:"owner",refused:{}},zn=Y$();qn=
 ()=>zn.role,ht=t=>!Object.hasOwn(zn.refused,t),$c=t=>zn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return yc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Lo(t,e,n,s,o=2e4){
+return yc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function No(t,e,n,s,o=2e4){
 return yc("POST",t,e,{type:n,signal:s,timeout:o})}async function yc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
@@ -29,14 +29,14 @@ e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??nul
 super("The shop's server does not answer.")}};J$=[204,304];tb=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function eb(){return kc||(kc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function nb(){return xc||
 (xc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function sb(t){let e=new Promise(
 (n,s)=>{let o=()=>{t.removeEventListener("success",a),t.removeEventListener("error",r)},a=()=>{n(ln(t.result)),
-o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return No.set(e,t),
+o()},r=()=>{s(t.error),o()};t.addEventListener("success",a),t.addEventListener("error",r)});return Co.set(e,t),
 e}function ob(t){if(Qr.has(t))return;let e=new Promise((n,s)=>{let o=()=>{t.removeEventListener("complete",a),
 t.removeEventListener("error",r),t.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(t.error||new DOMException(
 "AbortError","AbortError")),o()};t.addEventListener("complete",a),t.addEventListener("error",r),t.addEventListener(
 "abort",r)});Qr.set(t,e)}function Ac(t){ti=t(ti)}function ab(t){return nb().includes(t)?function(...e){return t.
 apply(ei(this),e),ln(this.request)}:function(...e){return ln(t.apply(ei(this),e))}}function rb(t){return typeof t==
 "function"?ab(t):(t instanceof IDBTransaction&&ob(t),Zr(t,eb())?new Proxy(t,ti):t)}function ln(t){if(t instanceof
-IDBRequest)return sb(t);if(Jr.has(t))return Jr.get(t);let e=rb(t);return Object.is(e,t)||(Jr.set(t,e),No.set(e,
+IDBRequest)return sb(t);if(Jr.has(t))return Jr.get(t);let e=rb(t);return Object.is(e,t)||(Jr.set(t,e),Co.set(e,
 t)),e}function Oc(t,e,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(t,e),l=ln(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(ln(r.result),c.oldVersion,c.newVersion,ln(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
@@ -45,13 +45,13 @@ r.addEventListener("upgradeneeded",c=>{s(ln(r.result),c.oldVersion,c.newVersion,
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||ib.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
 o&&c.done]))[0]};return Xr[e]=a}async function*hb(...t){let e=this;if(e instanceof IDBCursor||(e=await e.openCursor(
-...t)),!e)return;e=e;let n=new Proxy(e,db);for(Ec.set(n,e),No.set(n,ei(e));e;)yield n,e=await(ni.get(n)||e.continue()),
+...t)),!e)return;e=e;let n=new Proxy(e,db);for(Ec.set(n,e),Co.set(n,ei(e));e;)yield n,e=await(ni.get(n)||e.continue()),
 ni.delete(n)}function Mc(t,e){return e===Symbol.asyncIterator&&Zr(t,[IDBIndex,IDBObjectStore,IDBCursor])||e===
-"iterate"&&Zr(t,[IDBIndex,IDBObjectStore])}var Zr,kc,xc,Qr,Jr,No,ti,ei,ib,lb,Xr,cb,Tc,ni,Ec,db,Lc=$(()=>{Zr=(t,e)=>e.
-some(n=>t instanceof n);Qr=new WeakMap,Jr=new WeakMap,No=new WeakMap;ti={get(t,e,n){if(t instanceof IDBTransaction){
+"iterate"&&Zr(t,[IDBIndex,IDBObjectStore])}var Zr,kc,xc,Qr,Jr,Co,ti,ei,ib,lb,Xr,cb,Tc,ni,Ec,db,Lc=$(()=>{Zr=(t,e)=>e.
+some(n=>t instanceof n);Qr=new WeakMap,Jr=new WeakMap,Co=new WeakMap;ti={get(t,e,n){if(t instanceof IDBTransaction){
 if(e==="done")return Qr.get(t);if(e==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return ln(t[e])},set(t,e,n){return t[e]=n,!0},has(t,e){return t instanceof IDBTransaction&&(e==="done"||e==="s\
-tore")?!0:e in t}};ei=t=>No.get(t);ib=["get","getKey","getAll","getAllKeys","count"],lb=["put","add","delete",
+tore")?!0:e in t}};ei=t=>Co.get(t);ib=["get","getKey","getAll","getAllKeys","count"],lb=["put","add","delete",
 "clear"],Xr={};Ac(t=>({...t,get:(e,n,s)=>Sc(e,n)||t.get(e,n,s),has:(e,n)=>!!Sc(e,n)||t.has(e,n)}));cb=["advanc\
 e","continue","continuePrimaryKey"],Tc={},ni=new WeakMap,Ec=new WeakMap,db={get(t,e){if(!cb.includes(e))return t[e];
 let n=Tc[e];return n||(n=Tc[e]=function(...s){ni.set(this,Ec.get(this)[e](...s))}),n}};Ac(t=>({...t,get(e,n,s){
@@ -64,33 +64,33 @@ let e=t.objectStore("outbox"),s=(await e.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)e.put({...r,kind:"trial",body:a,number:++o});t.objectStore("meta").put(o,"number"),t.objectStore("me\
 ta").delete("cursor")}function gb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var pb,Kn,Co,ai=$(()=>{Lc();pb=2;Co=class extends Error{constructor(e){super(gb(e))}}});async function Yn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Bo=$(()=>{});function qt(t,e){return Pc(Cc,n=>Bc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Cc,durability:s="relaxed"}={}){
+Error?t.message:String(t)}var pb,Kn,Bo,ai=$(()=>{Lc();pb=2;Bo=class extends Error{constructor(e){super(gb(e))}}});async function Yn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Po=$(()=>{});function qt(t,e){return Pc(Cc,n=>Bc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Cc,durability:s="relaxed"}={}){
 return Pc(n,o=>Yn("writer",n/2,()=>Bc(t,"readwrite",{durability:s},e,o)))}async function Bc(t,e,n,s,o){let a=await wb(
-t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Po.add(a),a.done.catch(()=>{}).finally(
-()=>Po.delete(a));try{let r=await s(bb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ii(
+t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Io.add(a),a.done.catch(()=>{}).finally(
+()=>Io.delete(a));try{let r=await s(bb(a));return e==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ii(
 a),a.error??r}}async function wb(t,e,n){try{return(await si()).transaction(t,e,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return oi(),(await si()).transaction(t,e,n)}}function ii(t){try{t.abort()}catch{}}
 async function Pc(t,e){let n={now:!0},s=e(n);s.then(()=>Ic(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
 ()=>l(new zt),cn?$b:t)});try{return await Promise.race([s,a])}catch(r){throw r instanceof zt&&yb(n),r}finally{
 clearTimeout(o)}}function yb(t){t.now=!1,t.transaction?.mode==="readwrite"&&ii(t.transaction),Ic(!0)}function Ic(t){
 t!==cn&&(cn=t,document.documentElement.dataset.storage=cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:cn}})))}var Cc,$b,zt,Po,cn,ri,js,bb,Nc,Ce=$(()=>{ai();Bo();Cc=1e3,$b=100,zt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Po=new Set,cn=!1,ri=!1,js=()=>cn;bb=t=>({store:Nc(t.objectStore(
+"storage",{detail:{silent:cn}})))}var Cc,$b,zt,Io,cn,ri,js,bb,Nc,Ce=$(()=>{ai();Po();Cc=1e3,$b=100,zt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Io=new Set,cn=!1,ri=!1,js=()=>cn;bb=t=>({store:Nc(t.objectStore(
 t.objectStoreNames[0])),objectStore:e=>Nc(t.objectStore(e))}),Nc=t=>new Proxy(t,{get:(e,n)=>typeof t[n]=="func\
-tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{ri||=Po.size>
-0;for(let t of Po)ii(t)});addEventListener("pageshow",t=>{t.persisted&&ri&&document.dispatchEvent(new CustomEvent(
+tion"?(...s)=>{let o=t[n](...s);return o?.catch?.(()=>{}),o}:t[n]});addEventListener("pagehide",()=>{ri||=Io.size>
+0;for(let t of Io)ii(t)});addEventListener("pageshow",t=>{t.persisted&&ri&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:cn}})),ri=!1})});function Wt(){if(crypto.randomUUID)return crypto.randomUUID();let t=crypto.getRandomValues(new Uint8Array(16));
 return t[6]=t[6]&15|64,t[8]=t[8]&63|128,[...t].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Wc(t){try{return await Lt(["outbox","meta"],e=>kb(e,t),Rc)}catch(e){throw new Co(
+"$1-$2-$3-$4-$5")}async function Wc(t){try{return await Lt(["outbox","meta"],e=>kb(e,t),Rc)}catch(e){throw new Bo(
 e)}}async function kb(t,e){let[n,s]=[t.objectStore("outbox"),t.objectStore("meta")],o=(await n.getAll()).sort(
 li).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...e,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function Dc(){return Lt("meta",async({store:t})=>{let e=(await t.get(
 "number")??0)+1;return t.put(e,"number"),e})}async function Dt(){return(await qt("outbox",({store:t})=>t.getAll())).
 sort(li)}async function dn(t){return(await Dt()).filter(e=>e.code===t)}async function Hs(t){return qt("outbox",
-({store:e})=>e.get(t))}async function Io(t){return qt("sent",({store:e})=>e.get(t))}async function hn(t,e){await Lt(
-"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Ro(t){let e=await Hs(
-t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Wo(t,e.after)}async function Wo(t,e,n=()=>!0){for(let s of await Dt())
+({store:e})=>e.get(t))}async function Ro(t){return qt("sent",({store:e})=>e.get(t))}async function hn(t,e){await Lt(
+"outbox",async({store:n})=>{let s=await n.get(t);s&&n.put({...s,...e})},Rc)}async function Wo(t){let e=await Hs(
+t);await Lt("outbox",({store:n})=>n.delete(t)),e?.after&&await Do(t,e.after)}async function Do(t,e,n=()=>!0){for(let s of await Dt())
 s.after===t&&n(s)&&await hn(s.id,{after:e})}async function Us(t,e,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=t;try{await Lt(["outbox","sent"],h=>{h.objectStore("sent").put({...c,proposed:n,sent_at:t.sent_at??
 e}),h.objectStore("outbox").delete(t.id)})}catch{await Lt("outbox",({store:h})=>h.delete(t.id))}}async function jc(t){
@@ -106,7 +106,7 @@ updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,th
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
 worst:l,trials:p,archived:c,settle:b}}async function Gc(){return qt("list",({store:t})=>t.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Vc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
-e.objectStore(n).clear()})}async function Do(){return qt("meta",({store:t})=>t.get("shop"))}async function zc(){
+e.objectStore(n).clear()})}async function Fo(){return qt("meta",({store:t})=>t.get("shop"))}async function zc(){
 return qt("meta",({store:t})=>t.get("cursor"))}async function qc(t){let e=t.reset||await Mb()?["outbox","sent",
 "lost"]:[];await Lt(["cards","list","meta",...e],async n=>{t.reset&&(await Ab(n),await Hc(n));let s=new Set(e.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of t.cards)Uc(n,a),s.has(a.code)&&await Ob(n,a);
@@ -117,8 +117,8 @@ t.objectStore("lost").delete(e.code);let s=new Set(e.trials.map(r=>r.id)),o=new 
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>t.objectStore("outbox").put(
 Kc(e.code,r,l-a.length)))}function Kc(t,{number:e,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
 kind:"trial",code:t,body:a,number:r,queued_at:n,again:!0}}async function Yc(t){await Lt("outbox",({store:e})=>{
-t.trials.forEach((n,s)=>{e.put({...Kc(t.code,n,s-t.trials.length),missing:!0})})})}async function Fo(){return qt(
-["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function jo(t){
+t.trials.forEach((n,s)=>{e.put({...Kc(t.code,n,s-t.trials.length),missing:!0})})})}async function jo(){return qt(
+["meta","lost"],async t=>await t.objectStore("meta").get("more")?[]:t.objectStore("lost").getAll())}async function Ho(t){
 await Lt("lost",({store:e})=>e.delete(t))}var xb,Sb,Mb,Ct=$(()=>{Nt();Ce();xb=2e4;Sb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Mb=async()=>await qt(
 "lost",({store:t})=>t.count())>0});function Eb(){try{return{...Jc,...JSON.parse(localStorage.getItem(Xc)??"{}")}}catch{return{...Jc}}}function P(){
@@ -133,16 +133,16 @@ let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return td=e,bc(e)&&docum
 "POST","/pair",{body:{code:t,name:e}});return P().name||Pe({name:n.name}),Vs=null,ed=performance.now(),await un(),
 n}async function ad(){await M("POST","/leave",{}),await sd("unknown")}function rd(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>ed&&sd(e)}),document.addEventListener("other-role",Qc),qn()!=="\
-owner"&&Qc()}function Qc(){di||un().catch(()=>null)}var Kt,Lb,td,Vs,ed,di,Ie,Ho,mn=$(()=>{G();Et();Ct();nt();Kt=
+owner"&&Qc()}function Qc(){di||un().catch(()=>null)}var Kt,Lb,td,Vs,ed,di,Ie,Uo,mn=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Lb=["\
-card","step"],td=null,Vs=null,ed=-1/0,di=0,Ie=()=>Vs;Ho=t=>t instanceof T||t instanceof Error?t.message:String(
+card","step"],td=null,Vs=null,ed=-1/0,di=0,Ie=()=>Vs;Uo=t=>t instanceof T||t instanceof Error?t.message:String(
 t)});function gd(t,e){if(!fi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return ld!==
 void 0?ld.createHTML(e):e}function bn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ks(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=bn(t,o._$AS(t,e.values),o,s)),e}var pi,id,Uo,ld,ui,
-be,mi,Nb,$n,qs,Ks,fi,md,hi,zs,cd,dd,fn,hd,pd,fd,gi,i,x,XS,le,d,ud,gn,$d,Ys,Go,Jn,wn,Vo,zo,qo,Ko,bd,Cb,Re,_=$(()=>{
-pi=globalThis,id=t=>t,Uo=pi.trustedTypes,ld=Uo?Uo.createPolicy("lit-html",{createHTML:t=>t}):void 0,ui="$lit$",
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=bn(t,o._$AS(t,e.values),o,s)),e}var pi,id,Go,ld,ui,
+be,mi,Nb,$n,qs,Ks,fi,md,hi,zs,cd,dd,fn,hd,pd,fd,gi,i,x,XS,le,d,ud,gn,$d,Ys,Vo,Jn,wn,zo,qo,Ko,Yo,bd,Cb,Re,_=$(()=>{
+pi=globalThis,id=t=>t,Go=pi.trustedTypes,ld=Go?Go.createPolicy("lit-html",{createHTML:t=>t}):void 0,ui="$lit$",
 be=`lit$${Math.random().toFixed(9).slice(2)}$`,mi="?"+be,Nb=`<${mi}>`,$n=document,qs=()=>$n.createComment(""),
 Ks=t=>t===null||typeof t!="object"&&typeof t!="function",fi=Array.isArray,md=t=>fi(t)||typeof t?.[Symbol.iterator]==
 "function",hi=`[ 	
@@ -161,16 +161,16 @@ let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=$d(e,n);if(this.el=t.createElement(h
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=gn.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(ui)){let m=p[r++],
 f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?Vo:b[1]==="?"?zo:b[1]==="@"?qo:wn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
+"."?zo:b[1]==="?"?qo:b[1]==="@"?Ko:wn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
 o.removeAttribute(u));if(fd.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
-Uo?Uo.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],qs()),gn.nextNode(),c.push({type:2,index:++a});o.append(
+Go?Go.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],qs()),gn.nextNode(),c.push({type:2,index:++a});o.append(
 u[m],qs())}}}else if(o.nodeType===8)if(o.data===mi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
 be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=$n.createElement("\
-template");return s.innerHTML=e,s}};Go=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
+template");return s.innerHTML=e,s}};Vo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
 _$AD,o=(e?.creationScope??$n).importNode(n,!0);gn.currentNode=o;let a=gn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new Jn(a,a.nextSibling,this,e):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-e):c.type===6&&(h=new Ko(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=gn.nextNode(),r++)}return gn.currentNode=
+e):c.type===6&&(h=new Yo(a,this,e)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=gn.nextNode(),r++)}return gn.currentNode=
 $n,o}p(e){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(e,s,n),n+=s.strings.length-2):
 s._$AI(e[n])),n++}},Jn=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
@@ -180,7 +180,7 @@ _$AH!==d&&this._$AR(),this._$AH=d):e!==this._$AH&&e!==le&&this._(e):e._$litType$
 void 0?this.T(e):md(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this.
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Ks(this._$AH)?this._$AA.nextSibling.data=e:this.
 T($n.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
-void 0&&(s.el=Ys.createElement(gd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Go(
+void 0&&(s.el=Ys.createElement(gd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Vo(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=ud.get(e.strings);return n===void 0&&ud.
 set(e.strings,n=new Ys(e)),n}k(e){fi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(qs()),this.O(qs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
@@ -192,15 +192,15 @@ s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$A
 strings,r=!1;if(a===void 0)e=bn(this,e,n,0),r=!Ks(e)||e!==this._$AH&&e!==le,r&&(this._$AH=e);else{let l=e,c,h;
 for(e=a[0],c=0;c<a.length-1;c++)h=bn(this,l[s+c],n,c),h===le&&(h=this._$AH[c]),r||=!Ks(h)||h!==this._$AH[c],h===
 d?e=d:e!==d&&(e+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(e)}j(e){e===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,e??"")}},Vo=class extends wn{constructor(){super(...arguments),this.
-type=3}j(e){this.element[this.name]=e===d?void 0:e}},zo=class extends wn{constructor(){super(...arguments),this.
-type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},qo=class extends wn{constructor(e,n,s,o,a){super(
+name):this.element.setAttribute(this.name,e??"")}},zo=class extends wn{constructor(){super(...arguments),this.
+type=3}j(e){this.element[this.name]=e===d?void 0:e}},qo=class extends wn{constructor(){super(...arguments),this.
+type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==d)}},Ko=class extends wn{constructor(e,n,s,o,a){super(
 e,n,s,o,a),this.type=5}_$AI(e,n=this){if((e=bn(this,e,n,0)??d)===le)return;let s=this._$AH,o=e===d&&s!==d||e.capture!==
 s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Ko=class{constructor(e,n,s){
+function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Yo=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-bn(this,e)}},bd={M:ui,P:be,A:mi,C:1,L:$d,R:Go,D:md,V:bn,I:Jn,H:wn,N:zo,U:qo,B:Vo,F:Ko},Cb=pi.litHtmlPolyfillSupport;
+bn(this,e)}},bd={M:ui,P:be,A:mi,C:1,L:$d,R:Vo,D:md,V:bn,I:Jn,H:wn,N:qo,U:Ko,B:zo,F:Yo},Cb=pi.litHtmlPolyfillSupport;
 Cb?.(Ys,Jn),(pi.litHtmlVersions??=[]).push("3.3.3");Re=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(qs(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function Xs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
@@ -212,28 +212,28 @@ e.slice(0,-1))!==e.at(-1)?{code:e,whole:!1,fault:"The check character does not f
  two are swapped. Read the label again."}:{code:e,whole:!0,fault:""}}function $i(){let t=crypto.getRandomValues(
 new Uint8Array(6)),e=Array.from(t,n=>Js[n%Js.length]).join("");return e+yd(e)}function yd(t){let e=0,n=2;for(let s of t)
 e^=wd(n,Js.indexOf(s)),n=wd(n,2);return Js[e]}function wd(t,e){let n=0;for(let s=e,o=t;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Js,dt=$(()=>{Js="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var yn,Yo,Xn,bi=$(()=>{yn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Yo=t=>(...e)=>({
+1,o&32&&(o^=37);return n}var Js,dt=$(()=>{Js="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});var yn,Jo,Xn,bi=$(()=>{yn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Jo=t=>(...e)=>({
 _$litDirective$:t,values:e}),Xn=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,s){this._$Ct=e,
-this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var n1,_d,Bb,Jo,wi=$(()=>{_();({I:n1}=bd),_d=t=>t.strings===void 0,Bb={},Jo=(t,e=Bb)=>t._$AH=e});var vt,We=$(()=>{_();bi();wi();vt=Yo(class extends Xn{constructor(t){if(super(t),t.type!==yn.PROPERTY&&t.type!==
+this._$AM=n,this._$Ci=s}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}}});var n1,_d,Bb,Xo,wi=$(()=>{_();({I:n1}=bd),_d=t=>t.strings===void 0,Bb={},Xo=(t,e=Bb)=>t._$AH=e});var vt,We=$(()=>{_();bi();wi();vt=Jo(class extends Xn{constructor(t){if(super(t),t.type!==yn.PROPERTY&&t.type!==
 yn.ATTRIBUTE&&t.type!==yn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!_d(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[
 e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===yn.PROPERTY){if(e===n[s])return le}else if(t.
 type===yn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===yn.ATTRIBUTE&&n.getAttribute(
-s)===e+"")return le;return Jo(t),e}})});function Zn(t,e=xd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function vd(t){return Array.
+s)===e+"")return le;return Xo(t),e}})});function Zn(t,e=xd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function vd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
-t??null}function Qn(t,e,n){let s=[];for(let[l,c]of Pb){let[h,p]=[t[l],e[l]];h!==void 0&&!Xo(h,n[l])&&s.push({name:l,
+t??null}function Qn(t,e,n){let s=[];for(let[l,c]of Pb){let[h,p]=[t[l],e[l]];h!==void 0&&!Zo(h,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;let[o,a,r]=[t.settings,e.settings??[],n.settings].
 map(Sd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,h,p]=[o.get(l),a.get(l),r.get(l)];kd(c,h)||kd(c,
 p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:h})}return s}function Td(t,e,n){
 let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
 let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Sd(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var xd,Xo,Zo,
-yi,Pb,Sd,kd,ts=$(()=>{xd=["title","note","archived","settings"];Xo=(t,e)=>JSON.stringify(vd(t))===JSON.stringify(
-vd(e));Zo=(t,e)=>Zn(t,xd.filter(n=>n in t&&!Xo(t[n],e[n]))),yi=({before:t={}},e)=>Object.keys(t).every(n=>Xo(t[n],
-e[n])),Pb=[["title","Title"],["note","Note"],["archived","In use"]];Sd=t=>new Map(t.map(e=>[e.step,e])),kd=(t,e)=>Xo(
-t?[t]:[],e?[e]:[])});async function Qo(t){_i.add(t.id);try{return await Md(t)}finally{_i.delete(t.id)}}async function Md(t){let e;try{
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var xd,Zo,Qo,
+yi,Pb,Sd,kd,ts=$(()=>{xd=["title","note","archived","settings"];Zo=(t,e)=>JSON.stringify(vd(t))===JSON.stringify(
+vd(e));Qo=(t,e)=>Zn(t,xd.filter(n=>n in t&&!Zo(t[n],e[n]))),yi=({before:t={}},e)=>Object.keys(t).every(n=>Zo(t[n],
+e[n])),Pb=[["title","Title"],["note","Note"],["archived","In use"]];Sd=t=>new Map(t.map(e=>[e.step,e])),kd=(t,e)=>Zo(
+t?[t]:[],e?[e]:[])});async function ta(t){_i.add(t.id);try{return await Md(t)}finally{_i.delete(t.id)}}async function Md(t){let e;try{
 e=await Wc(t)}catch(n){let s=await Db(t);return s||(await Wb(n),Md(t))}try{return await Od(e,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof F||n instanceof zt;if(!s&&ki(n))throw await Ro(e.id),n;return{where:"\
+e",answer:null}}catch(n){let s=n instanceof F||n instanceof zt;if(!s&&ki(n))throw await Wo(e.id),n;return{where:"\
 here",answer:null,late:s?"":await Cd(e,n)}}}async function Wb(t){vi.add(t),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(e=>{setTimeout(e,Ib),document.addEventListener("storage",e,{once:!0})}),vi.delete(t),
 document.dispatchEvent(new CustomEvent("held"))}async function Db(t){try{return{where:"shop",answer:(await Ld(
@@ -244,13 +244,13 @@ message,missing:s.status===404}):await Cd(n,s)}}return{sent:t,left:(await Dt()).
 if(!await Hb(t))return null;let n=await Hs(t.id)??t;try{let s=await(n.parked?Nd(n,e):Ld(n,e));return await Ed(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===412)||n.parked)throw s;
 return Ub(n,e)}}async function Hb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;
-if(!(await Io(n))?.proposed)return!0;let a=await te(e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await hn(t,
+if(!(await Ro(n))?.proposed)return!0;let a=await te(e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await hn(t,
 yi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Ub(t,e){if(t.body.part)throw new T(Gb);
 let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).length)return await Us(t,s),await Wo(t.id,n.revision_id,
+proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).length)return await Us(t,s),await Do(t.id,n.revision_id,
 l=>yi(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await hn(t.id,{parked:!0});let r=await Nd(
 a,e);return await Ed(a,r),{where:"settle",answer:r.body}}async function Ed(t,{body:e,at:n}){t.kind!=="trial"&&
-(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Wo(t.id,t.after)),await Us(t,n,!!t.
+(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Do(t.id,t.after)),await Us(t,n,!!t.
 parked),await jc(n)}function Ld({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){return t==="trial"?M("\
 POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{body:{...s,id:n,...o?{
 after:o}:{}},etag:o?"*":a,timeout:l})}function Nd({id:t,code:e,body:n,before:s,revision:o,queued_at:a},r){let{
@@ -258,10 +258,10 @@ reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("
 {body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function Cd({id:t},e){if(!(e instanceof
 T)||e.status<500)return"";let n=e.status===507?"The disk of the shop’s server is full: make room on it":e.title;
 return await hn(t,{late:n}).catch(()=>{}),n}function ki(t){if(!(t instanceof T))throw t;return t.status<500&&![
-401,408,429].includes(t.status)}var Ib,Rb,_i,vi,Zs,jb,Gb,es=$(()=>{G();ts();Nt();Ct();Ce();Bo();Ib=3e3,Rb=15e3;
+401,408,429].includes(t.status)}var Ib,Rb,_i,vi,Zs,jb,Gb,es=$(()=>{G();ts();Nt();Ct();Ce();Po();Ib=3e3,Rb=15e3;
 _i=new Set;vi=new Set,Zs=()=>[...vi].at(-1)?.message??"";jb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&
 n&&await te(s));Gb={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put b\
-ack to an earlier day, and the card was changed again since. Open the card and make the change anew."}});function Yt(){return De}async function ta(t){let e=await Dt().catch(()=>[]),n=await Fo().catch(()=>[]);De={...De,
+ack to an earlier day, and the card was changed again since. Open the card and make the change anew."}});function Yt(){return De}async function ea(t){let e=await Dt().catch(()=>[]),n=await jo().catch(()=>[]);De={...De,
 ...t,waiting:e.length,words:Si(e),late:e.find(s=>s.late&&!s.refused)?.late??"",settle:await zb(e).catch(()=>[]),
 lost:n.length,refused:e.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(De.reached),
 document.documentElement.dataset.settle=String(De.settle.length),document.documentElement.dataset.waiting=String(
@@ -270,22 +270,22 @@ edit"].map(s=>({kind:s,many:t.filter(o=>o.kind===s).length})).filter(({many:s})=
  ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} and ${n.at(-1)}`}async function zb(t){
 let e=(await Gc()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t)for(let s of n.body.settles??
 [])e.includes(n.code)&&e.splice(e.indexOf(n.code),1);return e}function Fe(t,e){let n=t||!!(e&&!(e instanceof F));
-n!==De.reached&&ta({reached:n})}function ns(){return ta({})}function j(){return Qs?(xi=!0,Qs):(Qs=qb().finally(
+n!==De.reached&&ea({reached:n})}function ns(){return ea({})}function j(){return Qs?(xi=!0,Qs):(Qs=qb().finally(
 ()=>Qs=void 0),Qs)}async function qb(){do xi=!1,await Kb();while(xi)}async function Kb(){try{await Bd(),(await Ad()).
-sent>0&&await Bd(),await ta({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(t){await ta(t instanceof
+sent>0&&await Bd(),await ea({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(t){await ea(t instanceof
 F?{reached:!1}:t instanceof T?{reached:!0}:{unkept:!0}),!(t instanceof F||t instanceof T&&t.status===401)&&!(t instanceof
 zt)&&console.warn("changes feed:",t)}}async function Bd(){for(;await Yn("feed",Vb,Yb););}async function Yb(){let t=await zc()??
 "",{body:e}=await M("GET",`/changes?since=${encodeURIComponent(t)}`,{timeout:15e3});return await qc(e),e.more}
 function Pd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),document.addEventListener(
 "visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.visibilityState==="\
-visible"&&j(),1e4)}var Vb,De,Qs,xi,wt=$(()=>{G();Nt();es();Ce();Ct();Bo();Vb=3e3,De={reached:null,waiting:0,words:"",
-late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},xi=!1});function ea(t){return Object.hasOwn(je,t)?t:void 0}async function it(t,e){try{return await na(t,e)}catch(n){let s=n instanceof
-F?await Do():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function He(){try{let t=await Do();
-if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([oa(),na("metals")]);return{
-press:t,metals:e}}catch{return}}async function na(t,e){let{body:n,etag:s}=await M("GET",`/${t}`,{signal:e});return{
+visible"&&j(),1e4)}var Vb,De,Qs,xi,wt=$(()=>{G();Nt();es();Ce();Ct();Po();Vb=3e3,De={reached:null,waiting:0,words:"",
+late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},xi=!1});function na(t){return Object.hasOwn(je,t)?t:void 0}async function it(t,e){try{return await sa(t,e)}catch(n){let s=n instanceof
+F?await Fo():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function He(){try{let t=await Fo();
+if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([aa(),sa("metals")]);return{
+press:t,metals:e}}catch{return}}async function sa(t,e){let{body:n,etag:s}=await M("GET",`/${t}`,{signal:e});return{
 items:n[t],etag:s,kept:!1}}async function Id(t,e,n){await M("PUT",`/${t}`,{body:{[t]:e.map(_n),by:P().name},etag:n})}
-async function sa(t){try{return await oa(t)}catch(e){let n=e instanceof F?await Do():void 0;if(!n)throw e;return{
-press:n.press??null,etag:null,kept:!0}}}async function oa(t){let{body:e,etag:n}=await M("GET","/press",{signal:t});
+async function oa(t){try{return await aa(t)}catch(e){let n=e instanceof F?await Fo():void 0;if(!n)throw e;return{
+press:n.press??null,etag:null,kept:!0}}}async function aa(t){let{body:e,etag:n}=await M("GET","/press",{signal:t});
 return{press:e.press,etag:n,kept:!1}}async function Rd(t,e){let n={press:_n(t),by:P().name};return(await M("PU\
 T","/press",{body:n,etag:e})).body.press}function _n({outline_mm:t,outlines_mm:e,...n}){return n}function Wd(t,e){
 return JSON.stringify(t&&_n(t))===JSON.stringify(e&&_n(e))}function Ue({tray:t,slot:e}){return!t&&!e?"place no\
@@ -293,16 +293,16 @@ t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean)
 G();nt();Ct();wt();je={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"}});function aa(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
+metals:"shop.write_metals"}});function to(t,e){let s=e.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...Zn(c.body)}),
 t),o=e.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(t.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function vn(t){return aa(t,
-await dn(t.code).catch(()=>[]))}async function Ti(t){let e=await te(t);return e&&aa(e,(await dn(t)).filter(n=>n.
-body.settles))}async function to(t){let e=await te(t);return e&&vn(e)}async function Ge(t,e,{reason:n="",settles:s=[]}={}){
-let o=Zo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await Qo(
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}async function vn(t){return to(t,
+await dn(t.code).catch(()=>[]))}async function Ti(t){let e=await te(t);return e&&to(e,(await dn(t)).filter(n=>n.
+body.settles))}async function eo(t){let e=await te(t);return e&&vn(e)}async function Ge(t,e,{reason:n="",settles:s=[]}={}){
+let o=Qo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await ta(
 {id:Wt(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await to(t.
-code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??h??{...t,...o}}}var Ve=$(()=>{ts();Nt();es();nt();
-Ct()});function Mi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Xb);if(!e.length)return null;
+...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await eo(t.
+code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??(h?to(h,[]):{...t,...o})}}var Ve=$(()=>{ts();Nt();
+es();nt();Ct()});function Mi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Xb);if(!e.length)return null;
 let n=Zb(t)+.5,s=Math.max(Math.min(...e.map(r=>r.set_angle_deg)),n),o=e.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
 ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ce(t,e){let n=Mi(
@@ -341,16 +341,16 @@ for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(e/64),a=t<0&&e>0?"−":"";return n
 n)<10?1:0;return{text:Q(e?Gd(n,s):n,s),unit:Ft()?"tons":"kN"}}function Ot(t,{up:e=!1}={}){if(t==null)return{text:"\
 –",unit:""};let n=Ft()?t/la*Ud:t,s=Math.abs(n)<20?1:0;return{text:Q(e?Gd(n,s):n,s),unit:Ft()?"tons/ft":"kN/m"}}
 function Gd(t,e){let n=10**e;return Math.ceil(t*n-1e-9)/n}function S(t,e=1){return t==null?{text:"–",unit:""}:
-{text:Q(t,e),unit:"°"}}function eo(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/ew:t;return{text:Q(e,
+{text:Q(t,e),unit:"°"}}function no(t){if(t==null)return{text:"–",unit:""};let e=Ft()?t/ew:t;return{text:Q(e,
 e<10?2:1),unit:Ft()?"lb":"kg"}}function _e(t,e){if(/_(low|high)$/.test(t))return _e(t.replace(/_(low|high)$/,""),
 e);if(t.endsWith("_kn_per_m"))return Ot(e);if(t.endsWith("_mm_s")){let s=w(e,{digits:0});return{text:s.text,unit:`${s.
 unit}/s`}}if(t.endsWith("_mm"))return w(e,{digits:Math.abs(e)<10?2:1});if(t.endsWith("_kn"))return mt(e);if(t.
-endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return eo(e);if(t.endsWith("_percent"))return{text:Q(e,0),unit:"\
+endsWith("_deg"))return S(e);if(t.endsWith("_kg"))return no(e);if(t.endsWith("_percent"))return{text:Q(e,0),unit:"\
 %"};let n=Math.abs(e)<10?100:Math.abs(e)<100?10:1;return{text:String(Math.round(e*n)/n),unit:""}}function g(t){
 return t.unit==="°"?`${t.text}°`:`${t.text} ${t.unit}`.trim()}function os({text:t,unit:e}){return g({text:e===
 "in"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:e})}function ze(){return Ft()?{unit:"tons",size:la}:
 {unit:"kN",size:1}}function xn(){return Ft()?{unit:"tons/ft",size:la/Ud}:{unit:"kN/m",size:1}}function Ai(t,{size:e}){
-return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function no(t,{unit:e}){let n=ca(t);return Vd.test(
+return t==null?"":String(e===1?t:Number((t/e).toFixed(4)))}function so(t,{unit:e}){let n=ca(t);return Vd.test(
 n)?`${n} ${e}`.replace(" tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?
 a.includes("ft"):Ft();return`${o}${r?"short tons":"t"}${a}`})}function B(){return Ft()?"in":"mm"}function tt(t,e=B()){
 let n=ca(t);return Vd.test(n)||e==="in"&&qd.test(n)?`${n} ${e}`:n}function ca(t){let e=t.trim();return zd.test(
@@ -368,7 +368,7 @@ ha=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;fo
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
 lines:n=[]}){let s=this.taken.filter(l=>sw(e,l)).length,o=this.edges.filter(l=>Jd(e,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>ow(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>Jd(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function so(t){return t.length?
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function St(t){return t.length?`M${t.map(([e,n])=>`${e} ${-n}`).join("L")}Z`:""}function oo(t){return t.length?
 `M${t.map(([e,n])=>`${e} ${-n}`).join("L")}`:""}function Xt(t){let e=t.flat().map(([s])=>s),n=t.flat().map(([,
 s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}function Xd([t,e,n,s],o){return`${t-
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function Sn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
@@ -385,7 +385,7 @@ c=Sn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new ha(h.map((v,N)=>[v,h[
     height=${C}
     viewBox="${f-6} ${b-6} ${E} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Eo])=>x`<path class="dimension" d="M${ct}L${Eo}"/>`)}
+    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Lo])=>x`<path class="dimension" d="M${ct}L${Lo}"/>`)}
       ${dw(v[0])}${hw(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
@@ -421,7 +421,7 @@ filter(s=>!e||s.level!=="ok").sort((s,o)=>eh[Ht(s)]-eh[Ht(o)]);return n.length==
             ${s.do?i`<div class="do">${Ke(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var uw,eh,mw,Ht,bt,oo,U=$(()=>{_();L();uw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+  </ul>`}var uw,eh,mw,Ht,bt,ao,U=$(()=>{_();L();uw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
 ok:"OK"},eh={stop:0,caution:1,unknown:2,note:3,ok:4},mw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -429,7 +429,7 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ht=({level:t,sign:e,do:n,
-step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>Ke(t,e),oo=t=>t.map(
+step:s,steps:o=[]})=>e??(t==="ok"&&n&&(s||o.length)?"note":t);bt=({template:t,numbers:e})=>Ke(t,e),ao=t=>t.map(
 bt).join(" ")});function Tn(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":e.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ot(t){let e=new Date(t);return Number.isNaN(e.valueOf())?"":`${Tn(t)}\
 , ${e.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function rs({made_at:t,received_at:e}){return e?
@@ -472,8 +472,8 @@ d});function Ye(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     Try again
   </button></span
 >`});function ft(t,{replace:e=!1}={}){ww()&&(history[e?"replaceState":"pushState"](null,"",t),ke(!0))}function de(t){
-ao=t}function ww(){let t=ao?.();return!t||confirm(t)}function rh(){ao?.()?Je():ke()}async function ke(t=!1){Oi.
-abort(),Oi=new AbortController,ao=null;let{signal:e}=Oi,n=document.documentElement;delete n.dataset.ready;let s=yw(
+ro=t}function ww(){let t=ro?.();return!t||confirm(t)}function rh(){ro?.()?Je():ke()}async function ke(t=!1){Oi.
+abort(),Oi=new AbortController,ro=null;let{signal:e}=Oi,n=document.documentElement;delete n.dataset.ready;let s=yw(
 ma(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
 Je();let o=l=>{clearTimeout(a),e.aborted||Re(l,ua())};Re(i``,ua());let a=setTimeout(()=>o(oh()),bw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
@@ -484,11 +484,11 @@ query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c
 aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ye(l)),n.dataset.ready="fai\
 led"}t&&!e.aborted&&ua().focus({preventScroll:!0})}function yw(t){return t&&nd(t.route.name)?{route:lh("pair"),
 params:{}}:t}function ih(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Zs()||
-ao?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
+ro?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !ma(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-ua().replaceChildren(),ke()}var bw,Oi,ao,ua,Pt=$(()=>{_();Ei();mn();Et();ss();es();lt();Bt();bw=1e3,Oi=new AbortController,
-ao=null,ua=()=>document.getElementById("main")});function ga(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?vw(o.code):"");return i`<form class="code-form" @submit=${l=>{
+ua().replaceChildren(),ke()}var bw,Oi,ro,ua,Pt=$(()=>{_();Ei();mn();Et();ss();es();lt();Bt();bw=1e3,Oi=new AbortController,
+ro=null,ua=()=>document.getElementById("main")});function ga(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?vw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -582,12 +582,12 @@ ing n",unit:"",needed:!1}],ph=["guaranteed minimum","typical","measured","common
 ss","stainless steel"],["aluminium","aluminium"]],is=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function An(t=""){let n=t.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(mh.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...fh}]}function bh(t){let e=An(t),{angle:n,face:s}=e[e.length-1];return ro(
-[...e,{...fh,angle:n,face:s}])}var mh,fh,gh,ro,$h,wh,io,Bi=$(()=>{mh=["v","angle","radius","face","centre","co\
+o[r]??""]))});return n.length?n:[{...fh}]}function bh(t){let e=An(t),{angle:n,face:s}=e[e.length-1];return io(
+[...e,{...fh,angle:n,face:s}])}var mh,fh,gh,io,$h,wh,lo,Bi=$(()=>{mh=["v","angle","radius","face","centre","co\
 de","rating"],fh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},gh=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];ro=t=>t.map(e=>mh.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
+ack"],["bottom","bottom"],["front","front"]];io=t=>t.map(e=>mh.map(n=>e[n].replaceAll(";",",")).join("; ")).join(
 `
-`),$h=(t,e,n)=>ro(An(t).map((s,o)=>o===e?{...s,...n}:s));wh=(t,e)=>ro(An(t).filter((n,s)=>s!==e)),io={v_opening_mm:"\
+`),$h=(t,e,n)=>io(An(t).map((s,o)=>o===e?{...s,...n}:s));wh=(t,e)=>io(An(t).filter((n,s)=>s!==e)),lo={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
 ating"}});var _h,Pi,yh,Ii,Ri,$a,ls,Wi,Di,ba,Fi=$(()=>{_h="Empty is unknown: checks with it then say so.",Pi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},yh={name:"se\
@@ -677,24 +677,24 @@ penings"?(n.openings??=[]).push(...a.map(p=>Iw(o,p))):c?(n[c]??=[]).push(...h&&r
 p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Iw(t,e){
 let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
 var Ow,wa,vh,Ew,xe,kh,Xe,Cw,Bw,Se=$(()=>{Ci();Bi();Fi();L();Ow=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;wa=(t="")=>t.
-trim()===""?null:tt(t),vh=(t="")=>t.trim()===""?null:no(t,xn()),Ew=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(
+trim()===""?null:tt(t),vh=(t="")=>t.trim()===""?null:so(t,xn()),Ew=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(
 Boolean),xe={text:{show:t=>t??"",take:(t="")=>t.trim()},note:{show:t=>t??"",take:(t="")=>t.trim()},pick:{show:t=>t??
 "",take:t=>t||null},yes:{show:t=>t?"yes":"no",take:t=>t==="yes"},length:{show:z,take:wa},number:{show:t=>t==null?
-"":String(t),take:he},force:{show:t=>Ai(t,ze()),take:(t="")=>t.trim()===""?null:no(t,ze())},rating:{show:t=>Ai(
+"":String(t),take:he},force:{show:t=>Ai(t,ze()),take:(t="")=>t.trim()===""?null:so(t,ze())},rating:{show:t=>Ai(
 t,xn()),take:vh},lengths:{show:t=>(t??[]).map(z).join(", "),take:(t="")=>t.split(/[,;\n]/).filter(e=>e.trim()).
 map(e=>tt(e))},points:{show:t=>(t??[]).map(([e,n])=>`${z(e)}, ${z(n)}`).join(`
-`),take:t=>Ew(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>ro((t??[]).map(Lw)),
+`),take:t=>Ew(t).map(e=>e.split(e.includes(",")?",":/\s+/).map(n=>tt(n)))},openings:{show:t=>io((t??[]).map(Lw)),
 take:t=>An(t).map(Nw)},figure:{show:String,take:String}};kh=t=>xe.points.show(t),Xe=t=>ba[t].flatMap(e=>e.fields);
 Cw=({type:t,blank:e})=>t==="rating"||e!==void 0,Bw=["low","nominal","high","source","standing"]});function va(t){let e={...Rw};for(let n of Hi){let s=t.get(ji[n])?.slice(0,60);if(s==null)continue;let o=` ${B()}`;
 e[n]=Ui(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return e}function ka(t){let e=new URLSearchParams;for(let n of Hi){
-let s=t[n].trim();s!==""&&e.set(ji[n],Ui(n)?tt(s):s)}return e.toString()}function lo(t){return Ww.filter(e=>t[e].
+let s=t[n].trim();s!==""&&e.set(ji[n],Ui(n)?tt(s):s)}return e.toString()}function co(t){return Ww.filter(e=>t[e].
 trim()==="")}function On(t){let e={};for(let n of Hi){let s=t[n].trim();s!==""&&(e[n]=Ui(n)?tt(s):n==="include\
 d_angle_deg"?he(s):s)}return e}var Rw,ji,Hi,Ww,Ui,xa=$(()=>{Se();L();Rw={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},ji={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Hi=Object.keys(ji),Ww=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],Ui=t=>t.endsWith("_mm")});function Te(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
-e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var co=$(
+e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var ho=$(
 ()=>{});function Me(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
@@ -707,7 +707,7 @@ d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
   </div>`}var Sa=$(()=>{_()});function Ta(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
-    <small class="expected">expected ${g(Ze(t))}</small>`}function ho(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+    <small class="expected">expected ${g(Ze(t))}</small>`}function po(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
 return Me(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Mh,pe=$(()=>{_();L();Sa();
 Zt=(t,e="force_kn")=>Mh(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Mh(e)(t[e]),Mh=t=>t==="force_kn"?mt:Ot});var Gi,Ah=$(()=>{Gi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
@@ -764,7 +764,7 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function Gw([t,e],n,{bottom:s}
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${Nh(0,a+r,g(S(e)))}
-  </g>`}var Eh,qi,Lh,Nh,po=$(()=>{_();L();Ah();zi();qe();Eh=t=>t?x`<path class="tool" d=${t} />`:d;qi=({left:t,
+  </g>`}var Eh,qi,Lh,Nh,uo=$(()=>{_();L();Ah();zi();qe();Eh=t=>t?x`<path class="tool" d=${t} />`:d;qi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Lh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Nh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
@@ -819,7 +819,7 @@ o)==="ok");return i`${e.length?i`<section>
             ${Ke(n.do_template??n.do,n.numbers)}
           </li>`)}
     </ul>
-  </section>`}var Ih,uo=$(()=>{_();U();Ih=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
+  </section>`}var Ih,mo=$(()=>{_();U();Ih=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
@@ -895,17 +895,17 @@ length?"has-wrong":""}">
   </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
 valid="true"]')?.focus())}var J=$(()=>{_();We();L()});function Ea(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Yi(t){
 let e=Ea(t);return Object.keys(e).length?{tools:e}:{}}function Cn(t){let{die:e,punch:n}=Ea(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var mo,ps=$(()=>{mo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ji(n,e)).flatMap(([,n])=>n)}function Rh(t,e){return Object.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var fo,ps=$(()=>{fo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ji(n,e)).flatMap(([,n])=>n)}function Rh(t,e){return Object.
 entries(t).filter(([n])=>!e.some(s=>Ji(n,s))).flatMap(([,n])=>n)}function Wh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
       ${s.map(([o,a])=>{let r=n.filter(c=>Ji(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?Xi(e(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>fo(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>go(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Xi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function fo(t){let e=document.
+  </div>`}function Xi(t,e){let n=e.join(" ");return n.startsWith(t)?n:`${t}: ${n}`}function go(t){let e=document.
 getElementById(t);e?.closest("details")?.setAttribute("open",""),e?.focus({preventScroll:!0}),e?.scrollIntoView(
 {block:"center"})}var Ji,oe=$(()=>{_();Ji=(t,e)=>t===e||t.startsWith(`${e}.`)});function Qi(t,e,n,s){let o=(a,r)=>O({next:!0,name:`${t}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:e[a]??"",wrong:R(n,`${t}.${a}`),change:l=>s({[a]:l})});
@@ -921,7 +921,7 @@ let a=e.flatMap(tl).map(({code:r})=>r);return i`<details class="wishes" data-tes
     ${Dh("codes-of-punches",n.map(({code:r})=>r))}`}var Zi,tl,Dh,us,Bn=$(()=>{_();ps();U();J();oe();Zi=["tools\
 .die","tools.punch"];tl=t=>t.shape==="multi_v"?t.openings:[t];Dh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
 us=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
-d});function La(t){let e=(t??"").split(":")[0].trim();return Yw.includes(e)?e:""}function go(t){if(!t)return"";let e=new Map;
+d});function La(t){let e=(t??"").split(":")[0].trim();return Yw.includes(e)?e:""}function $o(t){if(!t)return"";let e=new Map;
 for(let[n,s]of Jw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var Yw,Jw,Na=$(()=>{Yw=["model","handbook","your test bends"];Jw=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
@@ -1093,8 +1093,8 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
   </section>`}function yy(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${ho("Allow for",t,"force_kn",{note:_y(t),origin:La(t.sources?.force_kn)})}
-      ${ho("Per length, allow for",t,"force_kn_per_m")}
+      ${po("Allow for",t,"force_kn",{note:_y(t),origin:La(t.sources?.force_kn)})}
+      ${po("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
             ${Hh(t.ratings)}`:d}
@@ -1152,7 +1152,7 @@ nce",Pn],["k_factor","K",op]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Pn,by,wy,op,Ty,ap=$(()=>{_();po();ut();L();pe();Bh();Sa();Ln();uo();J();Bn();Na();Uh();tp();Pn=t=>w(
+  </div>`}var Pn,by,wy,op,Ty,ap=$(()=>{_();uo();ut();L();pe();Bh();Sa();Ln();mo();J();Bn();Na();Uh();tp();Pn=t=>w(
 t,{digits:2});by=t=>i`
   ${Oe(t,"set_angle_deg","Set angle, loaded",S)}
   ${Oe(t,"punch_depth_mm","Punch depth",Pn)}
@@ -1169,7 +1169,7 @@ async(C,v)=>(await M("POST","/bend",{body:C,signal:v})).body,({answer:C=null,err
 {answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Te(async(C,v)=>(await M(
 "POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
 b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(On(a),{now:!0})}function m(C){history.
-replaceState(null,"",`/bend?${ka(a)}`),l.busy=lo(a).length===0,l.busy?h.ask(On(a),C):(h.stop(),Object.assign(l,
+replaceState(null,"",`/bend?${ka(a)}`),l.busy=co(a).length===0,l.busy?h.ask(On(a),C):(h.stop(),Object.assign(l,
 {answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof T?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
@@ -1187,7 +1187,7 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
           <div class="desk-answer" data-test="answer">${A(C)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
 `${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
-"none"}, allow for ${g(Zt(C))}, ${N}.`}function A(C){let v=lo(a);return v.length?xt("One bend, all its figures",
+"none"}, allow for ${g(Zt(C))}, ${N}.`}function A(C){let v=co(a);return v.length?xt("One bend, all its figures",
 i`Still to type: ${v.map(N=>Ay[N]).join(", ")}.`):l.error?E(C):l.answer?sp(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
 Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${Ye(l.error)}
@@ -1222,7 +1222,7 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
           </button>`:d}`}function Ly({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
 t,{digits:2})),e??""].filter(Boolean).join(", ")}function rp(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var My,Ay,Ny,lp=$(()=>{_();G();xa();ut();
-co();L();pe();ap();J();Bt();oe();My=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+ho();L();pe();ap();J();Bt();oe();My=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],Ay={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};Ny=t=>t.map(({code:e,name:n})=>[e,n])});function cp(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
@@ -1341,10 +1341,10 @@ turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${Yy(t,e)}
     </p>
-  </div>`}function $o({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
+  </div>`}function bo({gauged_end:t,gauged_side:e},n){return e?`${e} side`:`${t} end${n?` (flat ${t==="left"?1:
 n})`:""}`}function Yy(t,e){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=t;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=$o(t,e);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=bo(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
   >`}var Tp,Mp,cl,kp,qy,xp,Ky,Ap,$s=$(()=>{_();Tp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
@@ -1352,7 +1352,7 @@ Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quar
 ver and a quarter"},Mp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,cl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
 kp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,qy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
 xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ky=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Ap={first:[qy],same:[Ky],over:[cl],end:[kp],both:[cl,kp],quarter:[xp],"quarter-over":[cl,xp]}});function bo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+Ap={first:[qy],same:[Ky],over:[cl],end:[kp],both:[cl,kp],quarter:[xp],"quarter-over":[cl,xp]}});function wo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
 s,o]=[t[n-1],t[n]];return dl(s,o,(e-s.share)/(o.share-s.share))}function dl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
@@ -1378,7 +1378,7 @@ punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_
 t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var hl=$(
 ()=>{qe()});function Ha({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Wp?e:null}function Dn(t){
 let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Ha(t),{before:o,after:a}=Op(n),r=s?Ep(n,
-s):bo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:ja(e,n,r),
+s):wo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:ja(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ws(t){let{clearance:e}=t;
 if(!e)return"Clearance was not checked at this step.";let n=Ha(t);if(!n)return`Nothing comes within ${g(w(Wp,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
@@ -1435,7 +1435,7 @@ unknown":t}function Ua(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_
 w(t.length_mm_high,{digits:2})]})}
       ${Me("Blank width",w(t.width_mm,t.outline?{digits:2}:{}),{test:"blank-width",band:t.width_mm_low===void 0||
 t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm_high,{digits:2})]})}
-      ${Me("Mass",eo(t.mass_kg),{test:"blank-mass"})}
+      ${Me("Mass",no(t.mass_kg),{test:"blank-mass"})}
     </div>
     ${t.rests_on?i`<p data-test="blank-rests-on">Blank by ${t.rests_on}.</p>`:d}
     ${t.lines?i`<p data-test="relief">${gl(t)}</p>`:d}`}function gl({relief:t,lines:e=[]}){let n=new Set(e.map(
@@ -1470,7 +1470,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
     </table>
   </div>`}function s_({lines:t},{bend:e}){let n=t?.find(s=>s.bend===e)?.side;return n?`${n} `:""}function $l(t,e=0){
 let n=t.turn_over||t.turn_end||t.turn_quarter,s=t.gauged_against&&t.gauged_against!=="flat edge"?`, against th\
-e ${t.gauged_against}`:"",o=t.gauged_end?`${o_($o(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${t.gauged_against}`:"",o=t.gauged_end?`${o_(bo(t,e))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1537,7 +1537,7 @@ slice(1)});function Va(t,e){return i`<header class="step-top">
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function Hp(t,e,n,s,o){let a=Dn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?bo(t.motion,l):null,
+  </h1>`});function Hp(t,e,n,s,o){let a=Dn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?wo(t.motion,l):null,
 h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
       type="button"
       class="button"
@@ -1577,12 +1577,12 @@ let a=()=>{n.playing=!n.playing,n.playing&&p_(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${pl(t,bo(t.motion,e))}
+      aria-valuetext=${pl(t,wo(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function p_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
 max(0,r-o)/l_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var l_,wo,za=$(()=>{_();hl();po();L();en();Le();l_=7e3,wo=()=>({at:"before",share:0,close:!1,
+requestAnimationFrame(a)}var l_,yo,za=$(()=>{_();hl();uo();L();en();Le();l_=7e3,yo=()=>({at:"before",share:0,close:!1,
 playing:!1})});function Up(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
 "No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${u_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
@@ -1775,10 +1775,10 @@ s.wrong=u instanceof T?u.errors.name?.[0]??u.message:String(u.message),a()}},typ
 h=async()=>{try{Object.assign(s,{names:(await In(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),t.ready(),o=setTimeout(h,b_))};a(),h()}function ou(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=wo(),u=Ra(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
+step:e.step},l=null,c=null,h=0,p=yo(),u=Ra(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
 rl(e)}function f(v){s.abort(),v||rl(null),su(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=wo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
+r.code&&(l=null),X&&(p=yo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await yt(r.code,N=>{v.aborted||(l=N,h=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let A={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
@@ -1795,9 +1795,9 @@ dt();yp();nt();Ct();nu();yl();za();Bt();Za();b_=3e3});function Z(t,e){let n=docu
     </div>`,n),clearTimeout(iu),e||(iu=setTimeout(s,8e3))}var iu,ae=$(()=>{_()});function lu(t){try{let e=JSON.parse(localStorage.getItem(vl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function kl(t,e){try{return localStorage.setItem(vl(t),
 JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function xl(t){try{localStorage.removeItem(
-vl(t))}catch{}}var vl,cu=$(()=>{vl=t=>`flangebook.part.${t||"new"}`});var tr,ge,er,nr,yo=$(()=>{Se();ps();L();tr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+vl(t))}catch{}}var vl,cu=$(()=>{vl=t=>`flangebook.part.${t||"new"}`});var tr,ge,er,nr,_o=$(()=>{Se();ps();L();tr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),er=t=>({angle:String(t.included_angle_deg),direction:t.
-direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...mo(t)}),
+direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...fo(t)}),
 nr=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
 t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem_gap_mm:tt(t.gap,e)}:{},...Ea(
 t)})});function sr(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
@@ -1833,30 +1833,30 @@ a=>({...a,kind:"bend"}));return ar(t,e,{flats:[...n,""],bends:[...o,ge()]})}func
 sides[e];return ar(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function xu(t,e){let n=Fn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
 [n[0]]:s}:t.sides}}function Su(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var Sl,Fn,du,mu,fu,jn,gu,Tl,vs,sn,or,ks,ar,Hn=$(()=>{yo();L();Sl=[["left","right"],["front","\
+front:n,back:n}}}var Sl,Fn,du,mu,fu,jn,gu,Tl,vs,sn,or,ks,ar,Hn=$(()=>{_o();L();Sl=[["left","right"],["front","\
 back"]],Fn=Sl.flat(),du=6;mu=({there:t})=>Sl.every(e=>e.some(n=>t.includes(n))),fu=(t,e)=>t.sides[t.alike?t.there[0]:
 e],jn=t=>$u(t,()=>[]),gu=t=>$u(t,(e,n)=>[`base, ${e} to ${n}`]);Tl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
 box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,or=(t,e)=>`${sn(t,e)}.included_angle_deg`,
-ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;ar=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Al(t){if(!t)return _o();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
+ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;ar=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Al(t){if(!t)return vo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
 []],margin:s===void 0||s===Ml?"":z(s)}}function Ol(t,e){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=t??_o(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+critical_flats:l,margin:c}=t??vo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:tt(
 c,e)}:{}};return Object.keys(h).length?{wishes:h}:{}}function El(t,e){if(!t)return{};let n=e?-1:1,s=a=>!a||Number(
 a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!==e+1).map(a=>a>e?a+n:a);return{
 wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function rr(t){let{first:e,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??_o();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??vo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Ml,_o,Tu,ir=$(()=>{L();Ml=2,_o=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Ml,vo,Tu,ir=$(()=>{L();Ml=2,vo=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Tu=t=>({...t,first:"",
 last:"",critical_flats:[]})});function Nl(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
 din6935",grain:"",holes:[],order:null,box:null}}function lr({aside:t,...e},n){let s=Mu({...e,box:n?e.box??t??sr():
 null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Au(t,e){return t.box&&e&&String(jn(t.box))===String(
-jn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Mu({...t,box:e})}function vo(t,e){return t.box?{...Nl(t.metal),
+jn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Mu({...t,box:e})}function ko(t,e){return t.box?{...Nl(t.metal),
 title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Al(
-t.wishes),tools:mo(t.tools),box:uu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
+t.wishes),tools:fo(t.tools),box:uu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
 length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(er),dimension:t.dimension??"din6935",grain:t.
-grain??"",order:t.order??null,wishes:Al(t.wishes),tools:mo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
+grain??"",order:t.order??null,wishes:Al(t.wishes),tools:fo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ss(t){let e=n=>tt(n,t.unit);return t.box?
 {title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:bu(t.box,t.unit),...t.
 order?{order:t.order}:{},...Ol(t.wishes,t.unit),...Yi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
@@ -1878,7 +1878,7 @@ let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Lu(o
 bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...El(t.wishes,e+1)}}function Lu(t,e,n){
 let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function dr(t){let e=t.split(/[^\d]+/).filter(Boolean).
 map(Number);return e.length?e:null}function Nu(t,e){return e===0||e===t.bends.length-1}var Ll,Mu,Cl,on=$(()=>{
-yo();Hn();Se();ps();L();ir();Ll=40;Mu=t=>({...t,order:null,...t.wishes?{wishes:Tu(t.wishes)}:{}});Cl=t=>JSON.stringify(
+_o();Hn();Se();ps();L();ir();Ll=40;Mu=t=>({...t,order:null,...t.wishes?{wishes:Tu(t.wishes)}:{}});Cl=t=>JSON.stringify(
 {...Ss(t),title:""})});async function Pl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...Bu(t),code:e},timeout:Cu});return{saved:await Ru(
 n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw Iu(n)}}async function Pu(t,e){let n={...Bu(
 t),reason:t.reason??""},s=v_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
@@ -1890,12 +1890,12 @@ after:r,etag:o,revision:a}}function Iu(t){return t instanceof T&&(t.errors=Objec
 errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Ru(t){return ie(t).catch(()=>t)}var Cu,Bu,
 Wu=$(()=>{G();kt();Nt();on();nt();Ct();Cu=6e4,Bu=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function ju(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
 l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Du(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Il(b),Y)]),a),p=Du(
-t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Fu(h)*ko+Y*.4,m=Fu(p)*ko+Y*.4,f=u+c;return i`<svg
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Fu(h)*xo+Y*.4,m=Fu(p)*xo+Y*.4,f=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${k_(t)}
-      viewBox="-8 -4 ${e+8} ${f+m+ko*1.4}">
+      viewBox="-8 -4 ${e+8} ${f+m+xo*1.4}">
       ${l?S_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
       ${t.bend_lines.map((b,y)=>x_(b,b.at_mm*r,h[y],p[y],u,f))}
       ${T_(a,f+m+Y*.7,H(t.length_mm))}
@@ -1906,7 +1906,7 @@ included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`
 let e=t.bend_lines.map(n=>`bend ${n.bend} ${Il(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
 width_mm)}. ${e.join("; ")}.`}function Du(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
 Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function x_(t,e,n,s,o,a){
-let r=o-Y*.4-ko*(n.row+.5),l=a+Y*.4+ko*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
+let r=o-Y*.4-xo*(n.row+.5),l=a+Y*.4+xo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
     <rect class="ground" x=${c} y=${r-Y*.75} width=${n.width} height=${Y*1.5}/>
     <circle class="badge" cx=${c+Y*.75} cy=${r} r=${Y*.68}/>
@@ -1927,7 +1927,7 @@ let r=o-Y*.4-ko*(n.row+.5),l=a+Y*.4+ko*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function M_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,ko,Fu,Hu=$(()=>{_();L();pa();ne();Y=18,ko=Y*1.5;Fu=t=>Math.
+      dominant-baseline="central">${s}</text>`}var Y,xo,Fu,Hu=$(()=>{_();L();pa();ne();Y=18,xo=Y*1.5;Fu=t=>Math.
 max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Qd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
 side??"";return Wa(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?_p(t,e):ju(t,e)}var an=$(()=>{
 fs();Hu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
@@ -1964,7 +1964,7 @@ fs();Hu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function hr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Gu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=vo(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Gu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=ko(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
 map(c=>c.label))].map(c=>({name:c,label:c})),l=hr(Uu(e),Uu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
@@ -2139,7 +2139,7 @@ thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${D_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var A_,O_,E_,zu,L_,Ku,D_,Yu=$(()=>{_();yo();Hn();on();J();oe();A_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var A_,O_,E_,zu,L_,Ku,D_,Yu=$(()=>{_();_o();Hn();on();J();oe();A_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],O_=[["round","Round"],["square","Square"],["none","None"]],E_=[["c\
 losed","Closed"],["open","Open"]],zu=[["left-right","Left and right"],["front-back","Front and back"]],L_=[["u\
@@ -2242,8 +2242,8 @@ s along the grain"]],change:s=>n({...t,grain:s})})}var Ju,Qu=$(()=>{_();We();Hn(
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var tm,em=$(()=>{_();bi();wi();tm=Yo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
-return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Jo(t),this.key=e),n}})});function nm(t,e,n){let s=t.bends.length>=Ll;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var tm,em=$(()=>{_();bi();wi();tm=Jo(class extends Xn{constructor(){super(...arguments),this.key=d}render(t,e){
+return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Xo(t),this.key=e),n}})});function nm(t,e,n){let s=t.bends.length>=Ll;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2302,7 +2302,7 @@ e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(Eu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var H_,sm=$(()=>{_();em();yo();on();J();ps();Bn();oe();H_=[["up","↑ up"],["down","↓ down"]]});function am(t,e,n){let s=t.wishes??_o(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?jn(t.box).map((c,h)=>[String(
+  </details>`}var H_,sm=$(()=>{_();em();_o();on();J();ps();Bn();oe();H_=[["up","↑ up"],["down","↓ down"]]});function am(t,e,n){let s=t.wishes??vo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?jn(t.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?gu(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=rr(s);return i`<details class="wishes" data-test="wishes">
     <summary>
@@ -2491,7 +2491,7 @@ set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_ope
 near:Dn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
       <b>${t.number}. ${fe(t)}</b> ${$l(t)} ${us(t)}
-      <small data-test="origins">${go(t.origin)}</small>
+      <small data-test="origins">${$o(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${ws(t)}</span
             >`:d}
@@ -2503,7 +2503,7 @@ at ${g(n)}.`})}
       ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
   </figure>`}function ov(t,e){let n=Dn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${ws(t)}`}):d}var gm=$(()=>{_();an();po();L();Ln();uo();fr();Bn();Na();Le();en()});function $m({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+Step ${t.number}. ${ws(t)}`}):d}var gm=$(()=>{_();an();uo();L();Ln();mo();fr();Bn();Na();Le();en()});function $m({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2574,19 +2574,19 @@ l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop
 stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:Cl(l.planned),stopped:!1}),l.kept=kl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
 rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
-let $e=l.form;l.form=D,l.kept=kl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>fo(
+let $e=l.form;l.form=D,l.kept=kl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>go(
 at)),re&&Z(re,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
-`/part?from=${e}`:"/part"),f(dr(D))}async function y(D){let[at]=cr(l.form);if(at){l.summary=!0,ct(),fo(at[0]);
+`/part?from=${e}`:"/part"),f(dr(D))}async function y(D){let[at]=cr(l.form);if(at){l.summary=!0,ct(),go(at[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return A(Vt.
 saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
 error instanceof T?l.error.errors:{},$e=jl(l.form).find(Vt=>Object.keys(re).some(mc=>mc===Vt||mc.startsWith(`${Vt}\
-.`)));$e&&fo($e)}function A(D){xl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+.`)));$e&&go($e)}function A(D){xl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
 n)&&y(()=>l.base?Pu(l.form,l.base):Pl(l.form,l.newCode)),C=()=>(l.newCode=$i(),y(()=>Pl(l.form,l.newCode)));function v(){
 xl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...km(l.card,s)}),p(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
-Object.assign(l,{clash:null,base:Ul(D)}),m(vo(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
+Object.assign(l,{clash:null,base:Ul(D)}),m(ko(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
 ut mine back",act:()=>m(at)})}async function X(D){try{await vc(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
 T?l.error.errors:{},at=cr(l.form),re=ym(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
@@ -2648,10 +2648,10 @@ was whole:"}
               ${l.plan?fm(l.plan,{save:X,order:um(f)}):_m(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let Eo=t.query.get("order");Eo&&b(Eo)}function km(t,e){return t?{form:vo(
+        </div>`),l.busy||t.ready()}p(!0);let Lo=t.query.get("order");Lo&&b(Lo)}function km(t,e){return t?{form:ko(
 t.part,t.note),base:Ul(t)}:{form:Nl(e[0]?.code??""),base:null}}async function fv(t,e,n){let s=lu(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...km(o,e),newCode:$i(),card:o,restored:!1}}var Ul,Sm=$(()=>{_();G();kt();dt();ut();co();ae();cu();on();Wu();
+{...km(o,e),newCode:$i(),card:o,restored:!1}}var Ul,Sm=$(()=>{_();G();kt();dt();ut();ho();ae();cu();on();Wu();
 Et();Pt();dt();lt();Vu();Hl();fr();gm();bm();vm();Bt();oe();Ul=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function Tm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Vn(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(gv)}catch(o){throw new Vn($v[o.name]??"busy")}let s=()=>n.
@@ -2751,15 +2751,15 @@ in the frame."},Ev=2500;Iv=i`<div class="scan-frame" aria-hidden="true">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
 </div>`});function qm(t,e,n){Jm(t,e,n),fp(t),gt?.link.move({code:e,step:n},{whatever:!0})}function $r(){gt?.end.abort(),
-gt=null,br(),xo()}function Km(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,br(),gt.link.move({code:t,
-step:e}),xo())}function Ym(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function wr(t,e){
-document.addEventListener("bench",()=>t(So()),{signal:e})}function Jm(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
+gt=null,br(),So()}function Km(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,br(),gt.link.move({code:t,
+step:e}),So())}function Ym(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function wr(t,e){
+document.addEventListener("bench",()=>t(To()),{signal:e})}function Jm(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
 a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ra(t,s,{keepMs:Rv,heard:l=>{if(l.code!==a.code)return $r();
-a.step=l.step,br(),xo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return $r();Object.assign(a,{answers:c,
-late:h,refused:p}),xo()}},o.signal);gt={at:a,link:r,end:o},br(),xo()}function br(){try{gt?sessionStorage.setItem(
+a.step=l.step,br(),So()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return $r();Object.assign(a,{answers:c,
+late:h,refused:p}),So()}},o.signal);gt={at:a,link:r,end:o},br(),So()}function br(){try{gt?sessionStorage.setItem(
 zl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(zl)}catch{}}function yr(){
 if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(zl)??"{}");t&&e&&Jm(t,e,n)}catch{}}var zl,
-Rv,gt,So,xo,_r=$(()=>{il();tn();zl="flangebook.on-bench",Rv=5e3,gt=null,So=()=>gt?{...gt.at}:null;xo=()=>document.
+Rv,gt,To,So,_r=$(()=>{il();tn();zl="flangebook.on-bench",Rv=5e3,gt=null,To=()=>gt?{...gt.at}:null;So=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${ql}
@@ -2801,7 +2801,7 @@ d}
         ${e?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function Xm(t,e){let n=e==="saved"?t.saved_value:t.fresh_value;return t.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(t.field)&&typeof n=="number"?g(_e(t.field??"",n)):t[e]}var Qm=$(()=>{_();Et();L();lt()});function To(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
+test(t.field)&&typeof n=="number"?g(_e(t.field??"",n)):t[e]}var Qm=$(()=>{_();Et();L();lt()});function Mo(t){return t.refused?t.missing?"The shop was put back and does not know its card":`Refused: ${t.refused}`:
 t.parked?"Saved here. The card was changed meanwhile: to settle":t.late?`Saved here, not yet in the shop. ${t.
 late}`:"Saved here, not yet in the shop. Waiting to be sent"}function tf(t){let e=t.here??[],n=t.proposals??[];
 if(!e.length&&!n.length)return d;let s=e.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2821,7 +2821,7 @@ if(!e.length&&!n.length)return d;let s=e.filter(o=>o.refused);return i`<section 
 return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the shop. It goes out by itself.":t===
 "settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"settle which holds.":"the owner\
  settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function kr(t,e){try{Ls=(await In(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function xr(t,e,{draw:n,
-start:s}){let o=So();if(o?.code===t)return Dv(o,e);if(!Ls.length)return d;let a=[ef,mp()].find(r=>Ls.includes(
+start:s}){let o=To();if(o?.code===t)return Dv(o,e);if(!Ls.length)return d;let a=[ef,mp()].find(r=>Ls.includes(
 r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
     ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{ef=r,n()}}):d}
     <button
@@ -2864,7 +2864,7 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function Yl(t,e,n,s,{from:o,to:a,low:r,hig
       ${c?Hv(c,a-o):d}
     </svg>
     <figcaption data-test="small-${t}">${e}</figcaption>
-  </figure>`}function Hv(t,e){if(!Ma(t,e))return x`<path class="ring" d=${so([t.on_sheet,t.on_tool])}/>`;let[n,
+  </figure>`}function Hv(t,e){if(!Ma(t,e))return x`<path class="ring" d=${oo([t.on_sheet,t.on_tool])}/>`;let[n,
 s]=En(t);return x`<circle class="ring" cx=${n} cy=${-s} r=${e*.05}/>`}var nf,Jl=$(()=>{_();Le();zi();qe();nf=({
 sheet:t,ram:e,holder:n,punch:s,gauge:o})=>({sheet:St(t),tools:[e,n,s].map(St).filter(Boolean),down:0,gauge:St(
 o),back:0})});function Ns(t,{waiting:e,step:n}={}){return i`<li class="row trial" data-test=${e?"waiting-trial":"trial"} data-id=${t.
@@ -2873,7 +2873,7 @@ id}>
       <span class="lead">${rn(t)}</span>
       <span class="code">Step ${t.step}</span>
       <span class="more">
-        ${e?i`<b class="waits">${To(e)}</b> · `:d}
+        ${e?i`<b class="waits">${Mo(e)}</b> · `:d}
         ${[rs(t),ve(t),Uv(t),Gv(t.correction,n)].filter(Boolean).join(" · ")}
         ${t.note?i`<span class="trial-note">${t.note}</span>`:d}
         ${e?.refused?i`<a href="/settings">Decide</a>`:d}
@@ -2889,7 +2889,7 @@ Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await qv(n.part.metal),
 o(),t.ready()};$t(()=>n&&o(),t.signal),wr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
-await to(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||sf(t,At(
+await eo(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||sf(t,At(
 e,l));return}yr(),kr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
 ()=>null),o()}function sf(t,e){t.title("No such card"),t.render(e),t.ready()}async function qv(t){return(await He())?.
 metals?.find(n=>n.code===t)?.name??t}function Kv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
@@ -2966,16 +2966,16 @@ gauge":`gauge at ${g(w(n))}`}function Qv(t){return i`<ol class="rows" data-test=
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var Xv,af=$(()=>{_();G();kt();dt();ut();Ve();Nt();_r();Pt();nt();wt();L();Ne();U();uo();Qm();Es();$s();
+  </nav>`}var Xv,af=$(()=>{_();G();kt();dt();ut();Ve();Nt();_r();Pt();nt();wt();L();Ne();U();mo();Qm();Es();$s();
 lt();fr();en();Kl();Jl();Le();Cs();fs();an();ne();Xv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
 d});var df={};et(df,{show:()=>nk});async function nk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return rf(t,Mt(
-e));let s=wo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ak(o,n));t.title(`${o.title||e},\
+e));let s=yo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ak(o,n));t.title(`${o.title||e},\
  step ${r.number}`),t.render(ik(o,r,()=>Ja(o,r,s,a,t.signal),xr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
 wr(()=>o&&sk(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&ok(o),{signal:t.signal}),addEventListener(
 "keydown",r=>o&&rk(r,o,Number(n)),{signal:t.signal}),yr();try{await yt(e,r=>{!o&&r.plan.steps[Number(n)-1]&&Km(
 e,Number(n)),o=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||rf(t,At(e,r));return}kr(t.signal,()=>o&&a())}
-function sk(t,e,n){let s=So(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
-/step/${o.number}`,{replace:!0}):n()}async function ok(t){let e=await to(t.code).catch(()=>{});e&&e.revision!==
+function sk(t,e,n){let s=To(),o=s?.code===t.code&&s?.step!==e&&t.plan.steps[(s?.step??0)-1];o?ft(`/c/${t.code}\
+/step/${o.number}`,{replace:!0}):n()}async function ok(t){let e=await eo(t.code).catch(()=>{});e&&e.revision!==
 t.revision&&Z(`This card is at revision ${e.revision} now.`,{label:"Show it",act:()=>ke()})}function rf(t,e){t.
 title("No such card"),t.render(e),t.ready()}function rk(t,e,n){t.altKey||t.ctrlKey||t.metaKey||t.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
 test(t.target.tagName)||(t.key==="ArrowRight"&&ft(lf(e,n).href),t.key==="ArrowLeft"&&ft(cf(e,n).href))}function lf(t,e){
@@ -2994,7 +2994,7 @@ t,e),r=e.number===t.plan.steps.length,l=lf(t,e.number);return i`<article class="
       </section>
       <section class="step-with" aria-label="Tools">
         ${qp(t.plan,e)} ${Da(t.plan,e)}
-        ${go(e.origin)?i`<p class="hint origins" data-test="origins">${go(e.origin)}</p>`:d}
+        ${$o(e.origin)?i`<p class="hint origins" data-test="origins">${$o(e.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
@@ -3019,10 +3019,10 @@ null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
 gh to mend the flange.",to_check:[]}}var Zl,lk,Bs,Mr=$(()=>{Xl();Zl=.05;lk=["Measure again, to the face that t\
 he card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand at the X of the\
- card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function Mo(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
-let n=Number(e);return n>0&&n<180?n:null}function Ao(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
+ card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function Ao(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
+let n=Number(e);return n>0&&n<180?n:null}function Oo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Mo(a);r===null?n[o]=[t.places==="one"?uf:ck]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+let r=Ao(a);r===null?n[o]=[t.places==="one"?uf:ck]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
 (n[s[0][0]]=[uf]),{angles:e,wrong:n}}function mf(t,e,n){let s=uk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
 c=>Tr(t.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||dk(t,s))return null;
 let r=t,l={row:s,ends:s!==Ar(e),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
@@ -3166,9 +3166,9 @@ t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-scr
         ${Qt(t.plan,{mark:e.bend})}
       </aside>
     </div>
-  </article>`}async function Nk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Ao(n.typed),r=Pk(t,e,n);if(r||
+  </article>`}async function Nk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Oo(n.typed),r=Pk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),se(a);let l=Ik(t,e,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await Qo(
+Object.keys(a).length||!r)return s(),se(a);let l=Ik(t,e,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await ta(
 {id:l.id,kind:"trial",code:t.code,body:l}),p=h.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
 r.set_angle_deg===null?null:mf(e,o,r),gauge:p?null:Bk(e,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
 bt(p.question_said):"",kept:"no",words:""},p&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof
@@ -3177,7 +3177,7 @@ Error?c.message:String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ck({r
 let o=Yd(s);return o===null||typeof n.gauge_x_mm!="number"?null:pf(t,Ar(e),o,n.gauge_x_mm)}function Pk(t,e,n){
 let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??ee(t,e),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};
-let l=Mo(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function Ik(t,e,n,s,o){
+let l=Ao(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function Ik(t,e,n,s,o){
 let a={id:Wt(),revision:t.revision,step:e.number,bend:e.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==
 null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.
 gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&
@@ -3185,7 +3185,7 @@ gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=
 o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Mf,Ok,Of=$(()=>{_();G();kt();dt();ut();Mr();
 Is();Nt();Pt();es();nt();wt();L();Ne();U();J();nn();$f();xf();an();Tf();Mf={one:"",left:"",middle:"",right:"",
 places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},Ok=["depth","stop"]});function Lf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${Oo(o,o.before)}</small></legend>
+        <legend>${o.label} <small>was ${Eo(o,o.before)}</small></legend>
         ${Ef(o,"shop","In the shop",e,s)} ${Ef(o,"yours",n,e,s)}
       </fieldset>`)}function Ef(t,e,n,s,o){return i`<label class="settle-side" data-test=${e}>
     <span class="settle-whose"
@@ -3197,8 +3197,8 @@ places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},Ok=["depth"
         @change=${()=>o(t.name,e)} />
       ${n}</span
     >
-    <span class="settle-value">${Oo(t,t[e])}</span>
-  </label>`}function Oo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
+    <span class="settle-value">${Eo(t,t[e])}</span>
+  </label>`}function Eo({name:t},e){if(t==="archived")return e?"Put away":"In use";if(!t.startsWith("settings "))
 return e||"nothing";if(!e)return"as planned";let n=e,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
 , depth ${g(w(n.punch_depth_mm,{digits:2}))}`;return`${g(S(n.set_angle_deg??null))}${s}`}var tc=$(()=>{_();L()});function Nf(t,e){return t.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
@@ -3212,7 +3212,7 @@ return e||"nothing";if(!e)return"as planned";let n=e,s=n.punch_depth_mm===null||
     </h3>
     <p class="more">${[rs(t),ve(t)?`by ${ve(t)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${Oo(s,s.before)} to ${Oo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${Eo(s,s.before)} to ${Eo(s,s.yours)}</li>`)}
     </ul>
   </li>`}var Cf=$(()=>{_();ts();lt();tc();Ut()});function Bf({title:t,note:e,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
@@ -3333,7 +3333,7 @@ nswer.","The owner changes the rest of the card.")}
   </form>`}var jf=$(()=>{_();kt();dt();G();Ve();ae();Pt();ss();wt();Ne();lt();J();Es()});var Uf={};et(Uf,{show:()=>Kk});async function Kk(t){let{code:e}=t.params;if(!pt(e).whole)return Hf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
 t.render(Yk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Io(s.proposal.
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Ro(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Ti(e).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ge(n,Td(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(vr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
@@ -3384,7 +3384,7 @@ length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why"
     <figure class="strip ${Rt(n)?"of-box":""}">
       <figcaption>
         Blank ${Or(n.blank.length_mm)} × ${Or(n.blank.width_mm)},
-        ${g(eo(n.blank.mass_kg))}.
+        ${g(no(n.blank.mass_kg))}.
         ${Rt(n)?Xk(n):"Bend lines from the left end."}
       </figcaption>
       ${Ts(n.blank,Rt(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
@@ -3476,7 +3476,7 @@ return t.tools.length?i`<table class="fetch">
       ${gs(e)}
       <span class="small"
         >${e.inside_face==="up"?"Top":"Bottom"} face
-        up${e.gauged_end?`, ${$o(e,s)} to the gauge`:""}.</span
+        up${e.gauged_end?`, ${bo(e,s)} to the gauge`:""}.</span
       >${me(e,{short:!0})}
     </td>
     <td>${rx(n)}</td>
@@ -3737,7 +3737,7 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h
         </div>
         ${a?Ye(a):d}
         ${o?Er(sg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Lr();Bt();co()});function ig(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Lr();Bt();ho()});function ig(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
@@ -3795,7 +3795,7 @@ _();L();qe();ne();ec=360,Br=50;Cr=t=>g({text:H(t),unit:B()})});function dg(t,e){
           </a>
         </li>`)}
   </ul>`}var hg=$(()=>{_();Rr()});var pg={};et(pg,{show:()=>Ox});async function Ox(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
-all([sa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),In(t.
+all([oa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),In(t.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Rn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await up(
 u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await In(t.signal).catch(()=>c.benches),
@@ -3872,7 +3872,7 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...mg},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Cx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Lo(
+try{if(a.size>Cx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await No(
 `/outlines/dxf?${Bx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
 let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
@@ -3901,7 +3901,7 @@ e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function
 return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Rx(t,e){
 return t==="press"?_n(e):{..._n(e),code:e.code||"new"}}function Wx(t){if(!(t instanceof T))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Dr,Ix,sc=$(()=>{G();ut();Se();co();Dr=t=>({parts:$g({...t,...t?.outlines_mm}),checks:[],wrong:[],
+e:[t.message]}var Dr,Ix,sc=$(()=>{G();ut();Se();ho();Dr=t=>({parts:$g({...t,...t?.outlines_mm}),checks:[],wrong:[],
 fault:null});Ix=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function jr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Hr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -3979,7 +3979,7 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
   </div>`}async function Fx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
 t.found=(await M("POST","/press/strip-test",{body:jx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
 {},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function jx(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of kg)e[n]=tt(t[n]??"");for(let[n]of vg)e[n]=Mo(t[n]??"");return e}var _g,vg,kg,Sg=$(
+punch:t.punch};for(let[n]of kg)e[n]=tt(t[n]??"");for(let[n]of vg)e[n]=Ao(t[n]??"");return e}var _g,vg,kg,Sg=$(
 ()=>{_();G();Is();L();J();_g=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),vg=[["left_deg","Left"],[
 "middle_deg","Middle"],["right_deg","Right"]],kg=[["thickness_mm","Thickness of the strips",""],["strip_length\
 _mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the b\
@@ -3991,9 +3991,9 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${e.map(m=>x`<path class="fault-line" d=${so((p?[...m,m[0]]:m).map(h))}/>`)}
+    ${e.map(m=>x`<path class="fault-line" d=${oo((p?[...m,m[0]]:m).map(h))}/>`)}
     ${n.map(m=>Hx(e[0],m,h))} ${s.map(m=>Ux(h(m)))}
-  </svg>`}function Hx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${so([
+  </svg>`}function Hx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${oo([
 s,o])}/>
     ${Mg(s,e)}${Mg(o,e%t.length+1)}`}var oc,ac,Tg,Mg,Ux,rc=$(()=>{_();qe();oc=360,ac=300,Tg=30;Mg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
 9} text-anchor="middle" font-size="19">${n}</text>`,Ux=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
@@ -4053,8 +4053,8 @@ zx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
   </div>`;function r(l){let c=Number(t.up||"1");e("openings",wh(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
 max(c-1,1)))}}function Yx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
 `V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(io).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,A="")=>O({name:`opening-${c}-${io[f]}`,
-label:b,unit:y,placeholder:A,value:t[io[f]],keys:f==="code"?"text":"decimal",change:E=>a({[io[f]]:E}),wrong:p(
+2)),u=h.filter(f=>!Object.keys(lo).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,A="")=>O({name:`opening-${c}-${lo[f]}`,
+label:b,unit:y,placeholder:A,value:t[lo[f]],keys:f==="code"?"text":"decimal",change:E=>a({[lo[f]]:E}),wrong:p(
 f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4115,7 +4115,7 @@ th","lengths","points"].includes(t)?B():e}function Qx(t,e,n,s){let{name:o,label:
 name:o,label:a,value:e,change:n,wrong:s,hint:r,unit:Cg(t),lines:l==="points"?7:2})}function t0({hint:t="",counted_mm:e}){
 if(e===void 0)return t;let n=os(_e("counted_mm",e));return`${t} Empty: ${n} is counted with (common practice).`}
 function e0({type:t,hint:e=""},n){return t==="rating"&&!n.trim()?`${e} ${_h}`:e}function n0(t,e){if(P().units===
-"inch")return" Short tons, of 2000 lb; metric ones with a t.";let n=no(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
+"inch")return" Short tons, of 2000 lb; metric ones with a t.";let n=so(e,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
 if(!n)return"";let s=Number(n)*Hd;return` In metric tons: ${g(t==="force"?mt(s):Ot(s))}.`}function s0(t,e){let n=t.
 split(/[,;\n]/).filter(s=>s.trim()).length;return n?`${e} ${n===1?"1 piece.":`${n} pieces.`}`:e}var Ng,lc=$(()=>{
 _();rc();Rr();nt();Fi();L();U();Og();J();Lg();Ng=({broad:t,type:e},n)=>t||e==="lengths"?i`<div class="broad">${n}</div>`:
@@ -4136,7 +4136,7 @@ n});function Bg(t,e){return i`<section class="panel" id="zero" data-test="zero">
   </section>`}var Pg=$(()=>{_()});var Ig={};et(Ig,{show:()=>o0});async function o0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
 map(({code:A,name:E})=>[A,`${A}, ${E}`]),o=async A=>(await it(A,t.signal)).items.flatMap(tl).map(({code:E,name:C})=>[
 E,C?`${E}, ${C}`:E]),a=_g(),[r,l,c,h]=e?await Promise.all([bg(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(A){let E=await(e?oa:sa)(A);return p=
+null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(A){let E=await(e?aa:oa)(A);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(A){let E=await Rd(A,p);u.after=E.depth_zeroed_at},
 blank:{},boxes:Xe("press"),toDraft:A=>ya("press",A),fromDraft:(A,E)=>({..._a("press",A,E),depth_zeroed_at:E?.depth_zeroed_at??
 null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Fr("press",A=>{m=A,f.show()},t.signal):void 0,draw:()=>f&&
@@ -4168,11 +4168,11 @@ holder:s}}))}
         </form>
         ${e&&A.kept?xg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
         ${e&&A.kept?Bg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Rg=$(()=>{_();ut();Se();Wr();ae();sc();Et();Pt();As();Ur();yg();Bn();Sg();lc();Pg()});function Dg(t,e,n,s){let{angles:o,wrong:a}=Ao(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=On(
+var Rg=$(()=>{_();ut();Se();Wr();ae();sc();Et();Pt();As();Ur();yg();Bn();Sg();lc();Pg()});function Dg(t,e,n,s){let{angles:o,wrong:a}=Oo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=On(
 e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?r0(s.set,a):n.set_angle_deg;for(let[u,m]of a0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function r0(t,e){
-let{angles:n}=Ao({...zr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
+let{angles:n}=Oo({...zr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
  in degrees, such as 88.5."]),n.measured_deg}var zr,a0,Wg,Fg=$(()=>{xa();Is();nt();L();zr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
 a0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
@@ -4304,7 +4304,7 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(p0,{digits:0}));return i`${ds(t.checks)}
           ${Gt("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${cs(t.first_hit)}
-        <div class="figures">${ho("Allow for",t)}</div>
+        <div class="figures">${po("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
         ${Ug(Qg,t.bend_length_mm)}
@@ -4375,7 +4375,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       ${t.said.map(h=>i`<p>${bt(h)}</p>`)}
     </div>
     ${r?d:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${oo(c)}</p>
+            <p>${k("caution")} <b>Kept, but it does not count.</b> ${ao(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4384,7 +4384,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
           </section>`}
     ${t.outliers.length?i`<section class="panel urgent" data-test="outliers">
             <h2>${k("caution","Odd one out")}</h2>
-            ${t.outliers.map(({said:h})=>i`<p>${oo(h)}</p>`)}
+            ${t.outliers.map(({said:h})=>i`<p>${ao(h)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(e.metal)}">Forget it</a>, and the
               figures are as before.
@@ -4404,7 +4404,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var h0,Qg,p0,e$,n$,s$,u0,l$=$(()=>{_();po();Gg();L();pe();J();uo();U();Ln();cc();nn();oe();h0=[["c\
+    </div>`}var h0,Qg,p0,e$,n$,s$,u0,l$=$(()=>{_();uo();Gg();L();pe();J();mo();U();Ln();cc();nn();oe();h0=[["c\
 hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Qg=300,p0=102,e$=t=>i`<ol class="stages" aria-label="Stages">
     ${h0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,n$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,s$=t=>e=>{e.preventDefault(),
@@ -4427,7 +4427,7 @@ g what you measured?":null);let r=()=>t.render(i`<article
         ${e$(a.stage)} ${l()}
       </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?a$(a,b):a.
 stage==="measure"?r$(a,b):a.stage==="taught"?i$(a,e,b):o$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=lo(o);if(b.length)return m(
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=co(o);if(b.length)return m(
 Object.fromEntries(b.map(y=>[y,m0[y]])));history.replaceState(null,"",`/shop/test-bend?${ka(o)}`),await f(async()=>{
 a.bend=(await M("POST","/bend",{body:On(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Dg(
 a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await M("POST","/test-\
@@ -4518,7 +4518,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${t.note?i`<p>${t.note}</p>`:d}
-      ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${oo(t.said)}</p>`:d}
+      ${t.said.length?i`<p class=${t.asks?"":"more"} data-test="evidence-words">${ao(t.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
       ${S0(t).map(([a,r])=>I(`evidence.${a}`,i`<button
@@ -4532,7 +4532,7 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
     </div>
   </li>`}function S0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
 ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var _0,m$=$(()=>{_();G();ut();ae();nt();wt();
-L();U();cc();lt();p$();Bt();Ut();_0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var f$={};et(f$,{show:()=>T0});async function T0(t){let e=ea(t.params.kind);if(!e)return t.title("Not here"),t.
+L();U();cc();lt();p$();Bt();Ut();_0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var f$={};et(f$,{show:()=>T0});async function T0(t){let e=na(t.params.kind);if(!e)return t.title("Not here"),t.
 render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=je[e];
 t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Ir(a.map(c=>c.outline_mm??[]));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4572,7 +4572,7 @@ d}`}function L0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
   </li>`}var O0,g$=$(()=>{_();ut();L();U();lt();Bt();Rr();O0=t=>Math.max(...t)});function hc(t,e){let n=e.params.tool===dc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
-isNew:n,code:s,async read(a){return o=await(ht(rt[t])?na:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
+isNew:n,code:s,async read(a){return o=await(ht(rt[t])?sa:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Id(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
 shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var dc,$$=$(()=>{ut();ae();Et();Pt();dc="+"});async function b$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:N0,toDraft:o=>({code:String(o.code??""),...xh(
@@ -4627,7 +4627,7 @@ ng"),wrong:l("standing")})}
   </fieldset>`}var pc,N0,w$=$(()=>{_();Se();ut();Wr();Ci();Ur();As();U();J();lt();Bt();pc=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],N0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Mn.flatMap(({name:t,label:e})=>[...pc,["source","s\
-ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Mn]});var y$={};et(y$,{show:()=>P0});async function P0(t){let e=ea(t.params.kind);return e?t.params.tool===dc&&!ht(rt[e])?
+ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Mn]});var y$={};et(y$,{show:()=>P0});async function P0(t){let e=na(t.params.kind);return e?t.params.tool===dc&&!ht(rt[e])?
 (t.title(`New ${je[e].one}`),t.render(ia(rt[e])),t.ready()):e==="metals"?b$(t,hc(e,t)):I0(t,e):(t.render(xt("N\
 o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function I0(t,e){let n=je[e],s=hc(
 e,t),o=ht(rt[e]),a=null,r=await Ds({...s,blank:B0[e],boxes:[{name:"code",label:"Code"},...Xe(e)],toDraft:c=>({
@@ -4653,7 +4653,7 @@ open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=(
 e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),un(e).then(({
 network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
 joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,R0);e.addEventListener("abort",()=>clearInterval(
-c))}function D0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Ho(r)}e()};
+c))}function D0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Uo(r)}e()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
@@ -4794,12 +4794,12 @@ s,hint:"The owner sees this name in the list."})}
   </div>`}async function J0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await ad()}async function X0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await od(t.
 code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Ho(n)}),e()}}var T$,A$=$(()=>{_();mn();Nt();Pt();nt();wt();U();J();uc();Bt();T$={revoked:"T\
+t,{asking:!1,fault:Uo(n)}),e()}}var T$,A$=$(()=>{_();mn();Nt();Pt();nt();wt();U();J();uc();Bt();T$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function O$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
 async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Q0)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await Lo(`/import?${h}`,
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await No(`/import?${h}`,
 o,"application/json",n,Z0)).body}catch(p){if(n.aborted)return;s.wrong=tS(p)}s.busy="",t(),s.told?.imported&&e()}}
 return{state:s,choose:a,take:r}}function tS(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
 t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var Z0,
@@ -4921,8 +4921,8 @@ copy yet")}function hS(){return i`<section class="panel" data-test="panel-export
     <p class="hint">Paired devices are not in it.</p>
   </section>`}var rS,dS,I$=$(()=>{_();G();E$();wt();U();B$();Ut();rS={night:"by itself","by-hand":"by hand",replaced:"\
 before it was replaced"};dS=t=>`${(t/1e6).toFixed(1)} MB`});async function R$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=aa(await ie(l),[]);await Ge(c,Zo(Zn(t,["archived","se\
-ttings"]),c),{reason:"Put back from a device"}),await Yc(t),await jo(e)}var W$=$(()=>{G();ts();Ve();Ct()});function D$(t){return t.length?i`<section class="panel" data-test="lost">
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=to(await ie(l),[]);await Ge(c,Qo(Zn(t,["archived","se\
+ttings"]),c),{reason:"Put back from a device"}),await Yc(t),await Ho(e)}var W$=$(()=>{G();ts();Ve();Ct()});function D$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was put back to an earlier day and does not know these cards. This device still has
@@ -4945,8 +4945,8 @@ ttings"]),c),{reason:"Put back from a device"}),await Yc(t),await jo(e)}var W$=$
     </ul>
   </section>`:d}async function pS(t){try{await R$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
 e))}}async function uS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
- copy.`)&&(await jo(t.code),await ns())}var F$=$(()=>{_();dt();ae();W$();Ct();wt();lt()});var U$={};et(U$,{show:()=>mS});async function mS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Be().catch(()=>[]),Dt().catch(()=>[]),Fo().catch(()=>[])]);e=
+ copy.`)&&(await Ho(t.code),await ns())}var F$=$(()=>{_();dt();ae();W$();Ct();wt();lt()});var U$={};et(U$,{show:()=>mS});async function mS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Be().catch(()=>[]),Dt().catch(()=>[]),jo().catch(()=>[])]);e=
 {...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
 timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
@@ -4991,7 +4991,7 @@ hat the history says who."})}`}function bS(t){return t.length?i`<ul class="waiti
               ${e.body.note?i`<br /><span class="soft">${e.body.note}</span>`:d}
             </p>
             ${e.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${e.missing?`${To(e)}.`:""}
+                      ${k("caution","Refused")} ${e.missing?`${Mo(e)}.`:""}
                       ${e.refused}
                     </p>
                     <div class="buttons">
@@ -5006,7 +5006,7 @@ hat the history says who."})}`}function bS(t){return t.length?i`<ul class="waiti
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${To(e)}. It goes by itself when the shop's server
+                    ${Mo(e)}. It goes by itself when the shop's server
                     ${e.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
@@ -5018,7 +5018,7 @@ hat the history says who."})}`}function bS(t){return t.length?i`<ul class="waiti
     </p>`}function H$({kind:t,body:e}){if(t==="trial")return`${rn(e)}, step ${e.step}`;if(t==="note")return"No\
 te";let n=Object.keys(e).filter(s=>s in j$).map(s=>j$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
 was settled"}async function wS(t){await Fc(t.id),await j()}async function yS(t){confirm(`Throw away ${H$(t)} o\
-n ${W(t.code)}? It cannot be brought back.`)&&(await Ro(t.id),await ns())}function _S({cards:t,total:e}){let{reached:n,
+n ${W(t.code)}? It cannot be brought back.`)&&(await Wo(t.id),await ns())}function _S({cards:t,total:e}){let{reached:n,
 at:s}=Yt(),o=e!==null&&t>=e,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
