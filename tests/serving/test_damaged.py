@@ -73,6 +73,28 @@ def test_it_is_refused_with_the_command_that_brings_it_back(data: Path, how: str
         assert running.get("/api/v1/cards").json()["total"] >= 8
 
 
+@pytest.mark.skipif(sys.platform != "linux", reason="only Linux limits a process's files")
+def test_a_shop_on_a_full_disk_is_not_called_damaged(data: Path):
+    import resource
+
+    start = ["import resource, runpy, sys",
+             "resource.setrlimit(resource.RLIMIT_FSIZE, (4096, resource.RLIM_INFINITY))",
+             "sys.argv[0] = 'flangebook'",
+             "runpy.run_module('flangebook', run_name='__main__')"]  # fmt: skip
+    assert resource.getrlimit(resource.RLIMIT_FSIZE)[1] == resource.RLIM_INFINITY
+    with serving(data) as running:
+        code = running.get("/api/v1/cards").json()["cards"][0]["code"]
+        running.process.kill()  # what it wrote last is still in its log
+    refused = run([sys.executable, "-c", "; ".join(start), *command(data)[3:]])
+    assert refused.returncode == 1, refused.stdout
+    assert refused.stderr.count("\n") == 1, refused.stderr
+    assert "damaged" not in refused.stderr
+    assert "Make room" in refused.stderr
+    assert "restore" not in refused.stderr
+    with serving(data) as running:
+        assert running.get(f"/api/v1/cards/{code}").status_code == 200
+
+
 def test_without_a_good_copy_it_says_so(data: Path):
     shutil.rmtree(data / "copies")
     spoil(data / FILE_NAME, "overwritten")

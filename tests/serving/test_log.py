@@ -43,6 +43,15 @@ def test_files_take_turns_and_are_private(begun: Path):
     assert " WARNING 69 x" in (begun / log.NAME).read_text("utf-8")
 
 
+def test_where_no_file_can_be_made_stderr_still_has_it(
+    begun: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+):
+    (tmp_path / "file").touch()
+    log.begin(tmp_path / "file")
+    log.log.warning("The disk is full.")
+    assert capsys.readouterr().err == "The disk is full.\n"
+
+
 def test_what_the_app_logs_is_in_it(begun: Path):
     logging.getLogger("flangebook.shop.keeping").error("The copy failed.")
     assert "The copy failed." in (begun / log.NAME).read_text("utf-8")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+from contextlib import suppress
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 
@@ -23,11 +24,15 @@ class _PrivateFile(RotatingFileHandler):
 
 
 def begin(data: Path) -> None:
-    """Write what is logged from now on to stderr and to DATA/log. Raises OSError."""
-    folder = data / FOLDER
-    folder.mkdir(mode=0o700, parents=True, exist_ok=True)
-    file = _PrivateFile(folder / NAME, maxBytes=MOST_BYTES, backupCount=OLD_FILES, encoding="utf-8")
-    file.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
-    log.handlers[:] = [logging.StreamHandler(), file]
+    """Write what is logged from now on to stderr, and to DATA/log where that can be written."""
+    log.handlers[:] = [logging.StreamHandler()]
     # A disk that is full keeps nobody from being served.
     logging.raiseExceptions = False
+    folder = data / FOLDER
+    with suppress(OSError):
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+        file = _PrivateFile(
+            folder / NAME, maxBytes=MOST_BYTES, backupCount=OLD_FILES, encoding="utf-8"
+        )
+        file.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
+        log.addHandler(file)

@@ -153,12 +153,22 @@ def _warm_up() -> None:
     warm_up()
 
 
+def _is_the_disk(cause: BaseException | None) -> bool:
+    name = getattr(cause, "sqlite_errorname", "")
+    return name.startswith(("SQLITE_IOERR", "SQLITE_FULL"))
+
+
 def _as_serve_error(error: BaseException, data: Path) -> BaseException:
     match error:
         case ShopError() | ListenError() | LanError() | AuthorityError():
             return ServeError(str(error))
         case SQLAlchemyError():
             why = str(error.__cause__ or error)
+            if _is_the_disk(error.__cause__):
+                return ServeError(
+                    f"The disk that the shop in {data} is on is full, or cannot be written: {why}. "
+                    "Make room on it and start again; nothing is lost by that."
+                )
             return ServeError(
                 f"The shop in {data} cannot be opened: {why}. Choose another folder with --data, "
                 "or put the file back from a copy."

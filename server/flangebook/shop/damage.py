@@ -84,6 +84,6 @@ def _first_fault(file: Path, check: str) -> str:
 
 
 def _is_passing(error: sqlite3.DatabaseError) -> bool:
-    """Whether the file was only busy, or could not be opened: opening it says so in its words."""
+    """Whether the file was busy or could not be read, as on a full disk: opening it says so."""
     name = getattr(error, "sqlite_errorname", "")
-    return name.startswith(("SQLITE_BUSY", "SQLITE_CANTOPEN", "SQLITE_LOCKED", "SQLITE_READONLY"))
+    return not name.startswith(("SQLITE_CORRUPT", "SQLITE_NOTADB"))
