@@ -52,9 +52,12 @@ class Soak:
 
     def run(self) -> int:
         """0 when all held."""
-        self._shop.start()
-        asyncio.run(self._all())
-        stopped_s = self._shop.stop()
+        try:
+            self._shop.start()
+            asyncio.run(self._all())
+            stopped_s = self._shop.stop()
+        finally:
+            self._shop.end()
         faults = [*self._told.wrong, *self._lost()]
         if self._shop.memory.server > MOST_SERVER_MB:
             faults.append(f"the server took {self._shop.memory.server:.0f} MB")
@@ -120,8 +123,9 @@ class Soak:
 
     async def _kill(self) -> None:
         """Evenly over the time, the server and a worker in turns."""
+        began, apart_s = time.monotonic(), self._seconds * 0.95 / KILLS
         for number in range(KILLS):
-            await asyncio.sleep(max(0.0, self._seconds * 0.95 / KILLS - 1))
+            await asyncio.sleep(max(0.0, began + apart_s * (number + 1) - time.monotonic()))
             async with self._alone:
                 if number % 2 == 0 or not self._shop.kill_worker():
                     await asyncio.to_thread(self._shop.kill)

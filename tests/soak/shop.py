@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 READY = re.compile(r"http://[\w.]+:\d+")
-READY_S = 120.0
+READY_S = 300.0
 _LOOK_EVERY_S = 1.0
 
 
@@ -82,6 +82,12 @@ class Shop:
         self._process.terminate()
         self._process.wait(READY_S)
         return time.monotonic() - began
+
+    def end(self) -> None:
+        """Kill it, if it still runs."""
+        if self._process:
+            self._process.kill()
+            self._process.wait()
 
     def log(self) -> str:
         """What it wrote to stderr."""

@@ -14,7 +14,7 @@ from flask import Flask
 from sqlalchemy.exc import SQLAlchemyError
 
 from flangebook.api.app import close_app, create_app
-from flangebook.api.config import Config
+from flangebook.api.config import Config, Network
 from flangebook.api.resources.crew import join_address, new_code, pair_address
 from flangebook.serving import listener as doors
 from flangebook.serving import log
@@ -127,14 +127,24 @@ def _lan_words(lan: Lan, store: Store) -> str:
     if network.fingerprint:
         lines.append(f"The shop's authority, SHA-256: {grouped(network.fingerprint)}")
     if not crew.has_owner(store):
-        code = new_code()
-        crew.offer(store, code, "owner", "", "the server's terminal", FIRST_OWNER_FOR)
-        lines.append(
-            f"The first owner's code, good once within the hour: {code[:4]}-{code[4:]} "
-            f"({pair_address(network, code)})"
-        )
+        lines.append(_first_owner(network, store))
     lines.append("Only paired devices are let in; this machine needs no pairing.")
     return "\n".join(lines)
+
+
+def _first_owner(network: Network, store: Store) -> str:
+    """The first owner's code; a full disk keeps nobody from being served."""
+    code = new_code()
+    try:
+        crew.offer(store, code, "owner", "", "the server's terminal", FIRST_OWNER_FOR)
+    except SQLAlchemyError as error:
+        if not _is_the_disk(error.__cause__):
+            raise
+        return "There is no owner's code: the disk is full. Make room on it and start again."
+    return (
+        f"The first owner's code, good once within the hour: {code[:4]}-{code[4:]} "
+        f"({pair_address(network, code)})"
+    )
 
 
 def grouped(fingerprint: str) -> str:
