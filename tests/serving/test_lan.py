@@ -11,17 +11,22 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 import requests
 from cryptography import x509
 from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
+from sqlalchemy.exc import OperationalError
 from zeroconf import ServiceInfo, Zeroconf
 
+from flangebook.api import config
+from flangebook.serving import shop_server
 from flangebook.serving.announce import KIND, Announcement
 from flangebook.serving.names import addresses
 from flangebook.serving.terminal import qr_text
+from flangebook.shop import crew
 
 from .lan import Network, on_the_network, said_after_ready
 from .running import PATIENCE_S, command, run, serving
@@ -102,6 +107,19 @@ def test_the_first_owner_pairs_with_the_code_from_the_terminal_once(tmp_path: Pa
         me = phone.get(f"{network.https}/api/v1/me", timeout=PATIENCE_S).json()
         assert me["role"] == "owner"
         assert me["way"] == "https"
+
+
+def test_a_full_disk_at_start_costs_the_owners_code_only(monkeypatch: pytest.MonkeyPatch):
+    full = sqlite3.OperationalError("database or disk is full")
+    full.sqlite_errorname = "SQLITE_FULL"
+
+    def offer(*_: object) -> None:
+        raise OperationalError("INSERT", {}, full) from full
+
+    monkeypatch.setattr(crew, "offer", offer)
+    store: Any = None  # nothing else is asked of it
+    words = shop_server._first_owner(config.Network("Oak", ("https://oak.local",)), store)
+    assert "Make room" in words
 
 
 def test_a_token_is_kept_as_its_hash_only(lan: Network, data: Path):
