@@ -34,8 +34,10 @@ class ShopProcess:
 
     def start(self) -> ShopProcess:
         """Start, and wait for the line that says it is ready. The port stays the same."""
-        arguments = ["serve", "--port", str(self.port), "--data", str(self.data), *self._more]
-        self._process = ServerChild(arguments, self.data.parent / f"{self.data.name}.log")
+        arguments = ["serve", "--port", str(self.port), "--data", str(self.data), "--one-process"]
+        self._process = ServerChild(
+            [*arguments, *self._more], self.data.parent / f"{self.data.name}.log"
+        )
         line = self._process.said_first
         found = re.search(r"http://[\w.]+:\d+", line)
         assert found, f"the server did not say that it is ready: {line!r}"

@@ -27,6 +27,7 @@ from flangebook.api.resources import (
 from flangebook.shop import demo
 from flangebook.shop.keeping import Keeper
 from flangebook.shop.store import Store, open_store
+from flangebook.shop.work import Workers
 
 MOST_NUMBER = 1_000_000
 
@@ -38,12 +39,13 @@ class WholeNumber(IntegerConverter):
         super().__init__(url_map, **{"max": MOST_NUMBER, **bounds})
 
 
-def create_app(config: Config) -> Flask:
+def create_app(config: Config, workers: Workers | None = None) -> Flask:
     """An app on the shop in ``config.data``, which is made and filled where it is new.
 
-    Close it with ``close_app``.
+    workers: who does long calculations; None: the thread that is asked. Close it with
+    ``close_app``.
     """
-    store = open_store(config.data)
+    store = open_store(config.data, workers)
     _fill(store, config)
     app = Flask(__name__, static_folder=None)
     app.json.sort_keys = False  # type: ignore[attr-defined]

@@ -19,16 +19,13 @@ from flangebook.api import problems
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
 from flangebook.planning.order_search import DEADLINE_S, HANDLING_WORDS, Limits
+from flangebook.shop.work import NotWantedError
 from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/x-ndjson"
 LINE_EVERY_S = 0.3
 JsonDict = dict[str, Any]
 Planner = Callable[[Limits], Mapping[str, Any]]
-
-
-class HungUp(Exception):  # noqa: N818  -- nothing is wrong: the plan is not wanted any more
-    """Nobody waits for the plan any more."""
 
 
 def wanted(asked: Request) -> bool:
@@ -62,7 +59,7 @@ class _Work:
         limits = Limits(cancelled=self._cancelled, progress=self._tell)
         try:
             line = f'{{"plan":{json_text(self.make(limits))}}}'
-        except HungUp:
+        except NotWantedError:
             return
         except Exception as error:
             line = f'{{"problem":{problems.said(error).get_data(as_text=True)}}}'
@@ -70,7 +67,7 @@ class _Work:
 
     def _cancelled(self) -> bool:
         if self.hung_up.is_set():
-            raise HungUp
+            raise NotWantedError
         return False
 
     def _tell(self, progress: Progress) -> None:

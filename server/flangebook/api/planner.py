@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from flangebook.api.learning import evidence_of
+from flangebook.api.leaving import limits_of_request
 from flangebook.api.places import within
 from flangebook.api.quantities import SheetGauge
 from flangebook.bending.box import Box, Side
@@ -35,7 +36,7 @@ def bend_text(store: Store, asked: Mapping[str, Any]) -> str:
     Raises InputError and MissingToolError.
     """
     name = f"bend {sorted(asked.items())!r}"
-    return store.memory.hold(name, lambda: json_text(_of_one_bend(check_bend, store, asked)), len)
+    return store.memory.hold(name, lambda: store.work(_of_one_bend, check_bend, asked), len)
 
 
 def stroke_text(store: Store, asked: Mapping[str, Any]) -> str:
@@ -44,15 +45,13 @@ def stroke_text(store: Store, asked: Mapping[str, Any]) -> str:
     Raises InputError and MissingToolError.
     """
     name = f"stroke {sorted(asked.items())!r}"
-    return store.memory.hold(name, lambda: json_text(_of_one_bend(check_stroke, store, asked)), len)
+    return store.memory.hold(name, lambda: store.work(_of_one_bend, check_stroke, asked), len)
 
 
-def _of_one_bend(
-    answer: Callable[..., JsonDict], store: Store, asked: Mapping[str, Any]
-) -> JsonDict:
+def _of_one_bend(store: Store, answer: Callable[..., JsonDict], asked: Mapping[str, Any]) -> str:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
-    return answer(
+    found = answer(
         metal,
         thickness_of(asked["thickness_mm"], metal),
         asked["bend_length_mm"],
@@ -65,6 +64,7 @@ def _of_one_bend(
         punch_radius_mm=asked["punch_radius_mm"],
         evidence=evidence_of(store, metal, asked["lot"]),
     )
+    return json_text(found)
 
 
 def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:
@@ -72,20 +72,20 @@ def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:
 
     Raises InputError and MissingToolError.
     """
+    limits = limits_of_request()
 
-    def made() -> str:
-        shop = tooling(store)
-        return json_text(
-            chart(
-                known := find_metal(shop.metals, metal),
-                shop.press,
-                shop.crib,
-                bend_length_mm,
-                evidence=evidence_of(store, known),
-            )
-        )
+    def make() -> str:
+        return store.work(_chart, metal, bend_length_mm, limits=limits)
 
-    return store.memory.hold(f"chart {metal} {bend_length_mm!r}", made, len)
+    name = f"chart {metal} {bend_length_mm!r}"
+    return store.memory.hold(name, make, len)
+
+
+def _chart(store: Store, code: str, bend_length_mm: float, _limits: Limits) -> str:
+    shop = tooling(store)
+    metal = find_metal(shop.metals, code)
+    evidence = evidence_of(store, metal)
+    return json_text(chart(metal, shop.press, shop.crib, bend_length_mm, evidence=evidence))
 
 
 def plan_of(
@@ -100,15 +100,21 @@ def plan_of(
     """
     untitled = {**asked, "title": ""}
     name = f"plan {digest(untitled)}"
-    made = within(
-        place,
-        lambda: store.memory.hold(name, lambda: json_text(_plan(store, untitled, limits)), len),
-    )
+    limits = limits or limits_of_request()
+
+    def make() -> str:
+        return store.work(_planned, untitled, limits=limits)
+
+    made = within(place, lambda: store.memory.hold(name, make, len))
     plan: JsonDict = json.loads(made)
     return {**plan, "title": asked["title"], "part": {**plan["part"], "title": asked["title"]}}
 
 
-def _plan(store: Store, asked: Mapping[str, Any], limits: Limits | None) -> JsonDict:
+def _planned(store: Store, asked: Mapping[str, Any], limits: Limits) -> str:
+    return json_text(_plan(store, asked, limits))
+
+
+def _plan(store: Store, asked: Mapping[str, Any], limits: Limits) -> JsonDict:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
     thickness, evidence = thickness_of(asked["thickness_mm"], metal), evidence_of(store, metal)

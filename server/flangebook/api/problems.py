@@ -28,10 +28,13 @@ from flangebook.shop.errors import (
     TakenError,
     UnknownError,
 )
+from flangebook.shop.work import BusyError, NotWantedError, WorkError
 from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/problem+json"
 MOST_ERRORS = 50
+PATIENCE_S = 10
+"""When to ask again where plans wait already: half of the time that one may take."""
 _log = logging.getLogger(__name__)
 _DAMAGED = (
     "The shop's file is damaged. Start the server again: it says which copy brings the shop back."
@@ -107,6 +110,8 @@ def register(app: Flask) -> None:
     app.register_error_handler(ma.ValidationError, _invalid)
     app.register_error_handler(FlangebookError, _unusable)
     app.register_error_handler(ShopError, _refused)
+    app.register_error_handler(WorkError, _not_made)
+    app.register_error_handler(NotWantedError, _not_wanted)
     app.register_error_handler(OperationalError, _busy)
     app.register_error_handler(DatabaseError, _damaged)
     app.register_error_handler(HTTPException, http_problem)
@@ -132,6 +137,7 @@ def said(error: Exception) -> Response:
         (ma.ValidationError, _invalid),
         (FlangebookError, _unusable),
         (ShopError, _refused),
+        (WorkError, _not_made),
         (OperationalError, _busy),
         (DatabaseError, _damaged),
     )
@@ -199,6 +205,16 @@ def _refused(error: ShopError) -> Response:
         CopyError: 507,
     }
     return answer(known.get(type(error), 500), str(error))
+
+
+def _not_made(error: WorkError) -> Response:
+    _log.warning("A calculation was not made: %s", error)
+    after = PATIENCE_S if isinstance(error, BusyError) else 1
+    return answer(503, str(error), headers={"Retry-After": str(after)})
+
+
+def _not_wanted(_error: NotWantedError) -> Response:
+    return answer(503, "The connection was closed before the answer was there.")
 
 
 def _busy(error: OperationalError) -> Response:

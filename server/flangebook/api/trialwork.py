@@ -74,12 +74,22 @@ def _correction(
         return next_setting(step, asked, length, setting, earlier)
     if is_another_sheet(ordered, measured):
         return another_sheet(next_setting(step, asked, length, setting), ordered, measured)
+    here = store.work(_at_thickness, step, part, measured)
+    if here is None:
+        return next_setting(step, asked, length, setting, earlier)
+    return {**next_setting(here, asked, length, setting, earlier), "thickness_mm": measured}
+
+
+def _at_thickness(
+    store: Store, step: JsonDict, part: Mapping[str, Any], measured_mm: float
+) -> JsonDict | None:
+    """The step on sheet of that thickness; None where its tools or metal are not there any more."""
     tools, shop = tools_of(store, step), tooling(store)
     metal = shop.metals.get(part["metal"])
     if tools is None or metal is None or not step.get("corrections"):
-        return next_setting(step, asked, length, setting, earlier)
-    here = step_at_thickness(step, metal, *tools, shop.press, shop.crib, length, measured)
-    return {**next_setting(here, asked, length, setting, earlier), "thickness_mm": measured}
+        return None
+    length = bend_length_mm(part, step)
+    return step_at_thickness(step, metal, *tools, shop.press, shop.crib, length, measured_mm)
 
 
 def _earlier(

@@ -81,7 +81,7 @@ class OutlineError(InputError):
         where: str = "",
         right: str = "",
         *,
-        code: str,
+        code: str = "",
         lines_mm: Lines = (),
         edges: tuple[int, ...] = (),
         marks_mm: tuple[tuple[float, float], ...] = (),

@@ -33,7 +33,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     from flangebook.serving import shop_server  # noqa: PLC0415
 
     demo = None if options.empty else _DEMO
-    wanted = shop_server.Serving(options.port, options.data, demo, _lan(options), options.sources)
+    wanted = shop_server.Serving(
+        options.port, options.data, demo, _lan(options), options.sources, not options.one_process
+    )
     try:
         shop_server.serve(wanted)
     except shop_server.ServeError as error:
@@ -62,6 +64,10 @@ def _parser() -> argparse.ArgumentParser:
     serve.add_argument(
         "--sources", action="store_true",
         help="give browsers the app's scripts one by one, as they are written: for a contributor",
+    )  # fmt: skip
+    serve.add_argument(
+        "--one-process", action="store_true",
+        help="calculate in the server itself: quicker to start, but long plans hold others up",
     )  # fmt: skip
     _add_network(serve.add_argument_group("the shop's network"))
     return parser

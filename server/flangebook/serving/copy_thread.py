@@ -11,7 +11,7 @@ from flangebook.shop.damage import full_check
 from flangebook.shop.keeping import Keeper
 
 _LOOK_EVERY_S = 600.0
-_LONGEST_STOP_S = 5.0
+_LONGEST_STOP_S = 1.0
 
 
 @contextmanager

@@ -18,7 +18,7 @@ from flangebook.serving.tls import BrokenHandshakes, Tls
 THREADS = 24
 MOST_OPEN = 600
 MOST_WAITING = 512  # connections that the system holds until they are taken
-LONGEST_STOP_S = 5.0
+LONGEST_STOP_S = 2.0
 
 
 class Server(wsgi.Server):

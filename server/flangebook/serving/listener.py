@@ -83,14 +83,21 @@ class Listener:
             self._bound.close()
 
 
-def serve(listeners: Sequence[Listener], app: WSGIApplication, ready: Callable[[], None]) -> None:
-    """Answer requests until a signal says stop; ``ready`` is called once they are."""
+def serve(
+    listeners: Sequence[Listener],
+    app: WSGIApplication,
+    ready: Callable[[], None],
+    stopping: Callable[[], None],
+) -> None:
+    """Answer requests until a signal says stop. ready: called once they are answered; stopping:
+    before the answers under way are waited for."""
     _allow_open_files()
     with _stop_signal() as stop:
         threads = [one.begin(app) for one in listeners]
         ready()
         while all(t.is_alive() for t in threads) and not stop.wait(_POLL_S):
             pass
+        stopping()
         for one in listeners:
             one.close()
         for thread in threads:

@@ -23,6 +23,7 @@ from flangebook.serving.copy_thread import keeping_copies
 from flangebook.serving.lan import Lan, LanError, LanOptions
 from flangebook.serving.listener import Listener, ListenError
 from flangebook.serving.terminal import qr_text
+from flangebook.serving.workers import Processes
 from flangebook.shop import crew
 from flangebook.shop.damage import need_undamaged
 from flangebook.shop.errors import ShopError
@@ -42,13 +43,14 @@ class ServeError(Exception):
 class Serving:
     """What to serve: port on this machine, the shop's folder, the demo shop's folder for a new
     shop (None: not), the network (None: this machine only), whether the app comes as the files
-    it is written in (``Config.sources``)."""
+    it is written in (``Config.sources``), whether other processes calculate."""
 
     port: int
     data: Path
     demo: Path | None
     lan: LanOptions | None = None
     sources: bool = False
+    workers: bool = True
 
 
 def serve(wanted: Serving) -> None:
@@ -62,11 +64,14 @@ def serve(wanted: Serving) -> None:
         if own is not None:
             own.close()
         raise _as_serve_error(error, wanted.data) from error
+    workers = Processes() if wanted.workers else None
     with ExitStack() as open_things:
+        if workers:
+            open_things.callback(workers.stop)
         try:
             open_things.enter_context(held(wanted.data))
             log.begin(wanted.data)
-            app = open_shop(wanted.data, wanted.demo, lan, wanted.sources)
+            app = open_shop(wanted.data, wanted.demo, lan, wanted.sources, workers)
         except BaseException as error:
             for opened in (own, lan):
                 if opened is not None:
@@ -77,11 +82,20 @@ def serve(wanted: Serving) -> None:
             open_things.callback(lan.end)
         open_things.enter_context(keeping_copies(app.extensions["flangebook.copies"]))
         listeners = [own, *(lan.listeners if lan else [])]
-        doors.serve(listeners, app, lambda: _ready(own.address, wanted.data, app, lan))
+        doors.serve(
+            listeners,
+            app,
+            lambda: _ready(own.address, wanted.data, app, lan),
+            workers.stop if workers else _nothing,
+        )
 
 
 def open_shop(
-    data: Path, demo: Path | None, lan: Lan | None = None, sources: bool = False
+    data: Path,
+    demo: Path | None,
+    lan: Lan | None = None,
+    sources: bool = False,
+    workers: Processes | None = None,
 ) -> Flask:
     """The app on the shop in ``data``.
 
@@ -92,25 +106,29 @@ def open_shop(
     if not (data / FILE_NAME).exists():
         new = data / _UNFINISHED
         shutil.rmtree(new, ignore_errors=True)
-        close_app(create_app(Config(data=new, demo=demo)))
+        close_app(create_app(Config(data=new, demo=demo), workers))
+        if workers:
+            workers.let_go()
         os.replace(new / FILE_NAME, data / FILE_NAME)
         shutil.rmtree(new)
     config = Config(data=data, sources=sources)
     if lan is not None:
         network = lan.network
         config = replace(config, hosts=lan.hosts, address=network.https[0], network=network)
-    return create_app(config)
+    return create_app(config, workers)
 
 
 def _ready(address: str, data: Path, app: Flask | None = None, lan: Lan | None = None) -> None:
-    """Say so, and only after what is asked at once get the compiled functions ready."""
+    """Say so, and only after what is asked at once get the compiled functions ready, where they
+    are called in this process."""
     print(f"Flangebook is ready at {address} (shop in {data}, Ctrl-C stops it)", flush=True)
     if lan and app:
         lan.begin(lambda words: print(words, flush=True))
         print(_lan_words(lan, app.extensions["flangebook.store"]), flush=True)
-    warming = threading.Timer(WARM_UP_AFTER_S, _warm_up)
-    warming.name, warming.daemon = "warm-up", True
-    warming.start()
+    if app is None or app.extensions["flangebook.store"].workers is None:
+        warming = threading.Timer(WARM_UP_AFTER_S, _warm_up)
+        warming.name, warming.daemon = "warm-up", True
+        warming.start()
 
 
 def _lan_words(lan: Lan, store: Store) -> str:
@@ -154,6 +172,10 @@ def grouped(fingerprint: str) -> str:
     'AB12 CD34 EF'
     """
     return " ".join(fingerprint[i : i + 4] for i in range(0, len(fingerprint), 4))
+
+
+def _nothing() -> None:
+    pass
 
 
 def _warm_up() -> None:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any, TypeVar
 
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Engine
@@ -14,26 +15,47 @@ from flangebook.shop import lineage, migrate, tables
 from flangebook.shop.database import open_engine, reading, writing
 from flangebook.shop.memory import Memory
 from flangebook.shop.private import make_private
+from flangebook.shop.work import Workers
 from flangebook.shop.writing import now
 
 FILE_NAME = "flangebook.sqlite"
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
 class Store:
     """An open shop.
 
-    engine: on the shop's file. memory: what is held while nothing is written.
+    engine: on the shop's file. memory: what is held while nothing is written. workers: who does
+    the long calculations; None: whoever asks, in this process.
     """
 
     engine: Engine
     memory: Memory
+    workers: Workers | None = None
 
     @property
     def shop_id(self) -> str:
         """Tells a phone that the shop it knows is another one; ``lineage`` says when it is
         drawn anew, which may be while the shop is open."""
         return self.memory.hold("shop id", self._read_id, len)
+
+    def work(self, function: Callable[..., T], *arguments: Any, limits: Any = None) -> T:
+        """What ``function(store, *arguments)`` gives, ``limits`` last where there are any: of this
+        shop, worked out by the workers where there are some.
+
+        function: of a module, since it is named to another process. Raises WorkError.
+        """
+        if self.workers is None:
+            return function(self, *arguments, *([] if limits is None else [limits]))
+        file = Path(self.engine.url.database or "")
+        done: T = self.workers.run(file, function, arguments, limits)
+        return done
+
+    def expect_work(self) -> None:
+        """Somebody is about to ask for a long calculation."""
+        if self.workers is not None:
+            self.workers.expect()
 
     def close(self) -> None:
         """Close the file."""
@@ -55,7 +77,7 @@ def opened(folder: Path) -> Iterator[Store]:
         store.close()
 
 
-def open_store(folder: Path) -> Store:
+def open_store(folder: Path, workers: Workers | None = None) -> Store:
     """Open the shop kept in ``folder``, making both if they are not there.
 
     Raises ShopError when the file was written by a newer release.
@@ -69,7 +91,12 @@ def open_store(folder: Path) -> Store:
     except BaseException:
         engine.dispose()
         raise
-    return Store(engine, Memory(folder / FILE_NAME))
+    return Store(engine, Memory(folder / FILE_NAME), workers)
+
+
+def opened_again(file: Path) -> Store:
+    """A shop's file that another process has opened, and brought up to date, to read in it."""
+    return Store(open_engine(file), Memory(file))
 
 
 def next_change(connection: Connection) -> int:

@@ -37,7 +37,7 @@ def keep(asked: dict[str, Any]) -> Response:
     """
     store = the_store()
     record = kept.add_test_bend(store, testbends.test_bend(store, asked))
-    body = {"test_bend": _row(record), **learning.what_changed(store, record)}
+    body = {"test_bend": _row(record), **store.work(learning.what_changed, record)}
     return sent(body, 201 if record.new else 200)
 
 
@@ -46,7 +46,7 @@ def keep(asked: dict[str, Any]) -> Response:
 @blp.response(200, schemas.EvidenceList)
 def listed(asked: dict[str, Any]) -> Response:
     """All evidence of a metal, test bends and first pieces, newest first."""
-    return sent(learning.listed(the_store(), asked))
+    return sent(the_store().work(learning.listed, asked))
 
 
 @blp.route("/evidence/<evidence_id>/forget", methods=["POST"], parameters=PATH_ID)
@@ -81,14 +81,14 @@ def confirm(asked: dict[str, Any], evidence_id: str) -> Response:
 @blp.response(200, schemas.Learned)
 def learned(asked: dict[str, Any]) -> Response:
     """What the evidence makes of a metal's figures, by thickness, V opening and lot."""
-    return sent(learning.learned_of(the_store(), asked["metal"]))
+    return sent(the_store().work(learning.learned_of, asked["metal"]))
 
 
 def _marked(evidence_id: str, wanted: kept.Mark, asked: dict[str, Any]) -> Response:
     store = the_store()
     record = kept.mark(store, evidence_id.lower(), wanted, asked["by"], asked["reason"])
-    return sent({"evidence": _row(record), **learning.what_changed(store, record)})
+    return sent({"evidence": _row(record), **store.work(learning.what_changed, record)})
 
 
 def _row(record: kept.Record) -> dict[str, Any]:
-    return learning.row_of(the_store(), record)
+    return the_store().work(learning.row_of, record)

@@ -7,11 +7,15 @@ from typing import Any
 from flask import Response, request
 
 from flangebook.api.bodies import read_file
+from flangebook.api.leaving import limits_of_request
 from flangebook.api.openapi import BINARY, Blueprint
 from flangebook.api.schemas.outlines import DxfOutline, DxfQuery
-from flangebook.api.sending import sent
+from flangebook.api.sending import sent, the_store
+from flangebook.bending.dxf_lines import Unit
 from flangebook.bending.outline_dxf import WITHIN_MM, Placing, Taken, outline_from_dxf
 from flangebook.bending.ring import bounds
+from flangebook.planning.order_search import Limits
+from flangebook.shop.store import Store
 
 blp = Blueprint("outlines", __name__, url_prefix="/api/v1", description="Outlines of tools.")
 KINDS = ("image/vnd.dxf", "application/dxf", "application/octet-stream")
@@ -35,7 +39,22 @@ def from_dxf(asked: dict[str, Any]) -> Response:
         int(asked["turn_deg"]),
         asked["mirror"] == "yes",
     )
-    return sent(_json(outline_from_dxf(data, placing, asked["units"], asked["layer"])))
+    return sent(
+        the_store().work(
+            _read, data, placing, asked["units"], asked["layer"], limits=limits_of_request()
+        )
+    )
+
+
+def _read(
+    _store: Store,
+    data: bytes,
+    placing: Placing,
+    units: Unit | None,
+    layer: str | None,
+    _limits: Limits,
+) -> dict[str, Any]:
+    return _json(outline_from_dxf(data, placing, units, layer))
 
 
 def _json(taken: Taken) -> dict[str, Any]:

@@ -16,6 +16,7 @@ from flangebook.api.schemas import plan_answers
 from flangebook.api.schemas.part import PartSchema
 from flangebook.api.sending import file, sent, the_store
 from flangebook.shop import cards
+from flangebook.shop.store import Store
 
 blp = Blueprint("parts", __name__, url_prefix="/api/v1", description="From a part to its set-up.")
 DXF = "image/vnd.dxf"
@@ -91,4 +92,8 @@ def _svg(planned: Mapping[str, Any], title: str, etag: str) -> Response:
 
 
 def _dxf(planned: Mapping[str, Any], name: str, etag: str = "") -> Response:
-    return file(dxf_of(planned), DXF, name, etag=etag)
+    return file(the_store().work(_drawn_dxf, planned), DXF, name, etag=etag)
+
+
+def _drawn_dxf(_store: Store, planned: Mapping[str, Any]) -> str:
+    return dxf_of(planned)

@@ -24,6 +24,7 @@ from flangebook.planning.plan import find_metal
 from flangebook.planning.strip_test import strip_test
 from flangebook.shop import documents
 from flangebook.shop.crib import tooling
+from flangebook.shop.store import Store
 from flangebook.shop.zeros import with_zeros
 
 blp = Blueprint("shop", __name__, url_prefix="/api/v1", description="What the shop has.")
@@ -38,6 +39,8 @@ _TITLES = {
 
 def _reader(name: documents.Name) -> Callable[[], Response]:
     def read() -> Response:
+        if name == "metals":  # who looks for metals plans something next
+            the_store().expect_work()
         return _sent(documents.read(the_store(), name))
 
     read.__doc__ = f"{_TITLES[name]}, with the ETag that a change has to name."
@@ -99,8 +102,12 @@ def outline() -> Response:
 @blp.alt_response(422, "UNPROCESSABLE_ENTITY")
 def strips(asked: dict[str, Any]) -> Response:
     """The press's deflection from three short bends along the bed; nothing is kept."""
-    shop = tooling(the_store())
-    found = strip_test(
+    return sent(the_store().work(_deflection, asked))
+
+
+def _deflection(store: Store, asked: dict[str, Any]) -> dict[str, Any]:
+    shop = tooling(store)
+    return strip_test(
         find_metal(shop.metals, asked["metal"]),
         find_die(shop.crib, asked["die"]),
         find_punch(shop.crib, asked["punch"]),
@@ -112,11 +119,10 @@ def strips(asked: dict[str, Any]) -> Response:
         asked["end_mm"],
         (asked["left_deg"], asked["middle_deg"], asked["right_deg"]),
     )
-    return sent(found)
 
 
 @blp.route("/press/gauge")
 @blp.response(200, GaugeFound)
 def gauge() -> Response:
     """What measured flanges say of the back gauge's zero and of the deductions; a proposal."""
-    return sent(gauge_answer(the_store()))
+    return sent(the_store().work(gauge_answer))

@@ -41,5 +41,5 @@ def keep(asked: dict[str, Any], code: str) -> Response:
     number = trialwork.kept_with(store, code, asked["revision"], again=asked.pop("again", False))
     checked = trialwork.checked(store, code, asked, number)
     kept = trials.add(store, code, *checked, revision=number)
-    question = learning.question_about(store, asked["id"])
+    question = store.work(learning.question_about, asked["id"])
     return sent(trialwork.answer(kept, question), 201 if kept.new else 200)
