@@ -5,6 +5,7 @@ Loaded by the one process that the browser tests' servers are forked from (serve
 
 from __future__ import annotations
 
+import flangebook.serving.lan
 import flangebook.serving.shop_server  # noqa: F401
 from flangebook.bending.ordering.warm_up import warm_up
 

@@ -21,7 +21,7 @@ from flangebook.bending.wishes import Wishes
 from flangebook.planning.answer import JsonDict
 from flangebook.planning.box_json import box_answer
 from flangebook.planning.box_plan import planned_box
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 from flangebook.planning.plan import plan
 
 

@@ -18,7 +18,7 @@ from shapely import LinearRing, Point, Polygon, box
 from flangebook.bending.part import Bend, Part
 from flangebook.bending.tooling import Crib
 from flangebook.planning.answer import JsonDict
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 from flangebook.planning.plan import plan
 
 SHOP = Crib(punches=(STRAIGHT, SHARP, GOOSENECK), dies=(die(12.0), die(16.0)), holders=(HOLDER,))

@@ -20,8 +20,8 @@ from flangebook.planning.box_plan import planned_box
 from flangebook.planning.candidates import Candidates
 from flangebook.planning.chart import GAUGES, chart
 from flangebook.planning.fit import Equipment, Wanted
+from flangebook.planning.limits import Limits
 from flangebook.planning.one_bend import check_bend
-from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import plan
 from flangebook.planning.ranking import DOUBTFUL_COST, doubtful, merit
 

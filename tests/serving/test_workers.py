@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 
 from flangebook.bending.errors import OutlineError
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 from flangebook.serving import workers
 from flangebook.serving.worker_process import MOST_BYTES
 from flangebook.serving.workers import MOST, MOST_PLANS, MOST_WAITING, Processes

@@ -7,8 +7,9 @@ from collections.abc import Callable
 from flask import has_request_context, request
 
 from flangebook.api.caller import GONE_KEY
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 from flangebook.shop.work import NotWantedError
+
 
 def limits_of_request() -> Limits:
     """What a plan may take: it ends when the one who asked for it leaves."""

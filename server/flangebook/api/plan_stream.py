@@ -18,7 +18,8 @@ from flask import Request, Response
 from flangebook.api import problems
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.order_search import DEADLINE_S, HANDLING_WORDS, Limits
+from flangebook.planning.limits import DEADLINE_S, Limits
+from flangebook.planning.order_search import HANDLING_WORDS
 from flangebook.shop.work import NotWantedError
 from flangebook.shop.writing import json_text
 

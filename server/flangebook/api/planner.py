@@ -20,8 +20,8 @@ from flangebook.bending.wishes import Wishes
 from flangebook.planning.box_json import box_answer
 from flangebook.planning.box_plan import planned_box
 from flangebook.planning.chart import chart
+from flangebook.planning.limits import Limits
 from flangebook.planning.one_bend import check_bend, check_stroke
-from flangebook.planning.order_search import Limits
 from flangebook.planning.plan import find_metal, plan
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store

@@ -16,6 +16,7 @@ from flangebook.bending.section import FoldedBend
 from flangebook.planning.candidates import Pair
 from flangebook.planning.fit import Fit
 from flangebook.planning.gauge_choice import ENDS
+from flangebook.planning.limits import Limits
 from flangebook.planning.operations import Operation, folded_by_rule, folded_to
 from flangebook.planning.steps import Bench, chosen_ends
 from flangebook.planning.tool_choice import (
@@ -55,8 +56,9 @@ class Attempt:
         return found
 
 
-def best_attempt(trials: Trials, steps: Sequence[Operation]) -> Attempt:
-    """Tools and ends chosen anew while steps are in trouble; the best try stands."""
+def best_attempt(trials: Trials, steps: Sequence[Operation], limits: Limits) -> Attempt:
+    """Tools and ends chosen anew while steps are in trouble and there is time; the best try
+    stands."""
     against: dict[tuple[int, Pair], float] = {}
     doubtful: set[int] = set()
     benches: dict[tuple[FoldedBend, ...], Bench] = {}
@@ -68,7 +70,8 @@ def best_attempt(trials: Trials, steps: Sequence[Operation]) -> Attempt:
         if best is None or weight < best[0]:
             best = (weight, attempt)
         new = set(troubled) - doubtful
-        if not new:
+        limits.heed()
+        if not new or limits.over:
             break
         doubtful |= new
         for step, one in zip(steps, attempt.fits, strict=True):

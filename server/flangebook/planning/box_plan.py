@@ -42,8 +42,8 @@ from flangebook.planning.box_walls import (
     walled_step,
 )
 from flangebook.planning.fit import Equipment
+from flangebook.planning.limits import Limits
 from flangebook.planning.operations import folded_by_rule
-from flangebook.planning.order_search import Limits
 
 MOST_ROUNDS = 4
 Planner = Callable[[Part, Crib, Limits], JsonDict]

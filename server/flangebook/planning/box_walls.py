@@ -25,7 +25,7 @@ from flangebook.bending.section import FoldedBend, allowance_at
 from flangebook.bending.segments import longest_within, segments_for
 from flangebook.bending.tooling import Crib, Die, Holder, Press, Punch
 from flangebook.planning.answer import JsonDict
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 
 SIDE_PLAY_MM = 0.5
 """Room left between the tools and the finished sides, both ends together (common practice)."""

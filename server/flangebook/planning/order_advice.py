@@ -18,11 +18,11 @@ from flangebook.bending.section import check_part
 from flangebook.bending.tooling import Die, Holder, Punch
 from flangebook.bending.wishes import Wishes
 from flangebook.planning.attempts import Attempt
+from flangebook.planning.limits import Limits
 from flangebook.planning.named_tools import names_dropped
 from flangebook.planning.order_problem import ToolPair, bending_of, order_problem
 from flangebook.planning.order_search import (
     SMALL,
-    Limits,
     Searched,
     handling_counts,
     in_words,
@@ -32,6 +32,7 @@ from flangebook.planning.tool_choice import Trials
 
 ADVICE_S = 1.0
 """How long is looked for what would help [s]."""
+NOT_LOOKED_AT = "what it costs was not looked at in the time"
 RELIEFS_MM = (15.0, 25.0, 35.0, 45.0, 60.0, 80.0)
 NARROW_MM = (30.0, 20.0, 12.0)
 LONGER_MM = (5.0, 10.0, 20.0, 40.0)
@@ -57,15 +58,18 @@ class Other:
     words: str
 
 
-def remedies(trials: Trials, searched: Searched) -> list[Advice]:
+def remedies(trials: Trials, searched: Searched, limits: Limits) -> list[Advice]:
     """What would make the part possible, each found by a search of its own; the least of each."""
-    until = time.monotonic() + ADVICE_S
+    if limits.over:
+        return []
+    until = time.monotonic() + limits.left_s(ADVICE_S)
     found: list[Advice] = []
     wishes, dies_used = trials.part.wishes, [pair.die for pair in searched.pairs]
     for tries in (_wishes(trials, wishes), _closer(trials, wishes),
                   _reliefs(trials, wishes, list(dict.fromkeys(dies_used))),
                   _holders(trials, wishes), *_flats(trials, wishes)):  # fmt: skip
         for attempt in tries:
+            limits.heed()
             left = until - time.monotonic()
             if left <= 0.0:
                 return found
@@ -240,6 +244,10 @@ def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list
     said = []
     limits = replace(limits, explain=False)  # only whether there is an order, and what it costs
     for name, words, other, less in tries:
+        limits.heed()
+        if limits.over:
+            said.append((name, f"{words[:1].upper()}{words[1:]}: {NOT_LOOKED_AT}."))
+            continue
         without = searched_order(_with_part(trials, other), less, limits)
         said.append((name, f"{words[:1].upper()}{words[1:]}: {_costs(searched, without)}."))
     return said
@@ -303,7 +311,7 @@ def other_orders(searched: Searched, limits: Limits) -> list[Other]:
     mine = handling_counts(found)
     others: list[Other] = []
     begun = {found.sequence[0].bend}
-    while len(others) < MOST_OTHERS:
+    while len(others) < MOST_OTHERS and not limits.over:
         other = _beginning_otherwise(searched, begun, limits)
         if other is None:
             break

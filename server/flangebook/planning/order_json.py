@@ -10,6 +10,7 @@ from flangebook.bending.clearance.approach import TOOLS, Near, approaches
 from flangebook.bending.ordering.explain import Refused
 from flangebook.bending.part import Part
 from flangebook.planning.answer import JsonDict, number
+from flangebook.planning.limits import Limits
 from flangebook.planning.named_tools import names_dropped
 from flangebook.planning.order_advice import (
     Advice,
@@ -18,7 +19,7 @@ from flangebook.planning.order_advice import (
     remedies,
     what_wishes_cost,
 )
-from flangebook.planning.order_search import Limits, Searched, handling_counts, in_words
+from flangebook.planning.order_search import Searched, handling_counts, in_words
 from flangebook.planning.steps import PlannedStep
 from flangebook.planning.tool_choice import Trials
 from flangebook.planning.ways import Ways, ways_of
@@ -206,7 +207,7 @@ def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
         return OrderSaid(searched.order.words, wishes)
     if not searched.moves or searched.refused:
         sure = _is_proof(searched) or not searched.every_way
-        advice = tuple(remedies(trials, searched)) if sure else ()
+        advice = tuple(remedies(trials, searched, limits)) if sure else ()
         return OrderSaid(_none_words(searched), wishes, (), advice)
     return OrderSaid(_found_words(searched), wishes, tuple(other_orders(searched, limits)))
 

@@ -11,8 +11,7 @@ looked at again on that shape; where that refuses a step, the search is gone aga
 from __future__ import annotations
 
 import math
-import time
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -25,7 +24,6 @@ from flangebook.bending.ordering.search import (
     Found,
     Known,
     Move,
-    Progress,
     code_of,
     codes_of,
     search,
@@ -39,6 +37,7 @@ from flangebook.planning.attempts import Attempt, best_attempt, folded_in
 from flangebook.planning.candidates import Pair
 from flangebook.planning.fit import Fit
 from flangebook.planning.gauge_choice import ENDS
+from flangebook.planning.limits import Limits
 from flangebook.planning.operations import Operation, operations
 from flangebook.planning.order_problem import (
     Bending,
@@ -53,8 +52,6 @@ from flangebook.planning.steps import Bench
 from flangebook.planning.tool_choice import Trials
 from flangebook.planning.ways import comes_off
 
-DEADLINE_S = 20.0
-LEAST_S = 0.05
 EXPLAIN_S = 1.0
 """How long is looked for the order with the fewest steps refused [s]."""
 MOST_ROUNDS = 4
@@ -72,46 +69,6 @@ HANDLING_WORDS = {
     "slides": ("slide or tilt", "slides or tilts"),
 }
 """What is told of an order's handling, and what one and more of each are called."""
-
-
-@dataclass(frozen=True, slots=True)
-class Limits:
-    """How long a plan may take, whether it is still wanted, and who is told how far it is.
-
-    explain: where there is no order, look for the one with the fewest steps refused. ends_at:
-    when the time is up, by the monotonic clock; None before ``begun``."""
-
-    deadline_s: float = DEADLINE_S
-    cancelled: Callable[[], bool] | None = None
-    progress: Callable[[Progress], None] | None = None
-    explain: bool = True
-    ends_at: float | None = None
-
-    def begun(self) -> Limits:
-        """The same with the clock running: one deadline for all searches of a plan."""
-        if self.ends_at is not None:
-            return self
-        return replace(self, ends_at=time.monotonic() + self.deadline_s)
-
-    def for_half(self) -> Limits:
-        """The same for the first of two plans: half of the time that is left."""
-        begun = self.begun()
-        return replace(begun, ends_at=time.monotonic() + begun.left_s() / 2.0)
-
-    @property
-    def over(self) -> bool:
-        """Whether the time is up."""
-        return self.ends_at is not None and time.monotonic() >= self.ends_at
-
-    def heed(self) -> None:
-        """Between two pieces of work: raises what ``cancelled`` raises where nobody waits."""
-        if self.cancelled is not None:
-            self.cancelled()
-
-    def left_s(self, most_s: float = math.inf) -> float:
-        """Seconds that are left, at most so many; always enough for a small part."""
-        ends_at = self.ends_at or time.monotonic() + self.deadline_s
-        return min(max(ends_at - time.monotonic(), LEAST_S), most_s)
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,7 +143,7 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     limits = (limits or Limits()).begun()
     part, equipment = trials.part, trials.equipment
     unchecked = order_for(part)
-    base = _attempt_by_rule(trials, unchecked.sequence)
+    base = _attempt_by_rule(trials, unchecked.sequence, limits)
     press, crib = equipment.press, equipment.crib
     bending = bending_of(part, base.steps)
     if press is None or not crib.punches or not crib.dies:
@@ -195,6 +152,10 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     asked: Searched | None = None
     without: list[str] = []
     for tools in _tool_sets(trials, bending, base):
+        limits.heed()
+        if asked is not None and limits.over:
+            whole = False
+            break
         try:
             tried = _with_tools(trials, bending, base, tools, press, wishes, limits)
         except InputError:
@@ -220,8 +181,8 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     )
 
 
-def _attempt_by_rule(trials: Trials, sequence: Sequence[int]) -> Attempt:
-    return best_attempt(trials, _steps(trials, sequence))
+def _attempt_by_rule(trials: Trials, sequence: Sequence[int], limits: Limits) -> Attempt:
+    return best_attempt(trials, _steps(trials, sequence), limits)
 
 
 def _steps(trials: Trials, sequence: Sequence[int]) -> tuple[Operation, ...]:

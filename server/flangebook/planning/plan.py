@@ -24,6 +24,7 @@ from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_
 from flangebook.planning.dimensions import dimension_checks, dimensions, dimensions_json
 from flangebook.planning.evidence import Evidence
 from flangebook.planning.fit import Equipment
+from flangebook.planning.limits import Limits
 from flangebook.planning.named_tools import need_tools, without_tools_left_out
 from flangebook.planning.operations import beyond_run_mm
 from flangebook.planning.order_json import (
@@ -33,7 +34,7 @@ from flangebook.planning.order_json import (
     order_json,
     order_said,
 )
-from flangebook.planning.order_search import Limits, Searched, searched_order
+from flangebook.planning.order_search import Searched, searched_order
 from flangebook.planning.plan_json import (
     blank_json,
     part_json,

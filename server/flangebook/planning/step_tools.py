@@ -9,10 +9,10 @@ from flangebook.bending.checks import Sentence
 from flangebook.bending.part import Part
 from flangebook.bending.section import FoldedBend
 from flangebook.planning.fit import Fit
+from flangebook.planning.limits import Limits
 from flangebook.planning.operations import Operation
 from flangebook.planning.order_search import (
     HANDLING_WORDS,
-    Limits,
     Searched,
     handling_counts,
     in_words,
@@ -50,7 +50,9 @@ class ToolReasons:
                     self.trials.for_step(operation),
                     by_name,
                     lambda f: shorter_run_mm(self.trials.part, self.folded, operation, f),
-                    lambda f, called: self._passed_over(operation, f, called),
+                    lambda f, called: (
+                        "" if self.limits.over else self._passed_over(operation, f, called)
+                    ),
                 )
             )
         return self._of[key]

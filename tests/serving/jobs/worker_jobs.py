@@ -7,7 +7,7 @@ import time
 from typing import Any
 
 from flangebook.bending.errors import OutlineError
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 from flangebook.shop.store import Store
 
 

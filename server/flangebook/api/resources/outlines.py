@@ -14,7 +14,7 @@ from flangebook.api.sending import sent, the_store
 from flangebook.bending.dxf_lines import Unit
 from flangebook.bending.outline_dxf import WITHIN_MM, Placing, Taken, outline_from_dxf
 from flangebook.bending.ring import bounds
-from flangebook.planning.order_search import Limits
+from flangebook.planning.limits import Limits
 from flangebook.shop.store import Store
 
 blp = Blueprint("outlines", __name__, url_prefix="/api/v1", description="Outlines of tools.")
