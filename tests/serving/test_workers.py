@@ -184,6 +184,20 @@ def test_one_may_be_ready_before_somebody_asks(others: Store) -> None:
     assert others.work(worker_jobs.number) == ready
 
 
+def test_a_plan_that_takes_long_leaves_a_worker_ready_for_others(
+    others: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(workers, "SPARE_S", 0.1)
+    assert isinstance(others.workers, Processes)
+    with ThreadPoolExecutor() as threads:
+        asked = Asked(others, worker_jobs.heeding, threads).wait()
+        while len(others.workers.numbers) == 1:
+            time.sleep(0.02)
+        [ready] = set(others.workers.numbers) - {asked.process}
+        assert others.work(worker_jobs.number) == ready
+        asked.leave()
+
+
 def test_when_the_server_stops_those_who_wait_are_told_so(others: Store) -> None:
     assert isinstance(others.workers, Processes)
     with ThreadPoolExecutor() as threads:

@@ -13,12 +13,14 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from flangebook.shop.work import Limits, LostError
+from flangebook.planning.limits import Limits
+from flangebook.shop.work import LostError
 
 LONGEST_S = 90.0
 """A job that has not ended by then never will: a plan ends by itself after 20 s."""
 CANCEL_S = 0.5
 _LOOK_EVERY_S = 0.1
+_DEATH_S = 1.0
 _PROCESS = "flangebook.serving.worker_process"
 # A group of its own: Ctrl-C in the terminal is for the server, which then says when to end.
 _APART: dict[str, Any] = (
@@ -83,6 +85,11 @@ class Worker:
         """End it, whatever it is at."""
         self._ended = True
         self._process.kill()
+
+    def wait(self) -> None:
+        """Until it has ended, after ``kill``: the shop's file is closed then."""
+        with suppress(subprocess.TimeoutExpired):
+            self._process.wait(_DEATH_S)
 
     def _answer(self, limits: Limits | None) -> Any:
         began = time.monotonic()

@@ -18,7 +18,6 @@ import signal
 import sys
 import threading
 import traceback
-from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, BinaryIO
@@ -33,7 +32,7 @@ MOST_BYTES = 1_500_000_000
 _NICE = 5
 
 
-class _Worker:
+class _Calculator:
     """What is done here. asked: the jobs, in order."""
 
     def __init__(self, said: BinaryIO) -> None:
@@ -44,14 +43,18 @@ class _Worker:
 
     def listen(self, told: BinaryIO) -> None:
         """Take what is asked, until there is nobody to ask."""
-        with suppress(EOFError, OSError):
+        try:
             while True:
                 message = pickle.load(told)
                 if isinstance(message, int):
                     self._unwanted = message
                 else:
                     self.asked.put(message)
-        os._exit(0)
+        except (EOFError, OSError):
+            os._exit(0)
+        except BaseException:  # a job that cannot be read: whoever asked is told that it is lost
+            traceback.print_exc()
+            os._exit(1)
 
     def say(self, kind: str, value: Any = None) -> None:
         """Tell the server."""
@@ -119,15 +122,15 @@ def main() -> None:
             signal.signal(getattr(signal, name), signal.SIG_IGN)
     told, said = os.fdopen(os.dup(0), "rb"), os.fdopen(os.dup(1), "wb")
     os.dup2(2, 1)  # whatever is printed is no message
-    worker = _Worker(said)
-    threading.Thread(target=worker.listen, args=(told,), name="listen", daemon=True).start()
+    here = _Calculator(said)
+    threading.Thread(target=here.listen, args=(told,), name="listen", daemon=True).start()
     if hasattr(os, "nice"):
         os.nice(_NICE)
     _bound_memory()
-    worker.say("ready")
+    here.say("ready")
     if sys.argv[1:]:
         _load()
-    worker.work()
+    here.work()
 
 
 def _bound_memory() -> None:

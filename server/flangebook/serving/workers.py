@@ -17,14 +17,16 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
+from flangebook.planning.limits import Limits
 from flangebook.serving.worker import Worker
-from flangebook.shop.work import BusyError, Limits, LostError, StoppedError
+from flangebook.shop.work import BusyError, LostError, StoppedError
 
 MOST = 3
 MOST_PLANS = 2
 """So many long calculations at once: one process is left for what takes milliseconds."""
 MOST_WAITING = 8
 IDLE_S = 300.0
+SPARE_S = 1.0
 _LOOK_EVERY_S = 0.2
 
 
@@ -43,17 +45,28 @@ class Processes:
     ) -> Any:
         """As ``work.Workers`` says."""
         worker = self._taken(limits)
+        spare = threading.Timer(SPARE_S, self._spare)
+        spare.daemon = True
         try:
+            if limits is not None:
+                spare.start()
             return worker.run(file, function, arguments, limits)
         except LostError:
             raise (StoppedError if self._stopped else LostError) from None
         finally:
+            spare.cancel()
             self._give_back(worker, limits)
 
     def expect(self) -> None:
         """Have one ready."""
         with self._changed:
             if not (self._all or self._stopped):
+                self._idle.append(self._started(expected=True))
+
+    def _spare(self) -> None:
+        """A plan takes long: have a worker ready for others."""
+        with self._changed:
+            if not (self._idle or self._stopped) and len(self._all) < MOST:
                 self._idle.append(self._started(expected=True))
 
     def let_go(self) -> None:
@@ -66,9 +79,12 @@ class Processes:
         """End all of them, whatever they are at, and start no others."""
         with self._changed:
             self._stopped = True
-            for worker in self._all:
+            ending = list(self._all)
+            for worker in ending:
                 worker.kill()
             self._changed.notify_all()
+        for worker in ending:
+            worker.wait()
 
     @property
     def numbers(self) -> list[int]:

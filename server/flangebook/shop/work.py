@@ -14,19 +14,6 @@ from pathlib import Path
 from typing import Any, Protocol
 
 
-class Limits(Protocol):
-    """What a long calculation is given. cancelled: raises where nobody waits. progress: is told
-    how far it is."""
-
-    @property
-    def cancelled(self) -> Callable[[], bool] | None:
-        """Asked now and then."""
-
-    @property
-    def progress(self) -> Callable[[Any], None] | None:
-        """Told now and then."""
-
-
 class Workers(Protocol):
     """Other processes that calculate."""
 

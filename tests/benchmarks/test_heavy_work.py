@@ -1,0 +1,176 @@
+"""Heavy work beside everybody else's: four of the worst plans at once, and twenty after another.
+
+Waiting is compared with the same requests asked before, in the same run.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import threading
+import time
+import urllib.request
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from .conftest import PATIENCE_S, Figures, Shop, start
+from .test_server import MANY, add_cards, use
+
+pytestmark = pytest.mark.benchmark
+ASKED_S = float(os.environ.get("FLANGEBOOK_HEAVY_S", "15"))
+BEND = {"metal": "mild-steel-cr", "thickness_mm": 2, "included_angle_deg": 90}
+
+
+@pytest.fixture(scope="module")
+def many(root: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shop]:
+    """A server on a shop of 5,000 cards, with no worker yet."""
+    data = tmp_path_factory.mktemp("many")
+    start(data).kill()
+    add_cards(root, data, MANY)
+    shop = start(data)
+    yield shop
+    shop.kill()
+
+
+def worst_box(number: int) -> dict[str, Any]:
+    """Six flats a side: nothing of one is known for the next."""
+    side = {"flats_mm": [60, 25, 20, 15, 12, 10],
+            "bends": [{"included_angle_deg": 90, "direction": "up"}] * 6}  # fmt: skip
+    sides = dict.fromkeys(("left", "right", "front", "back"), side)
+    box = {"length_mm": 400 + number, "width_mm": 300, "sides": sides}
+    return {"title": "", "metal": "mild-steel-cr", "thickness_mm": 1.5, "box": box}
+
+
+def six_bends(number: int) -> dict[str, Any]:
+    bends = [{"included_angle_deg": 90, "direction": d} for d in ("up", "up", "down") * 2]
+    flats = [40, 60, 30, 40 + number, 30, 60, 40]
+    return {"title": "", "metal": "mild-steel-cr", "thickness_mm": 1.5, "bend_length_mm": 400,
+            "flats_mm": flats, "bends": bends}  # fmt: skip
+
+
+def posted(shop: Shop, path: str, body: dict[str, Any]) -> float:
+    """How long the answer took [s]."""
+    request = urllib.request.Request(
+        f"{shop.address}/api/v1/{path}", json.dumps(body).encode(),
+        {"Content-Type": "application/json"},
+    )  # fmt: skip
+    began = time.perf_counter()
+    with urllib.request.urlopen(request, timeout=PATIENCE_S) as answer:
+        answer.read()
+    return time.perf_counter() - began
+
+
+class Planning:
+    """So many worst plans at once, one after another, until the block ends."""
+
+    def __init__(self, shop: Shop, count: int) -> None:
+        self._shop, self._over, self._number = shop, threading.Event(), 0
+        self._threads = [threading.Thread(target=self._plan) for _ in range(count)]
+
+    def _plan(self) -> None:
+        while not self._over.is_set():
+            self._number += 1
+            posted(self._shop, "plan", worst_box(self._number))
+
+    def __enter__(self) -> None:
+        for one in self._threads:
+            one.start()
+        time.sleep(1.0)
+
+    def __exit__(self, *_: object) -> None:
+        self._over.set()
+        for one in self._threads:
+            one.join()
+
+
+def waits(shop: Shop, code: str) -> dict[str, list[float]]:
+    """How long others wait [s], sorted, asked for some seconds."""
+    took: dict[str, list[float]] = {"health": [], "a card": [], "a new bend": []}
+    until, number = time.monotonic() + ASKED_S, 0
+    while time.monotonic() < until:
+        for what, path in (("health", "/api/v1/health"), ("a card", f"/api/v1/cards/{code}")):
+            began = time.perf_counter()
+            shop.get(path)
+            took[what].append(time.perf_counter() - began)
+        number += 1
+        if number % 10 == 0:
+            bend = {**BEND, "bend_length_mm": 300 + time.monotonic() % 1000}
+            took["a new bend"].append(posted(shop, "bend", bend))
+        time.sleep(0.01)
+    return {what: sorted(times) for what, times in took.items()}
+
+
+def p99_ms(times: list[float]) -> float:
+    return times[int(len(times) * 0.99)] * 1000
+
+
+def test_waiting_while_four_worst_plans_run(many: Shop, figures: Figures) -> None:
+    code = many.get("/api/v1/cards?limit=1")["cards"][0]["code"]
+    posted(many, "bend", {**BEND, "bend_length_mm": 1.5})
+    alone = waits(many, code)
+    with Planning(many, 4):
+        beside = waits(many, code)
+    for what in alone:
+        before, after = p99_ms(alone[what]), p99_ms(beside[what])
+        figures.add(
+            f"four worst plans at once: {what}, 1 in 100 over",
+            f"{after:.0f} ms ({after / before:.1f} times alone)",
+            "250 ms" if what != "a new bend" else "",
+        )
+
+
+def workers_mb(shop: Shop) -> list[float]:
+    """The memory of each process that the server started [MB]."""
+    told = subprocess.run(
+        ["ps", "-A", "-o", "ppid=,rss="], capture_output=True, text=True, check=True
+    )
+    rows = (line.split() for line in told.stdout.splitlines())
+    return [int(rss) / 1024 for parent, rss in rows if int(parent) == shop.process.pid]
+
+
+def test_memory_of_server_and_workers(root: Path, tmp_path: Path, figures: Figures) -> None:
+    start(tmp_path).kill()
+    add_cards(root, tmp_path, MANY)
+    shop = start(tmp_path)
+    try:
+        use(shop)
+        figures.add(f"memory with {MANY} cards in use, no plan yet", f"{shop.memory_mb():.0f} MB",
+                    "120 MB")  # fmt: skip
+        with Planning(shop, 4):
+            server, workers = shop.memory_mb(), workers_mb(shop)
+        figures.add(
+            "while four worst plans run: server; each worker",
+            f"{server:.0f} MB; {', '.join(f'{one:.0f}' for one in sorted(workers))} MB",
+        )
+        for number in range(20):
+            posted(shop, "plan", worst_box(1000 + number))
+        figures.add("after twenty worst plans: server", f"{shop.memory_mb():.0f} MB", "120 MB")
+    finally:
+        shop.kill()
+
+
+def test_first_answers(many: Shop, figures: Figures) -> None:
+    """With a worker that is there already, and with one that has to be started first."""
+    for number in range(3):
+        posted(many, "plan", six_bends(number))
+    plans = sorted(posted(many, "plan", six_bends(10 + n)) for n in range(9))
+    bends = sorted(posted(many, "bend", {**BEND, "bend_length_mm": 77.5 + n}) for n in range(30))
+    for one in _numbers(many):
+        os.kill(one, 9)
+    time.sleep(0.2)
+    cold = posted(many, "bend", {**BEND, "bend_length_mm": 1234.5})
+    figures.add("POST /plan, six bends, never asked, a worker there", f"{plans[4] * 1000:.0f} ms")
+    figures.add("POST /bend, another length, a worker there", f"{bends[15] * 1000:.0f} ms", "40 ms")
+    figures.add("POST /bend, no worker there yet", f"{cold:.1f} s")
+
+
+def _numbers(shop: Shop) -> list[int]:
+    told = subprocess.run(
+        ["ps", "-A", "-o", "ppid=,pid="], capture_output=True, text=True, check=True
+    )
+    rows = (line.split() for line in told.stdout.splitlines())
+    return [int(pid) for parent, pid in rows if int(parent) == shop.process.pid]
