@@ -80,9 +80,10 @@ class Shop:
             self.process.communicate()
 
 
-def start(data: Path) -> Shop:
+def start(data: Path, *more: str) -> Shop:
     """Start a server on that folder and wait until it is ready."""
-    command = [sys.executable, "-m", "flangebook", "serve", "--port", "0", "--data", str(data)]
+    command = [sys.executable, "-m", "flangebook", "serve", "--port", "0", "--data", str(data),
+               *more]  # fmt: skip
     began = time.perf_counter()
     process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
     assert process.stdout is not None

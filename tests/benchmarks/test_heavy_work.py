@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import json
 import os
+import signal
+import statistics
 import subprocess
 import threading
 import time
@@ -153,19 +155,33 @@ def test_memory_of_server_and_workers(root: Path, tmp_path: Path, figures: Figur
         shop.kill()
 
 
-def test_first_answers(many: Shop, figures: Figures) -> None:
-    """With a worker that is there already, and with one that has to be started first."""
-    for number in range(3):
-        posted(many, "plan", six_bends(number))
-    plans = sorted(posted(many, "plan", six_bends(10 + n)) for n in range(9))
-    bends = sorted(posted(many, "bend", {**BEND, "bend_length_mm": 77.5 + n}) for n in range(30))
-    for one in _numbers(many):
-        os.kill(one, 9)
-    time.sleep(0.2)
-    cold = posted(many, "bend", {**BEND, "bend_length_mm": 1234.5})
-    figures.add("POST /plan, six bends, never asked, a worker there", f"{plans[4] * 1000:.0f} ms")
-    figures.add("POST /bend, another length, a worker there", f"{bends[15] * 1000:.0f} ms", "40 ms")
-    figures.add("POST /bend, no worker there yet", f"{cold:.1f} s")
+def test_first_answers(tmp_path: Path, figures: Figures) -> None:
+    """By a worker that is there already beside the server itself, asked in turns; and by one that
+    has to be started first."""
+    apart, alone = start(tmp_path / "apart"), start(tmp_path / "alone", "--one-process")
+    try:
+        for number in range(3):
+            for shop in (apart, alone):
+                posted(shop, "plan", six_bends(number))
+        for what, path, body in (
+            ("POST /plan, six bends, never asked", "plan", six_bends),
+            ("POST /bend, another length", "bend", lambda n: {**BEND, "bend_length_mm": 70.5 + n}),
+        ):
+            both = [(posted(apart, path, body(n)), posted(alone, path, body(n)))
+                    for n in range(10, 31)]  # fmt: skip
+            here, there = (statistics.median(times) for times in zip(*both, strict=True))
+            figures.add(
+                f"{what}, by a worker that is there",
+                f"{here * 1000:.0f} ms ({here / there:.1f} times the server itself)",
+            )
+        for one in _numbers(apart):
+            os.kill(one, signal.SIGKILL)
+        time.sleep(0.2)
+        cold = posted(apart, "bend", {**BEND, "bend_length_mm": 1234.5})
+        figures.add("POST /bend, no worker there yet", f"{cold:.1f} s")
+    finally:
+        apart.kill()
+        alone.kill()
 
 
 def _numbers(shop: Shop) -> list[int]:

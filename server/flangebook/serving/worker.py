@@ -24,7 +24,7 @@ _DEATH_S = 1.0
 _PROCESS = "flangebook.serving.worker_process"
 # A group of its own: Ctrl-C in the terminal is for the server, which then says when to end.
 _APART: dict[str, Any] = (
-    {"creationflags": 0x0000_4200}  # CREATE_NEW_PROCESS_GROUP, BELOW_NORMAL_PRIORITY_CLASS
+    {"creationflags": 0x200}  # CREATE_NEW_PROCESS_GROUP
     if sys.platform == "win32"
     else {"process_group": 0}
 )

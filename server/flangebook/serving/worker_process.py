@@ -29,7 +29,6 @@ if TYPE_CHECKING:
 
 MOST_BYTES = 1_500_000_000
 """So much memory it may have. A search keeps to 600 MB, the program loaded takes 290."""
-_NICE = 5
 
 
 class _Calculator:
@@ -124,8 +123,6 @@ def main() -> None:
     os.dup2(2, 1)  # whatever is printed is no message
     here = _Calculator(said)
     threading.Thread(target=here.listen, args=(told,), name="listen", daemon=True).start()
-    if hasattr(os, "nice"):
-        os.nice(_NICE)
     _bound_memory()
     here.say("ready")
     if sys.argv[1:]:
