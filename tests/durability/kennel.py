@@ -28,7 +28,8 @@ def main() -> None:
         child = os.fork()
         if child == 0:
             try:
-                shop_server.serve(shop_server.Serving(port=0, data=Path(line.strip()), demo=None))
+                data = Path(line.strip())
+                shop_server.serve(shop_server.Serving(port=0, data=data, demo=None, workers=False))
             except BaseException:
                 traceback.print_exc()
             os._exit(0)  # a child that ends must not go on as a kennel

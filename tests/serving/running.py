@@ -61,8 +61,11 @@ def run(arguments: Sequence[str]) -> subprocess.CompletedProcess[str]:
 def serving(data: Path, *more: str, port: int = 0, from_nothing: bool = False) -> Iterator[Running]:
     """A server, killed at the end if the test did not stop it.
 
-    from_nothing: as a shop starts it, not from a process that has the program loaded already.
+    from_nothing: as a shop starts it, not from a process that has the program loaded already. One
+    of those has no workers, which would have to load it again.
     """
+    if FORKED and not from_nothing:
+        more = (*more, "--one-process")
     arguments = command(data, *more, port=port)
     process = started(arguments, from_nothing=from_nothing or not FORKED)
     try:

@@ -50,7 +50,7 @@ def worst_box(length_mm: float) -> dict[str, Any]:
 def server(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Running]:
     folder = tmp_path_factory.mktemp("served") / "shop"
     shutil.copytree(demo_data, folder)
-    with serving(folder) as running:
+    with serving(folder, from_nothing=True) as running:
         yield running
 
 
@@ -193,7 +193,7 @@ def test_others_are_answered_while_the_worst_plans_run(server: Running) -> None:
 
 def test_four_worst_plans_do_not_hold_up_the_stop(demo_data: Path, tmp_path: Path) -> None:
     shutil.copytree(demo_data, tmp_path / "shop")
-    with serving(tmp_path / "shop") as running, ThreadPoolExecutor() as threads:
+    with serving(tmp_path / "shop", from_nothing=True) as running, ThreadPoolExecutor() as threads:
         plans = [asked(running, 420 + n, threads) for n in range(4)]
         busy(running)
         workers = workers_of(running)
@@ -207,7 +207,7 @@ def test_four_worst_plans_do_not_hold_up_the_stop(demo_data: Path, tmp_path: Pat
 
 def test_workers_end_with_a_server_that_is_killed(demo_data: Path, tmp_path: Path) -> None:
     shutil.copytree(demo_data, tmp_path / "shop")
-    with serving(tmp_path / "shop") as running, ThreadPoolExecutor() as threads:
+    with serving(tmp_path / "shop", from_nothing=True) as running, ThreadPoolExecutor() as threads:
         plan = asked(running, 430, threads)
         busy(running)
         workers = workers_of(running)
