@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pickle
 import re
 from collections.abc import Iterator
 from dataclasses import replace
@@ -14,6 +15,7 @@ from hypothesis import strategies as st
 
 from flangebook.bending.box import Box, Side
 from flangebook.bending.checks import Sentence, fill, joined
+from flangebook.bending.errors import RangeError
 from flangebook.bending.part import Bend, Part
 from flangebook.bending.tooling import Crib
 from flangebook.planning.answer import JsonDict
@@ -118,3 +120,13 @@ def test_sentences_in_a_row_keep_their_own_numbers(lengths):
     one = joined("So: ", *parts)
     assert one.words == "So: " + "".join(part.words for part in parts)
     assert not METRIC.search(one.template)
+
+
+def test_an_error_keeps_its_numbers_apart_on_its_way_from_a_worker():
+    """What cannot be predicted is worked out in another process, which sends the error."""
+    error = RangeError(
+        "A V of {v_mm} is full.", "v_mm", "Use {wide_mm}.", {"v_mm": 8.0, "wide_mm": 12.0}
+    )
+    come = pickle.loads(pickle.dumps(error))
+    assert (come.what, come.right) == ("A V of 8 mm is full.", "Use 12 mm.")
+    assert (come.template, come.numbers) == (error.template, error.numbers)
