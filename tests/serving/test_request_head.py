@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 
+from flangebook.serving.door import MOST_OPEN
 from serving.running import Running, serving
 
 pytestmark = pytest.mark.slow
@@ -172,6 +173,22 @@ def test_five_hundred_at_once_are_taken(server: Running):
     finally:
         for line in lines:
             line.close()
+
+
+def test_where_too_many_are_open_the_oldest_without_a_request_goes(server: Running):
+    """No time passes for it: the newest are all open when the first is cut."""
+    allow_open_files(2000)
+    lines = []
+    try:
+        for _ in range(MOST_OPEN + 20):
+            lines.append(socket.create_connection(("127.0.0.1", server.port), timeout=60))
+        assert b" 200 " in said(server, ask(server)).partition(b"\r\n")[0]
+        with suppress(ConnectionError):
+            assert lines[0].recv(1) == b""
+    finally:
+        for line in lines:
+            line.close()
+    assert b" 200 " in said(server, ask(server)).partition(b"\r\n")[0]
 
 
 def allow_open_files(count: int) -> None:

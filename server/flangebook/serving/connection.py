@@ -90,6 +90,7 @@ class Connection(asyncio.Protocol):
         self._may_write.set()
         if self._answer:
             self._answer.close()
+        self._door.forget(self)  # one that was cut before it began does not do so itself
 
     def pause_writing(self) -> None:
         """Wait: the other side reads slower than is written."""
