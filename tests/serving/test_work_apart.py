@@ -11,6 +11,7 @@ import sys
 import time
 from collections.abc import Iterator
 from concurrent.futures import Future, ThreadPoolExecutor
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 from urllib.parse import urlsplit
@@ -69,16 +70,40 @@ def processor_s(process: int) -> float:
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
 
 
-def busy(server: Running, more_s: float = 0.3) -> int:
-    """The worker that has been at work for so long."""
-    before: dict[int, float] = {}
-    until = time.monotonic() + PATIENCE_S
-    while time.monotonic() < until:
-        for one in workers_of(server):
-            if processor_s(one) - before.setdefault(one, processor_s(one)) > more_s:
-                return one
+def at_work(process: int, more_s: float = 0.3) -> None:
+    """Wait until it has worked for so long."""
+    began, until = processor_s(process), time.monotonic() + PATIENCE_S
+    while processor_s(process) - began < more_s:
+        assert time.monotonic() < until, "it does nothing"
         time.sleep(0.02)
-    raise TimeoutError("no worker is at work")
+
+
+def busy(server: Running) -> None:
+    """Wait until a worker is at work."""
+    until = time.monotonic() + PATIENCE_S
+    while max(map(processor_s, workers_of(server)), default=0.0) < 1.0:
+        assert time.monotonic() < until, "no worker is at work"
+        time.sleep(0.02)
+
+
+def fresh_worker(server: Running) -> int:
+    """The one that plans next, of those there are: new, and the last to have had a plan."""
+    kill_workers(server)
+    with ThreadPoolExecutor() as threads:
+        plan = threads.submit(ask, server, {**ANGLE, "bend_length_mm": time.time() % 1000 + 10})
+        while not (there := workers_of(server)):
+            time.sleep(0.01)
+        assert plan.result().status_code == 200
+    [first] = there
+    return first
+
+
+def kill_workers(server: Running) -> None:
+    for one in workers_of(server):
+        with suppress(ProcessLookupError):
+            os.kill(one, signal.SIGKILL)
+    while workers_of(server):
+        time.sleep(0.02)
 
 
 def ask(server: Running, part: dict[str, Any], **how: Any) -> requests.Response:
@@ -126,8 +151,10 @@ def test_the_answers_are_the_same_to_the_byte_and_the_server_stays_without_the_c
 
 def test_a_worker_that_is_killed_is_one_failed_plan(server: Running) -> None:
     with ThreadPoolExecutor() as threads:
+        process = fresh_worker(server)
         lost = asked(server, 401, threads)
-        os.kill(busy(server), signal.SIGKILL)
+        at_work(process)
+        os.kill(process, signal.SIGKILL)
         answer = lost.result()
     assert answer.status_code == 503
     assert answer.headers["Content-Type"] == "application/problem+json"
@@ -137,10 +164,12 @@ def test_a_worker_that_is_killed_is_one_failed_plan(server: Running) -> None:
 
 
 def test_a_plan_told_line_by_line_says_so_too(server: Running) -> None:
+    process = fresh_worker(server)
     with ask(server, worst_box(402), headers=LINES, stream=True) as answer:
         lines = answer.iter_lines()
         assert b"progress" in next(lines)
-        os.kill(busy(server), signal.SIGKILL)
+        at_work(process)
+        os.kill(process, signal.SIGKILL)
         *_, last = lines
     assert b'"problem"' in last
     assert b"503" in last
@@ -149,13 +178,14 @@ def test_a_plan_told_line_by_line_says_so_too(server: Running) -> None:
 @pytest.mark.parametrize("headers", [{}, LINES])
 def test_who_leaves_ends_the_work(server: Running, headers: dict[str, str]) -> None:
     """A plan that takes 5 s of the processor has 2 s more at most; as a rule far less."""
-    with requests.Session() as session, ThreadPoolExecutor() as threads:
+    process = fresh_worker(server)
+    with requests.Session() as session:
         request = requests.Request(
             "POST", f"{server.address}api/v1/plan", json=worst_box(403), headers=headers
         )
         with socket.create_connection(("127.0.0.1", server.port)) as line:
             line.sendall(_spoken(session.prepare_request(request)))
-            process = threads.submit(busy, server).result()
+            at_work(process)
             left = processor_s(process)
         used, still = left, 0
         while still < 20 and used - left < 10.0:
