@@ -1,7 +1,7 @@
 """Servers as processes of their own, forked from one that has the program loaded already.
 
-To load it takes longer than most tests ask of a server. tests/serving and tests/durability start
-theirs as a shop does, from nothing.
+To load it takes longer than most tests ask of a server. tests/serving/forked.py does the same for
+tests/api and tests/serving; where the start itself is tested it is a shop's, from nothing.
 """
 
 from __future__ import annotations
