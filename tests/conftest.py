@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import shutil
 import sys
@@ -32,6 +33,12 @@ def pytest_configure(config: pytest.Config) -> None:
         # hypothesis draws numbers that stand in the code too, from whatever is imported by then:
         # a seed alone would give other examples when a number anywhere in the code changes.
         HypothesisProvider._local_constants = Constants()
+
+
+def pytest_collection_finish() -> None:
+    """Have what thousands of collected tests are made of never looked through again for garbage."""
+    gc.collect()
+    gc.freeze()
 
 
 def pytest_unconfigure() -> None:
