@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import math
 from collections.abc import Collection
-from contextlib import suppress
 from typing import Any, NoReturn
 
 import marshmallow as ma
@@ -17,8 +16,6 @@ from flangebook.api.problems import ProblemError
 MOST_BYTES = 2_000_000
 MOST_IMPORTED = 60_000_000
 IMPORT = "/api/v1/import"
-_MOST_DRAINED = 64_000_000
-_CHUNK = 65_536
 
 
 def read_json(taken: Request) -> Any:
@@ -66,7 +63,7 @@ def register(app: Flask) -> None:
     def _bounded() -> None:
         most = most_bytes(request.path)
         if (request.content_length or 0) > most:
-            _too_large(request, most)
+            _too_large(most)
 
 
 def most_bytes(path: str) -> int:
@@ -80,26 +77,13 @@ def _body(taken: Request, most: int = MOST_BYTES) -> bytes:
     except (OSError, ValueError):
         raise ProblemError(400, "The body broke off or is not in order.") from None
     if len(text) > most:
-        _too_large(taken, most)
+        _too_large(most)
     return text
 
 
-def _too_large(taken: Request, most: int) -> NoReturn:
-    with suppress(OSError, ValueError):
-        _drain(taken)
+def _too_large(most: int) -> NoReturn:
     longer = " `flangebook import` takes longer ones." if most == MOST_IMPORTED else ""
     raise ProblemError(413, f"The body is over {most // 1_000_000} MB.{longer}")
-
-
-def _drain(taken: Request) -> None:
-    """Read on and forget, so that a client that is still sending gets the answer."""
-    stream = taken.environ["wsgi.input"]
-    left = min(taken.content_length or _MOST_DRAINED, _MOST_DRAINED)
-    while left > 0:
-        piece = stream.read(min(_CHUNK, left))
-        if not piece:
-            return
-        left -= len(piece)
 
 
 def _not_a_number(name: str) -> NoReturn:
