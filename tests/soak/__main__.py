@@ -29,7 +29,7 @@ from soak.phones import Phone
 from soak.shop import Shop
 
 PHONES, SLOW, PLANS, KILLS, CARDS = 200, 30, 4, 20, 60
-MOST_SERVER_MB = 700
+MOST_SERVER_MB = 400
 DISK_FULL_S = 8.0
 FLUSH_S = 300.0
 PART = {
@@ -61,8 +61,8 @@ class Soak:
         faults = [*self._told.wrong, *self._lost()]
         if self._shop.memory.server > MOST_SERVER_MB:
             faults.append(f"the server took {self._shop.memory.server:.0f} MB")
-        if "Traceback" in self._shop.log():
-            faults.append(f"the log has a traceback: {self._shop.log()[-3000:]}")
+        if traceback := self._shop.log().partition("Traceback")[2][:3000]:
+            faults.append(f"the log has a traceback: {traceback}")
         print(*self._figures(stopped_s), *faults[:30], sep="\n")
         print(f"{len(faults)} faults.")
         return 1 if faults else 0

@@ -56,9 +56,12 @@ class _Calculator:
             os._exit(1)
 
     def say(self, kind: str, value: Any = None) -> None:
-        """Tell the server."""
-        pickle.dump((kind, value), self._said, pickle.HIGHEST_PROTOCOL)
-        self._said.flush()
+        """Tell the server; where it was killed, there is nobody to work for."""
+        try:
+            pickle.dump((kind, value), self._said, pickle.HIGHEST_PROTOCOL)
+            self._said.flush()
+        except BrokenPipeError:
+            os._exit(0)
 
     def work(self) -> None:
         """Do what is asked, one after another."""
