@@ -196,6 +196,20 @@ def test_a_private_window_makes_one_setting_after_another_the_card_s(
     assert call(f"{shop_server.url}/api/v1/cards/{CARD}")["proposals"] == before["proposals"]
 
 
+def test_a_private_window_finds_no_card_by_a_note_that_it_was_not_told(
+    phone: Page, shop_server, console
+):
+    """The shop's list has no notes; a word that stands nowhere is on no card."""
+    console.expect("changes feed")
+    phone.add_init_script(PRIVATE)
+    show(phone, shop_server.url, "home")
+    by_test(phone, "search").fill("undefined")
+    expect(by_test(phone, "count")).to_contain_text("None of the")
+    by_test(phone, "search").fill("bracket")
+    expect(by_test(phone, "count")).to_contain_text(" of ")
+    expect(phone.locator("#main")).to_contain_text("Shelf bracket")
+
+
 def test_a_full_device_leaves_the_shop(context_of, shop_server, console):
     """The browser itself says that there is no room, once all of a change was asked for.
 

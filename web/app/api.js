@@ -26,8 +26,8 @@ export class Unreachable extends Error {
 /** @typedef {import("./view/part_waiting.js").Progress} Progress */
 /** @typedef {ReadableWritablePair<string, Uint8Array>} Decoding */
 /**
- * @typedef {{status: number, body: any, etag: string|null, at: string}} Answer at: the shop's clock;
- *   any: who asks knows which of the API's answers it is, and says so
+ * @typedef {{status: number, body: unknown, etag: string|null, at: string}} Answer body: who asks knows which
+ *   of the API's answers it is, and says so; at: the shop's clock
  */
 
 /**

@@ -111,7 +111,7 @@ export function benchLink(name, known, hands, signal) {
     if (signal.aborted || pending !== before || status === 304) return;
     etag = now;
     stand({ late: false });
-    hands.heard(body, now ?? "");
+    hands.heard(/** @type {Bench} */ (body), now ?? "");
   }
 
   function answered() {

@@ -15,7 +15,9 @@ const LAST = "flangebook.bench.last";
  * @returns {Promise<Bench[]>}
  */
 export async function benchList(signal) {
-  const { body } = await call("GET", "/benches", { signal, timeout: 3000 });
+  const { body } = /** @type {{body: Api.Benches}} */ (
+    await call("GET", "/benches", { signal, timeout: 3000 })
+  );
   return body.benches;
 }
 
@@ -25,9 +27,11 @@ export async function benchList(signal) {
  * @returns {Promise<Bench>}
  */
 export async function makeBench(name) {
-  const { body } = await call("PUT", `/benches/${encodeURIComponent(name)}`, {
-    body: { code: null, step: 0 },
-  });
+  const { body } = /** @type {{body: Bench}} */ (
+    await call("PUT", `/benches/${encodeURIComponent(name)}`, {
+      body: { code: null, step: 0 },
+    })
+  );
   return body;
 }
 

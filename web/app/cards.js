@@ -55,9 +55,12 @@ export async function cardLines() {
     // silent or refused
   }
   try {
-    const { body } = await call("GET", "/cards?archived=all&limit=200", { timeout: 4000 });
+    const { body } = /** @type {{body: Api.CardList}} */ (
+      await call("GET", "/cards?archived=all&limit=200", { timeout: 4000 })
+    );
     reached(true);
-    return { list: body.cards, where: "shop" };
+    // The shop's list leaves the notes out.
+    return { list: body.cards.map((card) => ({ ...card, note: "" })), where: "shop" };
   } catch (error) {
     reached(false, error);
     return { list: [], where: "shop" };
@@ -104,7 +107,9 @@ export async function whereIs(code, signal) {
  */
 export async function fetchCard(code, signal) {
   try {
-    const { body } = await call("GET", `/cards/${code}`, { signal, timeout: 4000 });
+    const { body } = /** @type {{body: Api.Card}} */ (
+      await call("GET", `/cards/${code}`, { signal, timeout: 4000 })
+    );
     reached(true);
     return await keepCard(body).catch(() => body);
   } catch (error) {
@@ -121,11 +126,13 @@ export async function fetchCard(code, signal) {
  * @throws {import("./api.js").Problem | import("./api.js").Unreachable}
  */
 export async function changeCard(card, change) {
-  const { body } = await call("PUT", `/cards/${card.code}`, {
-    body: change,
-    etag: card.etag,
-    timeout: change.replan ? 60_000 : 8000,
-  });
+  const { body } = /** @type {{body: Api.Card}} */ (
+    await call("PUT", `/cards/${card.code}`, {
+      body: change,
+      etag: card.etag,
+      timeout: change.replan ? 60_000 : 8000,
+    })
+  );
   return keepCard(body).catch(() => body);
 }
 

@@ -45,7 +45,7 @@ export function isShut(screen) {
 export async function askWhoIAm(signal) {
   asking += 1;
   try {
-    const { body } = await call("GET", "/me", { signal, timeout: 4000 });
+    const { body } = /** @type {{body: Me}} */ (await call("GET", "/me", { signal, timeout: 4000 }));
     me = body;
     if (keepRights(body)) document.dispatchEvent(new CustomEvent("rights"));
     return body;
@@ -73,7 +73,7 @@ export async function beTurnedAway(why) {
  * @throws {Problem}
  */
 export async function pair(code, name) {
-  const { body } = await call("POST", "/pair", { body: { code, name } });
+  const { body } = /** @type {{body: Device}} */ (await call("POST", "/pair", { body: { code, name } }));
   if (!settings().name) changeSettings({ name: body.name });
   out = null;
   pairedAt = performance.now();

@@ -90,7 +90,9 @@ export async function seenShop() {
  * @returns {Promise<CribList<K>>}
  */
 export async function freshList(kind, signal) {
-  const { body, etag } = await call("GET", `/${kind}`, { signal });
+  const { body, etag } = /** @type {{body: {[L in Kind]: Kinds[L][]}, etag: string|null}} */ (
+    await call("GET", `/${kind}`, { signal })
+  );
   return { items: body[kind], etag, kept: false };
 }
 
@@ -122,7 +124,9 @@ export async function readPress(signal) {
  * @returns {Promise<PressRead>}
  */
 export async function freshPress(signal) {
-  const { body, etag } = await call("GET", "/press", { signal });
+  const { body, etag } = /** @type {{body: Api.PressAnswer, etag: string|null}} */ (
+    await call("GET", "/press", { signal })
+  );
   return { press: body.press, etag, kept: false };
 }
 
@@ -133,7 +137,8 @@ export async function freshPress(signal) {
  */
 export async function savePress(press, etag) {
   const body = { press: asSent(press), by: settings().name };
-  return (await call("PUT", "/press", { body, etag })).body.press;
+  const saved = await call("PUT", "/press", { body, etag });
+  return /** @type {{press: Api.Press}} */ (saved.body).press;
 }
 
 /**

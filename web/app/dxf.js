@@ -67,11 +67,8 @@ export function dxfReader(kind, { took, show, signal }) {
       if (file.size > MOST_BYTES) {
         throw new Error("The file is over 2 MB. Save the tool's outline by itself.");
       }
-      const { body } = await upload(
-        `/outlines/dxf?${query(state.choices, kind)}`,
-        file,
-        "image/vnd.dxf",
-        signal,
+      const { body } = /** @type {{body: Api.DxfOutline}} */ (
+        await upload(`/outlines/dxf?${query(state.choices, kind)}`, file, "image/vnd.dxf", signal)
       );
       if (mine !== asked) return;
       Object.assign(state, { answer: body, layers: body.layers });

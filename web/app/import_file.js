@@ -44,7 +44,8 @@ export function importFile({ show, done, signal }) {
       if (file.size > MOST_BYTES) {
         throw new Error("The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");
       }
-      state.told = (await upload(`/import?${query}`, file, "application/json", signal, LONGEST_MS)).body;
+      const answer = await upload(`/import?${query}`, file, "application/json", signal, LONGEST_MS);
+      state.told = /** @type {Told} */ (answer.body);
     } catch (error) {
       if (signal.aborted) return;
       state.wrong = said(error);

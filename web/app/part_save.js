@@ -31,7 +31,9 @@ const body = (form) => ({
  */
 export async function saveNewCard(form, code) {
   try {
-    const { body: card } = await call("POST", "/cards", { body: { ...body(form), code }, timeout: PLAN_MS });
+    const { body: card } = /** @type {{body: Api.Card}} */ (
+      await call("POST", "/cards", { body: { ...body(form), code }, timeout: PLAN_MS })
+    );
     return { saved: await kept(card) };
   } catch (error) {
     if (error instanceof Problem && error.status === 409) return { taken: code };
@@ -49,11 +51,13 @@ export async function saveRevision(form, base) {
   const entry = edit(base, wanted);
   try {
     const { after, etag } = entry;
-    const { body: card, at } = await call("PUT", `/cards/${base.code}`, {
-      body: { ...wanted, id: entry.id, ...(after ? { after } : {}) },
-      etag: after ? "*" : etag,
-      timeout: PLAN_MS,
-    });
+    const { body: card, at } = /** @type {{body: Api.Card, at: string}} */ (
+      await call("PUT", `/cards/${base.code}`, {
+        body: { ...wanted, id: entry.id, ...(after ? { after } : {}) },
+        etag: after ? "*" : etag,
+        timeout: PLAN_MS,
+      })
+    );
     await nextNumber()
       .then((number) => arrived({ ...entry, number }, at))
       .catch(() => undefined); // to be sent again should the shop lose it

@@ -30,8 +30,10 @@ export function outlinePreview(kind, show, leaving) {
   /** @type {Preview["parts"]} */
   let lastGood = [];
   const { ask } = newestAnswer(
-    async (/** @type {Record<string, unknown>} */ tool, signal) =>
-      (await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal })).body,
+    async (/** @type {Record<string, unknown>} */ tool, signal) => {
+      const { body } = await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal });
+      return /** @type {Api.Outline} */ (body);
+    },
     ({ answer, error }) => {
       if (answer) lastGood = parts(answer);
       const fault =

@@ -12,7 +12,9 @@ import { bringTrialsBack, forgetLost, keepCard } from "./store.js";
 export async function putBack(card) {
   const { code, part, title, note, created_by } = card;
   const body = { code, part: { ...part, title }, note, by: created_by };
-  const { body: made } = await call("POST", "/cards", { body, timeout: 20000 });
+  const { body: made } = /** @type {{body: Api.Card}} */ (
+    await call("POST", "/cards", { body, timeout: 20000 })
+  );
   const seen = withWaiting(await keepCard(made), []);
   await changeHere(seen, realChanges(fieldsOf(card, ["archived", "settings"]), seen), {
     reason: "Put back from a device",

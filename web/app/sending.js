@@ -15,9 +15,10 @@ const TURN_MS = 15_000;
 /** @typedef {import("./outbox.js").Waiting} Waiting */
 /** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
+/** @typedef {Api.Card|Api.TrialAnswer} Taken what the shop says of an edit, and of a result */
 /** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
 /**
- * @typedef {{where: Where, answer: Api.Card|Api.TrialAnswer|null, late?: string}} Outcome late: why the shop
+ * @typedef {{where: Where, answer: Taken|null, late?: string}} Outcome late: why the shop
  *   could not take it now
  */
 
@@ -102,7 +103,8 @@ async function heldForAWhile(why) {
  */
 async function straight(typed) {
   try {
-    return { where: "shop", answer: (await post({ ...typed, number: 0, queued_at: "" }, 8000)).body };
+    const { body } = await post({ ...typed, number: 0, queued_at: "" }, 8000);
+    return { where: "shop", answer: /** @type {Taken} */ (body) };
   } catch (error) {
     if (error instanceof Unreachable || !isRefusal(error)) return null;
     throw error;
@@ -155,7 +157,7 @@ async function step(entry, timeout) {
   try {
     const answer = await (now.parked ? propose(now, timeout) : post(now, timeout));
     await accepted(now, answer);
-    return { where: now.parked ? "settle" : "shop", answer: answer.body };
+    return { where: now.parked ? "settle" : "shop", answer: /** @type {Taken} */ (answer.body) };
   } catch (error) {
     if (!(error instanceof Problem && error.status === 412) || now.parked) throw error;
     return met(now, timeout);
@@ -185,11 +187,13 @@ async function ready({ id, code, after, before, parked }) {
  */
 async function met(entry, timeout) {
   if (entry.body.part) throw new Problem(PART_MET); // only after a restore: it was in the shop before
-  const { body: card, at } = await call("GET", `/cards/${entry.code}`, { timeout });
+  const { body: card, at } = /** @type {{body: Api.Card, at: string}} */ (
+    await call("GET", `/cards/${entry.code}`, { timeout })
+  );
   await keepCard(card);
   // What it settled is still open: it was chosen between other things, and is asked again.
   const open = (entry.body.settles ?? []).some((/** @type {string} */ id) =>
-    card.proposals.some((/** @type {Api.Proposal} */ one) => one.id === id),
+    card.proposals.some((one) => one.id === id),
   );
   if (open || !differing(entry.body, entry.before ?? {}, card).length) {
     await arrived(entry, at);
@@ -200,7 +204,7 @@ async function met(entry, timeout) {
   await mark(entry.id, { parked: true });
   const answer = await propose(parked, timeout);
   await accepted(parked, answer);
-  return { where: "settle", answer: answer.body };
+  return { where: "settle", answer: /** @type {Taken} */ (answer.body) };
 }
 
 /**
@@ -209,9 +213,10 @@ async function met(entry, timeout) {
  */
 async function accepted(entry, { body, at }) {
   if (entry.kind !== "trial") {
-    await keepCard(body).catch(() => undefined); // no room for it: the feed brings it once there is
+    const card = /** @type {Api.Card} */ (body);
+    await keepCard(card).catch(() => undefined); // no room for it: the feed brings it once there is
     // Nothing was changed by it, so it made no revision: what was made on it is made on what is there.
-    if (!entry.parked && entry.after && body.revision_id === entry.after) await follow(entry.id, entry.after);
+    if (!entry.parked && entry.after && card.revision_id === entry.after) await follow(entry.id, entry.after);
   }
   await arrived(entry, at, Boolean(entry.parked));
   await tidy(at);

@@ -152,7 +152,9 @@ async function fetchChanges() {
 /** @returns {Promise<boolean>} whether there are more */
 async function fetchPage() {
   const since = (await keptCursor()) ?? "";
-  const { body } = await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 });
+  const { body } = /** @type {{body: Api.Changes}} */ (
+    await call("GET", `/changes?since=${encodeURIComponent(since)}`, { timeout: 15000 })
+  );
   await keepPage(body);
   return body.more;
 }

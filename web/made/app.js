@@ -2,29 +2,29 @@ var K$=Object.defineProperty;var $=(t,e,n)=>()=>{if(n)throw n[0];try{return t&&(
 role:t,refused:e={}}){let n=JSON.stringify({role:t,refused:e});if(n===JSON.stringify(zn))return!1;zn={role:t,refused:e};
 try{localStorage.setItem(gc,n)}catch{}return!0}function wc(t){t&&t!==zn.role&&document.dispatchEvent(new CustomEvent(
 "other-role"))}var gc,fc,zn,qn,ht,$c,Et=$(()=>{gc="flangebook.rights",fc={role:"owner",refused:{}},zn=Y$();qn=
-()=>zn.role,ht=t=>!Object.hasOwn(zn.refused,t),$c=t=>zn.refused[t]??"owner"});async function M(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+()=>zn.role,ht=t=>!Object.hasOwn(zn.refused,t),$c=t=>zn.refused[t]??"owner"});async function A(t,e,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
 return yc(t,e,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function No(t,e,n,s,o=2e4){
 return yc("POST",t,e,{type:n,signal:s,timeout:o})}async function yc(t,e,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
-timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(wc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await Yr(u,p);let m=J$.includes(u.status)?null:await X$(u,r);return{status:u.status,body:m,
-etag:u.headers.get("ETag"),at:tb(u)}}async function X$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
-n:new F}}async function Yr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new T(
+timeout(l),u=performance.now(),p;try{p=await fetch(`/api/v1${e}`,{method:t,headers:c,body:n,signal:r?AbortSignal.
+any([r,h]):h,cache:"no-store"})}catch(f){throw r?.aborted?f:new F}if(wc(p.headers.get("Flangebook-Role")),!p.ok&&
+p.status!==304)throw await Yr(p,u);let m=J$.includes(p.status)?null:await X$(p,r);return{status:p.status,body:m,
+etag:p.headers.get("ETag"),at:tb(p)}}async function X$(t,e){try{return await t.json()}catch(n){throw e?.aborted?
+n:new F}}async function Yr(t,e=1/0){let n=await t.json().catch(()=>null);if(!n?.status)throw new F;let s=new M(
 n);return Z$(s,e),s}function Z$({status:t,errors:e},n){t===401&&e.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:e.pairing[0],asked:n}})),t===403&&e.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function _c(t,e,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${t}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Yr(c);for await(let h of Q$(c.body,l)){let p=JSON.
-parse(h);if(p.problem)throw new T(p.problem);if(!p.progress)return p;s(p.progress)}throw new F}catch(c){throw n.
-aborted||c instanceof T?c:new F}finally{clearTimeout(r)}}async function*Q$(t,e){let n=t.pipeThrough(new TextDecoderStream).
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Yr(c);for await(let h of Q$(c.body,l)){let u=JSON.
+parse(h);if(u.problem)throw new M(u.problem);if(!u.progress)return u;s(u.progress)}throw new F}catch(c){throw n.
+aborted||c instanceof M?c:new F}finally{clearTimeout(r)}}async function*Q$(t,e){let n=t.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;e();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function vc(t,e,n){let s;try{let a=await fetch(`/a\
 pi/v1${t}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(e),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Yr(a);s=await a.blob()}catch(a){throw a instanceof T?a:new F}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Yr(a);s=await a.blob()}catch(a){throw a instanceof M?a:new F}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var T,F,J$,tb,G=$(()=>{Et();T=class extends Error{constructor(e){super(e.detail||e.title),this.status=
+o.href),1e4)}var M,F,J$,tb,G=$(()=>{Et();M=class extends Error{constructor(e){super(e.detail||e.title),this.status=
 e.status,this.title=e.title,this.errors=e.errors??{},this.outline=e.outline??null}},F=class extends Error{constructor(){
 super("The shop's server does not answer.")}};J$=[204,304];tb=t=>new Date(t.headers.get("Date")??Date.now()).toISOString()});function eb(){return kc||(kc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function nb(){return xc||
 (xc=["advance","continue","continuePrimaryKey"].map(t=>IDBCursor.prototype[t]))}function sb(t){let e=new Promise(
@@ -55,8 +55,8 @@ tore")?!0:e in t}};ei=t=>Co.get(t);ib=["get","getKey","getAll","getAllKeys","cou
 "clear"],Xr={};Ac(t=>({...t,get:(e,n,s)=>Sc(e,n)||t.get(e,n,s),has:(e,n)=>!!Sc(e,n)||t.has(e,n)}));cb=["advanc\
 e","continue","continuePrimaryKey"],Tc={},ni=new WeakMap,Ec=new WeakMap,db={get(t,e){if(!cb.includes(e))return t[e];
 let n=Tc[e];return n||(n=Tc[e]=function(...s){ni.set(this,Ec.get(this)[e](...s))}),n}};Ac(t=>({...t,get(e,n,s){
-return Mc(e,n)?hb:t.get(e,n,s)},has(e,n){return Mc(e,n)||t.has(e,n)}}))});function si(){return Kn??=Oc("flangebook",pb,{upgrade:(t,e,n,s)=>mb(t,e,s),blocking:ub,terminated:oi}).catch(t=>{
-throw Kn=void 0,t}),Kn}function oi(){Kn=void 0}async function ub(){(await Kn)?.close(),Kn=void 0}async function mb(t,e,n){
+return Mc(e,n)?hb:t.get(e,n,s)},has(e,n){return Mc(e,n)||t.has(e,n)}}))});function si(){return Kn??=Oc("flangebook",ub,{upgrade:(t,e,n,s)=>mb(t,e,s),blocking:pb,terminated:oi}).catch(t=>{
+throw Kn=void 0,t}),Kn}function oi(){Kn=void 0}async function pb(){(await Kn)?.close(),Kn=void 0}async function mb(t,e,n){
 e<1&&(t.createObjectStore("cards",{keyPath:"code"}),t.createObjectStore("list",{keyPath:"code"}),t.createObjectStore(
 "meta"),t.createObjectStore("outbox",{keyPath:"id"})),e<2&&(t.createObjectStore("sent",{keyPath:"id"}),t.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),e===1&&await fb(n))}async function fb(t){
@@ -64,7 +64,7 @@ let e=t.objectStore("outbox"),s=(await e.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)e.put({...r,kind:"trial",body:a,number:++o});t.objectStore("meta").put(o,"number"),t.objectStore("me\
 ta").delete("cursor")}function gb(t){return t instanceof DOMException?t.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":t instanceof
-Error?t.message:String(t)}var pb,Kn,Bo,ai=$(()=>{Lc();pb=2;Bo=class extends Error{constructor(e){super(gb(e))}}});async function Yn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+Error?t.message:String(t)}var ub,Kn,Bo,ai=$(()=>{Lc();ub=2;Bo=class extends Error{constructor(e){super(gb(e))}}});async function Yn(t,e,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
 request(`flangebook.${t}`,{signal:AbortSignal.timeout(e)},o)}catch(a){if(s)throw a;return n()}}var Po=$(()=>{});function qt(t,e){return Pc(Cc,n=>Bc(t,"readonly",{},e,n))}function Lt(t,e,{patience:n=Cc,durability:s="relaxed"}={}){
 return Pc(n,o=>Yn("writer",n/2,()=>Bc(t,"readwrite",{durability:s},e,o)))}async function Bc(t,e,n,s,o){let a=await wb(
 t,e,n);!o.now&&e==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Io.add(a),a.done.catch(()=>{}).finally(
@@ -102,9 +102,9 @@ r.id)||e.put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var _b,vb,R
 getAll())).sort((e,n)=>e.updated_at<n.updated_at?1:-1)}async function ie(t){return Lt(["cards","list"],async e=>{
 let n=await e.objectStore("cards").get(t.code);return n&&Sb(t,n)?n:(Uc(e,t),t)})}function Uc(t,e){t.objectStore(
 "cards").put(e),t.objectStore("list").put(Tb(e))}function Tb(t){let{code:e,title:n,note:s,revision:o,updated_at:a,
-updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=t,{metal:m,thickness_mm:f}=h,b=u?.length??0;
+updated_by:r,worst:l,archived:c,part:h,trials_total:u,proposals:p}=t,{metal:m,thickness_mm:f}=h,b=p?.length??0;
 return{code:e,title:n,note:s,metal:m,thickness_mm:f,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Gc(){return qt("list",({store:t})=>t.index("settle").getAll(
+worst:l,trials:u,archived:c,settle:b}}async function Gc(){return qt("list",({store:t})=>t.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Vc(){let t=["cards","list","meta","sent","lost"];await Lt(t,e=>{for(let n of t)
 e.objectStore(n).clear()})}async function Fo(){return qt("meta",({store:t})=>t.get("shop"))}async function zc(){
 return qt("meta",({store:t})=>t.get("cursor"))}async function qc(t){let e=t.reset||await Mb()?["outbox","sent",
@@ -122,50 +122,50 @@ t.trials.forEach((n,s)=>{e.put({...Kc(t.code,n,s-t.trials.length),missing:!0})})
 await Lt("lost",({store:e})=>e.delete(t))}var xb,Sb,Mb,Ct=$(()=>{Nt();Ce();xb=2e4;Sb=(t,e)=>t.revision<e.revision||
 t.revision===e.revision&&(t.trials_total<e.trials_total||t.proposals_total<e.proposals_total);Mb=async()=>await qt(
 "lost",({store:t})=>t.count())>0});function Eb(){try{return{...Jc,...JSON.parse(localStorage.getItem(Xc)??"{}")}}catch{return{...Jc}}}function P(){
-return pn}function Pe(t){pn={...pn,...t};try{localStorage.setItem(Xc,JSON.stringify(pn))}catch{}Gs();for(let e of ci)
-e(pn)}function $t(t,e){ci.add(t),e?.addEventListener("abort",()=>ci.delete(t))}function Gs(){let t=Zc.matches?
-"shop":"day";document.documentElement.dataset.theme=pn.theme==="system"?t:pn.theme}var Xc,Jc,ci,pn,Zc,nt=$(()=>{
-Xc="flangebook.settings",Jc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,pn=Eb();
-Zc=matchMedia("(prefers-color-scheme: dark)");Zc.addEventListener("change",Gs)});function nd(t){return Vs!==null&&t!=="pair"&&!(td?.labels_open&&Lb.includes(t))}async function un(t){di+=1;try{
-let{body:e}=await M("GET","/me",{signal:t,timeout:4e3});return td=e,bc(e)&&document.dispatchEvent(new CustomEvent(
-"rights")),e}finally{di-=1}}async function sd(t){Vs!==t&&(Vs=t,await Promise.all([un().catch(()=>null),Vc().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function od(t,e){let{body:n}=await M(
-"POST","/pair",{body:{code:t,name:e}});return P().name||Pe({name:n.name}),Vs=null,ed=performance.now(),await un(),
-n}async function ad(){await M("POST","/leave",{}),await sd("unknown")}function rd(){document.addEventListener(
+return un}function Pe(t){un={...un,...t};try{localStorage.setItem(Xc,JSON.stringify(un))}catch{}Gs();for(let e of ci)
+e(un)}function $t(t,e){ci.add(t),e?.addEventListener("abort",()=>ci.delete(t))}function Gs(){let t=Zc.matches?
+"shop":"day";document.documentElement.dataset.theme=un.theme==="system"?t:un.theme}var Xc,Jc,ci,un,Zc,nt=$(()=>{
+Xc="flangebook.settings",Jc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,un=Eb();
+Zc=matchMedia("(prefers-color-scheme: dark)");Zc.addEventListener("change",Gs)});function nd(t){return Vs!==null&&t!=="pair"&&!(td?.labels_open&&Lb.includes(t))}async function pn(t){di+=1;try{
+let{body:e}=await A("GET","/me",{signal:t,timeout:4e3});return td=e,bc(e)&&document.dispatchEvent(new CustomEvent(
+"rights")),e}finally{di-=1}}async function sd(t){Vs!==t&&(Vs=t,await Promise.all([pn().catch(()=>null),Vc().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function od(t,e){let{body:n}=await A(
+"POST","/pair",{body:{code:t,name:e}});return P().name||Pe({name:n.name}),Vs=null,ed=performance.now(),await pn(),
+n}async function ad(){await A("POST","/leave",{}),await sd("unknown")}function rd(){document.addEventListener(
 "not-paired",t=>{let{why:e,asked:n}=t.detail;n>ed&&sd(e)}),document.addEventListener("other-role",Qc),qn()!=="\
-owner"&&Qc()}function Qc(){di||un().catch(()=>null)}var Kt,Lb,td,Vs,ed,di,Ie,Uo,mn=$(()=>{G();Et();Ct();nt();Kt=
+owner"&&Qc()}function Qc(){di||pn().catch(()=>null)}var Kt,Lb,td,Vs,ed,di,Ie,Uo,mn=$(()=>{G();Et();Ct();nt();Kt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Bench\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Lb=["\
-card","step"],td=null,Vs=null,ed=-1/0,di=0,Ie=()=>Vs;Uo=t=>t instanceof T||t instanceof Error?t.message:String(
+card","step"],td=null,Vs=null,ed=-1/0,di=0,Ie=()=>Vs;Uo=t=>t instanceof M||t instanceof Error?t.message:String(
 t)});function gd(t,e){if(!fi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return ld!==
 void 0?ld.createHTML(e):e}function bn(t,e,n=t,s){if(e===le)return e;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ks(e)?
 void 0:e._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(t),o._$AT(t,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=bn(t,o._$AS(t,e.values),o,s)),e}var pi,id,Go,ld,ui,
-be,mi,Nb,$n,qs,Ks,fi,md,hi,zs,cd,dd,fn,hd,pd,fd,gi,i,x,XS,le,d,ud,gn,$d,Ys,Vo,Jn,wn,zo,qo,Ko,Yo,bd,Cb,Re,_=$(()=>{
-pi=globalThis,id=t=>t,Go=pi.trustedTypes,ld=Go?Go.createPolicy("lit-html",{createHTML:t=>t}):void 0,ui="$lit$",
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(e=bn(t,o._$AS(t,e.values),o,s)),e}var ui,id,Go,ld,pi,
+be,mi,Nb,$n,qs,Ks,fi,md,hi,zs,cd,dd,fn,hd,ud,fd,gi,i,x,XS,le,d,pd,gn,$d,Ys,Vo,Jn,wn,zo,qo,Ko,Yo,bd,Cb,Re,_=$(()=>{
+ui=globalThis,id=t=>t,Go=ui.trustedTypes,ld=Go?Go.createPolicy("lit-html",{createHTML:t=>t}):void 0,pi="$lit$",
 be=`lit$${Math.random().toFixed(9).slice(2)}$`,mi="?"+be,Nb=`<${mi}>`,$n=document,qs=()=>$n.createComment(""),
 Ks=t=>t===null||typeof t!="object"&&typeof t!="function",fi=Array.isArray,md=t=>fi(t)||typeof t?.[Symbol.iterator]==
 "function",hi=`[ 	
 \f\r]`,zs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,cd=/-->/g,dd=/>/g,fn=RegExp(`>|${hi}(?:([^\\s"'\
 >=/]+)(${hi}*=${hi}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),hd=/'/g,pd=/"/g,fd=/^(?:script|style|textarea|title)$/i,gi=t=>(e,...n)=>({_$litType$:t,
-strings:e,values:n}),i=gi(1),x=gi(2),XS=gi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),ud=new WeakMap,
+\f\r"'\`<>=]|("|')|))|$)`,"g"),hd=/'/g,ud=/"/g,fd=/^(?:script|style|textarea|title)$/i,gi=t=>(e,...n)=>({_$litType$:t,
+strings:e,values:n}),i=gi(1),x=gi(2),XS=gi(3),le=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),pd=new WeakMap,
 gn=$n.createTreeWalker($n,129);$d=(t,e)=>{let n=t.length-1,s=[],o,a=e===2?"<svg>":e===3?"<math>":"",r=zs;for(let l=0;l<
-n;l++){let c=t[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===zs?p[1]===
-"!--"?r=cd:p[1]!==void 0?r=dd:p[2]!==void 0?(fd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=fn):p[3]!==void 0&&(r=
-fn):r===fn?p[0]===">"?(r=o??zs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?fn:p[3]===
-'"'?pd:hd):r===pd||r===hd?r=fn:r===cd||r===dd?r=zs:(r=fn,o=void 0);let f=r===fn&&t[l+1].startsWith("/>")?" ":"";
-a+=r===zs?c+Nb:u>=0?(s.push(h),c.slice(0,u)+ui+c.slice(u)+be+f):c+be+(u===-2?l:f)}return[gd(t,a+(t[n]||"<?>")+
+n;l++){let c=t[l],h,u,p=-1,m=0;for(;m<c.length&&(r.lastIndex=m,u=r.exec(c),u!==null);)m=r.lastIndex,r===zs?u[1]===
+"!--"?r=cd:u[1]!==void 0?r=dd:u[2]!==void 0?(fd.test(u[2])&&(o=RegExp("</"+u[2],"g")),r=fn):u[3]!==void 0&&(r=
+fn):r===fn?u[0]===">"?(r=o??zs,p=-1):u[1]===void 0?p=-2:(p=r.lastIndex-u[2].length,h=u[1],r=u[3]===void 0?fn:u[3]===
+'"'?ud:hd):r===ud||r===hd?r=fn:r===cd||r===dd?r=zs:(r=fn,o=void 0);let f=r===fn&&t[l+1].startsWith("/>")?" ":"";
+a+=r===zs?c+Nb:p>=0?(s.push(h),c.slice(0,p)+pi+c.slice(p)+be+f):c+be+(p===-2?l:f)}return[gd(t,a+(t[n]||"<?>")+
 (e===2?"</svg>":e===3?"</math>":"")),s]},Ys=class t{constructor({strings:e,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=e.length-1,c=this.parts,[h,p]=$d(e,n);if(this.el=t.createElement(h,s),gn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=gn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(ui)){let m=p[r++],
-f=o.getAttribute(u).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
-"."?zo:b[1]==="?"?qo:b[1]==="@"?Ko:wn}),o.removeAttribute(u)}else u.startsWith(be)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(fd.test(o.tagName)){let u=o.textContent.split(be),m=u.length-1;if(m>0){o.textContent=
-Go?Go.emptyScript:"";for(let f=0;f<m;f++)o.append(u[f],qs()),gn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],qs())}}}else if(o.nodeType===8)if(o.data===mi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-be,u+1))!==-1;)c.push({type:7,index:a}),u+=be.length-1}a++}}static createElement(e,n){let s=$n.createElement("\
+let a=0,r=0,l=e.length-1,c=this.parts,[h,u]=$d(e,n);if(this.el=t.createElement(h,s),gn.currentNode=this.el.content,
+n===2||n===3){let p=this.el.content.firstChild;p.replaceWith(...p.childNodes)}for(;(o=gn.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let p of o.getAttributeNames())if(p.endsWith(pi)){let m=u[r++],
+f=o.getAttribute(p).split(be),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:f,ctor:b[1]===
+"."?zo:b[1]==="?"?qo:b[1]==="@"?Ko:wn}),o.removeAttribute(p)}else p.startsWith(be)&&(c.push({type:6,index:a}),
+o.removeAttribute(p));if(fd.test(o.tagName)){let p=o.textContent.split(be),m=p.length-1;if(m>0){o.textContent=
+Go?Go.emptyScript:"";for(let f=0;f<m;f++)o.append(p[f],qs()),gn.nextNode(),c.push({type:2,index:++a});o.append(
+p[m],qs())}}}else if(o.nodeType===8)if(o.data===mi)c.push({type:2,index:a});else{let p=-1;for(;(p=o.data.indexOf(
+be,p+1))!==-1;)c.push({type:7,index:a}),p+=be.length-1}a++}}static createElement(e,n){let s=$n.createElement("\
 template");return s.innerHTML=e,s}};Vo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:s}=this.
 _$AD,o=(e?.creationScope??$n).importNode(n,!0);gn.currentNode=o;let a=gn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
@@ -181,7 +181,7 @@ void 0?this.T(e):md(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.inse
 _$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==d&&Ks(this._$AH)?this._$AA.nextSibling.data=e:this.
 T($n.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:s}=e,o=typeof s=="number"?this._$AC(e):(s.el===
 void 0&&(s.el=Ys.createElement(gd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Vo(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=ud.get(e.strings);return n===void 0&&ud.
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(e){let n=pd.get(e.strings);return n===void 0&&pd.
 set(e.strings,n=new Ys(e)),n}k(e){fi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of e)
 o===n.length?n.push(s=new t(this.O(qs()),this.O(qs()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){
@@ -200,11 +200,11 @@ s.capture||e.once!==s.once||e.passive!==s.passive,a=e!==d&&(s===d||o);o&&this.el
 name,this,s),a&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},Yo=class{constructor(e,n,s){
 this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(e){
-bn(this,e)}},bd={M:ui,P:be,A:mi,C:1,L:$d,R:Vo,D:md,V:bn,I:Jn,H:wn,N:qo,U:Ko,B:zo,F:Yo},Cb=pi.litHtmlPolyfillSupport;
-Cb?.(Ys,Jn),(pi.litHtmlVersions??=[]).push("3.3.3");Re=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
+bn(this,e)}},bd={M:pi,P:be,A:mi,C:1,L:$d,R:Vo,D:md,V:bn,I:Jn,H:wn,N:qo,U:Ko,B:zo,F:Yo},Cb=ui.litHtmlPolyfillSupport;
+Cb?.(Ys,Jn),(ui.litHtmlVersions??=[]).push("3.3.3");Re=(t,e,n)=>{let s=n?.renderBefore??e,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Jn(e.insertBefore(qs(),a),a,void 0,n??{})}return o._$AI(
 t),o}});function Xs(t){return t.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(t){
-return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function pt(t){let e=Xs(t),n=[...e].filter(s=>!Js.includes(
+return t.length>3?`${t.slice(0,3)}-${t.slice(3)}`:t}function ut(t){let e=Xs(t),n=[...e].filter(s=>!Js.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:e,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return e.length>7?{code:e,whole:!1,
 fault:`A card code has seven characters. This one has ${e.length}.`}:e.length<7?{code:e,whole:!1,fault:""}:yd(
@@ -221,10 +221,10 @@ e]){if(e===le||e===d)return e;let n=t.element,s=t.name;if(t.type===yn.PROPERTY){
 type===yn.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(s))return le}else if(t.type===yn.ATTRIBUTE&&n.getAttribute(
 s)===e+"")return le;return Xo(t),e}})});function Zn(t,e=xd){return Object.fromEntries(e.filter(n=>t[n]!==void 0).map(n=>[n,t[n]]))}function vd(t){return Array.
 isArray(t)?[...t].sort((e,n)=>e.step-n.step).map(({step:e,set_angle_deg:n,punch_depth_mm:s})=>[e,n??null,s??null]):
-t??null}function Qn(t,e,n){let s=[];for(let[l,c]of Pb){let[h,p]=[t[l],e[l]];h!==void 0&&!Zo(h,n[l])&&s.push({name:l,
-label:c,shop:n[l],yours:h,before:p})}if(!t.settings)return s;let[o,a,r]=[t.settings,e.settings??[],n.settings].
-map(Sd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,h,p]=[o.get(l),a.get(l),r.get(l)];kd(c,h)||kd(c,
-p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:h})}return s}function Td(t,e,n){
+t??null}function Qn(t,e,n){let s=[];for(let[l,c]of Pb){let[h,u]=[t[l],e[l]];h!==void 0&&!Zo(h,n[l])&&s.push({name:l,
+label:c,shop:n[l],yours:h,before:u})}if(!t.settings)return s;let[o,a,r]=[t.settings,e.settings??[],n.settings].
+map(Sd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,h,u]=[o.get(l),a.get(l),r.get(l)];kd(c,h)||kd(c,
+u)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:u,yours:c,before:h})}return s}function Td(t,e,n){
 let s={},o=t.filter(l=>e[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
 let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Sd(n.settings);for(let l of a){let c=Number(
 l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var xd,Zo,Qo,
@@ -236,28 +236,28 @@ e=await Wc(t)}catch(n){let s=await Db(t);return s||(await Wb(n),Md(t))}try{retur
 e",answer:null}}catch(n){let s=n instanceof F||n instanceof zt;if(!s&&ki(n))throw await Wo(e.id),n;return{where:"\
 here",answer:null,late:s?"":await Cd(e,n)}}}async function Wb(t){vi.add(t),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(e=>{setTimeout(e,Ib),document.addEventListener("storage",e,{once:!0})}),vi.delete(t),
-document.dispatchEvent(new CustomEvent("held"))}async function Db(t){try{return{where:"shop",answer:(await Ld(
-{...t,number:0,queued_at:""},8e3)).body}}catch(e){if(e instanceof F||!ki(e))return null;throw e}}async function Ad(){
+document.dispatchEvent(new CustomEvent("held"))}async function Db(t){try{let{body:e}=await Ld({...t,number:0,queued_at:""},
+8e3);return{where:"shop",answer:e}}catch(e){if(e instanceof F||!ki(e))return null;throw e}}async function Ad(){
 return Yn("outbox",Rb,Fb)}async function Fb(){let t=0;for(let{id:e}of await Dt()){if(_i.has(e))continue;let n=await Hs(
 e);if(!(!n||!await jb(n)))try{await Od(n,8e3)&&(t+=1)}catch(s){if(s instanceof F)break;ki(s)?await hn(n.id,{refused:s.
 message,missing:s.status===404}):await Cd(n,s)}}return{sent:t,left:(await Dt()).length}}async function Od(t,e){
 if(!await Hb(t))return null;let n=await Hs(t.id)??t;try{let s=await(n.parked?Nd(n,e):Ld(n,e));return await Ed(
-n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof T&&s.status===412)||n.parked)throw s;
+n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof M&&s.status===412)||n.parked)throw s;
 return Ub(n,e)}}async function Hb({id:t,code:e,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Hs(n))return!1;
 if(!(await Ro(n))?.proposed)return!0;let a=await te(e);return!a||a.proposals?.some(r=>r.id===n)?!1:(await hn(t,
-yi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Ub(t,e){if(t.body.part)throw new T(Gb);
-let{body:n,at:s}=await M("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.settles??[]).some(l=>n.
+yi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Ub(t,e){if(t.body.part)throw new M(Gb);
+let{body:n,at:s}=await A("GET",`/cards/${t.code}`,{timeout:e});await ie(n);let o=(t.body.settles??[]).some(l=>n.
 proposals.some(c=>c.id===l));if(o||!Qn(t.body,t.before??{},n).length)return await Us(t,s),await Do(t.id,n.revision_id,
 l=>yi(l,n)),{where:o?"settle":"shop",answer:n};let a={...t,parked:!0};await hn(t.id,{parked:!0});let r=await Nd(
-a,e);return await Ed(a,r),{where:"settle",answer:r.body}}async function Ed(t,{body:e,at:n}){t.kind!=="trial"&&
-(await ie(e).catch(()=>{}),!t.parked&&t.after&&e.revision_id===t.after&&await Do(t.id,t.after)),await Us(t,n,!!t.
-parked),await jc(n)}function Ld({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){return t==="trial"?M("\
-POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${e}`,{body:{...s,id:n,...o?{
-after:o}:{}},etag:o?"*":a,timeout:l})}function Nd({id:t,code:e,body:n,before:s,revision:o,queued_at:a},r){let{
-reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${e}/proposals`,
-{body:{id:t,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function Cd({id:t},e){if(!(e instanceof
-T)||e.status<500)return"";let n=e.status===507?"The disk of the shop’s server is full: make room on it":e.title;
-return await hn(t,{late:n}).catch(()=>{}),n}function ki(t){if(!(t instanceof T))throw t;return t.status<500&&![
+a,e);return await Ed(a,r),{where:"settle",answer:r.body}}async function Ed(t,{body:e,at:n}){if(t.kind!=="trial"){
+let s=e;await ie(s).catch(()=>{}),!t.parked&&t.after&&s.revision_id===t.after&&await Do(t.id,t.after)}await Us(
+t,n,!!t.parked),await jc(n)}function Ld({kind:t,code:e,id:n,body:s,after:o,etag:a,missing:r},l){return t==="tr\
+ial"?A("POST",`/cards/${e}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):A("PUT",`/cards/${e}`,{body:{...s,id:n,
+...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function Nd({id:t,code:e,body:n,before:s,revision:o,queued_at:a},r){
+let{reason:l,by:c,settles:h,...u}=n,p={...l?{reason:l}:{},...c?{by:c}:{}};return A("POST",`/cards/${e}/proposa\
+ls`,{body:{id:t,changes:u,before:s,revision:o,made_at:a,...p},timeout:r})}async function Cd({id:t},e){if(!(e instanceof
+M)||e.status<500)return"";let n=e.status===507?"The disk of the shop’s server is full: make room on it":e.title;
+return await hn(t,{late:n}).catch(()=>{}),n}function ki(t){if(!(t instanceof M))throw t;return t.status<500&&![
 401,408,429].includes(t.status)}var Ib,Rb,_i,vi,Zs,jb,Gb,es=$(()=>{G();ts();Nt();Ct();Ce();Po();Ib=3e3,Rb=15e3;
 _i=new Set;vi=new Set,Zs=()=>[...vi].at(-1)?.message??"";jb=async({refused:t,again:e,missing:n,code:s})=>!t||!!(e&&
 n&&await te(s));Gb={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was put b\
@@ -273,23 +273,23 @@ let e=(await Gc()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of t
 n!==De.reached&&ea({reached:n})}function ns(){return ea({})}function j(){return Qs?(xi=!0,Qs):(Qs=qb().finally(
 ()=>Qs=void 0),Qs)}async function qb(){do xi=!1,await Kb();while(xi)}async function Kb(){try{await Bd(),(await Ad()).
 sent>0&&await Bd(),await ea({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(t){await ea(t instanceof
-F?{reached:!1}:t instanceof T?{reached:!0}:{unkept:!0}),!(t instanceof F||t instanceof T&&t.status===401)&&!(t instanceof
+F?{reached:!1}:t instanceof M?{reached:!0}:{unkept:!0}),!(t instanceof F||t instanceof M&&t.status===401)&&!(t instanceof
 zt)&&console.warn("changes feed:",t)}}async function Bd(){for(;await Yn("feed",Vb,Yb););}async function Yb(){let t=await zc()??
-"",{body:e}=await M("GET",`/changes?since=${encodeURIComponent(t)}`,{timeout:15e3});return await qc(e),e.more}
+"",{body:e}=await A("GET",`/changes?since=${encodeURIComponent(t)}`,{timeout:15e3});return await qc(e),e.more}
 function Pd(){j(),addEventListener("online",()=>j()),addEventListener("offline",()=>j()),document.addEventListener(
 "visibilitychange",()=>document.visibilityState==="visible"&&j()),setInterval(()=>document.visibilityState==="\
 visible"&&j(),1e4)}var Vb,De,Qs,xi,wt=$(()=>{G();Nt();es();Ce();Ct();Po();Vb=3e3,De={reached:null,waiting:0,words:"",
 late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},xi=!1});function na(t){return Object.hasOwn(je,t)?t:void 0}async function it(t,e){try{return await sa(t,e)}catch(n){let s=n instanceof
 F?await Fo():void 0;if(!s?.[t])throw n;return{items:s[t],etag:null,kept:!0}}}async function He(){try{let t=await Fo();
 if(t||!Yt().unkept)return t}catch{}try{let[{press:t},{items:e}]=await Promise.all([aa(),sa("metals")]);return{
-press:t,metals:e}}catch{return}}async function sa(t,e){let{body:n,etag:s}=await M("GET",`/${t}`,{signal:e});return{
-items:n[t],etag:s,kept:!1}}async function Id(t,e,n){await M("PUT",`/${t}`,{body:{[t]:e.map(_n),by:P().name},etag:n})}
+press:t,metals:e}}catch{return}}async function sa(t,e){let{body:n,etag:s}=await A("GET",`/${t}`,{signal:e});return{
+items:n[t],etag:s,kept:!1}}async function Id(t,e,n){await A("PUT",`/${t}`,{body:{[t]:e.map(_n),by:P().name},etag:n})}
 async function oa(t){try{return await aa(t)}catch(e){let n=e instanceof F?await Fo():void 0;if(!n)throw e;return{
-press:n.press??null,etag:null,kept:!0}}}async function aa(t){let{body:e,etag:n}=await M("GET","/press",{signal:t});
-return{press:e.press,etag:n,kept:!1}}async function Rd(t,e){let n={press:_n(t),by:P().name};return(await M("PU\
+press:n.press??null,etag:null,kept:!0}}}async function aa(t){let{body:e,etag:n}=await A("GET","/press",{signal:t});
+return{press:e.press,etag:n,kept:!1}}async function Rd(t,e){let n={press:_n(t),by:P().name};return(await A("PU\
 T","/press",{body:n,etag:e})).body.press}function _n({outline_mm:t,outlines_mm:e,...n}){return n}function Wd(t,e){
 return JSON.stringify(t&&_n(t))===JSON.stringify(e&&_n(e))}function Ue({tray:t,slot:e}){return!t&&!e?"place no\
-t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var je,rt,ut=$(()=>{
+t given":[t&&(/^\S{1,4}$/.test(t)?`Tray ${t}`:t),e&&`slot ${e}`].filter(Boolean).join(", ")}var je,rt,pt=$(()=>{
 G();nt();Ct();wt();je={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 rt={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
@@ -299,7 +299,7 @@ has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??t.revision_id,here:o}}asy
 await dn(t.code).catch(()=>[]))}async function Ti(t){let e=await te(t);return e&&to(e,(await dn(t)).filter(n=>n.
 body.settles))}async function eo(t){let e=await te(t);return e&&vn(e)}async function Ge(t,e,{reason:n="",settles:s=[]}={}){
 let o=Qo(e,t),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:t};let{name:r}=P(),l=await ta(
-{id:Wt(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
+{id:Wt(),kind:a.every(u=>u==="note")&&!s.length?"note":"edit",code:t.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:Zn(t,a),after:t.after,etag:t.etag,revision:t.revision}),c=await eo(t.
 code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??(h?to(h,[]):{...t,...o})}}var Ve=$(()=>{ts();Nt();
 es();nt();Ct()});function Mi(t){if(t.limits!==void 0)return t.limits;let e=[t,...t.corrections??[]].filter(Xb);if(!e.length)return null;
@@ -314,17 +314,18 @@ the angle again: the included angle between the flats, at this bend.","Compare t
 t."],Jb=180/Math.PI;Xb=t=>typeof t.set_angle_deg=="number"&&typeof t.punch_depth_mm=="number"});async function yt(t,e,n){let s=null,o=await te(t).catch(a=>{s=a});if(!o){await e(await vn(await Qb(t,n,s)),{where:"\
 shop"});return}await e(await vn(o),{where:"device"}),tw(o,e,n)}async function Qb(t,e,n){try{return await we(t,
 e)}catch(s){throw s instanceof F&&n instanceof zt?n:s}}async function Fd(){try{let t=await Be();if(t.length||!Yt().
-unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Fe(!0),{list:t.cards,where:"shop"}}catch(t){return Fe(!1,t),{list:[],where:"shop"}}}async function tw(t,e,n){
-try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await vn(s),{where:"shop"})}catch{}}async function jd(t,e){
-if(await te(t).catch(()=>{}))return"device";try{return await we(t,e),"shop"}catch(n){if(n instanceof T&&n.status===
-404)return"nowhere";if(n instanceof F)return"silent";throw n}}async function we(t,e){try{let{body:n}=await M("\
-GET",`/cards/${t}`,{signal:e,timeout:4e3});return Fe(!0),await ie(n).catch(()=>n)}catch(n){throw e?.aborted||Fe(
-!1,n),n}}async function ra(t,e){let{body:n}=await M("PUT",`/cards/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?
-6e4:8e3});return ie(n).catch(()=>n)}function ee(t,e){let n=t.settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.
-set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,
-punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,
-reason:n?.reason??""}}var kt=$(()=>{G();Ve();kn();Ce();Ct();wt()});function ia(t){let e=qn()==="bench"?"This device is a bench screen":"This device is an operator's",n=$c(t)==="\
+unkept)return{list:t,where:"device"}}catch{}try{let{body:t}=await A("GET","/cards?archived=all&limit=200",{timeout:4e3});
+return Fe(!0),{list:t.cards.map(e=>({...e,note:""})),where:"shop"}}catch(t){return Fe(!1,t),{list:[],where:"sh\
+op"}}}async function tw(t,e,n){try{let s=await we(t.code,n);!n.aborted&&s.etag!==t.etag&&await e(await vn(s),{
+where:"shop"})}catch{}}async function jd(t,e){if(await te(t).catch(()=>{}))return"device";try{return await we(
+t,e),"shop"}catch(n){if(n instanceof M&&n.status===404)return"nowhere";if(n instanceof F)return"silent";throw n}}
+async function we(t,e){try{let{body:n}=await A("GET",`/cards/${t}`,{signal:e,timeout:4e3});return Fe(!0),await ie(
+n).catch(()=>n)}catch(n){throw e?.aborted||Fe(!1,n),n}}async function ra(t,e){let{body:n}=await A("PUT",`/card\
+s/${t.code}`,{body:e,etag:t.etag,timeout:e.replan?6e4:8e3});return ie(n).catch(()=>n)}function ee(t,e){let n=t.
+settings?.find(a=>a.step===e.number),s={set_angle_deg:n?.set_angle_deg??e.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
+e.punch_depth_mm},o=ce(e,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:e.first_hit??
+null,gauge_x_mm:n?.gauge_x_mm??e.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var kt=$(()=>{G();Ve();kn();Ce();
+Ct();wt()});function ia(t){let e=qn()==="bench"?"This device is a bench screen":"This device is an operator's",n=$c(t)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -361,9 +362,9 @@ if(t==null)return"";let e=Ft()?t/Jt:t;return String(Number(e.toFixed(Ft()?4:3)))
 L=$(()=>{nt();Jt=25.4,la=8.896443230521,Hd=9.80665,ew=.45359237,Ud=.3048,Ft=()=>P().units==="inch";Vd=/^[+-]?(\d+\.?\d*|\.\d+)$/,
 zd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,qd=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});function jt(t,e){return t.length*e*.6+e*.3}function sw(t,e){return Math.abs(t.x-e.x)*2<t.width+e.width&&Math.abs(
 t.y-e.y)*2<t.height+e.height}function Jd(t,[[e,n],[s,o]]){let a=0,r=1,l=[[e-t.x,s-e,t.width/2],[n-t.y,o-n,t.height/
-2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function ow([t,e],[n,s]){return da(t,e,n)!==da(t,e,s)&&
-da(n,s,t)!==da(n,s,e)}function da(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var ha,pa=$(()=>{
+2]];for(let[c,h,u]of l){if(h===0){if(Math.abs(c)>u)return!1;continue}let[p,m]=[(-u-c)/h,(u-c)/h];a=Math.max(a,
+Math.min(p,m)),r=Math.min(r,Math.max(p,m))}return a<=r}function ow([t,e],[n,s]){return da(t,e,n)!==da(t,e,s)&&
+da(n,s,t)!==da(n,s,e)}function da(t,e,n){return(e[0]-t[0])*(n[1]-t[1])>(e[1]-t[1])*(n[0]-t[0])}var ha,ua=$(()=>{
 ha=class{constructor(e){this.edges=e,this.taken=[]}choose(e){let n=e[0],s=1/0;for(let o of e){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:e,
 lines:n=[]}){let s=this.taken.filter(l=>sw(e,l)).length,o=this.edges.filter(l=>Jd(e,l)).length,a=n.reduce((l,c)=>l+
@@ -374,9 +375,9 @@ s])=>s);return[Math.min(...e),Math.min(...n),Math.max(...e),Math.max(...n)]}func
 o} ${-s-o} ${n-t+2*o} ${s-e+2*o}`}function Sn([t,e,n,s],o,a){let r=Math.min(o/Math.max(n-t,1e-6),a/Math.max(s-
 e,1e-6));return([l,c])=>[(l-t)*r,(s-c)*r]}var qe=$(()=>{});function H(t){let{text:e}=w(t,{digits:2});return P().inches==="fraction"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function Qd({section:t,part:e},{pixels:n=as(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Sn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new ha(h.map((v,N)=>[v,h[(N+1)%h.length]])),u=iw(t).map(
-(v,N)=>cw(v.map(c),H(e.flats_mm[N]),p,18)),m=t.bend_points.map((v,N)=>lw(c(v),N+1,e.bends[N],p,18)),[f,b,y,A]=pw(
-[...h,...m.flatMap(v=>Zd(v.box)),...u.flatMap(v=>[...Zd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,A-b+12];return i`<svg
+c=Sn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),u=new ha(h.map((v,N)=>[v,h[(N+1)%h.length]])),p=iw(t).map(
+(v,N)=>cw(v.map(c),H(e.flats_mm[N]),u,18)),m=t.bend_points.map((v,N)=>lw(c(v),N+1,e.bends[N],u,18)),[f,b,y,T]=uw(
+[...h,...m.flatMap(v=>Zd(v.box)),...p.flatMap(v=>[...Zd(v.box),...v.lines.flat()])]),[E,C]=[y-f+12,T-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
@@ -385,7 +386,7 @@ c=Sn(Xt([t.outline]),n-2*l,s-2*l),h=t.outline.map(c),p=new ha(h.map((v,N)=>[v,h[
     height=${C}
     viewBox="${f-6} ${b-6} ${E} ${C}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Lo])=>x`<path class="dimension" d="M${ct}L${Lo}"/>`)}
+    ${p.map(({lines:v,box:N,text:X})=>x`${v.map(([ct,Lo])=>x`<path class="dimension" d="M${ct}L${Lo}"/>`)}
       ${dw(v[0])}${hw(N,X,18)}`)}
     ${m.map(({box:v,text:N,number:X,badge:ct})=>x`<circle class="badge ${X===a?"marked":""}" cx=${ct[0]} cy=${ct[1]}
           r=${18*.68}/>
@@ -398,18 +399,18 @@ map((n,s)=>{let o=t.bends[s],a=o?`, bend ${s+1}: ${th(o)} ${o.direction}`:"";ret
 join("; ")}.`}function th(t){return t.kind==="closed_hem"?"hem":t.kind==="open_hem"?"open hem":g(S(t.included_angle_deg)).
 replace(".0°","°")}function iw({dimensions:t,bend_points:e,centre_line:n}){if(t)return t;let s=[n[0],...e,n[n.
 length-1]];return s.slice(1).map((o,a)=>[s[a],o])}function lw(t,e,n,s,o){let a=th(n),r=jt(a,o)+1.6*o,l=[1.4,1.9,
-2.6].flatMap(p=>aw.map(u=>{let m=t[0]+Math.cos(u)*(p*o+r/2-o*.6),f=t[1]+Math.sin(u)*p*o;return{box:{x:m,y:f,width:r,
-height:o*1.5},cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function cw([
+2.6].flatMap(u=>aw.map(p=>{let m=t[0]+Math.cos(p)*(u*o+r/2-o*.6),f=t[1]+Math.sin(p)*u*o;return{box:{x:m,y:f,width:r,
+height:o*1.5},cost:u*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:e,badge:h}}function cw([
 t,e],n,s,o){let a=Math.hypot(e[0]-t[0],e[1]-t[1])||1,r=[-(e[1]-t[1])/a,(e[0]-t[0])/a],[l,c]=[jt(n,o),o*1.3],h=(m,f)=>[
-m[0]+r[0]*f,m[1]+r[1]*f],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,A]=[h(t,f*o),h(
-e,f*o)],E={x:y[0]+(A[0]-y[0])*b,y:y[1]+(A[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
-f*r[1])*o*.9:0,v=[[y,A],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(A,Math.sign(f)*
-4)]];return{box:{...E,y:E.y+C},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.
+m[0]+r[0]*f,m[1]+r[1]*f],u=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(f=>[.5,.3,.7].map(b=>{let[y,T]=[h(t,f*o),h(
+e,f*o)],E={x:y[0]+(T[0]-y[0])*b,y:y[1]+(T[1]-y[1])*b,width:l,height:c},C=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(
+f*r[1])*o*.9:0,v=[[y,T],[h(t,Math.sign(f)*o*.5),h(y,Math.sign(f)*4)],[h(e,Math.sign(f)*o*.5),h(T,Math.sign(f)*
+4)]];return{box:{...E,y:E.y+C},cost:Math.abs(f)+(b===.5?0:.5),lines:v}}))),p=s.choose(u);return{box:p.box,lines:p.
 lines,text:n}}function dw(t){return t.map(([e,n])=>x`<path class="dimension tick" d="M${e-4} ${n+4}L${e+4} ${n-
 4}"/>`)}function hw({x:t,y:e,width:n,height:s},o,a){return x`<rect class="ground" x=${t-n/2} y=${e-s/2} width=${n} height=${s}/>
     <text x=${t} y=${e} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Zd({
-x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function pw(t){return Xt([t])}var aw,ne=$(()=>{
-_();nt();L();pa();qe();aw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=uw[t]){return i`<span class="flag ${t}"
+x:t,y:e,width:n,height:s}){return[[t-n/2,e-s/2],[t+n/2,e+s/2]]}function uw(t){return Xt([t])}var aw,ne=$(()=>{
+_();nt();L();ua();qe();aw=[0,90,180,270,45,135,225,315].map(t=>t*Math.PI/180)});function k(t,e=pw[t]){return i`<span class="flag ${t}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${mw[t]}</svg>${e}</span
   >`}function Ke(t,e){return t.replace(/\{(\w+)\}/g,(n,s)=>s in e?os(_e(s,e[s])):n)}function fw({step:t,steps:e=[]}){
 return e.length>1?i`<b>Steps ${e.join(", ")}.</b> `:t?i`<b>Step ${t}.</b> `:d}function _t(t,{quiet:e=!1}={}){let n=t.
@@ -421,7 +422,7 @@ filter(s=>!e||s.level!=="ok").sort((s,o)=>eh[Ht(s)]-eh[Ht(o)]);return n.length==
             ${s.do?i`<div class="do">${Ke(s.do_template??s.do,s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}var uw,eh,mw,Ht,bt,ao,U=$(()=>{_();L();uw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
+  </ul>`}var pw,eh,mw,Ht,bt,ao,U=$(()=>{_();L();pw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",
 ok:"OK"},eh={stop:0,caution:1,unknown:2,note:3,ok:4},mw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -457,7 +458,7 @@ d});function Ye(t){if(t instanceof zt)return i`<div class="state" data-test="sto
     </div>`;if(t instanceof F)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
-    </div>`;let e=t instanceof T?t.message:String(t);return t instanceof T||console.error(t),i`<div class="state" data-test="failed">
+    </div>`;let e=t instanceof M?t.message:String(t);return t instanceof M||console.error(t),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${e}
   </div>`}var Tt,xt,oh,ah,Bt=$(()=>{_();G();Ce();Tt=t=>i`<p class="state" data-test="loading">${t}</p>`,xt=(t,e=d)=>i`<div class="state" data-test="empty">
@@ -475,20 +476,20 @@ d});function Ye(t){if(t instanceof zt)return i`<div class="state" data-test="sto
 ro=t}function ww(){let t=ro?.();return!t||confirm(t)}function rh(){ro?.()?Je():ke()}async function ke(t=!1){Oi.
 abort(),Oi=new AbortController,ro=null;let{signal:e}=Oi,n=document.documentElement;delete n.dataset.ready;let s=yw(
 ma(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Je();let o=l=>{clearTimeout(a),e.aborted||Re(l,ua())};Re(i``,ua());let a=setTimeout(()=>o(oh()),bw);if(!s){o(i`<div class="state">
+Je();let o=l=>{clearTimeout(a),e.aborted||Re(l,pa())};Re(i``,pa());let a=setTimeout(()=>o(oh()),bw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ht(r)){o(ia(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await s.route.load();if(e.aborted)return;scrollTo(0,0),await l.show({params:s.params,
 query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{e.
 aborted||(n.dataset.ready=s.route.name)},signal:e})}catch(l){if(e.aborted)return;o(Ye(l)),n.dataset.ready="fai\
-led"}t&&!e.aborted&&ua().focus({preventScroll:!0})}function yw(t){return t&&nd(t.route.name)?{route:lh("pair"),
+led"}t&&!e.aborted&&pa().focus({preventScroll:!0})}function yw(t){return t&&nd(t.route.name)?{route:lh("pair"),
 params:{}}:t}function ih(){return addEventListener("popstate",()=>ke()),addEventListener("beforeunload",t=>(Zs()||
 ro?.())&&t.preventDefault()),document.addEventListener("click",t=>{let e=t.target.closest("a");!e||t.defaultPrevented||
 t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||e.target||e.hasAttribute("download")||e.origin!==location.origin||
 !ma(e.pathname)||e.hash&&e.pathname===location.pathname||(t.preventDefault(),ft(e.pathname+e.search+e.hash))}),
-ua().replaceChildren(),ke()}var bw,Oi,ro,ua,Pt=$(()=>{_();Ei();mn();Et();ss();es();lt();Bt();bw=1e3,Oi=new AbortController,
-ro=null,ua=()=>document.getElementById("main")});function ga(t,e,n,s){let o=pt(t.code),a=o.fault||(t.asked&&!o.whole?vw(o.code):"");return i`<form class="code-form" @submit=${l=>{
+pa().replaceChildren(),ke()}var bw,Oi,ro,pa,Pt=$(()=>{_();Ei();mn();Et();ss();es();lt();Bt();bw=1e3,Oi=new AbortController,
+ro=null,pa=()=>document.getElementById("main")});function ga(t,e,n,s){let o=ut(t.code),a=o.fault||(t.asked&&!o.whole?vw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),t.asked=!0,o.whole?ft(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -559,7 +560,7 @@ let o=Tw(e,t.search);return i`<section class="home-list" aria-label="Cards">
           </div>`:d}
   </section>`}function Tw({list:t,metalName:e},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
 length===0?t.filter(o=>!o.archived):t.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
- ${c} ${e(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function Mw(t,{list:e,where:n},s){let o=n==="d\
+ ${c} ${e(c)}`.toLowerCase();return s.every(u=>h.includes(u))})}function Mw(t,{list:e,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?t===1?`1 card ${o}`:`${t} cards ${o}`:t===0?`None o\
 f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Aw(){return Yt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
@@ -567,17 +568,17 @@ f the ${e.length} cards has that.`:`${t} of ${e.length} cards`}function Aw(){ret
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${I("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ni,kw,hh=$(()=>{_();We();dt();ut();Nt();kt();wt();lt();sh();Li();Ni=40,kw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ni,kw,hh=$(()=>{_();We();dt();pt();Nt();kt();wt();lt();sh();Li();Ni=40,kw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Mn,ph,uh,is,Ci=$(()=>{Mn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Mn,uh,ph,is,Ci=$(()=>{Mn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],ph=["guaranteed minimum","typical","measured","common practice","from memory"],uh=[
+ing n",unit:"",needed:!1}],uh=["guaranteed minimum","typical","measured","common practice","from memory"],ph=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
 ss","stainless steel"],["aluminium","aluminium"]],is=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function An(t=""){let n=t.split(`
@@ -671,10 +672,10 @@ gauge_family:t.gauge_family||null};for(let{name:n,needed:s}of is)(t[n]?.trim()||
 needed:s}of Mn){let o=["low","nominal","high","source"].some(a=>t[`${n}.${a}`]?.trim());e[n]=o||s?Pw(t,n):null}
 return e}function Pw(t,e){let n=["low","nominal","high"].map(s=>[s,he(t[`${e}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(t[`${e}.source`]??"").trim(),standing:t[`${e}.standing`]}}function Th(t,e){
-let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(p=>p==="op\
-enings"):e).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
-penings"?(n.openings??=[]).push(...a.map(p=>Iw(o,p))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
-p=>`Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}function Iw(t,e){
+let n={},s=[];for(let[o,a]of Object.entries(t)){let r=`.${o}.`,c=(r.includes(".openings.")?e.filter(u=>u==="op\
+enings"):e).filter(u=>r.includes(`.${u}.`)).sort((u,p)=>p.length-u.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
+penings"?(n.openings??=[]).push(...a.map(u=>Iw(o,u))):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(
+u=>`Number ${Number(h)+1}: ${u}`):a):s.push(...a.map(u=>`${o}: ${u}`))}return{byName:n,others:s}}function Iw(t,e){
 let[,n,s]=/openings\.(\d+)(?:\.(\w+))?$/.exec(t)??[];return n===void 0?e:`V ${Number(n)+1}: ${s?`${s}: `:""}${e}`}
 var Ow,wa,vh,Ew,xe,kh,Xe,Cw,Bw,Se=$(()=>{Ci();Bi();Fi();L();Ow=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;wa=(t="")=>t.
 trim()===""?null:tt(t),vh=(t="")=>t.trim()===""?null:so(t,xn()),Ew=(t="")=>t.split(/[\n;]/).map(e=>e.trim()).filter(
@@ -693,8 +694,8 @@ d_angle_deg"?he(s):s)}return e}var Rw,ji,Hi,Ww,Ui,xa=$(()=>{Se();L();Rw={metal:"
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},ji={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Hi=Object.keys(ji),Ww=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],Ui=t=>t.endsWith("_mm")});function Te(t,e,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
-a=new AbortController;let{signal:h}=a;try{let p=await t(c,h);h.aborted||e({question:c,answer:p})}catch(p){h.aborted||
-e({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var ho=$(
+a=new AbortController;let{signal:h}=a;try{let u=await t(c,h);h.aborted||e({question:c,answer:u})}catch(u){h.aborted||
+e({question:c,error:u})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var ho=$(
 ()=>{});function Me(t,e,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${t}</span>
@@ -707,28 +708,28 @@ d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
   </div>`}var Sa=$(()=>{_()});function Ta(t){return t.force_kn===null||t.force_kn===void 0?d:i`<b>${g(Zt(t))}</b>
-    <small class="expected">expected ${g(Ze(t))}</small>`}function po(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
-return Me(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Mh,pe=$(()=>{_();L();Sa();
+    <small class="expected">expected ${g(Ze(t))}</small>`}function uo(t,e,n="force_kn",{note:s=d,origin:o=""}={}){
+return Me(t,Zt(e,n),{note:i`expected ${g(Ze(e,n))}${s}`,origin:o,test:n})}var Zt,Ze,Mh,ue=$(()=>{_();L();Sa();
 Zt=(t,e="force_kn")=>Mh(e)(t[`${e}_high`],{up:!0}),Ze=(t,e="force_kn")=>Mh(e)(t[e]),Mh=t=>t==="force_kn"?mt:Ot});var Gi,Ah=$(()=>{Gi=class extends HTMLElement{#t=new ResizeObserver(()=>this.measure());#e=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#t.observe(this),this.#e.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#t.disconnect(),this.#e.disconnect()}measure(){let e=this.
 querySelector("svg"),{width:n,height:s}=e?.viewBox.baseVal??{width:0,height:0};if(!e||!n||!e.clientWidth||!e.clientHeight)
 return;let o=Math.max(n/e.clientWidth,s/e.clientHeight);e.style.setProperty("--px",String(o))}};customElements.
 define("drawing-frame",Gi)});function Vi({distance_mm:t,tool:e}){let n=g(w(Math.abs(t)));return t<=0?[n,`into ${e}`]:[n,`to ${e}`]}function Oh(t,{
-left:e,right:n,bottom:s,top:o}){let[a,r]=En(t),[[l,c],[h,p]]=[t.on_sheet,t.on_tool],u=a-e>n-a?-1:1,m=r-s>.7*(o-
+left:e,right:n,bottom:s,top:o}){let[a,r]=En(t),[[l,c],[h,u]]=[t.on_sheet,t.on_tool],p=a-e>n-a?-1:1,m=r-s>.7*(o-
 s)?1:-1,[f,b]=Vi(t);return x`<g class="near ${t.distance_mm<=0?"hit":""}" data-test="near" data-tool=${t.tool}>
-    <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
+    <path class="near-line" d="M${l} ${-c}L${h} ${-u}" />
     ${Ma(t,n-e)?d:[t.on_sheet,t.on_tool].map(Dw)}
     <g transform="translate(${a} ${-r})">
       ${Ma(t,n-e)?x`<circle class="px near-ring" r="17" />`:d}
-      <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
-      <text class="px label near-label" x=${u*50} y=${m*30-2}
-        text-anchor=${u>0?"start":"end"}>${f}<tspan x=${u*50}
+      <path class="px near-leader" d="M${p*12} ${m*12}L${p*34} ${m*30}H${p*44}" />
+      <text class="px label near-label" x=${p*50} y=${m*30-2}
+        text-anchor=${p>0?"start":"end"}>${f}<tspan x=${p*50}
           dy="1.1em">${b}</tspan></text>
     </g>
   </g>`}var En,Ma,Dw,zi=$(()=>{_();L();En=({on_sheet:[t,e],on_tool:[n,s]})=>[(t+n)/2,(e+s)/2];Ma=(t,e)=>Math.abs(
-t.distance_mm)<.1*e,Dw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function ue(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(t.bounds[2]-t.bounds[0])/6,m=n?jw(u,h?c:null):Hw(t,u,c),f=p&&!n?Uw(m,p,u):m,{left:b,bottom:y,right:A,
+t.distance_mm)<.1*e,Dw=([t,e])=>x`<g transform="translate(${t} ${-e})"><circle class="px near-dot" r="4" /></g>`});function pe(t,{pose:e,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:u=null}){
+let p=s??(t.bounds[2]-t.bounds[0])/6,m=n?jw(p,h?c:null):Hw(t,p,c),f=u&&!n?Uw(m,u,p):m,{left:b,bottom:y,right:T,
 top:E}=f,C=l??Fw(t,e==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
@@ -736,7 +737,7 @@ top:E}=f,C=l??Fw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       aria-label=${r}
       data-test="pose"
       data-pose=${e}
-      viewBox="${b} ${-E} ${A-b} ${E-y}"
+      viewBox="${b} ${-E} ${T-b} ${E-y}"
       preserveAspectRatio="xMidYMid meet">
       ${[t.bed,t.die].map(St).map(Eh)}
       <g transform="translate(0 ${C.down})">${C.tools.map(Eh)}</g>
@@ -744,15 +745,15 @@ top:E}=f,C=l??Fw(t,e==="after"?"after":"before");return i`<drawing-frame class="
       <path class="gauge" transform="translate(${C.back} 0)" d=${C.gauge} />
       <path class="sheet" data-test="sheet" d=${C.sheet} />
       ${e==="before"&&t.gauge_point?Gw(t.gauge_point,o,f):d}
-      ${e==="after"&&a?Vw(t.after.sheet,a,u,f):d}
+      ${e==="after"&&a?Vw(t.after.sheet,a,p,f):d}
       ${h&&c?Oh(c,f):d}
     </svg>
   </drawing-frame>`}function Fw(t,e){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=t[e];return{sheet:St(n),tools:[
 s,o,a].map(St),down:0,gauge:St(r),back:0}}function jw(t,e){let[n,s]=e?En(e):[0,.1*t];return{left:n-1.5*t,bottom:s-
 t,right:n+1.5*t,top:s+t}}function Hw(t,e,n){let[s,o,a,r]=Xt([t.before.sheet,t.after.sheet]),l=14*e,c=t.gauge_point?
 t.gauge_point[0]+1.5*e:0,h={left:Math.max(Math.min(s-.4*e,-1.4*e),-l),right:Math.min(Math.max(a+.4*e,c,1.4*e),
-Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*e,1.6*e),8*e)},m=n?qi(u,En(n),Math.max(e,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Uw(t,{
+Math.max(l,c))},u=h.right-h.left,p={...h,bottom:Math.max(Math.min(o-.3*e,-1.1*e,-.17*u),-l/2),top:Math.min(Math.
+max(r+.3*e,1.6*e),8*e)},m=n?qi(p,En(n),Math.max(e,.1*u)):p;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function Uw(t,{
 bounds:e,share:n},s){let o=qi(qi(t,[e[0],e[1]],s),[e[2],e[3]],s),a=r=>t[r]+(o[r]-t[r])*n;return{left:a("left"),
 right:a("right"),bottom:a("bottom"),top:a("top")}}function Gw([t,e],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${t} ${-e}V${-o}" />
@@ -760,11 +761,11 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function Gw([t,e],n,{bottom:s}
     ${Lh(0,o,180)}${Lh(t,o,0)}
     <g transform="translate(${t} ${-e})"><circle class="px touch" r="5" /></g>
     ${Nh(t/2,o,n,17)}
-  </g>`}function Vw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+  </g>`}function Vw(t,e,n,{left:s,right:o}){let a=Math.min(...t.filter(([u])=>Math.abs(u)<n/2).map(([,u])=>u)),
 r=Math.max(1.25*n,.14*(o-s)),l=e/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${Nh(0,a+r,g(S(e)))}
-  </g>`}var Eh,qi,Lh,Nh,uo=$(()=>{_();L();Ah();zi();qe();Eh=t=>t?x`<path class="tool" d=${t} />`:d;qi=({left:t,
+  </g>`}var Eh,qi,Lh,Nh,po=$(()=>{_();L();Ah();zi();qe();Eh=t=>t?x`<path class="tool" d=${t} />`:d;qi=({left:t,
 right:e,bottom:n,top:s},[o,a],r)=>({left:Math.min(t,o-r),right:Math.max(e,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Lh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Nh=(t,e,n,s=0)=>x`<g transform="translate(${t} ${-e})">
@@ -783,7 +784,7 @@ max(s,a+r)});Lh=(t,e,n)=>x`<g transform="translate(${t} ${-e})">
             <span class="more">${bt(s.reason_said)} ${Ue(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var zw,qw,Bh=$(()=>{_();ut();L();pe();U();zw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
+  </ol>`}var zw,qw,Bh=$(()=>{_();pt();L();ue();U();zw=t=>[["allow for",g(Zt(t,"force_kn_per_m")),`expected ${Ze(
 t,"force_kn_per_m").text}`],["radius",g(w(t.inside_radius_mm))],["flange from",g(w(t.min_flange_mm))],["set",g(
 S(t.set_angle_deg))]],qw=(t,e,n)=>i`<span class="fact"
     ><small>${t}</small>
@@ -820,7 +821,7 @@ o)==="ok");return i`${e.length?i`<section>
           </li>`)}
     </ul>
   </section>`}var Ih,mo=$(()=>{_();U();Ih=t=>t.code.startsWith("general-")});function O({name:t,label:e,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
-input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
+input",next:u=!1,list:p=""}){let m=f=>s(f.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${t}>${e}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
       id=${t}
@@ -829,9 +830,9 @@ input",next:p=!1,list:u=""}){let m=f=>s(f.target.value);return i`<div class="fie
       autocomplete="off"
       spellcheck="false"
       inputmode=${r}
-      enterkeyhint=${p?"next":d}
+      enterkeyhint=${u?"next":d}
       placeholder=${l}
-      list=${u||d}
+      list=${p||d}
       .value=${vt(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${t}-more"
@@ -895,7 +896,7 @@ length?"has-wrong":""}">
   </div>`}function se(t){Object.keys(t).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
 valid="true"]')?.focus())}var J=$(()=>{_();We();L()});function Ea(t){let[e,n]=[t?.die?.trim(),t?.punch?.trim()];return{...e?{die:e}:{},...n?{punch:n}:{}}}function Yi(t){
 let e=Ea(t);return Object.keys(e).length?{tools:e}:{}}function Cn(t){let{die:e,punch:n}=Ea(t);return[e&&`die ${e}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var fo,ps=$(()=>{fo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ji(n,e)).flatMap(([,n])=>n)}function Rh(t,e){return Object.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var fo,us=$(()=>{fo=t=>({die:t?.die??"",punch:t?.punch??""})});function R(t,e){return Object.entries(t).filter(([n])=>Ji(n,e)).flatMap(([,n])=>n)}function Rh(t,e){return Object.
 entries(t).filter(([n])=>!e.some(s=>Ji(n,s))).flatMap(([,n])=>n)}function Wh(t,e,n){let s=Object.entries(t);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
@@ -918,9 +919,9 @@ let a=e.flatMap(tl).map(({code:r})=>r);return i`<details class="wishes" data-tes
       ${Qi("tools",t.tools??{},s,r=>o({...t,tools:{die:"",punch:"",...t.tools,...r}}))}
     </details>
     ${Dh("codes-of-dies",a)}
-    ${Dh("codes-of-punches",n.map(({code:r})=>r))}`}var Zi,tl,Dh,us,Bn=$(()=>{_();ps();U();J();oe();Zi=["tools\
+    ${Dh("codes-of-punches",n.map(({code:r})=>r))}`}var Zi,tl,Dh,ps,Bn=$(()=>{_();us();U();J();oe();Zi=["tools\
 .die","tools.punch"];tl=t=>t.shape==="multi_v"?t.openings:[t];Dh=(t,e)=>i`<datalist id=${t}>${e.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-us=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
+ps=({tools_reason:t,tools_reason_said:e})=>t?i`<p class="tools-reason" data-test="tools-reason">${e?bt(e):t}</p>`:
 d});function La(t){let e=(t??"").split(":")[0].trim();return Yw.includes(e)?e:""}function $o(t){if(!t)return"";let e=new Map;
 for(let[n,s]of Jw){let o=t[n];o&&e.set(o,[...e.get(o)??[],s])}return[...e].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var Yw,Jw,Na=$(()=>{Yw=["model","handbook","your test bends"];Jw=[["fo\
@@ -942,14 +943,14 @@ g(mt(t)):g(Ot(e));if(o===null)return`${a}; rating unknown. Read it off the plate
 g(mt(n)):g(Ot(s));return`${a} of ${r}`}function ty(t){let e=Math.min(t/100*jh,250);return x`<path class="bar-load" d="M0 9H${e}" /><path class="bar-most" d="M${jh} 0V18" />`}
 var jh,Zw,Uh=$(()=>{_();L();U();jh=200;Zw={press:"Press","press per metre":"Bed and ram, per length",punch:"Pu\
 nch",die:"Die",holder:"Holder","die holder":"Die holder"}});function ms(t,e,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(e-t)/o,c=(r?.find(y=>l/y<=a)??ey(l,a))*o,h=Math.
-floor(t/c+1e-9)*c,p=Math.ceil(e/c-1e-9)*c,u=y=>ny(n+(y-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),f=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,A)=>h+A*c).map(y=>({at:u(y),text:(y/o).toFixed(f).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function ey(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
+floor(t/c+1e-9)*c,u=Math.ceil(e/c-1e-9)*c,p=y=>ny(n+(y-h)/(u-h)*(s-n)),m=Math.round((u-h)/c),f=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(y,T)=>h+T*c).map(y=>({at:p(y),text:(y/o).toFixed(f).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:p,marks:b}}function ey(t,e){let n=(t>0?t:1)/e,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ca(t){return t.length?`M${t.
 map(([e,n])=>`${e} ${n}`).join("L")}`:""}var ny,el=$(()=>{ny=t=>Math.round(t*100)/100});function Gh({curve:t,set:e,peak:n,limits:s}){let o=Math.max(...t.map(f=>f.force_kn_high)),a=s.filter(f=>f.limit_kn!==
 null).sort((f,b)=>Number(b.limit_kn)-Number(f.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:f})=>Number(
 f)<=(f===r?oy:sy)*o),c=qh(t),h=ms(0,Math.max(o,...l.map(f=>Number(f.limit_kn))),{from:It.bottom,to:It.top+28,size:ze().
-size}),p=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],u=[...t.map(f=>p(f,"force_kn_high")),...t.map(f=>p(f,"forc\
+size}),u=(f,b)=>[c.at(f.punch_depth_mm),h.at(f[b])],p=[...t.map(f=>u(f,"force_kn_high")),...t.map(f=>u(f,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(mt(n.force_kn))}, at a depth o\
 f ${g(zh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
@@ -958,40 +959,40 @@ f ${g(zh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     aria-label=${m}
     data-test="stroke-force">
     ${Kh(c,h,ze().unit)}
-    <path class="band" d="${Ca(u)}Z" />
+    <path class="band" d="${Ca(p)}Z" />
     ${e.punch_depth_mm===null?d:Yh(c.at(e.punch_depth_mm))} ${ay(l,h)}
     ${iy(a.filter(f=>!l.includes(f)))}
-    <path class="curve" d=${Ca(t.map(f=>p(f,"force_kn")))} data-test="force-curve" />
+    <path class="curve" d=${Ca(t.map(f=>u(f,"force_kn")))} data-test="force-curve" />
     ${n?cy(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
-  </svg>`}function Vh({curve:t,set:e,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=qh(t,s.map(u=>Number(
-u.punch_depth_mm))),a=[...t.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ms(Math.min(...a),180,{from:It.
-bottom,to:It.top,steps:[5,10,15,30,45]}),l=u=>Ca(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=e.set_angle_deg===
-null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
+  </svg>`}function Vh({curve:t,set:e,trials:n}){let s=n.filter(p=>p.punch_depth_mm!==null),o=qh(t,s.map(p=>Number(
+p.punch_depth_mm))),a=[...t.map(p=>p.loaded_angle_deg),...s.map(p=>p.measured_deg)],r=ms(Math.min(...a),180,{from:It.
+bottom,to:It.top,steps:[5,10,15,30,45]}),l=p=>Ca(t.map(m=>[o.at(m.punch_depth_mm),r.at(m[p])])),c=e.set_angle_deg===
+null?null:{x:o.at(Number(e.punch_depth_mm)),y:r.at(e.set_angle_deg)},u=`Angle over punch depth. ${c?`${g(S(e.set_angle_deg))}\
  under load at a depth of ${g(zh(Number(e.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} trials drawn.`;return i`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${Ba} ${Pa}"
     role="img"
-    aria-label=${p}
+    aria-label=${u}
     data-test="stroke-angle">
     ${Kh(o,r,"°")} ${c?Yh(c.x):d}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
-    ${s.map(u=>ly(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+    ${s.map(p=>ly(o.at(Number(p.punch_depth_mm)),r.at(p.measured_deg),p))}
   </svg>`}function qh(t,e=[]){let n=Math.max(...t.map(s=>s.punch_depth_mm),...e);return ms(0,n,{from:It.left,to:It.
 right,size:B()==="in"?Jt:1,most:6})}function Kh(t,e,n){let{left:s,right:o,top:a,bottom:r}=It,l=n==="°",c=e.marks.
-map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
-      <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Ae}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,Ba-m.length*Ae*.3)} y=${r+24} text-anchor="middle"
-        font-size=${Ae}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+map(({at:p,text:m})=>x`<path class="faint" d="M${s} ${p}H${o}"/>
+      <text x=${s-6} y=${p+6} text-anchor="end"
+        font-size=${Ae}>${m}${l?"°":""}</text>`),h=t.marks.map(({at:p,text:m})=>x`<path class="faint" d="M${p} ${r}v6"/>
+      <text x=${Math.min(p,Ba-m.length*Ae*.3)} y=${r+24} text-anchor="middle"
+        font-size=${Ae}>${m}</text>`),u=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
     font-size=${Ae}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${Pa-8} text-anchor="end"
       font-size=${Ae}>punch depth, ${B()}</text>
-    ${l?d:p}`}function ay(t,e){let n=-1/0;return ry(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
+    ${l?d:u}`}function ay(t,e){let n=-1/0;return ry(t).map(({limit_kn:s,names:o})=>{let a=e.at(s);return n=Math.
 max(a-6,n+Ae+2),x`<path class="limit" d="M${It.left} ${a}H${It.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${It.left+6} y=${n}
@@ -1014,14 +1015,14 @@ limit_kn:n})=>`${Ia({what:t,name:e})} ${g(mt(n))}`;cy=(t,e)=>x`<circle class="pe
     <summary>The stroke in pictures</summary>
     ${n?dy(t,e):d}
   </details>`}function dy(t,e){return e?i`<p class="hint" data-test="stroke-missing">
-      ${e instanceof T?e.message:"The stroke could not be fetched."}
+      ${e instanceof M?e.message:"The stroke could not be fetched."}
     </p>`:t?t.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
       ${Gh(t)}
       <div class="stroke-words">
         <p data-test="stroke-peak">${hy(t)}</p>
-        ${py(t)}
+        ${uy(t)}
       </div>
     </figure>
     <figure>
@@ -1033,7 +1034,7 @@ limit_kn:n})=>`${Ia({what:t,name:e})} ${g(mt(n))}`;cy=(t,e)=>x`<circle class="pe
           <li>${Xh("curve let-go")} let go</li>
           ${t.trials.length?i`<li>${fy} trials, let go</li>`:d}
         </ul>
-        <p data-test="stroke-set">${uy(t)}</p>
+        <p data-test="stroke-set">${py(t)}</p>
         ${my(t)}
       </div>
     </figure>
@@ -1041,27 +1042,27 @@ limit_kn:n})=>`${Ia({what:t,name:e})} ${g(mt(n))}`;cy=(t,e)=>x`<circle class="pe
 function hy({peak:t,work_j:e}){if(!t)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
 Zt(t))}.</b> The peak is expected at
     ${g(mt(t.force_kn))}, ${Zh(t.punch_depth_mm)} deep, ${g(S(t.loaded_angle_deg))}
-    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function py({limits:t}){let e=t.filter(s=>s.
+    under load.`;return e?i`${n} Work in the stroke ${Q(e,0)} J.`:n}function uy({limits:t}){let e=t.filter(s=>s.
 limit_kn!==null),n=t.filter(s=>s.limit_kn===null);return i`${e.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${e.map(nl).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
           <b>Rating unknown:</b> ${n.map(Ia).join(", ")}. Read it off the plate.
-        </p>`:d}`}function uy({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
+        </p>`:d}`}function py({set:t}){return t.set_angle_deg===null?"Tools and press end before the bend is s\
 harp enough: there is nothing to set.":`Set ${g(S(t.set_angle_deg))} under load at a depth of ${Zh(t.punch_depth_mm)}\
 .`}function my({trials:t}){let e=t.filter(n=>n.punch_depth_mm===null).length;return e?i`<p class="hint">
         ${e===1?"One trial has":`${e} trials have`} no depth written down and can't be drawn.
-      </p>`:d}var Zh,Xh,fy,tp=$(()=>{_();Jh();G();L();pe();Zh=t=>g(w(t,{digits:2}));Xh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var Zh,Xh,fy,tu=$(()=>{_();Jh();G();L();ue();Zh=t=>g(w(t,{digits:2}));Xh=t=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${t} d="M2 8H38" />
   </svg>`,fy=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Oe(t,e,n,s,o=np(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Me(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:La(t.sources?.[e]),test:e})}function np({
+</svg>`});function Oe(t,e,n,s,o=nu(t,e,s)){let[a,r]=[t[`${e}_low`],t[`${e}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Me(n,s(t[e]),{band:l?[s(a),s(r)]:null,note:o,origin:La(t.sources?.[e]),test:e})}function nu({
 handbook:t,sources:e,...n},s,o){let a=t?.[s];if(typeof a!="number"||La(e?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],h=a<l||a>c;return i`<span class=${h?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${g(r)}</span
-  >`}function sp(t,e,n){return i`${ds(t.checks)}
+  >`}function su(t,e,n){return i`${ds(t.checks)}
     <div class="columns bend-columns">
       <div>
         ${gy(t,e)} ${$y(t)} ${yy(t)} ${vy(t)}
@@ -1083,7 +1084,7 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
                   >`:d}
           </li>`)}
     </ul>
-    ${us(t)}`}function $y(t){return i`<section>
+    ${ps(t)}`}function $y(t){return i`<section>
     <h2>Set</h2>
     <div class="figures">
       ${t.first_hit?wy(t):by(t)}
@@ -1093,12 +1094,12 @@ t.punch);return!t.die&&!t.punch?i`<p class="panel" data-test="no-tools">
   </section>`}function yy(t){return i`<section>
     <h2>Force</h2>
     <div class="figures">
-      ${po("Allow for",t,"force_kn",{note:_y(t),origin:La(t.sources?.force_kn)})}
-      ${po("Per length, allow for",t,"force_kn_per_m")}
+      ${uo("Allow for",t,"force_kn",{note:_y(t),origin:La(t.sources?.force_kn)})}
+      ${uo("Per length, allow for",t,"force_kn_per_m")}
     </div>
     ${t.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
             ${Hh(t.ratings)}`:d}
-  </section>`}function _y(t){let e=t.force_kn_low,n=np(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
+  </section>`}function _y(t){let e=t.force_kn_low,n=nu(t,"force_kn",mt);return i`${typeof e=="number"?`, at le\
 ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function vy(t){return i`<section>
     <h2>Comes out</h2>
     <div class="figures">
@@ -1109,13 +1110,13 @@ ast ${g(mt(e))}`:d}${n===d?d:i` <br />${n}`}`}function vy(t){return i`<section>
     <div class="figures">
       ${Oe(t,"bend_allowance_mm","Bend allowance",Pn)}
       ${Oe(t,"bend_deduction_mm","Bend deduction",Pn)}
-      ${Oe(t,"k_factor","K-factor",op)}
+      ${Oe(t,"k_factor","K-factor",ou)}
     </div>
   </section>`}function ky(t,{pose:e,show:n}){if(!t.drawing)return d;let s=g(S(t.set_angle_deg)),o=e==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return i`<section class="bend-drawing" aria-label="The bend in its tools">
     ${K({name:"pose-shown",label:"Drawn to scale",value:e,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-    ${ue(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
+    ${pe(t.drawing,{pose:e,close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,words:`The sheet in \
 die and punch, ${o}`})}
   </section>`}function xy(t,{use:e}){return t.options?.length?i`<section>
     <h2>Dies of the crib</h2>
@@ -1123,10 +1124,10 @@ die and punch, ${o}`})}
     ${Ch(t.options,e)}
   </section>`:d}function Sy({opinions:t,sources:e}){return t?i`<section class="opinions">
     <h2>Second opinions</h2>
-    ${t.force?.length?ep("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
+    ${t.force?.length?eu("Force by published relations",t.force,[["force_kn","Force",mt],["force_kn_per_m","Pe\
 r length",Ot]]):d}
-    ${t.allowance?.length?ep("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
-nce",Pn],["k_factor","K",op]]):d}
+    ${t.allowance?.length?eu("Bend allowance by published relations",t.allowance,[["bend_allowance_mm","Allowa\
+nce",Pn],["k_factor","K",ou]]):d}
     ${e?i`<details>
             <summary>Where each figure comes from</summary>
             <dl class="sources">
@@ -1134,7 +1135,7 @@ nce",Pn],["k_factor","K",op]]):d}
                     <dd>${s}</dd>`)}
             </dl>
           </details>`:d}
-  </section>`:d}function ep(t,e,n){return i`<div class="table">
+  </section>`:d}function eu(t,e,n){return i`<div class="table">
     <table>
       <caption>
         ${t}
@@ -1152,25 +1153,25 @@ nce",Pn],["k_factor","K",op]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Pn,by,wy,op,Ty,ap=$(()=>{_();uo();ut();L();pe();Bh();Sa();Ln();mo();J();Bn();Na();Uh();tp();Pn=t=>w(
+  </div>`}var Pn,by,wy,ou,Ty,au=$(()=>{_();po();pt();L();ue();Bh();Sa();Ln();mo();J();Bn();Na();Uh();tu();Pn=t=>w(
 t,{digits:2});by=t=>i`
   ${Oe(t,"set_angle_deg","Set angle, loaded",S)}
   ${Oe(t,"punch_depth_mm","Punch depth",Pn)}
 `,wy=t=>i`
   ${Oe(t,"set_angle_deg","First hit: set angle, loaded",S,`then about ${g(S(t.expected_set_angle_deg))}`)}
   ${Oe(t,"punch_depth_mm","First hit: punch depth",Pn,`then about ${g(Pn(t.expected_punch_depth_mm))}`)}
-`;op=t=>({text:t==null?"–":Q(t,2),unit:""});Ty={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+`;ou=t=>({text:t==null?"–":Q(t,2),unit:""});Ty={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var ip={};et(ip,{show:()=>Oy});async function Oy(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var iu={};et(iu,{show:()=>Oy});async function Oy(t){t.title("Check a bend"),t.render(Tt("Looking into the crib\
 …"));let[e,n,s]=await Promise.all(["metals","dies","punches"].map(async C=>(await it(C,t.signal)).items)),o={
 dies:n,punches:s},a=va(t.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=e[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Te(
-async(C,v)=>(await M("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
-{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},t.signal),p=Te(async(C,v)=>(await M(
+async(C,v)=>(await A("POST","/bend",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(l,
+{answer:C,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),p(),b()},t.signal),u=Te(async(C,v)=>(await A(
 "POST","/stroke",{body:C,signal:v})).body,({answer:C=null,error:v=null})=>{Object.assign(c,{stroke:C,error:v}),
-b()},t.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(On(a),{now:!0})}function m(C){history.
+b()},t.signal);function p(){u.stop(),c.open&&l.answer&&!c.stroke&&u.ask(On(a),{now:!0})}function m(C){history.
 replaceState(null,"",`/bend?${ka(a)}`),l.busy=co(a).length===0,l.busy?h.ask(On(a),C):(h.stop(),Object.assign(l,
-{answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof T?
+{answer:null,error:null})),b()}function f(C,v){Object.assign(a,C),m(v)}function b(){let C=l.error instanceof M?
 l.error.errors:{};t.render(i`<h1>Check a bend</h1>
         <div
           class="desk"
@@ -1184,13 +1185,13 @@ l.error.errors:{};t.render(i`<h1>Check a bend</h1>
             ${Ey(a,{metals:e,...o,openTools:r,answer:l.answer},C,f)}
           </form>
           <p class="unseen" role="status">${y()}</p>
-          <div class="desk-answer" data-test="answer">${A(C)}</div>
+          <div class="desk-answer" data-test="answer">${T(C)}</div>
         </div>`),l.busy||t.ready()}function y(){let{answer:C}=l;if(!C||l.busy)return"";let v=C.worst==="ok"?"":
 `${C.worst}. `,N=C.set_angle_deg===null?"nothing to set":`set ${g(S(C.set_angle_deg))}`;return`${v}Die ${C.die??
-"none"}, allow for ${g(Zt(C))}, ${N}.`}function A(C){let v=co(a);return v.length?xt("One bend, all its figures",
-i`Still to type: ${v.map(N=>Ay[N]).join(", ")}.`):l.error?E(C):l.answer?sp(l.answer,o,{pose:l.pose,show:N=>{l.
-pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),b())}}}):
-Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status>=500)return i`${Ye(l.error)}
+"none"}, allow for ${g(Zt(C))}, ${N}.`}function T(C){let v=co(a);return v.length?xt("One bend, all its figures",
+i`Still to type: ${v.map(N=>Ay[N]).join(", ")}.`):l.error?E(C):l.answer?su(l.answer,o,{pose:l.pose,show:N=>{l.
+pose=N,b()},use:N=>f({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,p(),b())}}}):
+Tt("Working it out…")}function E(C){if(!(l.error instanceof M)||l.error.status>=500)return i`${Ye(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
@@ -1198,10 +1199,10 @@ Tt("Working it out…")}function E(C){if(!(l.error instanceof T)||l.error.status
         </div>`;let v=Rh(C,My),N=Object.keys(C).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(X=>i`<p>${X}</p>`)}
-    </div>`}m({now:!0})}function Ey(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,f={})=>O(
-{name:u,label:m,value:t[u],wrong:R(r,u),change:b=>l({[u]:b}),...f}),h=(u,m,f)=>q({name:u,label:m,value:t[u],options:f,
-wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===t.metal);return i`${h("metal",
-"Metal",[...p?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Ny(e)])}
+    </div>`}m({now:!0})}function Ey(t,{metals:e,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(p,m,f={})=>O(
+{name:p,label:m,value:t[p],wrong:R(r,p),change:b=>l({[p]:b}),...f}),h=(p,m,f)=>q({name:p,label:m,value:t[p],options:f,
+wrong:R(r,p),change:b=>l({[p]:b},{now:!0})}),u=t.metal&&!e.some(({code:p})=>p===t.metal);return i`${h("metal",
+"Metal",[...u?[[t.metal,`${t.metal} (not in the shop)`]]:[],...Ny(e)])}
     ${c("thickness_mm","Thickness",{unit:B(),hint:a&&Ly(a,t.thickness_mm)||"3, 1/8 in, 16 ga"})}
     <div class="fields">
       ${c("bend_length_mm","Bend length",{unit:B()})}
@@ -1209,8 +1210,8 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${h("die","Die",[["","Best of the crib"],...rp(t.die,n)])}
-      ${h("punch","Punch",[["","Best of the crib"],...rp(t.punch,s)])}
+      ${h("die","Die",[["","Best of the crib"],...ru(t.die,n)])}
+      ${h("punch","Punch",[["","Best of the crib"],...ru(t.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:B()})}
     </details>
     ${t.die||t.punch||t.punch_radius_mm?i`<button
@@ -1220,59 +1221,59 @@ wrong:R(r,u),change:b=>l({[u]:b},{now:!0})}),p=t.metal&&!e.some(({code:u})=>u===
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
           </button>`:d}`}function Ly({thickness_mm:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
-t,{digits:2})),e??""].filter(Boolean).join(", ")}function rp(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var My,Ay,Ny,lp=$(()=>{_();G();xa();ut();
-ho();L();pe();ap();J();Bt();oe();My=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+t,{digits:2})),e??""].filter(Boolean).join(", ")}function ru(t,e){let n=e.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return t&&!e.some(s=>s.code===t)?[[t,`${t} (not in the crib)`],...n]:n}var My,Ay,Ny,lu=$(()=>{_();G();xa();pt();
+ho();L();ue();au();J();Bt();oe();My=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],Ay={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};Ny=t=>t.map(({code:e,name:n})=>[e,n])});function cp(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
+e"};Ny=t=>t.map(({code:e,name:n})=>[e,n])});function cu(t){let e,n=async()=>{document.visibilityState!=="visible"||t.aborted||(e=await navigator.wakeLock?.
 request("screen").catch(()=>{}),t.aborted&&e?.release())};document.addEventListener("visibilitychange",n,{signal:t}),
 t.addEventListener("abort",()=>e?.release()),n()}var sl,ol=$(()=>{_();sl=()=>"wakeLock"in navigator?d:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function In(t){let{body:e}=await M("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function pp(t){
-let{body:e}=await M("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function up(t){
-await M("DELETE",`/benches/${encodeURIComponent(t)}`)}function al(){let t=gp(dp);return typeof t?.name=="strin\
-g"?{code:null,step:0,etag:null,...t}:null}function gp(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
-return null}}function $p(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
-var dp,hp,Rn,Ee,rl,mp,fp,tn=$(()=>{G();dp="flangebook.bench.here",hp="flangebook.bench.last";Rn=t=>/^\d/.test(
-t)?`bench ${t}`:t,Ee=t=>/^\d/.test(t)?`Bench ${t}`:t;rl=t=>$p(dp,t),mp=()=>String(gp(hp)??""),fp=t=>$p(hp,t)});function Ra(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
-r=null,l=e,c=0,h=!1,p;function u(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
-a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!f()?
-b():y()),A()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(By,Cy*
-1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
-if(!v)return;let N=P().name?{by:P().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:bp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(X){
-if(!(X instanceof T)||X.status>=500)throw X;r=null,l=null,u({refused:X.status===412?"":X.message}),await y()}}
-async function y(){let v=r,{status:N,body:X,etag:ct}=await M("GET",o,{seen:l,signal:s,timeout:bp});s.aborted||
-r!==v||N===304||(l=ct,u({late:!1}),n.heard(X,ct??""))}function A(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Fe(!0),v&&j()}function E(v){c+=1,v instanceof T&&v.status===404?u({answers:!0,gone:!0}):v instanceof T&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof F?Fe(!1,v):v instanceof T||console.error(v)}
+      </p>`});async function In(t){let{body:e}=await A("GET","/benches",{signal:t,timeout:3e3});return e.benches}async function uu(t){
+let{body:e}=await A("PUT",`/benches/${encodeURIComponent(t)}`,{body:{code:null,step:0}});return e}async function pu(t){
+await A("DELETE",`/benches/${encodeURIComponent(t)}`)}function al(){let t=gu(du);return typeof t?.name=="strin\
+g"?{code:null,step:0,etag:null,...t}:null}function gu(t){try{return JSON.parse(localStorage.getItem(t)??"null")}catch{
+return null}}function $u(t,e){try{e===null?localStorage.removeItem(t):localStorage.setItem(t,JSON.stringify(e))}catch{}}
+var du,hu,Rn,Ee,rl,mu,fu,tn=$(()=>{G();du="flangebook.bench.here",hu="flangebook.bench.last";Rn=t=>/^\d/.test(
+t)?`bench ${t}`:t,Ee=t=>/^\d/.test(t)?`Bench ${t}`:t;rl=t=>$u(du,t),mu=()=>String(gu(hu)??""),fu=t=>$u(hu,t)});function Ra(t,e,n,s){let o=`/benches/${encodeURIComponent(t)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+r=null,l=e,c=0,h=!1,u;function p(v){let N={...a,waits:r!==null,...v},X=Object.keys(N).every(ct=>N[ct]===a[ct]);
+a=N,!X&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(u),h||s.aborted)return;h=!0;try{await(r&&!f()?
+b():y()),T()}catch(N){s.aborted||E(N)}h=!1;let v=r!==null&&c===0;s.aborted||(u=setTimeout(m,v?0:Math.min(By,Cy*
+1.5**c)))}function f(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,p({late:!0}),!0)}async function b(){let v=r;
+if(!v)return;let N=P().name?{by:P().name}:{};try{l=(await A("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+l,signal:s,timeout:bu})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),p({refused:"",late:!1})}catch(X){
+if(!(X instanceof M)||X.status>=500)throw X;r=null,l=null,p({refused:X.status===412?"":X.message}),await y()}}
+async function y(){let v=r,{status:N,body:X,etag:ct}=await A("GET",o,{seen:l,signal:s,timeout:bu});s.aborted||
+r!==v||N===304||(l=ct,p({late:!1}),n.heard(X,ct??""))}function T(){let v=a.answers===!1;c=0,p({answers:!0,gone:!1}),
+Fe(!0),v&&j()}function E(v){c+=1,v instanceof M&&v.status===404?p({answers:!0,gone:!0}):v instanceof M&&v.status<
+500?p({answers:!0,refused:v.message}):p({answers:!1}),v instanceof F?Fe(!1,v):v instanceof M||console.error(v)}
 let C=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",C,{signal:s}),
-addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Cy,By,bp,il=$(()=>{
-G();nt();wt();Cy=1e3,By=4e3,bp=3e3});function wp(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Py.
+addEventListener("online",C,{signal:s}),s.addEventListener("abort",()=>clearTimeout(u)),m(),{move(v,{whatever:N=!1}={}){
+r={place:v,at:Date.now(),whatever:N},p({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var Cy,By,bu,il=$(()=>{
+G();nt();wt();Cy=1e3,By=4e3,bu=3e3});function wu(t,e){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Py.
 has(o.key)?t.next:Iy.has(o.key)?t.back:null;!a||Wy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Ry)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:e}),addEventListener("click",o=>o.detail>0&&Dy(),{signal:e})}
 function Wy({key:t,target:e,repeat:n}){let s=e;return s.matches("input, select, textarea")?!0:!n&&(t==="Enter"||
 t===" ")&&s.matches("button, a, summary")}function Dy(){let t=document.activeElement;t?.matches("button, summa\
-ry, input[type=range]")&&t.blur()}var Py,Iy,Ry,yp=$(()=>{Py=new Set(["ArrowRight","PageDown"," ","Enter"]),Iy=
+ry, input[type=range]")&&t.blur()}var Py,Iy,Ry,yu=$(()=>{Py=new Set(["ArrowRight","PageDown"," ","Enter"]),Iy=
 new Set(["ArrowLeft","PageUp","Backspace"]),Ry=300});function Wa(t,{pixels:e=as(),tallest:n=e*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Sn(t.bounds,e-2*a,n-1.6*
-a),[,l,c]=t.bounds,[h,p]=r([c,l]),u=m=>m.map(([f,b,y,A])=>`M${r([f,b])}L${r([y,A])}`).join("");return i`<svg
+a),[,l,c]=t.bounds,[h,u]=r([c,l]),p=m=>m.map(([f,b,y,T])=>`M${r([f,b])}L${r([y,T])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
     aria-label=${Hy(t)}
     width=${h+2*a}
-    height=${p+1.6*a}
-    viewBox="${-a} ${-V*.7} ${h+2*a} ${p+1.6*a}">
+    height=${u+1.6*a}
+    viewBox="${-a} ${-V*.7} ${h+2*a} ${u+1.6*a}">
     ${t.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map(f=>r(f).
 join(" ")).join("L")}Z"/>`)}
-    <path class="hidden-line" d=${u(t.lines.hidden)} />
-    <path class="bend-edge" d=${u(t.lines.bend)} />
-    <path class="edge" d=${u(t.lines.edge)} />
+    <path class="hidden-line" d=${p(t.lines.hidden)} />
+    <path class="bend-edge" d=${p(t.lines.bend)} />
+    <path class="edge" d=${p(t.lines.edge)} />
     ${t.dimensions.map(({name:m,from:f,to:b,mm:y})=>Fy(r(f),r(b),m,H(y)))}
     ${t.faces.filter(({flat:m})=>m===1).map(({side:m,outline:f})=>jy(m,f.map(r),m===o))}
   </svg>`}function Fy(t,e,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[t,e].
-map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
+map(([u,p])=>[u+o[0],p+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=jt(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
@@ -1284,7 +1285,7 @@ let s=e.reduce((r,l)=>r+l[0],0)/e.length,o=e.reduce((r,l)=>r+l[1],0)/e.length,a=
       text-anchor="middle" dominant-baseline="central">${t}</text>`}function Hy({length_mm:t,width_mm:e,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Wn({length_mm:t,width_mm:e,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Wn({length_mm:t,width_mm:e,height_mm:n}){
-return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function _p(t,{pixels:e=as(),tallest:n=e*.9,test:s="\
+return g({text:[t,e,n].map(H).join(" × "),unit:w(0).unit})}function _u(t,{pixels:e=as(),tallest:n=e*.9,test:s="\
 blank"}={}){let[o,a]=[H(t.length_mm),H(t.width_mm)],r=jt(a,V)+V*1.8,l=Sn([0,0,t.length_mm,t.width_mm],e-r-12,n-
 V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
@@ -1294,8 +1295,8 @@ V*3),[c,h]=l([t.length_mm,0]);return i`<svg
     width=${c+r+12}
     height=${h+V*3}
     viewBox="-6 -6 ${c+r+12} ${h+V*3}">
-    <path class="sheet" d="M${t.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${t.lines.map(p=>Gy(p,l))}
+    <path class="sheet" d="M${t.outline.map(u=>l(u).join(" ")).join("L")}Z" />
+    ${t.lines.map(u=>Gy(u,l))}
     <path
       class="dimension"
       d="M0 ${h+V*1.3}H${c}M-4 ${h+V*1.3+4}l8 -8M${c-4} ${h+V*1.3+4}l8 -8" />
@@ -1309,35 +1310,35 @@ V*3),[c,h]=l([t.length_mm,0]);return i`<svg
   </svg>`}function Uy(t,e,n){let s=jt(n,V);return x`<rect class="ground" x=${t-s/2} y=${e-V*.7} width=${s} height=${V*
 1.4}/>
     <text x=${t} y=${e} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Gy({
-bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(e%2?-1:1)*.12*
-Math.ceil((e-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${h}"/>
-    <circle class="badge" cx=${u} cy=${m} r=${V*.68}/>
-    <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
+bend:t,place:e,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],u=.5+(e%2?-1:1)*.12*
+Math.ceil((e-1)/1),[p,m]=[c[0]+(h[0]-c[0])*u,c[1]+(h[1]-c[1])*u];return x`<path class="fold ${r}" d="M${c}L${h}"/>
+    <circle class="badge" cx=${p} cy=${m} r=${V*.68}/>
+    <text class="badge-number" x=${p} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${t}</text>`}function Vy(t){let e=t.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${H(t.length_mm)} by ${H(t.width_mm)}, inside of the box up. ${e.join("; ")}.`}var V,
-Rt,fs=$(()=>{_();L();pa();qe();ne();V=18;Rt=t=>!!t?.folded});function Da(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+Rt,fs=$(()=>{_();L();ua();qe();ne();V=18;Rt=t=>!!t?.folded});function Da(t,e){return!Rt(t)||!e.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Wa(t.folded,{mark:e.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${g(w(e.bend_length_mm))}</b> long.</li>
-      ${vp("Punch",e.segments_mm?.punch)} ${vp("Die",e.segments_mm?.die)}
+      ${vu("Punch",e.segments_mm?.punch)} ${vu("Die",e.segments_mm?.die)}
       ${e.clear_between_mm===null||e.clear_between_mm===void 0?d:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${g(w(e.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
       ${zy(e.sides_near??[])}
     </ul>
-  </section>`}function vp(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
+  </section>`}function vu(t,e){if(!e?.length)return d;let n=e.reduce((o,a)=>o+a,0),s=e.length>1?`${e.map(H).join(
 " + ")} = `:"";return i`<li class="pieces">${t}: <b>${s}${H(n)} ${w(0).unit}</b></li>`}function zy(t){if(!t.length)
 return d;let[e]=[...t].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(e.included_angle_deg)),s=g(w(Math.abs(e.
 distance_mm)));return i`<li data-test="sides-near">
     ${e.distance_mm<0?i`<b>The finished ${e.side} side runs ${s} into the ${e.tool}</b>, at ${n}.`:i`The finished ${e.
 side} side stays <b>${s}</b> from the ${e.tool}, nearest at ${n}.`}
-  </li>`}var ll=$(()=>{_();fs();ne();L()});function Sp(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
-turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=Sp(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Mp}${Ap[e]}</svg
-    ><b>${Tp[e]}.</b>`}function Fa(t,e){let n=Sp(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Mp}${Ap[n]}</svg>
+  </li>`}var ll=$(()=>{_();fs();ne();L()});function Su(t){return t.number===1?"first":t.turn_quarter?t.turn_over?"quarter-over":"quarter":t.turn_over&&t.
+turn_end?"both":t.turn_over?"over":t.turn_end?"end":"same"}function gs(t){let e=Su(t);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Mu}${Au[e]}</svg
+    ><b>${Tu[e]}.</b>`}function Fa(t,e){let n=Su(t);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Mu}${Au[n]}</svg>
     <p>
-      <b data-test="move">${Tp[n]}.</b>
+      <b data-test="move">${Tu[n]}.</b>
       <span data-test="face">${t.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${Yy(t,e)}
     </p>
@@ -1347,68 +1348,68 @@ return i`<span data-test="end">The hem at the ${n} end goes under the flattening
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=bo(t,e);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var Tp,Mp,cl,kp,qy,xp,Ky,Ap,$s=$(()=>{_();Tp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var Tu,Mu,cl,ku,qy,xu,Ky,Au,$s=$(()=>{_();Tu={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},Mp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,cl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-kp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,qy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ky=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Ap={first:[qy],same:[Ky],over:[cl],end:[kp],both:[cl,kp],quarter:[xp],"quarter-over":[cl,xp]}});function wo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
+ver and a quarter"},Mu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,cl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+ku=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,qy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+xu=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ky=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+Au={first:[qy],same:[Ky],over:[cl],end:[ku],both:[cl,ku],quarter:[xu],"quarter-over":[cl,xu]}});function wo({frames:t},e){let n=t.findIndex(a=>a.share>=e);if(n<0)return t[t.length-1];if(n===0)return t[0];let[
 s,o]=[t[n-1],t[n]];return dl(s,o,(e-s.share)/(o.share-s.share))}function dl(t,e,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(t.share,e.share),phase:e.phase,included_angle_deg:s(t.included_angle_deg,
 e.included_angle_deg),punch_y_mm:s(t.punch_y_mm,e.punch_y_mm),left:o(t.left,e.left),right:o(t.right,e.right),inside_radius_mm:s(
 t.inside_radius_mm,e.inside_radius_mm),half_arc_mm:s(t.half_arc_mm,e.half_arc_mm),gauge_x_mm:t.gauge_x_mm===null||
-e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Op({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
+e.gauge_x_mm===null?null:s(t.gauge_x_mm,e.gauge_x_mm)}}function Ou({frames:t}){let e=t.find(o=>o.punch_y_mm<=0)??
 t[0],n=Math.min(...t.map(o=>o.punch_y_mm)),s=[...t].reverse().find(o=>o.phase==="bend")??t[t.length-1];return{
-before:e.share,after:n<0?s.share:t[t.length-1].share}}function Ep(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
+before:e.share,after:n<0?s.share:t[t.length-1].share}}function Eu(t,e){let n=-e.punch_travel_mm,s=e.phase==="b\
 end",o=c=>s?c.included_angle_deg:e.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?e.included_angle_deg:e.phase===
 "approach"?n:-n,r=Jy(t.frames,e.phase);return{...Xy(r,o,a),punch_y_mm:n}}function Jy(t,e){let n=e==="withdrawa\
 l"?["release","withdrawal"]:[e],s=t.findIndex(a=>n.includes(a.phase)),o=t.filter((a,r)=>n.includes(a.phase)||r===
 s-1);return o.length?o:t}function Xy(t,e,n){for(let a=1;a<t.length;a+=1){let[r,l]=[e(t[a-1]),e(t[a])];if(n<=r&&
 n>=l&&r>l)return dl(t[a-1],t[a],(r-n)/(r-l))}if(n>e(t[0]))return t[0];let[s,o]=t.slice(-2);return o.phase==="b\
 end"?dl(s,o,(e(s)-n)/(e(s)-e(o))):o}function Zy({thickness_mm:t,left:e,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=bs([[-a,-t/2],[-a,t/2]],s),[h,p]=bs([[a,-t/2],[a,t/2]],o),u=([f,b])=>`${f} ${-b}`,
-m=f=>f.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+t} ${r+t} 0 0 0 ${u(h)}${m(bs(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(bs(e,s))}Z`}function Lp(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
-frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...bs(t.left,u),
-...bs(t.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
+inside_radius_mm:r}){let[l,c]=bs([[-a,-t/2],[-a,t/2]],s),[h,u]=bs([[a,-t/2],[a,t/2]],o),p=([f,b])=>`${f} ${-b}`,
+m=f=>f.map(b=>`L${p(b)}`).join("");return`M${p(l)}A${r+t} ${r+t} 0 0 0 ${p(h)}${m(bs(n,o))}L${p(u)}A${r} ${r} \
+0 0 1 ${p(c)}${m(bs(e,s))}Z`}function Lu(t,{phase:e,punch_y_mm:n}){let s=e==="putting in"||e==="approach",o=t.
+frames.filter(p=>p.phase===(s?"putting in":"taking out"));if(!o.length||e==="bend"||e==="release")return null;
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:p,right:m})=>[...bs(t.left,p),
+...bs(t.right,m)]),[c,h]=[l.map(([p])=>p),l.map(([,p])=>p)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function bs(t,[e,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return t.map(([r,l])=>[e+o*r-a*l,n+a*r+o*l])}function ja(t,e,n){let s=-n.
 punch_y_mm,o=e.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Zy(e,n),tools:[
 t.before.ram,t.before.holder,t.before.punch].map(St).filter(Boolean),down:s,gauge:St(t.before.gauge),back:a}}var hl=$(
-()=>{qe()});function Ha({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Wp?e:null}function Dn(t){
-let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Ha(t),{before:o,after:a}=Op(n),r=s?Ep(n,
+()=>{qe()});function Ha({clearance:t}){let e=t?.hits?.[0]??t?.nearest??null;return e&&e.distance_mm<=Wu?e:null}function Dn(t){
+let{drawing:e,motion:n}=t;if(!e||!n?.frames?.length)return null;let s=Ha(t),{before:o,after:a}=Ou(n),r=s?Eu(n,
 s):wo(n,(o+a)/2),l=!!t.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:ja(e,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Hit":s?"Closest":"Half way"}}function ws(t){let{clearance:e}=t;
-if(!e)return"Clearance was not checked at this step.";let n=Ha(t);if(!n)return`Nothing comes within ${g(w(Wp,{
+if(!e)return"Clearance was not checked at this step.";let n=Ha(t);if(!n)return`Nothing comes within ${g(w(Wu,{
 digits:0}))} of the part.`;let s=g(w(Math.abs(n.distance_mm))),o=typeof e.needed_mm=="number"?`, ${g(w(e.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Np(n.tool)}, ${Cp(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${Np(n.tool)}, ${Cp(n)}${e.hits?.length?o:""}.`}function Cp({phase:t,included_angle_deg:e,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Nu(n.tool)}, ${Cu(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${Nu(n.tool)}, ${Cu(n)}${e.hits?.length?o:""}.`}function Cu({phase:t,included_angle_deg:e,punch_travel_mm:n}){
 let s=g(w(Math.max(0,-n),{digits:0}));return t==="approach"?`as the punch comes down, ${s} above the sheet`:t===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(e))}`}
-function pl({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
+function ul({motion:t},e){let n=g(S(e.included_angle_deg));if(e.phase==="bend")return t.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(e.phase==="release")return`Letting go, ${n}`;if(e.phase==="taking ou\
-t")return`Taking it out${Bp(t,e)}`;if(e.phase==="putting in")return`Putting it in${Bp(t,e)}`;let s=g(w(Math.max(
+t")return`Taking it out${Bu(t,e)}`;if(e.phase==="putting in")return`Putting it in${Bu(t,e)}`;let s=g(w(Math.max(
 0,e.punch_y_mm),{digits:0}));return e.phase==="withdrawal"?`Punch rising, ${s} up`:e.punch_y_mm>0?`Punch comin\
-g down, ${s} up`:"First touch, sheet flat"}function Bp({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
+g down, ${s} up`:"First touch, sheet flat"}function Bu({frames:t},{phase:e,right:n}){let s=e==="putting in"?t.
 find(a=>a.phase==="approach"):[...t].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??
 t[0]).right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Qy({clearance:t}){let{way_in:e,way_out:n,rides_up:s,
 clear:o}=t??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(e==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[Ip(e,n,"slide"),Ip(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Pp}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[Iu(e,n,"slide"),Iu(e,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Pu}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${e==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Pp}`}:null}function me(t,{short:e=!1}={}){let n=Qy(t);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Pu}`}:null}function me(t,{short:e=!1}={}){let n=Qy(t);return n?
 e?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Rp(n.kind)}<b>${n.what}.</b></span
+      >${Ru(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Rp(n.kind)}
+    ${Ru(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:d}var Wp,Np,Pp,Ip,Rp,t_,e_,Le=$(()=>{_();hl();L();Wp=100;Np=t=>({gauge:"gauge finger",sheet:"part it\
-self"})[t]??t;Pp="Punch still, at its top. Fingers never between.";Ip=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
-Boolean).join(" and ");Rp=t=>t==="swing"?t_:e_(t!=="slide"),t_=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:d}var Wu,Nu,Pu,Iu,Ru,t_,e_,Le=$(()=>{_();hl();L();Wu=100;Nu=t=>({gauge:"gauge finger",sheet:"part it\
+self"})[t]??t;Pu="Punch still, at its top. Fingers never between.";Iu=(t,e,n)=>[t===n&&"in",e===n&&"out"].filter(
+Boolean).join(" and ");Ru=t=>t==="swing"?t_:e_(t!=="slide"),t_=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
@@ -1421,15 +1422,15 @@ unit;return t.length>1?`${n} = ${H(e??0)} ${s}`:`${n} ${s}`}function ys(t,e=0,n=
     ${t.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${ul(s)}</span>
+          <span class="where">${pl(s)}</span>
           <span class="more"
-            >${[ml(s),Fp(s.steps,e),fl(s,n),n_(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[ml(s),Fu(s.steps,e),fl(s,n),n_(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Fp(t,e){return!t?.
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Fu(t,e){return!t?.
 length||t.length===e?"":`step${t.length>1?"s":""} ${t.join(", ")}`}function fl({kind:t,code:e},n){let s=n.filter(
 a=>t==="punch"&&a.punch===e),o=s.filter(a=>a.punch_turned);return o.length?`turned round${o.length<s.length?` \
-for ${Fp(o.map(({number:a})=>a),0)}`:""}`:""}function n_(t){return t==="good"||!t?"":t==="unknown"?"condition \
+for ${Fu(o.map(({number:a})=>a),0)}`:""}`:""}function n_(t){return t==="good"||!t?"":t==="unknown"?"condition \
 unknown":t}function Ua(t){let e=t.length_mm_low===t.length_mm_high||t.length_mm_low===void 0;return i`<div class="figures">
       ${Me("Blank length",w(t.length_mm,{digits:2}),{test:"blank-length",band:e?null:[w(t.length_mm_low,{digits:2}),
 w(t.length_mm_high,{digits:2})]})}
@@ -1441,7 +1442,7 @@ t.width_mm_low===t.width_mm_high?null:[w(t.width_mm_low,{digits:2}),w(t.width_mm
     ${t.lines?i`<p data-test="relief">${gl(t)}</p>`:d}`}function gl({relief:t,lines:e=[]}){let n=new Set(e.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!t?"":t.shape===
 "none"?"Corners without relief.":`Corner reliefs ${t.shape}, ${g(w(t.size_mm,{digits:1}))} ${t.shape==="round"?
-"across.":"a side."}`}function jp(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
+"across.":"a side."}`}function ju(t){let e=s=>w(s,{digits:2}).text,n=[["At",s=>e(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
 ["Inside radius",s=>e(s.inside_radius_mm)],["Allowance",s=>e(s.bend_allowance_mm)],["Deduction",s=>e(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1485,7 +1486,7 @@ e ${t.gauged_against}`:"",o=t.gauged_end?`${o_(bo(t,e))} to the gauge${s}, `:"";
     >${t.count} hits, ${g(w(t.pitch_mm,{digits:2}))} apart, gauge X ${e}.</span
   >`}function fe(t){let e=t.operation&&t.operation!=="bend"?t.operation:"bend",n=t.side?`Bend ${t.bend}, ${t.side}`:
 `Bend ${t.bend}`;return e==="bend"?n:`${n}, ${e}`}function r_(t,e,n){let s=t[`${e}_low`],o=t[`${e}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Dp(t,e,n){
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(t[e]))}${a}`}function Du(t,e,n){
 return ce(t,t)?t.first_hit?i_(t,e,n):t.limits?r_(t,e,n):g(n(t[e])):g(n(null))}function i_(t,e,n){let s=e==="se\
 t_angle_deg"?`first hit, ${Ki(t.first_hit)}; then about `:"then about ";return i`${g(n(t[e]))}<small class="band"
       >${s}${g(n(t[`expected_${e}`]))}</small
@@ -1505,9 +1506,9 @@ t_angle_deg"?`first hit, ${Ki(t.first_hit)}; then about `:"then about ";return i
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Dp(o,"set_angle_deg",S)}
+                ${Du(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Dp(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Du(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
                 ${g(Zt(o))}<small class="band">expected ${g(Ze(o))}</small>
               </td>
@@ -1519,7 +1520,7 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var ul,o_,en=$(()=>{_();ut();kn();L();pe();ne();Sa();Ln();$s();Le();ul=Ue;o_=t=>t[0].toUpperCase()+t.
+  </div>`}var pl,o_,en=$(()=>{_();pt();kn();L();ue();ne();Sa();Ln();$s();Le();pl=Ue;o_=t=>t[0].toUpperCase()+t.
 slice(1)});function Va(t,e){return i`<header class="step-top">
     <a class="step-card" href="/c/${t.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${t.title||t.display_code}</span></a
@@ -1537,29 +1538,29 @@ slice(1)});function Va(t,e){return i`<header class="step-top">
       ${e.direction}${e.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`:
 d}</small
     >
-  </h1>`});function Hp(t,e,n,s,o){let a=Dn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?wo(t.motion,l):null,
-h=a&&r==="during"?a.shown:null,p=g(w(t.gauge_x_mm)),u=(m,f,b,y)=>i`<button
+  </h1>`});function Hu(t,e,n,s,o){let a=Dn(t),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?wo(t.motion,l):null,
+h=a&&r==="during"?a.shown:null,u=g(w(t.gauge_x_mm)),p=(m,f,b,y)=>i`<button
       type="button"
       class="button"
       aria-pressed=${b?"true":"false"}
       data-test=${y}
       @click=${()=>{Object.assign(n,f,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${ue(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:p,
-angle:e,moment:h??(c&&ja(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Lp(t.motion,c),words:`${fe(
-t)}, ${c_(t,r)}. Gauge at ${p}.`})}
+    </button>`;return i`${pe(t.drawing,{pose:r==="between"?"during":r,close:n.close,opening:t.v_opening_mm,gauge:u,
+angle:e,moment:h??(c&&ja(t.drawing,t.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Lu(t.motion,c),words:`${fe(
+t)}, ${c_(t,r)}. Gauge at ${u}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${d_(t,r,c)}
           </p>`:d}
     <div class="toggles">
-      ${u("Before",{at:"before"},r==="before","before")}
-      ${a?u(a.name,{at:"during"},r==="during","during"):d}
-      ${u("After",{at:"after"},r==="after","after")}
-      ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
+      ${p("Before",{at:"before"},r==="before","before")}
+      ${a?p(a.name,{at:"during"},r==="during","during"):d}
+      ${p("After",{at:"after"},r==="after","after")}
+      ${p(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
     ${a?h_(t,l,n,s,o):d}`}function c_(t,e){return e==="before"?"the sheet on the die before the bend":e==="aft\
-er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function d_(t,e,n){return n?pl(t,n):ws(t)}function h_(t,e,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&p_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
+er"?"at the bottom of the stroke":e==="during"?ws(t):"on its way"}function d_(t,e,n){return n?ul(t,n):ws(t)}function h_(t,e,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&u_(e>=1?0:e,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1577,41 +1578,41 @@ let a=()=>{n.playing=!n.playing,n.playing&&p_(e>=1?0:e,n,s,o),s()};return i`<div
       step="any"
       .value=${String(e)}
       aria-label="The bend from first to last"
-      aria-valuetext=${pl(t,wo(t.motion,e))}
+      aria-valuetext=${ul(t,wo(t.motion,e))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function p_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
+  </div>`}function u_(t,e,n,s){let o=performance.now(),a=r=>{!e.playing||s.aborted||(e.share=Math.min(1,t+Math.
 max(0,r-o)/l_),e.playing=e.share<1,n(),e.playing&&requestAnimationFrame(a))};Object.assign(e,{at:"between",share:t}),
-requestAnimationFrame(a)}var l_,yo,za=$(()=>{_();hl();uo();L();en();Le();l_=7e3,yo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Up(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${u_(t)} Something else is wron\
+requestAnimationFrame(a)}var l_,yo,za=$(()=>{_();hl();po();L();en();Le();l_=7e3,yo=()=>({at:"before",share:0,close:!1,
+playing:!1})});function Uu(t,{waits:e,correction:n}){if(!e&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
+"No new setting comes from this one."}</p>`;let s=n?.said?bt(n.said):n?.what??`${p_(t)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
       ${(n?.to_check??Dd).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function u_(t){let e=Mi(t),n="That is further off than the card’s table of corrections goes.";return e?
-`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Gp(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function p_(t){let e=Mi(t),n="That is further off than the card’s table of corrections goes.";return e?
+`${n} Tools and press end at ${g(S(e.sharpest_deg))} under load.`:n}function Gu(t,e){return t.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${e?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:d}var wl=$(()=>{_();kn();L();U()});function Vp({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
+  </p>`:d}var wl=$(()=>{_();kn();L();U()});function Vu({stations:t=[]}){return t.length<2&&!t.some(e=>e.off_centre_level!=="ok")?d:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${t.map(e=>i`<li>
             <b>Station ${e.number}</b> ${e.punch}${e.turned?", turned round,":d} over
-            ${e.die}: ${zp(e.centre_mm)}; step${e.steps.length>1?"s":""}
+            ${e.die}: ${zu(e.centre_mm)}; step${e.steps.length>1?"s":""}
             ${e.steps.join(", ")}.
             ${e.off_centre_level==="ok"?d:i`${k(e.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
     </ul>`}function qa({stations:t=[]},e){let n=t.find(({steps:s})=>s.includes(e.number));return n&&t.length>1?
-`Station ${n.number}, ${zp(n.centre_mm)}`:""}function zp(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
+`Station ${n.number}, ${zu(n.centre_mm)}`:""}function zu(t){return Math.abs(t)<.5?"in the middle":`its middle ${g(
 w(Math.abs(t),{digits:0}))} to the ${t>0?"right":"left"} of the press's middle`}var Ka=$(()=>{_();L();U()});function Ya(t,e){let n=e.checks.filter(l=>Ht(l)!=="ok"),s=t.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=t.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+l.words,{...l,sign:Ht(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Ja(t,e,n,s,o){
 if(!e.drawing)return i`<p class="state" data-test="no-drawing">
       ${e.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Hp(r,Oa(e,a),n,s,o)}function Xa(t,e){let n=ee(
+    </p>`;let a=ee(t,e),r={...e,gauge_x_mm:a.gauge_x_mm};return Hu(r,Oa(e,a),n,s,o)}function Xa(t,e){let n=ee(
 t,e);return n.set_angle_deg===null&&e.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Gt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1620,7 +1621,7 @@ i`<div class="set-figures">
       ${Gt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${cs(n.firstHit,e.drawing?"The drawing shows the last hit.":"")}
-    ${n.set_angle_deg===null?Gp(e,n.fromTrial):d} ${m_(e)}
+    ${n.set_angle_deg===null?Gu(e,n.fromTrial):d} ${m_(e)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(e.set_angle_deg))} and
             ${g(w(e.punch_depth_mm,{digits:2}))}.
@@ -1634,7 +1635,7 @@ function f_({hits:t}){return t?i`<div class="hits" data-test="hits">
     <b>${t.count} hits</b>, ${g(S(t.angle_each_deg))} each. Move the gauge
     ${g(w(t.pitch_mm,{digits:2}))} each time:
     ${t.gauge_x_mm.map(e=>w(e).text).join(" · ")}
-  </div>`:d}function qp(t,e){if(!e.die)return d;let n=qa(t,e);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function qu(t,e){if(!e.die)return d;let n=qa(t,e);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1660,8 +1661,8 @@ d}
         <dd><b>${g(S(e.included_angle_deg))}</b> ${e.direction}</dd>
       </div>
     </dl>
-    ${us(e)}`}var Za=$(()=>{_();kt();L();pe();U();Ln();za();Bn();wl();nn();Ka()});function Kp(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ya(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
-g_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
+    ${ps(e)}`}var Za=$(()=>{_();kt();L();ue();U();Ln();za();Bn();wl();nn();Ka()});function Ku(t,e,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=Ya(t,e),c=l.filter(m=>Ht(m)!=="note"),h=l.length>
+g_,u=h?c:l,p=e.number===t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${t.code}
@@ -1678,12 +1679,12 @@ g_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
       <section class="step-set" aria-label="What to set">${Xa(t,e)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?_t(p):d}${Da(t.plan,e)}
+        ${u.length?_t(u):d}${Da(t.plan,e)}
       </section>
       <section class="step-with" aria-label="Tools">${ys($_(t,e),0)}</section>
     </div>
-    ${Jp({back:e.number>1,label:u?"Done":"Next",more:u?"":`step ${e.number+1}`},o)}
-  </article>`}function Yp(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
+    ${Ju({back:e.number>1,label:p?"Done":"Next",more:p?"":`step ${e.number+1}`},o)}
+  </article>`}function Yu(t,{name:e,lines:n,acts:s}){let o=t.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${t.code}
@@ -1703,8 +1704,8 @@ g_,p=h?c:l,u=e.number===t.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Jp({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Jp({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Ju({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function Ju({back:t,label:e,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!t} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${e}${n?i` <small>${n}</small>`:d}
@@ -1717,7 +1718,7 @@ n=>n.steps.includes(e.number)).map(n=>({...n,steps:[]}));Qa=(t,e)=>i`<button
     aria-label="${Ee(t)}, this display. Choose another"
     @click=${e.choose}>
     ${Ee(t)}
-  </button>`});function Xp({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+  </button>`});function Xu({names:t,silent:e,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which bench is this display?</h1>
     ${e?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again by itself.
@@ -1743,7 +1744,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             Stay at ${Rn(o)}
           </button>`:d}
     ${sl()}
-  </div>`}function eu({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function ep({answers:t,refused:e},n,s,o){return i`${t===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again by itself.`}
         </p>`:d}
   ${e?i`<p class="bench-line" role="status" data-test="refused">
@@ -1752,12 +1753,12 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:d}`}var Zp,Qp,tu,_l,nu=$(()=>{_();G();ol();tn();dt();yl();J();Zp=t=>_l(t,"bench-idle",Ee(t.name),
+        </p>`:d}`}var Zu,Qu,tp,_l,np=$(()=>{_();G();ol();tn();dt();yl();J();Zu=t=>_l(t,"bench-idle",Ee(t.name),
 i`<p>Open a card on a phone and choose this bench.</p>
-      ${sl()}`),Qp=(t,e,n)=>_l(n,"bench-no-card",W(t),e instanceof T?i`<p>${e.message}</p>`:i`<p>
+      ${sl()}`),Qu=(t,e,n)=>_l(n,"bench-no-card",W(t),e instanceof M?i`<p>${e.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes by itself when the shop
           is back.
-        </p>`),tu=(t,e,n)=>_l(n,"bench-no-step",`There is no step ${e}`,i`<p>
+        </p>`),tp=(t,e,n)=>_l(n,"bench-no-step",`There is no step ${e}`,i`<p>
       ${t.title||t.display_code} has ${t.plan.steps.length} now. Choose the step on the phone.
     </p>`),_l=({name:t,lines:e,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
     <header class="step-top">${Qa(t,n)}</header>
@@ -1766,36 +1767,36 @@ i`<p>Open a card on a phone and choose this bench.</p>
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var au={};et(au,{show:()=>w_});function w_(t){cp(t.signal);let e=al();e?ou(t,e):su(t,"")}function su(t,e){t.title(
+  </article>`});var ap={};et(ap,{show:()=>w_});function w_(t){cu(t.signal);let e=al();e?op(t,e):sp(t,"")}function sp(t,e){t.title(
 "Bench screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:e},o;t.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&t.render(Xp(s,c)),r=p=>{n.abort();let u=al();ou(t,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await pp(p||" ")).name)}catch(u){
-s.wrong=u instanceof T?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-h=async()=>{try{Object.assign(s,{names:(await In(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),t.ready(),o=setTimeout(h,b_))};a(),h()}function ou(t,e){let{name:n}=e,s=new AbortController,
+aborted&&t.render(Xu(s,c)),r=u=>{n.abort();let p=al();op(t,p?.name===u?p:{name:u,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let u=s.typed.trim();if(s.names?.includes(u))return r(u);try{r((await uu(u||" ")).name)}catch(p){
+s.wrong=p instanceof M?p.errors.name?.[0]??p.message:String(p.message),a()}},type:u=>Object.assign(s,{typed:u})},
+h=async()=>{try{Object.assign(s,{names:(await In(n.signal)).map(({name:u})=>u),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),t.ready(),o=setTimeout(h,b_))};a(),h()}function op(t,e){let{name:n}=e,s=new AbortController,
 {signal:o}=s;t.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:e.code,
-step:e.step},l=null,c=null,h=0,p=yo(),u=Ra(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
+step:e.step},l=null,c=null,h=0,u=yo(),p=Ra(n,e.etag,{keepMs:1/0,heard:(v,N)=>{e={...e,etag:N},b({code:v.code,step:v.
 step},!1)},sent:(v,N,X)=>m({etag:N,unsent:X}),changed:v=>v.gone?f(""):E()},o);function m(v){e={...e,...r,...v},
-rl(e)}function f(v){s.abort(),v||rl(null),su(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=yo()),r=v,m({unsent:N}),N&&u.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
+rl(e)}function f(v){s.abort(),v||rl(null),sp(t,v)}function b(v,N){let X=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),X&&(u=yo()),r=v,m({unsent:N}),N&&p.move(v),X||!l&&v.code?y():E()}async function y(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await yt(r.code,N=>{v.aborted||(l=N,h=0,E())},
-v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let A={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
+v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=eu(u.standing(),!!l,
-h,A.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:A})),(l||c||!r.code)&&t.ready()}
-function C(v){if(!r.code)return Zp(v);if(!l)return c?Qp(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
-steps,X=N[r.step-1];return X?Kp(l,X,v,Ja(l,X,p,E,a.signal)):r.step===N.length+1?Yp(l,v):tu(l,r.step,v)}wp(A,o),
+{code:null,step:0},!0),choose:()=>f(n),newer:()=>y()};function E(){if(o.aborted)return;let v=ep(p.standing(),!!l,
+h,T.newer);t.title(l?`${l.title||l.code}, ${n}`:n),t.render(C({name:n,lines:v,acts:T})),(l||c||!r.code)&&t.ready()}
+function C(v){if(!r.code)return Zu(v);if(!l)return c?Qu(r.code,c,v):Tt(`Opening ${W(r.code)}…`);let N=l.plan.
+steps,X=N[r.step-1];return X?Ku(l,X,v,Ja(l,X,u,E,a.signal)):r.step===N.length+1?Yu(l,v):tp(l,r.step,v)}wu(T,o),
 $t(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?y():void 0;let N=await te(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||h===N.revision||(h=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&u.move(r),y()}var b_,ru=$(()=>{G();ol();tn();il();kt();
-dt();yp();nt();Ct();nu();yl();za();Bt();Za();b_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Re(i``,n);Re(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),e.unsent&&p.move(r),y()}var b_,rp=$(()=>{G();ol();tn();il();kt();
+dt();yu();nt();Ct();np();yl();za();Bt();Za();b_=3e3});function Z(t,e){let n=document.getElementById("notices"),s=()=>Re(i``,n);Re(i`<div class="notice" data-test="notice">
       <span>${t}</span>
       <button type="button" @click=${()=>{s(),e?.act()}}>${e?.label??"Close"}</button>
-    </div>`,n),clearTimeout(iu),e||(iu=setTimeout(s,8e3))}var iu,ae=$(()=>{_()});function lu(t){try{let e=JSON.parse(localStorage.getItem(vl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
+    </div>`,n),clearTimeout(ip),e||(ip=setTimeout(s,8e3))}var ip,ae=$(()=>{_()});function lp(t){try{let e=JSON.parse(localStorage.getItem(vl(t))??"null");return e&&Array.isArray(e.form?.flats)&&
 Array.isArray(e.form?.bends)?e:null}catch{return null}}function kl(t,e){try{return localStorage.setItem(vl(t),
 JSON.stringify({...e,kept_at:new Date().toISOString()})),!0}catch{return!1}}function xl(t){try{localStorage.removeItem(
-vl(t))}catch{}}var vl,cu=$(()=>{vl=t=>`flangebook.part.${t||"new"}`});var tr,ge,er,nr,_o=$(()=>{Se();ps();L();tr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+vl(t))}catch{}}var vl,cp=$(()=>{vl=t=>`flangebook.part.${t||"new"}`});var tr,ge,er,nr,_o=$(()=>{Se();us();L();tr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 ge=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),er=t=>({angle:String(t.included_angle_deg),direction:t.
 direction,radius:z(t.inside_radius_mm),kind:t.kind??"bend",gap:t.kind==="open_hem"?z(t.hem_gap_mm):"",...fo(t)}),
 nr=(t,e)=>({included_angle_deg:t.kind==="bend"?he(t.angle):0,direction:t.direction,kind:t.kind,...t.radius.trim()&&
@@ -1803,39 +1804,39 @@ t.kind==="bend"?{inside_radius_mm:tt(t.radius,e)}:{},...t.kind==="open_hem"?{hem
 t)})});function sr(t="tray"){let e=()=>t==="lips-in"?{flats:["",""],bends:[ge(),ge()]}:t==="lips-out"?{flats:["",""],
 bends:[ge(),{...ge(),direction:"down"}]}:{flats:[""],bends:[ge()]};return{length:"",width:"",there:t==="channe\
 l"?["left","right"]:[...Fn],alike:!0,sides:{left:e(),right:e(),front:e(),back:e()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function hu(t,e){let n=sr(e);for(let s of Fn){let o=t.sides[t.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function hp(t,e){let n=sr(e);for(let s of Fn){let o=t.sides[t.alike?
 t.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...t,there:n.there,sides:n.
-sides}}function pu({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
+sides}}function up({there:t,sides:e,alike:n}){let s=(n?t.slice(0,1):t).map(r=>e[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return t.length===2&&t.includes("left")&&t.includes("right")&&s.every(o)?"channel":t.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function uu(t){let e=Fn.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function pp(t){let e=Fn.
 filter(o=>t.sides[o]),n=e.map(o=>JSON.stringify(t.sides[o])),s=sr().sides;for(let o of Fn){let a=t.sides[o]??t.
 sides[e[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(er)}}return{length:z(t.length_mm),width:z(t.width_mm),
 there:e,alike:n.every(o=>o===n[0]),sides:s,relief:t.relief,reliefSize:z(t.relief_mm),corner:t.corner,gap:z(t.gap_mm),
-firstPair:t.first_pair??"left-right"}}function $u(t,e){let n=s=>t.there.includes(s)?fu(t,s).flats.map((o,a)=>`${s}\
+firstPair:t.first_pair??"left-right"}}function $p(t,e){let n=s=>t.there.includes(s)?fp(t,s).flats.map((o,a)=>`${s}\
  ${ks(a)}`):[];return Sl.filter(s=>s.some(o=>t.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...e(s,
-o),...n(o)])}function bu(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=fu(t,o);return[o,{flats_mm:a.flats.map(
+o),...n(o)])}function bp(t,e){let n=o=>tt(o,e),s=t.there.map(o=>{let a=fp(t,o);return[o,{flats_mm:a.flats.map(
 n),bends:a.bends.map(r=>nr(r,e))}]});return{length_mm:n(t.length),width_mm:n(t.width),sides:Object.fromEntries(
 s),relief:t.relief,corner:t.corner,...t.firstPair==="front-back"?{first_pair:t.firstPair}:{},...t.reliefSize.trim()&&
 t.relief!=="none"?{relief_mm:n(t.reliefSize)}:{},...t.gap.trim()&&t.corner==="closed"?{gap_mm:n(t.gap)}:{}}}function _s(t){
 return[["box.length_mm","length of the base",t.length],["box.width_mm","width of the base",t.width],...Tl(t).flatMap(
 e=>y_(t,e))]}function y_({sides:t,alike:e},n){let s=e?"":`${n} `;return t[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=t[n].bends[a],h=`${s}${ks(a)}`;return[[vs(n,a),h,o],...r==="bend"?[[or(n,a),`angle of the ${h}`,
-l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function wu(t,e){if(!t.alike)return e;
+l]]:[],...r==="open_hem"?[[`${sn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function wp(t,e){if(!t.alike)return e;
 let n=t.there[0];return Object.fromEntries(Object.entries(e).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function yu(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function yp(t){let[,e,n,s,o,a]=t.split(".");if(e!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[e]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function _u(t,e,n,s){
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ks(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function _p(t,e,n,s){
 let o=t.sides[e];return ar(t,e,{...o,flats:o.flats.with(n,s)})}function xs(t,e,n,s){let o=t.sides[e];return ar(
-t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function vu(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
-a=>({...a,kind:"bend"}));return ar(t,e,{flats:[...n,""],bends:[...o,ge()]})}function ku(t,e){let{flats:n,bends:s}=t.
-sides[e];return ar(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function xu(t,e){let n=Fn.filter(o=>o===e!==
+t,e,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function vp(t,e){let{flats:n,bends:s}=t.sides[e],o=s.map(
+a=>({...a,kind:"bend"}));return ar(t,e,{flats:[...n,""],bends:[...o,ge()]})}function kp(t,e){let{flats:n,bends:s}=t.
+sides[e];return ar(t,e,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function xp(t,e){let n=Fn.filter(o=>o===e!==
 t.there.includes(o));if(!n.length)return t;let s=t.sides[t.there[0]];return{...t,there:n,sides:t.alike?{...t.sides,
-[n[0]]:s}:t.sides}}function Su(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
-front:n,back:n}}}var Sl,Fn,du,mu,fu,jn,gu,Tl,vs,sn,or,ks,ar,Hn=$(()=>{_o();L();Sl=[["left","right"],["front","\
-back"]],Fn=Sl.flat(),du=6;mu=({there:t})=>Sl.every(e=>e.some(n=>t.includes(n))),fu=(t,e)=>t.sides[t.alike?t.there[0]:
-e],jn=t=>$u(t,()=>[]),gu=t=>$u(t,(e,n)=>[`base, ${e} to ${n}`]);Tl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
+[n[0]]:s}:t.sides}}function Sp(t,e){let n=t.sides[t.there[0]];return{...t,alike:e,sides:e?t.sides:{left:n,right:n,
+front:n,back:n}}}var Sl,Fn,dp,mp,fp,jn,gp,Tl,vs,sn,or,ks,ar,Hn=$(()=>{_o();L();Sl=[["left","right"],["front","\
+back"]],Fn=Sl.flat(),dp=6;mp=({there:t})=>Sl.every(e=>e.some(n=>t.includes(n))),fp=(t,e)=>t.sides[t.alike?t.there[0]:
+e],jn=t=>$p(t,()=>[]),gp=t=>$p(t,(e,n)=>[`base, ${e} to ${n}`]);Tl=({there:t,alike:e})=>e?t.slice(0,1):t;vs=(t,e)=>`\
 box.sides.${t}.flats_mm.${e}`,sn=(t,e)=>`box.sides.${t}.bends.${e}`,or=(t,e)=>`${sn(t,e)}.included_angle_deg`,
 ks=t=>t===0?"wall":t===1?"lip":`flat ${t+1}`;ar=(t,e,n)=>({...t,sides:{...t.sides,[e]:n}})});function Al(t){if(!t)return vo();let{first:e,last:n,margin_mm:s}=t;return{first:e?String(e):"",last:n?String(n):
 "",no_turn_over:!!t.no_turn_over,no_turn_end:!!t.no_turn_end,one_set_up:!!t.one_set_up,critical_flats:[...t.critical_flats??
@@ -1847,18 +1848,18 @@ a)===e?"":Number(a)>e?String(Number(a)+n):a,o=t.critical_flats.filter(a=>!e||a!=
 wishes:{...t,first:s(t.first),last:s(t.last),critical_flats:o}}}function rr(t){let{first:e,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=t??vo();return[e&&`bend ${e} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Ml,vo,Tu,ir=$(()=>{L();Ml=2,vo=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Tu=t=>({...t,first:"",
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Ml,vo,Tp,ir=$(()=>{L();Ml=2,vo=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Tp=t=>({...t,first:"",
 last:"",critical_flats:[]})});function Nl(t){return{unit:B(),title:"",note:"",metal:t,thickness:"",length:"",flats:["",""],bends:[ge()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function lr({aside:t,...e},n){let s=Mu({...e,box:n?e.box??t??sr():
-null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Au(t,e){return t.box&&e&&String(jn(t.box))===String(
-jn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Mu({...t,box:e})}function ko(t,e){return t.box?{...Nl(t.metal),
+din6935",grain:"",holes:[],order:null,box:null}}function lr({aside:t,...e},n){let s=Mp({...e,box:n?e.box??t??sr():
+null});return n?s:{...s,...e.box?{aside:e.box}:{}}}function Ap(t,e){return t.box&&e&&String(jn(t.box))===String(
+jn(e))&&t.box.firstPair===e.firstPair?{...t,box:e}:Mp({...t,box:e})}function ko(t,e){return t.box?{...Nl(t.metal),
 title:t.title??"",note:e,thickness:z(t.thickness_mm),dimension:t.dimension??"din6935",order:t.order??null,wishes:Al(
-t.wishes),tools:fo(t.tools),box:uu(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
+t.wishes),tools:fo(t.tools),box:pp(t.box)}:{unit:B(),title:t.title??"",note:e,metal:t.metal,thickness:z(t.thickness_mm),
 length:z(t.bend_length_mm),flats:t.flats_mm.map(z),bends:t.bends.map(er),dimension:t.dimension??"din6935",grain:t.
 grain??"",order:t.order??null,wishes:Al(t.wishes),tools:fo(t.tools),holes:(t.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ss(t){let e=n=>tt(n,t.unit);return t.box?
-{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:bu(t.box,t.unit),...t.
+{title:t.title.trim(),metal:t.metal,thickness_mm:e(t.thickness),dimension:t.dimension,box:bp(t.box,t.unit),...t.
 order?{order:t.order}:{},...Ol(t.wishes,t.unit),...Yi(t.tools)}:{title:t.title.trim(),metal:t.metal,thickness_mm:e(
 t.thickness),bend_length_mm:e(t.length),flats_mm:t.flats.map(e),bends:t.bends.map(n=>nr(n,t.unit)),dimension:t.
 dimension,...t.grain?{grain:t.grain}:{},...t.order?{order:t.order}:{},...Ol(t.wishes,t.unit),...Yi(t.tools),...t.
@@ -1869,42 +1870,42 @@ bends.flatMap((s,o)=>__(s,o)),...t.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hol
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
 filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function __({kind:t,angle:e,gap:n},s){return t==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,e]]:t==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function Ou(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Un(t,e,n){return{...t,bends:t.
+ ${s+1}`,n]]:[]}function Op(t,e,n){return{...t,flats:t.flats.with(e,n)}}function Un(t,e,n){return{...t,bends:t.
 bends.with(e,{...t.bends[e],...n})}}function Bl(t,e){let n=t.bends.at(e==="left"?0:-1),s={...ge(),direction:n?.
 direction??"up"},o=e==="left"?t.bends:t.bends.map((r,l)=>l>0&&l===t.bends.length-1?{...r,kind:"bend"}:r);if(e===
-"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Lu(r.flat,
-1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...El(t.wishes,0)}}function Eu(t,e){
-let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Lu(o.flat,n,-1)}));return{...t,bends:t.
-bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...El(t.wishes,e+1)}}function Lu(t,e,n){
+"right")return{...t,bends:[...o,s],flats:[...t.flats,""],order:null};let a=t.holes.map(r=>({...r,flat:Lp(r.flat,
+1,1)}));return{...t,bends:[s,...o],flats:["",...t.flats],order:null,holes:a,...El(t.wishes,0)}}function Ep(t,e){
+let n=e+2,s=t.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Lp(o.flat,n,-1)}));return{...t,bends:t.
+bends.toSpliced(e,1),flats:t.flats.toSpliced(e+1,1),order:null,holes:s,...El(t.wishes,e+1)}}function Lp(t,e,n){
 let s=Number(t);return Number.isInteger(s)&&s>=e?String(s+n):t}function dr(t){let e=t.split(/[^\d]+/).filter(Boolean).
-map(Number);return e.length?e:null}function Nu(t,e){return e===0||e===t.bends.length-1}var Ll,Mu,Cl,on=$(()=>{
-_o();Hn();Se();ps();L();ir();Ll=40;Mu=t=>({...t,order:null,...t.wishes?{wishes:Tu(t.wishes)}:{}});Cl=t=>JSON.stringify(
-{...Ss(t),title:""})});async function Pl(t,e){try{let{body:n}=await M("POST","/cards",{body:{...Bu(t),code:e},timeout:Cu});return{saved:await Ru(
-n)}}catch(n){if(n instanceof T&&n.status===409)return{taken:e};throw Iu(n)}}async function Pu(t,e){let n={...Bu(
-t),reason:t.reason??""},s=v_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${e.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Cu});return await Dc().then(c=>Us({...s,number:c},l)).catch(
-()=>{}),{saved:await Ru(r)}}catch(o){if(o instanceof T&&o.status===412)return{stale:await we(e.code)};throw Iu(
+map(Number);return e.length?e:null}function Np(t,e){return e===0||e===t.bends.length-1}var Ll,Mp,Cl,on=$(()=>{
+_o();Hn();Se();us();L();ir();Ll=40;Mp=t=>({...t,order:null,...t.wishes?{wishes:Tp(t.wishes)}:{}});Cl=t=>JSON.stringify(
+{...Ss(t),title:""})});async function Pl(t,e){try{let{body:n}=await A("POST","/cards",{body:{...Bp(t),code:e},timeout:Cp});return{saved:await Rp(
+n)}}catch(n){if(n instanceof M&&n.status===409)return{taken:e};throw Ip(n)}}async function Pp(t,e){let n={...Bp(
+t),reason:t.reason??""},s=v_(e,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await A("PUT",`/cards/${e.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Cp});return await Dc().then(c=>Us({...s,number:c},l)).catch(
+()=>{}),{saved:await Rp(r)}}catch(o){if(o instanceof M&&o.status===412)return{stale:await we(e.code)};throw Ip(
 o)}}function v_(t,e){let n=JSON.stringify(e);t.saving?.wanted!==n&&(t.saving={id:Wt(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=t;return{id:t.saving.id,number:0,kind:"edit",code:s,body:e,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Iu(t){return t instanceof T&&(t.errors=Object.fromEntries(Object.entries(t.
-errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Ru(t){return ie(t).catch(()=>t)}var Cu,Bu,
-Wu=$(()=>{G();kt();Nt();on();nt();Ct();Cu=6e4,Bu=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function ju(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
-l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Du(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Il(b),Y)]),a),p=Du(
-t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),u=Fu(h)*xo+Y*.4,m=Fu(p)*xo+Y*.4,f=u+c;return i`<svg
+after:r,etag:o,revision:a}}function Ip(t){return t instanceof M&&(t.errors=Object.fromEntries(Object.entries(t.
+errors).map(([e,n])=>[e.replace(/^part\./,""),n]))),t}async function Rp(t){return ie(t).catch(()=>t)}var Cp,Bp,
+Wp=$(()=>{G();kt();Nt();on();nt();Ct();Cp=6e4,Bp=t=>({part:Ss(t),note:t.note,...P().name?{by:P().name}:{}})});function jp(t,{pixels:e=as(),tallest:n=e*.45,test:s="blank"}={}){let o=H(t.width_mm),a=e-jt(o,Y)-Y*2,r=a/t.length_mm,
+l=t.width_mm*r>n,c=l?n:Math.max(t.width_mm*r,3),h=Dp(t.bend_lines.map(b=>[b.at_mm*r,Y*1.8+jt(Il(b),Y)]),a),u=Dp(
+t.bend_lines.map(b=>[b.at_mm*r,jt(H(b.at_mm),Y)]),a),p=Fp(h)*xo+Y*.4,m=Fp(u)*xo+Y*.4,f=p+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${k_(t)}
       viewBox="-8 -4 ${e+8} ${f+m+xo*1.4}">
-      ${l?S_(a,u,f):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${t.bend_lines.map((b,y)=>x_(b,b.at_mm*r,h[y],p[y],u,f))}
+      ${l?S_(a,p,f):x`<rect class="sheet" x="0" y=${p} width=${a} height=${c}/>`}
+      ${t.bend_lines.map((b,y)=>x_(b,b.at_mm*r,h[y],u[y],p,f))}
       ${T_(a,f+m+Y*.7,H(t.length_mm))}
-      ${M_(a+Y,u,f,o)}
+      ${M_(a+Y,p,f,o)}
     </svg>
     ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Il(t){let e=t.
 included_angle_deg?g(S(t.included_angle_deg)).replace(".0°","°"):"hem";return`${t.direction} ${e}`}function k_(t){
 let e=t.bend_lines.map(n=>`bend ${n.bend} ${Il(n)} at ${H(n.at_mm)}`);return`Blank ${H(t.length_mm)} by ${H(t.
-width_mm)}. ${e.join("; ")}.`}function Du(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
+width_mm)}. ${e.join("; ")}.`}function Dp(t,e){let n=[];return t.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),
 Math.max(e-o/2,o/2)),r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function x_(t,e,n,s,o,a){
 let r=o-Y*.4-xo*(n.row+.5),l=a+Y*.4+xo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${t.direction}" d="M${e} ${o}V${a}"/>
     <path class="leader" d="M${e} ${o}V${r+Y*.8}M${e} ${a}V${l-Y*.8}"/>
@@ -1927,10 +1928,10 @@ let r=o-Y*.4-xo*(n.row+.5),l=a+Y*.4+xo*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function M_(t,e,n,s){let o=a=>`M${t-4} ${a+4}L${t+4} ${a-4}`;return x`<path class="dimension" d="M${t} ${e}V${n}${o(
 e)}${o(n)}"/>
     <text x=${t+Y*.6} y=${(e+n)/2} font-size=${Y}
-      dominant-baseline="central">${s}</text>`}var Y,xo,Fu,Hu=$(()=>{_();L();pa();ne();Y=18,xo=Y*1.5;Fu=t=>Math.
+      dominant-baseline="central">${s}</text>`}var Y,xo,Fp,Hp=$(()=>{_();L();ua();ne();Y=18,xo=Y*1.5;Fp=t=>Math.
 max(0,...t.map(e=>e.row+1))});function Qt(t,{mark:e=0,...n}={}){if(!Rt(t))return Qd(t,{mark:e,...n});let s=t.blank.lines.find(o=>o.bend===e)?.
-side??"";return Wa(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?_p(t,e):ju(t,e)}var an=$(()=>{
-fs();Hu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+side??"";return Wa(t.folded,{...n,mark:s})}function Ts(t,e={}){return t.outline?_u(t,e):jp(t,e)}var an=$(()=>{
+fs();Hp();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${t==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -1964,8 +1965,8 @@ fs();Hu();ne()});function Ms({how:t,differences:e},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function hr(t,e,n){return n.filter(({name:s})=>(t[s]??"")!==(e[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Gu(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=ko(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=hr(Uu(e),Uu(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+label:o,theirs:e[s]??"",mine:t[s]??""}))}var As=$(()=>{_();U()});function Gp(t,e,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=ko(t.part,t.note),r=[...new Set([...Rl(e),...Rl(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=hr(Up(e),Up(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${t.updated_by?`${t.updated_by} saved`:"Somebody saved"} revision ${t.revision}. What
@@ -1982,10 +1983,10 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=hr(Uu(e),Uu(a),r);return i`<secti
             </tr>
           </thead>
           <tbody>
-            ${l.length?l.map(({label:c,theirs:h,mine:p})=>i`<tr>
+            ${l.length?l.map(({label:c,theirs:h,mine:u})=>i`<tr>
                         <td>${c}</td>
                         <td>${h||"empty"}</td>
-                        <td>${p||"empty"}</td>
+                        <td>${u||"empty"}</td>
                       </tr>`):i`<tr>
                     <td colspan="3">
                       The part is the same. Something else of the card changed: its trials, settings or
@@ -2021,8 +2022,8 @@ box.gap}`.trim()},{label:"Sides",value:t.box.there.join(", ")}]:[],...(t.box?[]:
 lat ${n+1}`,value:e})),...(t.box?[]:t.bends).map((e,n)=>({label:`Bend ${n+1}`,value:[e.kind==="bend"?`${e.angle}\
 °`:e.kind.replace("_"," "),e.direction,e.radius&&`radius ${e.radius}`,e.gap&&`gap ${e.gap}`,Cn(e)].filter(Boolean).
 join(", ")})),...t.holes.map((e,n)=>({label:`Hole ${n+1}`,value:`flat ${e.flat}, at ${e.position}, size ${e.diameter}`}))]}
-var Uu,Vu=$(()=>{_();an();Hn();on();ps();ir();U();As();Uu=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
-e,n]))});function qu(t,e,n){let{box:s,unit:o}=t,a=wu(s,e),r=(l,c)=>n(Au(t,l),c);return i`${N_(s,r)}
+var Up,Vp=$(()=>{_();an();Hn();on();us();ir();U();As();Up=t=>Object.fromEntries(Rl(t).map(({label:e,value:n})=>[
+e,n]))});function qp(t,e,n){let{box:s,unit:o}=t,a=wp(s,e),r=(l,c)=>n(Ap(t,l),c);return i`${N_(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
       ${C_(s,r)}
@@ -2041,19 +2042,19 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(Su(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(Sp(s,l.target.checked))} /><span>All sides alike</span></label
     >
     ${Tl(s).map(l=>B_(s,l,a,r))}
     <h2>Corners</h2>
     ${W_(t,a,r)}
-    ${mu(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??zu[0][0],
-options:zu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function N_(t,e){let n=pu(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${mp(s)?K({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??zp[0][0],
+options:zp,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}function N_(t,e){let n=up(t);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
     ${A_.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>e(hu(t,s))}>
+          @click=${()=>e(hp(t,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
@@ -2063,7 +2064,7 @@ options:zu,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):d}`}f
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>e(xu(t,s))}>
+      @click=${()=>e(xp(t,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
     ${Fn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
@@ -2079,42 +2080,42 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${e}">
         type="button"
         class="button"
         data-test="add-flat-${e}"
-        ?disabled=${o.length>=du}
-        @click=${()=>s(vu(t,e),{focus:vs(e,o.length)})}>
+        ?disabled=${o.length>=dp}
+        @click=${()=>s(vp(t,e),{focus:vs(e,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${e}"
-              @click=${()=>s(ku(t,e),{focus:vs(e,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(kp(t,e),{focus:vs(e,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function P_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Ku(ks(n))],h=`${sn(e,n)}.hem\
+  </fieldset>`}function P_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],[l,c]=[r[n],Kp(ks(n))],h=`${sn(e,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:p=>o(_u(t,e,
-n,p))})}
+      ${O({next:!0,name:vs(e,n),label:c,value:a[n],wrong:[...R(s,vs(e,n)),...R(s,sn(e,n))],change:u=>o(_p(t,e,
+n,u))})}
       ${l.kind==="bend"?O({next:!0,name:or(e,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:R(s,
-or(e,n)),change:p=>o(xs(t,e,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+or(e,n)),change:u=>o(xs(t,e,n,{angle:u}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:p=>o(xs(t,
-e,n,{gap:p}))}):d}
+    ${l.kind==="open_hem"?O({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:R(s,h),change:u=>o(xs(t,
+e,n,{gap:u}))}):d}
     ${K({name:`${sn(e,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:L_,change:p=>o(xs(t,e,n,{direction:p==="down"?"down":"up"}))})}
+n","↓ down"]]:L_,change:u=>o(xs(t,e,n,{direction:u==="down"?"down":"up"}))})}
     ${I_(t,e,n,s,o)}`}function I_(t,e,n,s,o){let{flats:a,bends:r}=t.sides[e],l=`${sn(e,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Ku(ks(n))}: </span
+      <span class="unseen">${Kp(ks(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?O({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:R(s,l),change:h=>o(xs(t,e,n,{radius:h}))}):d}
     ${c?q({name:`${sn(e,n)}.kind`,label:"Kind",value:r[n].kind,options:tr,change:h=>o(xs(t,e,n,{kind:h}))}):d}
   </details>`}function R_(t){let e=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of t.
-entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
-[h+e[o]*Math.cos(s),p-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
+entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,u]=n[n.length-1];n.push(
+[h+e[o]*Math.cos(s),u-e[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
     <text x="28" y="46" text-anchor="middle">base</text>
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
@@ -2139,17 +2140,17 @@ thickness.",value:t.gap,wrong:R(n,"box.gap_mm"),change:o=>s({...t,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${D_[e]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var A_,O_,E_,zu,L_,Ku,D_,Yu=$(()=>{_();_o();Hn();on();J();oe();A_=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var A_,O_,E_,zp,L_,Kp,D_,Yp=$(()=>{_();_o();Hn();on();J();oe();A_=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],O_=[["round","Round"],["square","Square"],["none","None"]],E_=[["c\
-losed","Closed"],["open","Open"]],zu=[["left-right","Left and right"],["front-back","Front and back"]],L_=[["u\
-p","↑ in"],["down","↓ out"]];Ku=t=>t[0].toUpperCase()+t.slice(1);D_={none:"L50 40L30 40",square:"L58 20L58\
+losed","Closed"],["open","Open"]],zp=[["left-right","Left and right"],["front-back","Front and back"]],L_=[["u\
+p","↑ in"],["down","↓ out"]];Kp=t=>t[0].toUpperCase()+t.slice(1);D_={none:"L50 40L30 40",square:"L58 20L58\
  48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function Wl(t,e){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Ju[t.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Jp[t.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Ju).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Jp).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2167,7 +2168,7 @@ p","↑ in"],["down","↓ out"]];Ku=t=>t[0].toUpperCase()+t.slice(1);D_={none:"L
           </label>`)}
     </div>
   </details>`}function j_(t){return t==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function Xu(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
+function Xp(t,e,n){let s=(o,a)=>n({...t,holes:t.holes.with(o,{...t.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${t.holes.length?`: ${t.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${t.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2236,9 +2237,9 @@ join(", ")??"",wrong:R(n,"order"),on:"change",change:l=>s({...t,order:dr(l)})})}
             @click=${()=>s({...t,order:null})}>
             Let the planner choose
           </button>`:d}
-  </details>`}function Zu(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
+  </details>`}function Zp(t,e,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:t.
 grain,wrong:R(e,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...t,grain:s})})}var Ju,Qu=$(()=>{_();We();Hn();on();J();oe();Ju={din6935:{title:"\
+s along the grain"]],change:s=>n({...t,grain:s})})}var Jp,Qp=$(()=>{_();We();Hn();on();J();oe();Jp={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
@@ -2268,7 +2269,7 @@ return this.key=t,e}update(t,[e,n]){return e!==this.key&&(Xo(t),this.key=e),n}})
     </div>
     ${s?i`<p class="hint">A part has at most ${Ll} bends.</p>`:d}`}function U_(t,e,n,s){let o=`flats_mm.${e}`;
 return i`<li class="flat-row">
-    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Ou(t,e,a))})}
+    ${O({next:!0,name:o,label:`Flat ${e+1}`,value:t.flats[e],wrong:R(n,o),change:a=>s(Op(t,e,a))})}
   </li>`}function G_(t,e,n,s){let o=t.bends[e],a=`bends.${e}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([h])=>h===a||h===`${a}.kind`||h===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${e+1}>
@@ -2292,18 +2293,18 @@ a=`bends.${e}.inside_radius_mm`;return i`<details class="bend-more">
     ${o.kind==="bend"?O({next:!0,name:a,label:"Inside radius wanted",unit:t.unit,hint:"Empty: what the tools g\
 ive.",value:o.radius,wrong:R(n,a),change:r=>s(Un(t,e,{radius:r}))}):d}
     ${Qi(`bends.${e}`,o,n,r=>s(Un(t,e,r)))}
-    ${Nu(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:tr,change:r=>s(Un(t,
+    ${Np(t,e)||o.kind!=="bend"?q({name:`bends.${e}.kind`,label:"Kind",value:o.kind,options:tr,change:r=>s(Un(t,
 e,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
       class="button wide"
       data-test="remove-bend-${e+1}"
       ?disabled=${t.bends.length<2}
-      @click=${()=>s(Eu(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
+      @click=${()=>s(Ep(t,e),{focus:`flats_mm.${e}`,undo:`Bend ${e+1} and flat ${e+2} are out.`})}>
       Remove bend ${e+1} and flat ${e+2}
     </button>
-  </details>`}var H_,sm=$(()=>{_();em();_o();on();J();ps();Bn();oe();H_=[["up","↑ up"],["down","↓ down"]]});function am(t,e,n){let s=t.wishes??vo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?jn(t.box).map((c,h)=>[String(
-h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?gu(t.box).map(c=>c[0].toUpperCase()+
+  </details>`}var H_,sm=$(()=>{_();em();_o();on();J();us();Bn();oe();H_=[["up","↑ up"],["down","↓ down"]]});function am(t,e,n){let s=t.wishes??vo(),o=c=>n({...t,wishes:{...s,...c}}),a=t.box?jn(t.box).map((c,h)=>[String(
+h+1),`Bend ${h+1}: ${c}`]):t.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=t.box?gp(t.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):t.flats.map((c,h)=>`Flat ${h+1}`),l=rr(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Order, what it must keep to: <b>${l||"nothing special"}</b></span>
@@ -2314,21 +2315,21 @@ rst"),change:c=>o({first:c})})}
       ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:R(e,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${pr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${pr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${pr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${ur("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${ur("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${ur("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>pr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:q_(s.critical_flats,
-h+1,p)})))}
+        ${r.map((c,h)=>ur(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),u=>o({critical_flats:q_(s.critical_flats,
+h+1,u)})))}
       </div>
       ${R(e,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${O({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:t.unit,hint:"Emp\
 ty: the usual.",placeholder:z(Ml),value:s.margin,wrong:R(e,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function pr(t,e,n,s){return i`<label class="tick"
+  </details>`}function ur(t,e,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${t}
@@ -2339,25 +2340,25 @@ ty: the usual.",placeholder:z(Ml),value:s.margin,wrong:R(e,"wishes.margin_mm"),c
     ></label
   >`}var Fl,om,q_,rm=$(()=>{_();We();Hn();L();ir();J();oe();Fl=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],om={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};q_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function lm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:p})=>p===t.metal)?
-[]:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:p,name:u})=>[p,u])],{box:h}=t;return i`${K(
+Clearance wanted"};q_=(t,e,n)=>[...t.filter(s=>s!==e),...n?[e]:[]].sort((s,o)=>s-o)});function lm(t,{metals:e,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...e.some(({code:u})=>u===t.metal)?
+[]:[[t.metal,t.metal?`${t.metal} (not in the shop)`:"Choose"]],...e.map(({code:u,name:p})=>[u,p])],{box:h}=t;return i`${K(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(lr(t,p==="box"))})}
-    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:p=>r({...t,title:p})})}
-    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:p=>r({...t,metal:p})})}
+change:u=>r(lr(t,u==="box"))})}
+    ${O({next:!0,name:"title",label:"Name of the part",value:t.title,wrong:R(a,"title"),change:u=>r({...t,title:u})})}
+    ${q({name:"metal",label:"Metal",value:t.metal,options:c,wrong:R(a,"metal"),change:u=>r({...t,metal:u})})}
     <div class="fields">
       ${O({next:!0,name:"thickness_mm",label:"Thickness",unit:t.unit,placeholder:"3 or 16 ga",hint:s?K_(s,t.thickness):
-"",value:t.thickness,wrong:R(a,"thickness_mm"),change:p=>r({...t,thickness:p})})}
+"",value:t.thickness,wrong:R(a,"thickness_mm"),change:u=>r({...t,thickness:u})})}
       ${h?d:O({next:!0,name:"bend_length_mm",label:"Bend length",unit:t.unit,value:t.length,wrong:R(a,"bend_le\
-ngth_mm"),change:p=>r({...t,length:p})})}
+ngth_mm"),change:u=>r({...t,length:u})})}
     </div>
-    ${h?i`${qu({...t,box:h},a,r)}
+    ${h?i`${qp({...t,box:h},a,r)}
             <h2>More, if it matters</h2>
             ${Wl(t,r)}
             ${s||t.order?Dl(t,s?.order?.sequence,a,r):d}`:i`<h2>Section, left to right <small>${t.unit}</small></h2>
             ${Wl(t,r)} ${nm(t,a,r)}
             <h2>More, if it matters</h2>
-            ${Zu(t,a,r)} ${Xu(t,a,r)}
+            ${Zp(t,a,r)} ${Xp(t,a,r)}
             ${Dl(t,s?.order?.sequence,a,r)}`}
     ${am(t,a,r)} ${Fh(t,n,a,r)}
     <div class="field">
@@ -2368,21 +2369,21 @@ ngth_mm"),change:p=>r({...t,length:p})})}
         data-test="note"
         rows="2"
         .value=${vt(t.note)}
-        @input=${p=>r({...t,note:p.target.value})}></textarea>
+        @input=${u=>r({...t,note:u.target.value})}></textarea>
     </div>
     ${o?O({next:!0,name:"reason",label:"Why this change, for the history",value:t.reason??"",wrong:R(a,"reason"),
-change:p=>r({...t,reason:p})}):d}`}function K_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
+change:u=>r({...t,reason:u})}):d}`}function K_({part:t,thickness_gauge:e},n){return[/^[\d.,\s]+$/.test(n)?"":g(
 w(t.thickness_mm,{digits:2})),e??""].filter(Boolean).join(", ")}function jl(t){return t.box?["title","metal","\
 thickness_mm",..._s(t.box).map(([e])=>e),"box.relief_mm","box.gap_mm","order",...Fl,...Zi,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...t.flats.map((e,n)=>`flats_mm.${n}`),...t.bends.flatMap((e,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...e.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...t.holes.flatMap((e,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...Fl,...Zi,"note","reason"]}function ur(t){if(t.startsWith("box"))
-return yu(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?om[n]??"Order":n===
+`holes.${n}.diameter_mm`]),"grain","order",...Fl,...Zi,"note","reason"]}function pr(t){if(t.startsWith("box"))
+return yp(t);let[e,n,s]=t.split(".");return e==="tools"?n==="die"?"Die":"Punch":e==="wishes"?om[n]??"Order":n===
 void 0?im[e]??e:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[e]??e} ${Number(n)+1}${s?`, ${im[s]??s}`:""}`}function cm(t){
 let e=t.target;if(t.key!=="Enter"||!(e instanceof HTMLInputElement))return;t.preventDefault();let n=[...e.form.
 querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(e)+1).find(o=>o.checkVisibility());
-s instanceof HTMLElement&&s.focus()}var im,Hl=$(()=>{_();We();L();on();Hn();Yu();J();Qu();Bn();sm();rm();oe();
+s instanceof HTMLElement&&s.focus()}var im,Hl=$(()=>{_();We();L();on();Hn();Yp();J();Qp();Bn();sm();rm();oe();
 im={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
 place",diameter_mm:"size",die:"die",punch:"punch"}});function dm({dimensions:t=[]}){let e=t.filter(({error_mm:o})=>o!==null);if(!e.length)return d;let{basis:n,basis_said:s}=e[0];
@@ -2401,15 +2402,15 @@ length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${pm(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${um(n.sequence)}
           </p>`:d}
     ${Z_(n.blocked??[])} ${Q_(n.remedies??[])} ${tv(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${ev(n.alternatives,e)} ${Vp(t)} ${dm(t)}
+    ${ev(n.alternatives,e)} ${Vu(t)} ${dm(t)}
   </div>`}function X_({order:t,checks:e}){let n=s=>e.some(o=>o.code===s);return t.proven?["ok","Proven"]:n("no\
 -order")?["stop","No order"]:e.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:
 n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution",
-"Not proven"]}function pm(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
+"Not proven"]}function um(t){return i`<span class="run" role="img" aria-label="bends ${t.join(", ")}"
     >${t.map(e=>i`<span class="badge-mark" aria-hidden="true">${e}</span>`)}</span
   >`}function Z_(t){return t.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
@@ -2422,9 +2423,9 @@ n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["cauti
       ${t.map(({wish:e,words:n})=>i`<li data-wish=${e}>${n}</li>`)}
     </ul>`:d}function ev(t,{use:e}){return t.length?i`<h3>Other orders that can be made</h3>
     <ul class="order-others" data-test="other-orders">
-      ${t.map(({sequence:n,words:s})=>i`<li>${pm(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
-    </ul>`:d}var Gn,um,mm,fr=$(()=>{_();U();lt();hm();Ka();Gn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
-t?.alternatives);um=t=>({use:e=>i`<button
+      ${t.map(({sequence:n,words:s})=>i`<li>${um(n)} <span class="compared">${s}</span> ${e(n)}</li>`)}
+    </ul>`:d}var Gn,pm,mm,fr=$(()=>{_();U();lt();hm();Ka();Gn=({order:t})=>Array.isArray(t?.wishes)&&Array.isArray(
+t?.alternatives);pm=t=>({use:e=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2450,7 +2451,7 @@ null)}>
           ${Ua(t.blank)}${Ts(t.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${jp(t.blank)} ${nv(t.blank.bend_lines)}
+          ${ju(t.blank)} ${nv(t.blank.bend_lines)}
           <div class="buttons">
             <button type="button" class="button" data-test="blank-svg" @click=${()=>e("svg")}>
               Drawing as SVG
@@ -2490,20 +2491,20 @@ d:i`<details data-test="other-allowances">
 set_angle_deg,firstHit:t.first_hit??null}),o=g(S(s)),a={close:!1,opening:t.v_opening_mm??8*e,gauge:n.text,angle:s,
 near:Dn(t)?.near??null};return i`<figure class="step-drawing" data-step=${t.number}>
     <figcaption>
-      <b>${t.number}. ${fe(t)}</b> ${$l(t)} ${us(t)}
+      <b>${t.number}. ${fe(t)}</b> ${$l(t)} ${ps(t)}
       <small data-test="origins">${$o(t.origin)}</small>
       ${t.motion?i`<span class="near-words ${t.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${ws(t)}</span
             >`:d}
     </figcaption>
     <div class="poses">
-      ${ue(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
+      ${pe(t.drawing,{...a,pose:"before",words:`Step ${t.number} before the bend: the sheet on the die, gauge \
 at ${g(n)}.`})}
       ${ov(t,a)}
-      ${ue(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
+      ${pe(t.drawing,{...a,pose:"after",words:`Step ${t.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function ov(t,e){let n=Dn(t);return n?ue(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${t.number}. ${ws(t)}`}):d}var gm=$(()=>{_();an();uo();L();Ln();mo();fr();Bn();Na();Le();en()});function $m({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function ov(t,e){let n=Dn(t);return n?pe(t.drawing,{...e,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${t.number}. ${ws(t)}`}):d}var gm=$(()=>{_();an();po();L();Ln();mo();fr();Bn();Na();Le();en()});function $m({plan:t,error:e,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${t&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2512,10 +2513,10 @@ d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
             ${rv(t,e,n,s)}
           </p>`:r?a:d}
-  </div>`}function av(t){let[e]=Object.entries(t.errors);return e?Xi(ur(e[0]),e[1]):t.message}function rv(t,e,n,s){
+  </div>`}function av(t){let[e]=Object.entries(t.errors);return e?Xi(pr(e[0]),e[1]):t.message}function rv(t,e,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(e instanceof F)return"The shop's server does not answer. What you type stays on this device.";if(e instanceof
-T)return`Not right yet. ${av(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
+M)return`Not right yet. ${av(e)}`;if(e)return String(e);if(!t)return n?"Working it out…":"";let o=t.blank.outline?
 `Blank ${w(t.blank.length_mm,{digits:2}).text} × ${g(w(t.blank.width_mm,{digits:2}))}`:`Blank ${g(w(t.blank.length_mm,
 {digits:2}))}`;return i`${o} ${t.worst==="ok"?d:k(t.worst)}`}var bm=$(()=>{_();an();G();L();U();Hl();oe()});function lv({seconds:t,deadline_s:e,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
@@ -2553,14 +2554,14 @@ back:t?a:null}):d}function hv({again:t,back:e}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var iv,wm,cv,pv,uv,_m,vm=$(()=>{_();iv=.6,wm=({seconds:t})=>t>=iv;cv=[["turn_overs","turn-over",
+  </section>`}var iv,wm,cv,uv,pv,_m,vm=$(()=>{_();iv=.6,wm=({seconds:t})=>t>=iv;cv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];pv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];uv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",uv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",pv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",_m=t=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${t?uv:pv}
+    <strong>The plan comes here</strong> ${t?pv:uv}
   </div>`});var xm={};et(xm,{show:()=>mv});async function mv(t){let e=Xs(t.query.get("from")??"").slice(0,7),n=e?"cards.re\
 vise":"cards.create";t.title(e?`Edit ${W(e)}`:"New part"),t.render(Tt(e?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([it("metals",t.signal),it("dies",t.signal),
@@ -2568,28 +2569,28 @@ it("punches",t.signal)]),r=await fv(e,s,t.signal);!e&&t.query.get("shape")==="bo
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
 kept:!0},c=Te(async(D,at)=>(await _c("/plan",Ss(D),{signal:at,tell:h})).plan,({question:D,answer:at,error:re=null})=>{
 at&&Object.assign(l,{plan:at,planned:D}),Object.assign(l,{error:re,busy:!1,progress:null,summary:l.summary&&re!==
-null}),ct()},t.signal,350);function h(D){wm(D)&&(l.progress=D,ct())}function p(D=!1){let at=Cl(l.form);if(!D&&
+null}),ct()},t.signal,350);function h(D){wm(D)&&(l.progress=D,ct())}function u(D=!1){let at=Cl(l.form);if(!D&&
 at===l.key&&!l.error)return ct();Object.assign(l,{key:at,busy:cr(l.form).length===0,progress:null,stopped:!1}),
-l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
-stopped:!0,error:null}),ct()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
+l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),ct()}let p={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
+stopped:!0,error:null}),ct()},again:()=>u(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:Cl(l.planned),stopped:!1}),l.kept=kl(e,{form:l.form,base:l.base,newCode:l.newCode}),ct(),Z("The pa\
 rt of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:at,undo:re}={}){
-let $e=l.form;l.form=D,l.kept=kl(e,{form:D,base:l.base,newCode:l.newCode}),p(),at&&requestAnimationFrame(()=>go(
+let $e=l.form;l.form=D,l.kept=kl(e,{form:D,base:l.base,newCode:l.newCode}),u(),at&&requestAnimationFrame(()=>go(
 at)),re&&Z(re,{label:"Put it back",act:()=>m($e)})}function f(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",e?
 `/part?from=${e}`:"/part"),f(dr(D))}async function y(D){let[at]=cr(l.form);if(at){l.summary=!0,ct(),go(at[0]);
-return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return A(Vt.
+return}Object.assign(l,{saving:!0,clash:null,taken:""}),ct();try{let Vt=await D();if("saved"in Vt)return T(Vt.
 saved);"stale"in Vt?l.clash=Vt.stale:l.taken=Vt.taken}catch(Vt){l.error=Vt,l.summary=!0}l.saving=!1,ct();let re=l.
-error instanceof T?l.error.errors:{},$e=jl(l.form).find(Vt=>Object.keys(re).some(mc=>mc===Vt||mc.startsWith(`${Vt}\
-.`)));$e&&go($e)}function A(D){xl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
+error instanceof M?l.error.errors:{},$e=jl(l.form).find(Vt=>Object.keys(re).some(mc=>mc===Vt||mc.startsWith(`${Vt}\
+.`)));$e&&go($e)}function T(D){xl(e);let at=D.revision===l.base?.revision;Z(at?"Nothing was changed, so nothin\
 g was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ft(`/c/${D.code}`)}let E=()=>ht(
-n)&&y(()=>l.base?Pu(l.form,l.base):Pl(l.form,l.newCode)),C=()=>(l.newCode=$i(),y(()=>Pl(l.form,l.newCode)));function v(){
-xl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...km(l.card,s)}),p(!0),Z(e?
+n)&&y(()=>l.base?Pp(l.form,l.base):Pl(l.form,l.newCode)),C=()=>(l.newCode=$i(),y(()=>Pl(l.form,l.newCode)));function v(){
+xl(e);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...km(l.card,s)}),u(!0),Z(e?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function N(D){let at=l.form;
 Object.assign(l,{clash:null,base:Ul(D)}),m(ko(D.part,D.note)),Z("What is saved is in the boxes now.",{label:"P\
 ut mine back",act:()=>m(at)})}async function X(D){try{await vc(`/blank.${D}`,Ss(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(at){Z(at instanceof Error?at.message:String(at))}}function ct(){let D=l.error instanceof
-T?l.error.errors:{},at=cr(l.form),re=ym(l,u),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
+M?l.error.errors:{},at=cr(l.form),re=ym(l,p),$e=!l.busy&&!l.stopped&&!at.length&&!l.error;t.render(i`<h1>
           ${e?i`${I(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(e)}</small>`:I(n,"New part","Plan a part")}
         </h1>
@@ -2602,7 +2603,7 @@ T?l.error.errors:{},at=cr(l.form),re=ym(l,u),$e=!l.busy&&!l.stopped&&!at.length&
         ${l.kept?d:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${l.clash?Gu(l.clash,l.form,{saveMine:()=>{l.base=Ul(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
+        ${l.clash?Gp(l.clash,l.form,{saveMine:()=>{l.base=Ul(l.clash),E()},takeTheirs:()=>N(l.clash),saveAsNew:C}):
 d}
         ${l.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2612,7 +2613,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?Wh(D,ur,jl(l.form)):d}
+        ${l.summary?Wh(D,pr,jl(l.form)):d}
         ${l.summary&&l.error instanceof F?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2645,14 +2646,14 @@ d}
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?fm(l.plan,{save:X,order:um(f)}):_m(!!l.form.box)}
+              ${l.plan?fm(l.plan,{save:X,order:pm(f)}):_m(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||t.ready()}p(!0);let Lo=t.query.get("order");Lo&&b(Lo)}function km(t,e){return t?{form:ko(
-t.part,t.note),base:Ul(t)}:{form:Nl(e[0]?.code??""),base:null}}async function fv(t,e,n){let s=lu(t),o=null;try{
+        </div>`),l.busy||t.ready()}u(!0);let Lo=t.query.get("order");Lo&&b(Lo)}function km(t,e){return t?{form:ko(
+t.part,t.note),base:Ul(t)}:{form:Nl(e[0]?.code??""),base:null}}async function fv(t,e,n){let s=lp(t),o=null;try{
 t&&(o=await we(t,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...km(o,e),newCode:$i(),card:o,restored:!1}}var Ul,Sm=$(()=>{_();G();kt();dt();ut();ho();ae();cu();on();Wu();
-Et();Pt();dt();lt();Vu();Hl();fr();gm();bm();vm();Bt();oe();Ul=t=>({code:t.code,etag:t.etag,revision:t.revision,
+{...km(o,e),newCode:$i(),card:o,restored:!1}}var Ul,Sm=$(()=>{_();G();kt();dt();pt();ho();ae();cp();on();Wp();
+Et();Pt();dt();lt();Vp();Hl();fr();gm();bm();vm();Bt();oe();Ul=t=>({code:t.code,etag:t.etag,revision:t.revision,
 revision_id:t.revision_id})});async function Tm(t,e){if(!navigator.mediaDevices?.getUserMedia)throw new Vn(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(gv)}catch(o){throw new Vn($v[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return t.aborted&&s(),t.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
@@ -2666,7 +2667,7 @@ n.read(s)}}};return n}async function yv(){let t=globalThis.BarcodeDetector,e=awa
 return await e({overrides:{locateFile:()=>bv},fireImmediately:!0}),new t(Lm)}catch(t){throw new Os(String(t))}}
 var Os,bv,Lm,gr,Cm=$(()=>{Os=class extends Error{},bv="/vendor/zxing-wasm/zxing_reader.wasm",Lm={formats:["qr_\
 code"]}});function Pm(t){let e=kv(t.trim()),n=e?_v.exec(e.pathname)?.[1]:vv.exec(t.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:Sv(t,e)};let{code:s,whole:o,fault:a}=pt(xv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+code:"",words:Sv(t,e)};let{code:s,whole:o,fault:a}=ut(xv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Gl(W(s))} is\
  no card’s code. ${r}`}}function kv(t){if(!URL.canParse(t))return null;let e=new URL(t);return/^https?:$/.test(
 e.protocol)?e:null}function xv(t){try{return decodeURIComponent(t)}catch{return t}}function Sv(t,e){return e?`\
@@ -2677,8 +2678,8 @@ await n(o)}await new Promise(o=>setTimeout(o,Tv))}}function Fm(t,e,n){let o=t.fi
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Rm(a))return a[0];let r=a.
 filter(l=>Wm(l.mark,e,n));return r.length>0&&Rm(r)?r[0]:"several"}function Wm({boundingBox:t},e,n){let s=e.getBoundingClientRect(),
 o=Math.max(s.width/e.videoWidth,s.height/e.videoHeight),a=s.x+s.width/2+(t.x+t.width/2-e.videoWidth/2)*o,r=s.y+
-s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var Tv,Rm,jm=$(()=>{Im();Tv=60;Rm=t=>t.every(e=>e.code===t[0].code)});function Hm(t,e){let{title:n,words:s,again:o}=Mv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
+s.height/2+(t.y+t.height/2-e.videoHeight/2)*o,{left:l,right:c,top:h,bottom:u}=n.getBoundingClientRect();return a>=
+l&&a<=c&&r>=h&&r<=u}var Tv,Rm,jm=$(()=>{Im();Tv=60;Rm=t=>t.every(e=>e.code===t[0].code)});function Hm(t,e){let{title:n,words:s,again:o}=Mv[t];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${t}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${e}>Try again</button>`:d}
@@ -2704,14 +2705,14 @@ l&&a<=c&&r>=h&&r<=p}var Tv,Rm,jm=$(()=>{Im();Tv=60;Rm=t=>t.every(e=>e.code===t[0
         send it. Try again where the network reaches, or type the code instead.
       </p>
       ${Vl}`,again:!0}}});var Vm={};et(Vm,{show:()=>Lv});async function Lv(t){t.title("Scan a label");let e={fault:null,stream:null,lamp:null,
-says:Gm},n=fa(),s=await Be().catch(()=>[]),o=new AbortController,a=()=>t.render(Pv(e,{again:h,lamp:p},()=>ga(n,
-s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(e,u),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Vn?r({fault:u.fault}):u instanceof Os?r({fault:"no-decoder"}):t.render(Ye(
-u)),t.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:Gm});try{let[m,f]=await Promise.
-all([Tm(u,()=>c(new Vn("busy"))),Nm()]);if(u.aborted)return;r({stream:m,lamp:Mm(m)?!1:null,says:Av});let b=document.
-querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let A=Nv(
-E=>r({says:E}),u);await Dm(b,f,E=>A(Fm(E,b,y)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!e.stream)return;
-let u=!e.lamp;await Am(e.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
+says:Gm},n=fa(),s=await Be().catch(()=>[]),o=new AbortController,a=()=>t.render(Pv(e,{again:h,lamp:u},()=>ga(n,
+s,a,"Seven characters, capitals or not."))),r=p=>{Object.assign(e,p),a()},l=()=>{o.abort(),Object.assign(e,{stream:null,
+lamp:null})},c=p=>{l(),p instanceof Vn?r({fault:p.fault}):p instanceof Os?r({fault:"no-decoder"}):t.render(Ye(
+p)),t.ready()};async function h(){l();let{signal:p}=o=new AbortController;r({fault:null,says:Gm});try{let[m,f]=await Promise.
+all([Tm(p,()=>c(new Vn("busy"))),Nm()]);if(p.aborted)return;r({stream:m,lamp:Mm(m)?!1:null,says:Av});let b=document.
+querySelector(".scan-view video"),y=document.querySelector(".scan-frame");b.play().catch(()=>{}),t.ready();let T=Nv(
+E=>r({says:E}),p);await Dm(b,f,E=>T(Fm(E,b,y)),p)}catch(m){p.aborted||c(m)}}async function u(){if(!e.stream)return;
+let p=!e.lamp;await Am(e.stream,p).then(()=>r({lamp:p}),()=>r({lamp:null}))}t.signal.addEventListener("abort",
 l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:t.signal}),h()}function Nv(t,e){
 let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Ev&&(n="");return}let l=a==="several"?
 a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?t(Ov):a.kind==="card"?await Bv(a.code,t,e):t(Cv(a)),s=performance.
@@ -2750,24 +2751,24 @@ in the frame."},Ev=2500;Iv=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function qm(t,e,n){Jm(t,e,n),fp(t),gt?.link.move({code:e,step:n},{whatever:!0})}function $r(){gt?.end.abort(),
+</div>`});function qm(t,e,n){Jm(t,e,n),fu(t),gt?.link.move({code:e,step:n},{whatever:!0})}function $r(){gt?.end.abort(),
 gt=null,br(),So()}function Km(t,e){!gt||gt.at.code!==t||gt.at.step===e||(gt.at.step=e,br(),gt.link.move({code:t,
 step:e}),So())}function Ym(t){gt&&(gt.at.step=t,gt.link.move({code:gt.at.code,step:t},{whatever:!0}))}function wr(t,e){
 document.addEventListener("bench",()=>t(To()),{signal:e})}function Jm(t,e,n,s=null){gt?.end.abort();let o=new AbortController,
 a={name:t,code:e,step:n,answers:null,late:!1,refused:""},r=Ra(t,s,{keepMs:Rv,heard:l=>{if(l.code!==a.code)return $r();
-a.step=l.step,br(),So()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return $r();Object.assign(a,{answers:c,
-late:h,refused:p}),So()}},o.signal);gt={at:a,link:r,end:o},br(),So()}function br(){try{gt?sessionStorage.setItem(
+a.step=l.step,br(),So()},changed:({gone:l,answers:c,late:h,refused:u})=>{if(l)return $r();Object.assign(a,{answers:c,
+late:h,refused:u}),So()}},o.signal);gt={at:a,link:r,end:o},br(),So()}function br(){try{gt?sessionStorage.setItem(
 zl,JSON.stringify({name:gt.at.name,code:gt.at.code,step:gt.at.step})):sessionStorage.removeItem(zl)}catch{}}function yr(){
 if(!gt)try{let{name:t,code:e,step:n}=JSON.parse(sessionStorage.getItem(zl)??"{}");t&&e&&Jm(t,e,n)}catch{}}var zl,
 Rv,gt,To,So,_r=$(()=>{il();tn();zl="flangebook.on-bench",Rv=5e3,gt=null,To=()=>gt?{...gt.at}:null;So=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=pt(t);return i`<div class="state" data-test="bad-code">
+dispatchEvent(new CustomEvent("bench"))});function Mt(t){let{fault:e}=ut(t);return i`<div class="state" data-test="bad-code">
     <h1>${W(t)} is not a card</h1>
     ${e||"A card code has seven characters, digits and letters without I, L, O and U."} ${ql}
   </div>`}function At(t,e){if(e instanceof F)return i`<div class="state" data-test="not-kept">
       <h1>${W(t)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
       reaches and open it again. ${ql}
-    </div>`;if(e instanceof T&&e.status===404)return i`<div class="state" data-test="unknown-code">
+    </div>`;if(e instanceof M&&e.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(t)}</h1>
       The code is a right one, but this shop has no card of that number. Look at the label again. ${ql}
     </div>`;throw e}var ql,Ne=$(()=>{_();G();dt();ql=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Zm(t,{busy:e,fault:n,take:s,settings:o}){return t?.differs?i`<details class="freshness panel" data-test="fresh">
@@ -2821,7 +2822,7 @@ if(!e.length&&!n.length)return d;let s=e.filter(o=>o.refused);return i`<section 
 return t==="shop"?"Saved in the shop.":t==="here"?"Saved here, not yet in the shop. It goes out by itself.":t===
 "settle"?`The card was changed meanwhile. Both are kept: ${ht("cards.revise")?"settle which holds.":"the owner\
  settles which holds."}`:"Nothing was changed."}var Es=$(()=>{_();Et();U();lt()});async function kr(t,e){try{Ls=(await In(t)).map(({name:n})=>n),t.aborted||e()}catch{}}function xr(t,e,{draw:n,
-start:s}){let o=To();if(o?.code===t)return Dv(o,e);if(!Ls.length)return d;let a=[ef,mp()].find(r=>Ls.includes(
+start:s}){let o=To();if(o?.code===t)return Dv(o,e);if(!Ls.length)return d;let a=[ef,mu()].find(r=>Ls.includes(
 r))??Ls[0];return i`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
     ${Ls.length>1?q({name:"bench",label:"Bench",value:a,options:Ls.map(r=>[r,r]),change:r=>{ef=r,n()}}):d}
     <button
@@ -2882,15 +2883,15 @@ id}>
   </li>`}function rn(t){let e=[t.left_deg,t.middle_deg,t.right_deg],s=e.some(o=>o!=null)?e.map(o=>g(S(o??null))).
 join(" / "):g(S(t.measured_deg));return t.flange_mm?`${s}, flange ${Vv(t.flange_mm)}`:s}var Uv,Gv,Vv,Cs=$(()=>{
 _();kn();L();Es();Ut();Uv=t=>t.set_angle_deg?`set at ${g(S(t.set_angle_deg))}`:"",Gv=(t,e)=>t?.set_angle_deg&&
-e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Vv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var of={};et(of,{show:()=>zv});async function zv(t){let{code:e}=t.params;if(!pt(e).whole)return sf(t,Mt(e));let n,
+e&&ce(e,t)?`new setting ${g(S(t.set_angle_deg))}`:"",Vv=t=>typeof t=="string"?t:g(w(t,{digits:2}))});var of={};et(of,{show:()=>zv});async function zv(t){let{code:e}=t.params;if(!ut(e).whole)return sf(t,Mt(e));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{t.title(n.title||W(e)),t.render(Kv(n,s,a,o))},a=async()=>{
 Object.assign(s,{busy:!0,fault:""}),o();try{let l=P().name?{by:P().name}:{};n=await vn(await ra(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof T&&l.status===
+Planned afresh with today’s tools",id:Wt(),...l})),s.fresh=null,j()}catch(l){s.fault=l instanceof M&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await dn(e).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=await qv(n.part.metal),
 o(),t.ready()};$t(()=>n&&o(),t.signal),wr(()=>n&&o(),t.signal),document.addEventListener("sync",async()=>n&&r(
 await eo(e).catch(()=>{})??n),{signal:t.signal});try{await yt(e,r,t.signal)}catch(l){t.signal.aborted||sf(t,At(
-e,l));return}yr(),kr(t.signal,o),s.fresh=await M("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
+e,l));return}yr(),kr(t.signal,o),s.fresh=await A("GET",`/cards/${e}/fresh`,{signal:t.signal}).then(({body:l})=>l,
 ()=>null),o()}function sf(t,e){t.title("No such card"),t.render(e),t.ready()}async function qv(t){return(await He())?.
 metals?.find(n=>n.code===t)?.name??t}function Kv(t,e,n,s){let{plan:o}=t,a=o.checks.filter(c=>c.level!=="ok"),r=a.
 filter(c=>c.level==="stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${t.
@@ -2966,9 +2967,9 @@ gauge":`gauge at ${g(w(n))}`}function Qv(t){return i`<ol class="rows" data-test=
     <a class="button" href="/c/${t}/label" data-test="label">Label</a>
     <a class="button" href="/c/${t}/print" data-test="print">Print</a>
     ${I("cards.revise",i`<a class="button" href="/part?from=${t}" data-test="edit">Edit</a>`)}
-  </nav>`}var Xv,af=$(()=>{_();G();kt();dt();ut();Ve();Nt();_r();Pt();nt();wt();L();Ne();U();mo();Qm();Es();$s();
+  </nav>`}var Xv,af=$(()=>{_();G();kt();dt();pt();Ve();Nt();_r();Pt();nt();wt();L();Ne();U();mo();Qm();Es();$s();
 lt();fr();en();Kl();Jl();Le();Cs();fs();an();ne();Xv=t=>t?.words?i`<p class="order" data-test="order">${t.words}</p>`:
-d});var df={};et(df,{show:()=>nk});async function nk(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return rf(t,Mt(
+d});var df={};et(df,{show:()=>nk});async function nk(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return rf(t,Mt(
 e));let s=yo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return t.render(ak(o,n));t.title(`${o.title||e},\
  step ${r.number}`),t.render(ik(o,r,()=>Ja(o,r,s,a,t.signal),xr(o.code,r.number,{draw:a})))};$t(()=>o&&a(),t.signal),
 wr(()=>o&&sk(o,Number(n),a),t.signal),document.addEventListener("sync",()=>o&&ok(o),{signal:t.signal}),addEventListener(
@@ -2993,7 +2994,7 @@ t,e),r=e.number===t.plan.steps.length,l=lf(t,e.number);return i`<article class="
         ${a.length?_t(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${qp(t.plan,e)} ${Da(t.plan,e)}
+        ${qu(t.plan,e)} ${Da(t.plan,e)}
         ${$o(e.origin)?i`<p class="hint origins" data-test="origins">${$o(e.origin)}</p>`:d}
       </section>
     </div>
@@ -3011,9 +3012,9 @@ number}" data-test="came-out"
 Kl();nn();Le();Za();ak=(t,e)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${e}</strong>This card has ${t.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${t.code}">Open the card</a></span>
-  </div>`;cf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Tr(t,e,n,s){let o=[...t].sort((h,p)=>h[e]-p[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
+  </div>`;cf=(t,e)=>({href:e>1?`/c/${t.code}/step/${e-1}`:`/c/${t.code}`,label:"Back"})});function Tr(t,e,n,s){let o=[...t].sort((h,u)=>h[e]-u[e]);if(o.length<2||n<o[0][e]-.002||n>o[o.length-1][e]+.002)
 return null;let a=o.findIndex(h=>h[e]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[e])/
-(c[e]-l[e])*(c[s]-l[s])}var Xl=$(()=>{});function pf(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Tr(o.rows,"measured_deg",e,"flange_mm");if(a===
+(c[e]-l[e])*(c[s]-l[s])}var Xl=$(()=>{});function uf(t,e,n,s){let o=t.gauged_flange;if(!o)return null;let a=Tr(o.rows,"measured_deg",e,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
  is further off than a gauge is. No new X before it is checked.",to_check:lk};let l=Math.abs(r)<=Zl?s:s-r,c=l>=
 o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not reach far enou\
@@ -3022,15 +3023,15 @@ he card's dimension goes to.","Check which flange was measured.","Read the gauge
  card, and the sheet against it?"],Bs=({correction:t,gauge:e})=>t?.flange??e??null});function Ao(t){let e=t.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(e))return null;
 let n=Number(e);return n>0&&n<180?n:null}function Oo(t){let e={},n={},s=t.places==="one"?[["measured_deg",t.one]]:
 [["left_deg",t.left],["middle_deg",t.middle],["right_deg",t.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Ao(a);r===null?n[o]=[t.places==="one"?uf:ck]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[uf]),{angles:e,wrong:n}}function mf(t,e,n){let s=uk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+let r=Ao(a);r===null?n[o]=[t.places==="one"?pf:ck]:e[o]=r}return!Object.keys(e).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[pf]),{angles:e,wrong:n}}function mf(t,e,n){let s=pk(e),[o,a]=["set_angle_deg","punch_depth_mm"].map(
 c=>Tr(t.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||dk(t,s))return null;
 let r=t,l={row:s,ends:s!==Ar(e),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
 null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ce(t,l)?l:null}function dk({first_hit:t,included_angle_deg:e},n){
 return!!(t&&n>Math.max(e+hk,t.comes_out_deg_high))}function Ar(t){let e=Object.values(t);return e.reduce((n,s)=>n+
-s,0)/e.length}function uk(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=pk?e:Ar(t)}function Ps(t){
-return t?.correction?.set_angle_deg?t.correction:t?.table??null}var uf,ck,hk,pk,Is=$(()=>{kn();Xl();uf="Type t\
-he angle between the flats in degrees, such as 90.5. Square is 90.",ck="Degrees, such as 90.5";hk=5;pk=.3});function gf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>O({name:p,label:u,value:a[h],wrong:r[p],
+s,0)/e.length}function pk(t){let e=(t.left_deg+t.right_deg)/2;return t.middle_deg-e>=uk?e:Ar(t)}function Ps(t){
+return t?.correction?.set_angle_deg?t.correction:t?.table??null}var pf,ck,hk,uk,Is=$(()=>{kn();Xl();pf="Type t\
+he angle between the flats in degrees, such as 90.5. Square is 90.",ck="Degrees, such as 90.5";hk=5;uk=.3});function gf(t,e,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,u,p,m={})=>O({name:u,label:p,value:a[h],wrong:r[u],
 change:f=>Object.assign(a,{[h]:f}),...m}),c=n.used??ee(t,e);return i`<form
     class="trial-form"
     novalidate
@@ -3102,7 +3103,7 @@ o,{digits:0}).text).join(", "),s=w(e[0],{digits:0}).unit;return i`<p data-test="
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It goes out by itself.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?bk(a):Up(e,n)}
+      ${a?bk(a):Uu(e,n)}
       ${a?i`<p class="basis" data-test="basis">${yk(n)}</p>`:d}
       ${n.question?$k(t,n.question):d} ${bf(n)}
       ${vk(n.correction)} ${yf(n.correction)}
@@ -3147,7 +3148,7 @@ teps show it from now on.`:t==="settle"?"The card was changed meanwhile. Both ar
 ch holds.":"Steps show it on this device from now on; it goes to the shop by itself."}var Mk,Ak,Tf=$(()=>{Ve();
 Cs();Mr();Is();wt();Mk=(t,e,n,s)=>({step:t.number,set_angle_deg:e.set_angle_deg,punch_depth_mm:e.punch_depth_mm,
 ...s===null?{}:{gauge_x_mm:s},trial_id:n.id,reason:`Piece came out at ${rn(n)}`}),Ak=(t,e,n)=>Bs(n)?.gauge_x_mm??
-t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Af={};et(Af,{show:()=>Ek});async function Ek(t){let{code:e,step:n}=t.params;if(!pt(e).whole)return Ql(t,Mt(
+t.settings.find(s=>s.step===e.number)?.gauge_x_mm??null});var Af={};et(Af,{show:()=>Ek});async function Ek(t){let{code:e,step:n}=t.params;if(!ut(e).whole)return Ql(t,Mt(
 e));let s={typed:{...Mf},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Ok.
 includes((await He())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!t.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:t.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
@@ -3169,12 +3170,12 @@ t,e,n.result,s);return i`<article class="step trial-screen" data-test="trial-scr
   </article>`}async function Nk(t,e,n,s){if(n.sending)return;let{angles:o,wrong:a}=Oo(n.typed),r=Pk(t,e,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
 Object.keys(a).length||!r)return s(),se(a);let l=Ik(t,e,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await ta(
-{id:l.id,kind:"trial",code:t.code,body:l}),p=h.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
-r.set_angle_deg===null?null:mf(e,o,r),gauge:p?null:Bk(e,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-bt(p.question_said):"",kept:"no",words:""},p&&j()}catch(c){n.wrong=c instanceof T?c.errors:{},n.general=c instanceof
+{id:l.id,kind:"trial",code:t.code,body:l}),u=h.answer,p=u?.correction??null;n.result={trial:l,correction:p,table:u||
+r.set_angle_deg===null?null:mf(e,o,r),gauge:u?null:Bk(e,o,r,l.flange_mm),waits:!u,late:c??"",question:u?.question_said?
+bt(u.question_said):"",kept:"no",words:""},u&&j()}catch(c){n.wrong=c instanceof M?c.errors:{},n.general=c instanceof
 Error?c.message:String(c)}n.sending=!1,await ns(),s(),se(n.wrong)}function Ck({result:t,used:e}){let n=Ps(t),s=t&&
 (Bs(t)?.gauge_x_mm??t.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??e?.gauge_x_mm}:null}function Bk(t,e,n,s){
-let o=Yd(s);return o===null||typeof n.gauge_x_mm!="number"?null:pf(t,Ar(e),o,n.gauge_x_mm)}function Pk(t,e,n){
+let o=Yd(s);return o===null||typeof n.gauge_x_mm!="number"?null:uf(t,Ar(e),o,n.gauge_x_mm)}function Pk(t,e,n){
 let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??ee(t,e),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};
 if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:tt(n.typed.set),gauge_x_mm:a};
 let l=Ao(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function Ik(t,e,n,s,o){
@@ -3182,7 +3183,7 @@ let a={id:Wt(),revision:t.revision,step:e.number,bend:e.bend,...n,made_at:new Da
 null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.
 gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=tt(o.flange)),o.radius.trim()&&
 (a.radius_mm=tt(o.radius)),o.thickness.trim()&&(a.thickness_mm=tt(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),
-o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Mf,Ok,Of=$(()=>{_();G();kt();dt();ut();Mr();
+o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Mf,Ok,Of=$(()=>{_();G();kt();dt();pt();Mr();
 Is();Nt();Pt();es();nt();wt();L();Ne();U();J();nn();$f();xf();an();Tf();Mf={one:"",left:"",middle:"",right:"",
 places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""},Ok=["depth","stop"]});function Lf(t,e,n,s){return t.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Eo(o,o.before)}</small></legend>
@@ -3226,15 +3227,15 @@ return e||"nothing";if(!e)return"as planned";let n=e,s=n.punch_depth_mm===null||
     ${Ga(s)} ${_t(s.checks,{quiet:!0})}
   </div>`}function Wk(t,e){let n={set_angle_deg:e.set_angle_deg??null,punch_depth_mm:e.punch_depth_mm??null};if(!t||
 !ce(t,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var Pf=$(()=>{_();fs();an();kn();L();U();en()});var Rf={};et(Rf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!pt(e).whole)return If(t,Mt(e));let n,
+set_angle_deg))}, depth ${s}`}var Pf=$(()=>{_();fs();an();kn();L();U();en()});var Rf={};et(Rf,{show:()=>Dk});async function Dk(t){let{code:e}=t.params;if(!ut(e).whole)return If(t,Mt(e));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>t.render(jk(n,s,{look:r,
-bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${e}/${u}`,{signal:t.signal}),[h,p]=await Promise.all(
-[c("revisions?limit=200"),c("proposals")]);Object.assign(s,{revisions:h.body.revisions,proposals:p.body.proposals}),
-s.silent=!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=
-null,o(),!!s.open){try{let{body:h}=await M("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.
-snapshot=h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=
-await Fk(n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof
-T&&h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
+bringBack:l})),a=async()=>{try{let c=p=>A("GET",`/cards/${e}/${p}`,{signal:t.signal}),[h,u]=await Promise.all(
+[c("revisions?limit=200"),c("proposals")]);s.revisions=h.body.revisions,s.proposals=u.body.proposals,s.silent=
+!1}catch(c){if(!(c instanceof F))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
+!!s.open){try{let{body:h}=await A("GET",`/cards/${e}/revisions/${c}`,{signal:t.signal});s.open===c&&(s.snapshot=
+h)}catch(h){s.open=0,Z(h instanceof Error?h.message:String(h))}o()}},l=async c=>{s.busy=!0,o();try{n=await Fk(
+n,c),Z(`Revision ${c} is back, as revision ${n.revision}.`),s.open=0,j(),await a()}catch(h){Z(h instanceof M&&
+h.status===412?"The card was changed meanwhile. Look at the history again.":String(h instanceof Error?h.message:
 h))}s.busy=!1,o()};$t(()=>n&&o(),t.signal);try{await yt(e,async c=>{n=c,t.title(`${n.title||W(e)}: history`),s.
 waiting=(await dn(e).catch(()=>[])).filter(h=>h.kind==="trial"),o()},t.signal),await a(),o(),t.ready()}catch(c){
 t.signal.aborted||If(t,At(e,c))}}function If(t,e){t.title("No such card"),t.render(e),t.ready()}async function Fk(t,e){
@@ -3295,7 +3296,7 @@ i`<ol class="rows trials" data-test="trials">
       ${[...t.trials].reverse().map(n=>Ns(n,{step:t.plan.steps[n.step-1]}))}
     </ol>
     ${t.trials_total>t.trials.length?i`<p>The newest ${t.trials.length} of ${t.trials_total}.</p>`:d}`}var Wf=$(
-()=>{_();G();kt();dt();ae();Nt();nt();wt();Ne();U();lt();Cf();Pf();Cs();Ut()});var Ff={};et(Ff,{show:()=>Vk});async function Vk(t){let{code:e}=t.params;if(!pt(e).whole)return Df(t,Mt(e));let n,
+()=>{_();G();kt();dt();ae();Nt();nt();wt();Ne();U();lt();Cf();Pf();Cs();Ut()});var Ff={};et(Ff,{show:()=>Vk});async function Vk(t){let{code:e}=t.params;if(!ut(e).whole)return Df(t,Mt(e));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{t.title(`${n.title||W(e)}: not\
 e`),t.render(qk(n,s,{draw:o,save:()=>zk(n,s,o,t.signal)}))};de(()=>s.typed?"Leave without saving what you type\
 d?":null);try{await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
@@ -3305,7 +3306,7 @@ render(e),t.ready()}async function zk(t,e,n,s){if(e.sending)return;let[o,a]=[e.t
 `).trim()];if(Object.assign(e,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),se(e.wrong);
 e.sending=!0,n();try{let{where:r}=await Ge(t,{title:o,note:a,archived:e.archived});if(e.typed=!1,Z(vr(r)),j(),
 s.aborted)return;ft(r==="settle"&&ye(`/c/${t.code}/settle`)?`/c/${t.code}/settle`:`/c/${t.code}`)}catch(r){e.wrong=
-r instanceof T?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function qk(t,e,{
+r instanceof M?r.errors:{},e.general=r instanceof Error?r.message:String(r),e.sending=!1,n(),se(e.wrong)}}function qk(t,e,{
 draw:n,save:s}){let o=a=>Object.assign(e,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3330,15 +3331,15 @@ nswer.","The owner changes the rest of the card.")}
         ${e.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var jf=$(()=>{_();kt();dt();G();Ve();ae();Pt();ss();wt();Ne();lt();J();Es()});var Uf={};et(Uf,{show:()=>Kk});async function Kk(t){let{code:e}=t.params;if(!pt(e).whole)return Hf(t,Mt(e));let n,
+  </form>`}var jf=$(()=>{_();kt();dt();G();Ve();ae();Pt();ss();wt();Ne();lt();J();Es()});var Uf={};et(Uf,{show:()=>Kk});async function Kk(t){let{code:e}=t.params;if(!ut(e).whole)return Hf(t,Mt(e));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{t.title(`${n.title||W(e)}: to settle`),
-t.render(Yk(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=Qn(u,m,n),s.mine=!!(s.proposal&&await Ro(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Ti(e).catch(
+t.render(Yk(n,s,c))},a=async h=>{if(!h||s.sending)return;let u=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:p={},before:m={}}=s.proposal??{};s.rows=Qn(p,m,n),s.mine=!!(s.proposal&&await Ro(s.proposal.
+id).catch(()=>{})),u!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),t.ready()},r=async()=>a(await Ti(e).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Ge(n,Td(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Settled"});Z(vr(h.where)),s.sending=!1,await r(),j()}catch(h){Object.assign(
-s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{
-name:p}of s.rows)s.chosen[p]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
+s,{sending:!1,fault:h instanceof Error?h.message:String(h)}),o()}},choose:(h,u)=>{s.chosen[h]=u,o()},all:h=>{for(let{
+name:u}of s.rows)s.chosen[u]=h;o()}};document.addEventListener("sync",r,{signal:t.signal});try{await yt(e,async h=>a(
 await Ti(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Hf(t,At(e,h))}}function Hf(t,e){t.title("No\
  such card"),t.render(e),t.ready()}function Yk(t,e,n){return i`<article class="settle" data-test="settle-screen">
     <header>
@@ -3349,7 +3350,7 @@ await Ti(e).catch(()=>{})??h),t.signal)}catch(h){t.signal.aborted||Hf(t,At(e,h))
             Every change of this card is settled. Both sides are in its
             <a href="/c/${t.code}/history">history</a>.
           </p>`}
-  </article>`}function Jk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Jk(t,{proposal:e,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:u})=>!o[u]).
 length,h=s?"Yours":e.by?`By ${e.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":e.by?`${e.by} changed`:"Somebody changed"} this card
       (${rs(e)}) while it was changed in the shop (revision ${t.revision},
@@ -3434,7 +3435,7 @@ return t.tools.length?i`<table class="fetch">
       ${t.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${e(n)}</td>
-            <td>${ul(n)}</td>
+            <td>${pl(n)}</td>
             <td>${ml(n)||"–"}</td>
             <td>${n.steps.length===t.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
@@ -3469,7 +3470,7 @@ return t.tools.length?i`<table class="fetch">
     <td class="figures-cell">
       ${hx(e,o)}<br />
       <span class="small"
-        >${nx(e)}${px(o)?i`<br />from a first piece`:d}</span
+        >${nx(e)}${ux(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
@@ -3512,10 +3513,10 @@ return i`<div class="remarks" data-test="sheet-remarks">
   </div>`}function dx(t){let{template:e,do_template:n=""}=t[0];return`${e} ${n}`.replace(/\{(\w+)\}/g,(s,o)=>[
 ...new Set(t.map(({numbers:a})=>os(_e(o,a[o]))))].join(" / ")).trim()}function hx(t,{set_angle_deg:e,punch_depth_mm:n,
 firstHit:s}){if(e===null&&t.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Or,zf,lx,px,qf=$(()=>{_();fs();
-an();ne();Jl();kt();L();pe();U();Ln();$s();en();Ka();Le();Ut();Or=t=>g({text:H(t),unit:B()});zf=[["stop","Stop"],
+d;return i`<b>${g(S(e))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Or,zf,lx,ux,qf=$(()=>{_();fs();
+an();ne();Jl();kt();L();ue();U();Ln();$s();en();Ka();Le();Ut();Or=t=>g({text:H(t),unit:B()});zf=[["stop","Stop"],
 ["caution","Caution"],["unknown","Unknown"],["note","Note"]];lx=t=>String.fromCharCode(97+t%26)+(t<26?"":String(
-Math.floor(t/26)+1));px=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
+Math.floor(t/26)+1));ux=t=>t.fromTrial&&t.set_angle_deg!==null});function Rs(t){return K({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(e){Pe({paper:e==="Letter"?"Letter":"A4"}),t()}})}function Ws(t="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${t}
@@ -3523,15 +3524,15 @@ print()}>
     <div class="paper ${P().paper.toLowerCase()} ${e?"lying":"upright"}" data-test="sheet">
       ${t}
     </div>
-  </div>`}var Lr=$(()=>{_();nt();J()});var Yf={};et(Yf,{show:()=>ux});async function ux(t){let{code:e}=t.params;if(!pt(e).whole)return Kf(t,Mt(e));let n,
+  </div>`}var Lr=$(()=>{_();nt();J()});var Yf={};et(Yf,{show:()=>px});async function px(t){let{code:e}=t.params;if(!ut(e).whole)return Kf(t,Mt(e));let n,
 s=[],o=async()=>{s=(await He())?.metals??s,n&&a()};function a(){let r=s.find(({code:l})=>l===n.part.metal)?.name??
 n.part.metal;t.title(`${n.title}, on paper`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${n.title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Rs(a)}${Ws("Print the card")}</div>
         ${Er(Vf(n,r),{about:"The card as it prints"})}`)}$t(()=>n&&a(),t.signal),document.addEventListener("sy\
 nc",o,{signal:t.signal}),await o();try{await yt(e,r=>{n=r,a(),t.ready()},t.signal)}catch(r){t.signal.aborted||
-Kf(t,At(e,r))}}function Kf(t,e){t.title("No such card"),t.render(e),t.ready()}var Jf=$(()=>{_();kt();dt();ut();
-nt();Ne();qf();Lr()});var Qf={};et(Qf,{show:()=>mx});async function mx(t){let{code:e}=t.params;if(!pt(e).whole)return Zf(t,Mt(e));let n=P().
+Kf(t,At(e,r))}}function Kf(t,e){t.title("No such card"),t.render(e),t.ready()}var Jf=$(()=>{_();kt();dt();pt();
+nt();Ne();qf();Lr()});var Qf={};et(Qf,{show:()=>mx});async function mx(t){let{code:e}=t.params;if(!ut(e).whole)return Zf(t,Mt(e));let n=P().
 units,s=Xf[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){t.title(`Label of ${o.title}`),t.render(i`<p class="crumb screen-only"><a href="/c/${e}">${o.
 title}</a></p>
@@ -3590,10 +3591,10 @@ ds…"));let e=(await wx(t.signal)).filter(b=>!b.archived);if(!e.length)return t
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),t.ready();let n=new Set((t.query.
 get("codes")??"").split(",").filter(b=>e.some(y=>y.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:P().paper,units:o,skip:a.trim()||"0",page:String(
-b)}),h=(b,y)=>`/api/v1/labels/sheet.${b}?${c(y)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
-wrong:""};else try{let{body:y}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
-from({length:y.pages},(A,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
-y)}}b===String(c(1))&&f()}let u=b=>{b(),f(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function f(){let b=e.
+b)}),h=(b,y)=>`/api/v1/labels/sheet.${b}?${c(y)}`;async function u(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
+wrong:""};else try{let{body:y}=await A("GET",`/labels/sheet.json?${c(1)}`,{signal:t.signal});l={key:b,pages:Array.
+from({length:y.pages},(T,E)=>E+1),wrong:""}}catch(y){l={key:b,pages:[],wrong:y instanceof Error?y.message:String(
+y)}}b===String(c(1))&&f()}let p=b=>{b(),f(),u()},m=b=>p(()=>n.has(b)?n.delete(b):n.add(b));function f(){let b=e.
 filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()));t.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
           <div class="screen-only">
@@ -3607,14 +3608,14 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
                   type="button"
                   class="button"
                   data-test="all"
-                  @click=${()=>u(()=>b.forEach(y=>n.add(y.code)))}>
+                  @click=${()=>p(()=>b.forEach(y=>n.add(y.code)))}>
                   All shown
                 </button>
                 <button
                   type="button"
                   class="button"
                   data-test="none"
-                  @click=${()=>u(()=>n.clear())}>
+                  @click=${()=>p(()=>n.clear())}>
                   None
                 </button>
               </div>
@@ -3633,12 +3634,12 @@ filter(y=>`${y.code} ${y.title}`.toLowerCase().includes(r.trim().toLowerCase()))
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${K({name:"size",label:"Label size",value:s,options:gx,change:y=>u(()=>s=y)})}
-              ${Rs(()=>u(()=>{}))}
-              ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>u(()=>o=
+              ${K({name:"size",label:"Label size",value:s,options:gx,change:y=>p(()=>s=y)})}
+              ${Rs(()=>p(()=>{}))}
+              ${K({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:y=>p(()=>o=
 y==="inch"?"inch":"mm")})}
               ${O({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
- from the top left.",change:y=>u(()=>a=y)})}
+ from the top left.",change:y=>p(()=>a=y)})}
             </section>
           </div>
           <section class="sheets" aria-label="Sheets as they print">
@@ -3649,7 +3650,7 @@ y==="inch"?"inch":"mm")})}
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}$t(f,t.signal),f(),await p(),t.ready()}function bx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
+        </div>`)}$t(f,t.signal),f(),await u(),t.ready()}function bx(t,e,n){let s=`labels-${t}`;return i`<figure class="label-sheet ${P().
 paper.toLowerCase()}">
     <img src=${n("svg",t)} alt="Sheet ${t} of ${e} with labels" data-test="sheet-${t}" />
     <figcaption class="screen-only">
@@ -3663,7 +3664,7 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function wx(t){try{let e=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${e.
+  </figure>`}async function wx(t){try{let e=[];for(;;){let{body:n}=await A("GET",`/cards?limit=100&offset=${e.
 length}`,{signal:t});if(e.push(...n.cards),e.length>=n.total||!n.cards.length)return e}}catch(e){let n=await Be().
 catch(()=>[]);if(t.aborted||!n.length)throw e;return n}}var gx,ng=$(()=>{_();G();nt();Ct();J();lt();Lr();Bt();
 gx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function sg(t){return i`<article class="chart-sheet" data-test="chart">
@@ -3722,22 +3723,22 @@ t,"force_kn_per_m").text}</span>`}${t.level==="ok"?d:k(t.level,_x(t))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var og=$(()=>{_();ne();L();pe();U();Ut()});var ag={};et(ag,{show:()=>kx});async function kx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
+  </ul>`}var og=$(()=>{_();ne();L();ue();U();Ut()});var ag={};et(ag,{show:()=>kx});async function kx(t){t.title("Wall chart"),t.render(Tt("Working out the chart…"));
 let e=(await it("metals",t.signal)).items;if(!e.length)return t.render(xt("No metals yet",i`A chart needs one. ${I(
 rt.metals,i`<a href="/shop/metals">Metals</a>`)}`)),t.ready();let n=t.query.get("metal")??e[0].code,s=t.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Te(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
-body,p=>{o=p.answer??o,a=p.error??null,h(),t.ready()},t.signal);function l(){let p=new URLSearchParams({metal:n});
-return s.trim()&&p.set("bend_length_mm",tt(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
-bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
+get("bend_length")??"",o=null,a=null,{ask:r}=Te(async(u,p)=>(await A("GET",`/chart?${l()}`,{signal:p,timeout:2e4})).
+body,u=>{o=u.answer??o,a=u.error??null,h(),t.ready()},t.signal);function l(){let u=new URLSearchParams({metal:n});
+return s.trim()&&u.set("bend_length_mm",tt(s)),u}function c(){let u=new URLSearchParams({metal:n,...s.trim()?{
+bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${u}`),r(null),h()}function h(){t.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
-          ${q({name:"metal",label:"Metal",value:n,options:e.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
+          ${q({name:"metal",label:"Metal",value:n,options:e.map(({code:u,name:p})=>[u,p]),change:u=>{n=u,c()}})}
           ${O({name:"bend_length",label:"Checked at a bend length of",value:s,unit:B(),keys:"decimal",placeholder:B()===
-"mm"?"1000":"39.37",change:p=>{s=p,c()}})}
+"mm"?"1000":"39.37",change:u=>{s=u,c()}})}
           ${Rs(h)} ${Ws("Print the chart")}
         </div>
         ${a?Ye(a):d}
         ${o?Er(sg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Tt("Working out the chart…")}`)}$t(h,t.
-signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Lr();Bt();ho()});function ig(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var rg=$(()=>{_();G();pt();nt();L();og();J();lt();Lr();Bt();ho()});function ig(t,{fault:e,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Benches <span class="soft">${t.length}</span></h2>
     ${e?i`<p class="wrong" role="alert" data-test="bench-fault">${e}</p>`:d}
     ${t.length?i`<ul class="plain-list bench-list">
@@ -3759,7 +3760,7 @@ signal),r(null,{now:!0})}var rg=$(()=>{_();G();ut();nt();L();og();J();lt();Lr();
     </p>
   </section>`}var xx,lg=$(()=>{_();tn();dt();lt();xx=({code:t})=>t?i`<a href="/c/${t}">${W(t)}</a>`:i`<span class="soft">empty</span>`});function cg(t){let e=t.map(({ring:o})=>Xt([o])),n=ec-2*Br,s=Math.min(...e.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return t.map(({name:o,ring:a},r)=>Sx(o,a,e[r],s))}function Sx(t,e,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Br),c=(ec-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Br+(a-u)*r;return i`<figure>
+r+2*Br),c=(ec-(o-n)*r)/2-n*r,h=p=>c+p*r,u=p=>Br+(a-p)*r;return i`<figure>
     <svg
       class="drawing outline"
       viewBox="0 0 ${ec} ${l}"
@@ -3772,7 +3773,7 @@ r+2*Br),c=(ec-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Br+(a-u)*r;return i`<figure>
         d=${St(e)}
         transform="translate(${c} ${Br+a*r}) scale(${r})" />
       ${Mx(h(n),h(o),l-16,Cr(o-n))}
-      ${Ax(p(s),p(a),h(o)+16,Cr(a-s))}
+      ${Ax(u(s),u(a),h(o)+16,Cr(a-s))}
     </svg>
     ${t?i`<figcaption>${t}</figcaption>`:d}
   </figure>`}function Tx(t,e,n,s){return t>0||e<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Mx(t,e,n,s){
@@ -3794,12 +3795,12 @@ _();L();qe();ne();ec=360,Br=50;Cr=t=>g({text:H(t),unit:B()})});function dg(t,e){
             >
           </a>
         </li>`)}
-  </ul>`}var hg=$(()=>{_();Rr()});var pg={};et(pg,{show:()=>Ox});async function Ox(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
+  </ul>`}var hg=$(()=>{_();Rr()});var ug={};et(ug,{show:()=>Ox});async function Ox(t){t.title("Shop");let[{press:e,kept:n},s,o,a,r,l]=await Promise.
 all([oa(t.signal),it("punches",t.signal),it("dies",t.signal),it("holders",t.signal),it("metals",t.signal),In(t.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Rn(u.name);if(confirm(`Take ${m} ou\
-t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await up(
-u.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await In(t.signal).catch(()=>c.benches),
-p()}}let p=()=>t.render(i`<h1>The shop</h1>
+signal).catch(()=>null)]),c={benches:l,fault:""};async function h(p){let m=Rn(p.name);if(confirm(`Take ${m} ou\
+t of the shop? Its card stays as it is. A screen that stands there asks which bench it is.`)){c.fault="";try{await pu(
+p.name)}catch(f){c.fault=f instanceof Error?f.message:String(f)}c.benches=await In(t.signal).catch(()=>c.benches),
+u()}}let u=()=>t.render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
                 ${I(rt.press,"Changing anything needs the shop's server.")}
@@ -3820,7 +3821,7 @@ p()}}let p=()=>t.render(i`<h1>The shop</h1>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),t.ready()}function Lx(t){return t?i`<section class="panel" data-test="panel-press">
+        </div>`);u(),t.ready()}function Lx(t){return t?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${t.name}</p>
     <dl class="plate">
@@ -3863,45 +3864,45 @@ return st("/chart",i`<section class="panel" data-test="panel-paper">
       ${t===d?d:i`<p class="hint">
               Whether there is a good copy of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var Ex,ug=$(()=>{_();tn();ut();L();lg();U();lt();hg();Ex=({code:t,name:e})=>i`<li>
+    </section>`)}var Ex,pg=$(()=>{_();tn();pt();L();lg();U();lt();hg();Ex=({code:t,name:e})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(t)}">${e}</a>
     ${st("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(t)}" data-test="learned-${t}"
         >What the metal taught</a
       >`)}
   </li>`});function fg(t,{took:e,show:n,signal:s}){let o={file:"",busy:!1,choices:{...mg},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...mg},layers:[]}),
-h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
-async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Cx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await No(
-`/outlines/dxf?${Bx(o.choices,t)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-e(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=u instanceof Error?u.message:String(u),u instanceof T&&u.outline){
-let{code:m,layers:f}=u.outline;Object.assign(o,{fault:u.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
+code:"",layers:[]},a=null,r=0;function l(u){return a=u,Object.assign(o,{file:u.name,choices:{...mg},layers:[]}),
+h()}function c(u,p){return o.choices={...o.choices,[u]:p},o.choices.origin==="point"&&!o.choices.point?n():h()}
+async function h(){if(!a)return;let u=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
+try{if(a.size>Cx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:p}=await No(
+`/outlines/dxf?${Bx(o.choices,t)}`,a,"image/vnd.dxf",s);if(u!==r)return;Object.assign(o,{answer:p,layers:p.layers}),
+e(p)}catch(p){if(u!==r||s.aborted)return;if(o.wrong=p instanceof Error?p.message:String(p),p instanceof M&&p.outline){
+let{code:m,layers:f}=p.outline;Object.assign(o,{fault:p.outline,code:m,layers:f.length?f:o.layers})}}o.busy=!1,
 n()}return{state:o,choose:l,set:c}}function Bx(t,e){let n=Object.entries(t).filter(([s,o])=>o&&(s!=="point"||t.
 origin==="point"));return new URLSearchParams([["kind",e],...n])}var mg,Cx,gg=$(()=>{G();mg={units:"",layer:"",
 origin:"rule",point:"",turn_deg:"0",mirror:"no"},Cx=2e6});async function Ds(t,e){let n=await t.read(e),s={kept:n,draft:t.toDraft(n??t.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>t.fromDraft(s.draft,s.kept??{}),a=()=>t.draw(s),r=()=>t.boxes.filter(({name:b,needed:y})=>y&&b in
 s.draft&&!s.draft[b].trim());function l(b,y){s.draft={...s.draft,[b]:y},delete s.wrong[b],de(()=>"Leave withou\
 t saving what you typed?"),t.preview?.(o()),a()}async function c(b){let y=b?Object.fromEntries(r().map(({name:E})=>[
-E,["This is needed."]])):{},A=Object.keys(y).length===0;if(Object.assign(s,{busy:A,wrong:y,others:[],clash:null}),
-a(),!A)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
-async function h(b){if(b instanceof T&&b.status===412){let y=s.kept;s.kept=await t.read(e);let A=s.kept?t.toDraft(
+E,["This is needed."]])):{},T=Object.keys(y).length===0;if(Object.assign(s,{busy:T,wrong:y,others:[],clash:null}),
+a(),!T)return se(y);try{await t.write(b),de(null),t.done(b);return}catch(E){await h(E)}s.busy=!1,a(),se(s.wrong)}
+async function h(b){if(b instanceof M&&b.status===412){let y=s.kept;s.kept=await t.read(e);let T=s.kept?t.toDraft(
 s.kept):{},E=Wd(y,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?hr(s.draft,A,t.boxes):[]}}else if(b instanceof T&&Object.keys(b.errors).length){let{byName:y,others:A}=Th(
-b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:A})}else s.others=[`Not saved: ${b instanceof
-Error?b.message:b} What you typed is still here.`]}function p(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
-clash:null}),de(null),t.preview?.(o()),a()}let u=new Map;function m(b,y){let A=u.get(y)??fg(b,{signal:e,show:a,
-took:E=>f(y,E)});return u.set(y,A),A}function f(b,{points_mm:y,height_mm:A}){b==="points_mm"&&s.draft.height_mm===
-""&&l("height_mm",z(A)),l(b,kh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(
-o()),takeOut:()=>c(null)}}var Wr=$(()=>{G();ut();Se();gg();Pt();L();As();J()});function Fr(t,e,n){let s=[],{ask:o}=Te(async(a,r)=>(await M("POST","/outline",{body:{kind:t,...Rx(t,a)},signal:r})).
-body,({answer:a,error:r})=>{a&&(s=$g(a));let l=r instanceof T&&r.outline?.lines_mm.some(c=>c.length>1)?r.outline:
-null;e({parts:s,checks:Ix(a),wrong:r?Wx(r):[],fault:l})},n);return a=>{Px(t,a)&&o(a)}}function Px(t,e){let n={
-punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Xe(n).filter(({type:s,blank:o,when:a})=>[
-"length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.shape!=="multi_v"||
-e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function $g({outline_mm:t,ram:e,bed:n}){
-return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Rx(t,e){
-return t==="press"?_n(e):{..._n(e),code:e.code||"new"}}function Wx(t){if(!(t instanceof T))return["The drawing\
+his changed"?hr(s.draft,T,t.boxes):[]}}else if(b instanceof M&&Object.keys(b.errors).length){let{byName:y,others:T}=Th(
+b.errors,t.boxes.map(({name:E})=>E));Object.assign(s,{wrong:y,others:T})}else s.others=[`Not saved: ${b instanceof
+Error?b.message:b} What you typed is still here.`]}function u(){Object.assign(s,{draft:t.toDraft(s.kept??t.blank),
+clash:null}),de(null),t.preview?.(o()),a()}let p=new Map;function m(b,y){let T=p.get(y)??fg(b,{signal:e,show:a,
+took:E=>f(y,E)});return p.set(y,T),T}function f(b,{points_mm:y,height_mm:T}){b==="points_mm"&&s.draft.height_mm===
+""&&l("height_mm",z(T)),l(b,kh(y))}return t.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:u,show:a,save:()=>c(
+o()),takeOut:()=>c(null)}}var Wr=$(()=>{G();pt();Se();gg();Pt();L();As();J()});function Fr(t,e,n){let s=[],{ask:o}=Te(async(a,r)=>{let{body:l}=await A("POST","/outline",{body:{kind:t,...Rx(
+t,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=$g(a));let l=r instanceof M&&r.outline?.lines_mm.some(
+c=>c.length>1)?r.outline:null;e({parts:s,checks:Ix(a),wrong:r?Wx(r):[],fault:l})},n);return a=>{Px(t,a)&&o(a)}}
+function Px(t,e){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[t];return Xe(n).filter(({type:s,
+blank:o,when:a})=>["length","number"].includes(s)&&o===void 0&&(!a||a(e))).every(({name:s})=>e[s]!==void 0)&&(e.
+shape!=="multi_v"||e.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function $g({outline_mm:t,
+ram:e,bed:n}){return[{name:"",ring:t},{name:"Ram",ring:e},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function Rx(t,e){
+return t==="press"?_n(e):{..._n(e),code:e.code||"new"}}function Wx(t){if(!(t instanceof M))return["The drawing\
  waits: the shop's server does not answer."];let e=[...new Set(Object.values(t.errors).flat())];return e.length?
-e:[t.message]}var Dr,Ix,sc=$(()=>{G();ut();Se();ho();Dr=t=>({parts:$g({...t,...t?.outlines_mm}),checks:[],wrong:[],
+e:[t.message]}var Dr,Ix,sc=$(()=>{G();pt();Se();ho();Dr=t=>({parts:$g({...t,...t?.outlines_mm}),checks:[],wrong:[],
 fault:null});Ix=t=>(t?.checks??[]).filter(({code:e})=>!e.endsWith("rating-unknown"))});function jr({state:t,change:e},n){let s=n.taken(t.draft.code)?["This code is in use already."]:t.wrong.code;return O(
 {name:"code",label:"Code",value:t.draft.code,change:o=>e("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Hr({state:t,takeOut:e},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -3925,7 +3926,7 @@ up, new plans no longer use this ${s}.`;return ht(rt[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Fs,
-Ur=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
+Ur=$(()=>{_();pt();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${e}</fieldset>`});function wg(t,e){if(!t?.systematic)return d;let n=t.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -3939,8 +3940,8 @@ Ur=$(()=>{_();ut();Et();J();Fs=(t,e)=>ht(t)?e:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${e}>The zero is set</button>
     </div>
-  </section>`}var bg,yg=$(()=>{_();G();L();bg=t=>M("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function xg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
-p=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,f,b)=>i`<div class="broad">${q({...p(m,
+  </section>`}var bg,yg=$(()=>{_();G();L();bg=t=>A("GET","/press/gauge",{signal:t}).then(({body:e})=>e,()=>null)});function xg(t,{metals:e,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=t,h=m=>f=>{r[m]=f,delete l[m]},
+u=(m,f)=>({name:m,label:f,value:r[m]??"",wrong:l[m],change:h(m)}),p=(m,f,b)=>i`<div class="broad">${q({...u(m,
 f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
     <p>
@@ -3951,9 +3952,9 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
       novalidate
       @submit=${m=>{m.preventDefault(),Fx(t,o)}}>
       <div class="fields">
-        ${u("metal","Metal",e)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${kg.map(([m,f,b])=>O({...p(m,f),unit:B(),keys:"decimal",hint:b}))}
-        ${vg.map(([m,f])=>O({...p(m,f),unit:"°",keys:"decimal"}))}
+        ${p("metal","Metal",e)} ${p("die","Die",n)} ${p("punch","Punch",s)}
+        ${kg.map(([m,f,b])=>O({...u(m,f),unit:B(),keys:"decimal",hint:b}))}
+        ${vg.map(([m,f])=>O({...u(m,f),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${t.general}</p>
       <div class="buttons">
@@ -3977,33 +3978,33 @@ f),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
       </button>
     </div>
   </div>`}async function Fx(t,e){if(!t.busy){Object.assign(t,{busy:!0,wrong:{},general:"",found:null}),e();try{
-t.found=(await M("POST","/press/strip-test",{body:jx(t.typed)})).body}catch(n){t.wrong=n instanceof T?n.errors:
-{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function jx(t){let e={metal:t.metal,die:t.die,
-punch:t.punch};for(let[n]of kg)e[n]=tt(t[n]??"");for(let[n]of vg)e[n]=Ao(t[n]??"");return e}var _g,vg,kg,Sg=$(
-()=>{_();G();Is();L();J();_g=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),vg=[["left_deg","Left"],[
-"middle_deg","Middle"],["right_deg","Right"]],kg=[["thickness_mm","Thickness of the strips",""],["strip_length\
-_mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips from the b\
-ed’s end","To the middle of the strip, left and right alike."]]});function Gr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=Sn(o,oc-2*Tg,ac-2*Tg),[r,l]=a([o[2],o[1]]),
-c=[(oc-r)/2,(ac-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},p=!["open","branching"].includes(t),u=`${s.
+let{body:n}=await A("POST","/press/strip-test",{body:jx(t.typed)});t.found=n}catch(n){t.wrong=n instanceof M?n.
+errors:{},t.general=n instanceof Error?n.message:String(n)}t.busy=!1,e()}}function jx(t){let e={metal:t.metal,
+die:t.die,punch:t.punch};for(let[n]of kg)e[n]=tt(t[n]??"");for(let[n]of vg)e[n]=Ao(t[n]??"");return e}var _g,vg,
+kg,Sg=$(()=>{_();G();Is();L();J();_g=()=>({typed:{},wrong:{},general:"",busy:!1,found:null}),vg=[["left_deg","\
+Left"],["middle_deg","Middle"],["right_deg","Right"]],kg=[["thickness_mm","Thickness of the strips",""],["stri\
+p_length_mm","Length of the bend","All three alike, at most a quarter of the bed."],["end_mm","Outer strips fr\
+om the bed’s end","To the middle of the strip, left and right alike."]]});function Gr({code:t,lines_mm:e,edges:n,marks_mm:s}){let o=Xt([...e,s]),a=Sn(o,oc-2*Tg,ac-2*Tg),[r,l]=a([o[2],o[1]]),
+c=[(oc-r)/2,(ac-l)/2],h=m=>{let[f,b]=a(m);return[f+c[0],-(b+c[1])]},u=!["open","branching"].includes(t),p=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
     viewBox="0 0 ${oc} ${ac}"
     role="img"
-    aria-label="The outline as far as it was understood, ${u}"
+    aria-label="The outline as far as it was understood, ${p}"
     data-test="outline-fault">
-    ${e.map(m=>x`<path class="fault-line" d=${oo((p?[...m,m[0]]:m).map(h))}/>`)}
+    ${e.map(m=>x`<path class="fault-line" d=${oo((u?[...m,m[0]]:m).map(h))}/>`)}
     ${n.map(m=>Hx(e[0],m,h))} ${s.map(m=>Ux(h(m)))}
   </svg>`}function Hx(t,e,n){let[s,o]=[t[e-1],t[e%t.length]].map(n);return x`<path class="fault-edge" d=${oo([
 s,o])}/>
     ${Mg(s,e)}${Mg(o,e%t.length+1)}`}var oc,ac,Tg,Mg,Ux,rc=$(()=>{_();qe();oc=360,ac=300,Tg=30;Mg=([t,e],n)=>x`<text class="fault-number" x=${t} y=${-e-
 9} text-anchor="middle" font-size="19">${n}</text>`,Ux=([t,e])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${t} cy=${-e} r="10"/>
-    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Ag(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=e,u=`dx\
-f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(f,A)});return i`<div class="dxf broad" data-test=${u}>
-    <label class="button dxf-file" for="${u}-file"
+    <path d="M${t-14} ${-e}h28M${t} ${-e-14}v28"/></g>`});function Ag(t,{state:e,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:u}=e,p=`dx\
+f-${t}`,m=(f,b,y)=>q({name:`${p}-${f}`,label:b,value:h[f],options:y,change:T=>s(f,T)});return i`<div class="dxf broad" data-test=${p}>
+    <label class="button dxf-file" for="${p}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
-        id="${u}-file"
-        data-test="${u}-file"
+        id="${p}-file"
+        data-test="${p}-file"
         class="unseen"
         type="file"
         accept=".dxf,.DXF"
@@ -4011,19 +4012,19 @@ f-${t}`,m=(f,b,y)=>q({name:`${u}-${f}`,label:b,value:h[f],options:y,change:A=>s(
     </label>
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
-              ${r?i`<p data-test="${u}-read">
+              ${r?i`<p data-test="${p}-read">
                       <b>${o}</b>, read in ${r.units}: ${ic(r.width_mm)} wide,
                       ${ic(r.height_mm)} high, ${r.points_mm.length} points, arcs within
                       ${ic(r.within_mm)}. ${r.rule}${Kx(r)}
                     </p>`:d}
-              ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
+              ${l?i`<p class="wrong" data-test="${p}-wrong">${l}</p>`:d}
             </div>
             ${c?.lines_mm.length?Gr(c):d}
             <div class="fields">
               ${m("units","Drawn in",Gx)}
-              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(f=>[f,f])]):d}
+              ${u.length>1||h.layer?m("layer","Layer",[["","all"],...u.map(f=>[f,f])]):d}
               ${m("origin","0, 0 is",Vx)}
-              ${h.origin==="point"?O({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
+              ${h.origin==="point"?O({name:`${p}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:f=>s("point",f)}):d}
               ${m("turn_deg","Turned",zx)} ${m("mirror","Mirrored",qx)}
             </div>`:i`<p class="hint">
@@ -4052,9 +4053,9 @@ zx=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a qua
     </button>
   </div>`;function r(l){let c=Number(t.up||"1");e("openings",wh(s,l)),(c>l+1||c>=o.length)&&e("up",String(Math.
 max(c-1,1)))}}function Yx(t,e,{rows:n,said:s,up:o,set:a,raise:r,drop:l}){let c=e+1,h=s.filter(f=>f.startsWith(
-`V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),p=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
-2)),u=h.filter(f=>!Object.keys(lo).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,A="")=>O({name:`opening-${c}-${lo[f]}`,
-label:b,unit:y,placeholder:A,value:t[lo[f]],keys:f==="code"?"text":"decimal",change:E=>a({[lo[f]]:E}),wrong:p(
+`V ${c}: `)).map(f=>f.slice(`V ${c}: `.length)),u=f=>h.filter(b=>b.startsWith(`${f}: `)).map(b=>b.slice(f.length+
+2)),p=h.filter(f=>!Object.keys(lo).some(b=>f.startsWith(`${b}: `))),m=(f,b,y,T="")=>O({name:`opening-${c}-${lo[f]}`,
+label:b,unit:y,placeholder:T,value:t[lo[f]],keys:f==="code"?"text":"decimal",change:E=>a({[lo[f]]:E}),wrong:u(
 f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4080,20 +4081,20 @@ f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <div class="fields three">
       ${m("v_opening_mm","V opening",B())} ${m("angle_deg","Angle","°")}
       ${m("shoulder_radius_mm","Shoulder radius",B())}
-      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:gh,change:f=>a({face:f}),wrong:p(
+      ${q({name:`opening-${c}-face`,label:"Face",value:t.face||"top",options:gh,change:f=>a({face:f}),wrong:u(
 "face")})}
       ${m("centre_mm","Off the middle",B(),"0")}
       ${m("rating_kn_per_m","Rating",xn().unit,"as the block")}
       ${m("code","Code","","by itself")}
     </div>
-    ${u.map(f=>i`<p class="wrong">${f}</p>`)}
+    ${p.map(f=>i`<p class="wrong">${f}</p>`)}
   </fieldset>`}var Lg=$(()=>{_();We();Bi();L();J()});function Vr({kind:t,draft:e,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
     ${ba[t].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
           ${h===0?r:d} ${c.part==="outline"?Jx(o):d}
           <div class="fields">
-            ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(e))).map(p=>p.type==="openings"?Eg({draft:e,change:n,
-wrong:s}):Xx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+            ${c.fields.filter(({when:u,hidden:p})=>!p&&(!u||u(e))).map(u=>u.type==="openings"?Eg({draft:e,change:n,
+wrong:s}):Xx(u,e[u.name]??"",p=>n(u.name,p),{wrong:s[u.name],options:a[u.name],reader:l}))}
           </div>
         </section>`)}
   </div>`}function Jx(t){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
@@ -4103,8 +4104,8 @@ wrong:s}):Xx(p,e[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],r
   </div>`}function Xx(t,e,n,{wrong:s=[],options:o=t.options,reader:a}){let{name:r,label:l,type:c}=t,h=t0(t);if(c===
 "pick"||c==="yes"){let b=t.blank?[["",t.blank],...o??[]]:o??[];return Ng(t,q({name:r,label:l,value:e,options:b,
 change:n,wrong:s}))}if(c==="points"||c==="note"){let b=t.dxf?Ag(r,a(t.dxf,r)):d;return Zx(t,e,i`${b}${Qx(t,e,n,
-s)}`)}let p=Cg(t),u=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
-ng"?`${e0(t,e)}${n0(c,e)}`:c==="lengths"?s0(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:p,keys:u,
+s)}`)}let u=Cg(t),p=["number","length","force","rating"].includes(c)?"decimal":"text",m=c==="force"||c==="rati\
+ng"?`${e0(t,e)}${n0(c,e)}`:c==="lengths"?s0(e,h):h,f=O({name:r,label:l,value:e,change:n,wrong:s,unit:u,keys:p,
 hint:m,placeholder:t.blank??""});return c==="rating"?i`<div class="broad">
       ${f}${e.trim()?d:k("unknown",`${l} unknown`)}
     </div>`:Ng(t,f)}function Zx({folded:t,label:e},n,s){return t?i`<details class="broad" ?open=${!!n}>
@@ -4134,62 +4135,62 @@ n});function Bg(t,e){return i`<section class="panel" id="zero" data-test="zero">
       </button>
     </div>
   </section>`}var Pg=$(()=>{_()});var Ig={};et(Ig,{show:()=>o0});async function o0(t){let e=ht(rt.press),s=(await it("holders",t.signal)).items.
-map(({code:A,name:E})=>[A,`${A}, ${E}`]),o=async A=>(await it(A,t.signal)).items.flatMap(tl).map(({code:E,name:C})=>[
+map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await it(T,t.signal)).items.flatMap(tl).map(({code:E,name:C})=>[
 E,C?`${E}, ${C}`:E]),a=_g(),[r,l,c,h]=e?await Promise.all([bg(t.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,f=await Ds({async read(A){let E=await(e?aa:oa)(A);return p=
-E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(A){let E=await Rd(A,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:Xe("press"),toDraft:A=>ya("press",A),fromDraft:(A,E)=>({..._a("press",A,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Fr("press",A=>{m=A,f.show()},t.signal):void 0,draw:()=>f&&
-y(),done(){Z(u.after===u.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
-hop")}},t.signal);t.title("The press"),e||(m=Dr(f.state.kept));let b=(...A)=>{let E=new Date().toISOString();for(let C of A)
-f.state.kept[C]=E;f.save()};function y(){let{state:A,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
-        <h1>${A.kept?.name??"The press"}</h1>
+null,[],[],[]],u=null,p={before:null,after:null},m=null,f=await Ds({async read(T){let E=await(e?aa:oa)(T);return u=
+E.etag,p.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await Rd(T,u);p.after=E.depth_zeroed_at},
+blank:{},boxes:Xe("press"),toDraft:T=>ya("press",T),fromDraft:(T,E)=>({..._a("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:e?Fr("press",T=>{m=T,f.show()},t.signal):void 0,draw:()=>f&&
+y(),done(){Z(p.after===p.before?"The press is saved.":"The press is saved. Its error is learned anew."),ft("/s\
+hop")}},t.signal);t.title("The press"),e||(m=Dr(f.state.kept));let b=(...T)=>{let E=new Date().toISOString();for(let C of T)
+f.state.kept[C]=E;f.save()};function y(){let{state:T,change:E,save:C}=f;t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${T.kept?.name??"The press"}</h1>
         ${e?i`<p>
-                ${A.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
+                ${T.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${A.clash?Ms(A.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
+        ${T.clash?Ms(T.clash,"press",{saveMine:C,takeTheirs:f.takeTheirs}):d}
         ${wg(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),C()}}>
-          ${Fs(rt.press,Vr({kind:"press",draft:A.draft,change:E,wrong:A.wrong,preview:m,reader:f.reader,options:{
+          ${Fs(rt.press,Vr({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:f.reader,options:{
 holder:s}}))}
           <div role="alert">
-            ${A.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
+            ${T.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
           </div>
           <div class="buttons">
-            ${e?i`<button class="button next" data-test="save" ?disabled=${A.busy}>
-                    ${A.busy?"Saving…":"Save the press"}
+            ${e?i`<button class="button next" data-test="save" ?disabled=${T.busy}>
+                    ${T.busy?"Saving…":"Save the press"}
                   </button>`:d}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${e&&A.kept?xg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
-        ${e&&A.kept?Bg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
-var Rg=$(()=>{_();ut();Se();Wr();ae();sc();Et();Pt();As();Ur();yg();Bn();Sg();lc();Pg()});function Dg(t,e,n,s){let{angles:o,wrong:a}=Oo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=On(
-e),p={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?r0(s.set,a):n.set_angle_deg;for(let[u,m]of a0)s[u].trim()&&(p[m]=tt(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function r0(t,e){
+        ${e&&T.kept?xg(a,{metals:l,dies:c,punches:h},{draw:y,take:v=>E("deflection_mm",v)}):d}
+        ${e&&T.kept?Bg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}y(),t.ready()}
+var Rg=$(()=>{_();pt();Se();Wr();ae();sc();Et();Pt();As();Ur();yg();Bn();Sg();lc();Pg()});function Dg(t,e,n,s){let{angles:o,wrong:a}=Oo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=On(
+e),u={id:t,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};u.set_angle_deg=
+s.set.trim()?r0(s.set,a):n.set_angle_deg;for(let[p,m]of a0)s[p].trim()&&(u[m]=tt(s[p]));return s.lot.trim()&&(u.
+lot=s.lot.trim()),s.note.trim()&&(u.note=s.note.trim()),P().name&&(u.by=P().name),{body:u,wrong:a}}function r0(t,e){
 let{angles:n}=Oo({...zr,one:t});return n.measured_deg===void 0&&(e.set_angle_deg=["Type the angle that was set\
  in degrees, such as 88.5."]),n.measured_deg}var zr,a0,Wg,Fg=$(()=>{xa();Is();nt();L();zr={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:"",depth:"",flat:"",leftFlange:"",rightFlange:""},
 a0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_left_mm"],["rightFlange","flang\
 e_right_mm"],["radius","radius_mm"]],Wg=t=>Object.entries(t).some(([e,n])=>e!=="places"&&e!=="lot"&&n.trim()!==
 "")});function Ug(t,e){let n=Math.min((jg-2*Hg-34)/t,170/e),[s,o]=[t*n,e*n],[a,r]=[Hg+34,24],[l,c,h]=[a+s,r+o,a+s/2],
-p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
+u=g(w(t,{digits:0})),p=g(w(e,{digits:0}));return i`<svg
     class="drawing strip"
     viewBox="0 0 ${jg} ${Math.round(c+52)}"
     role="img"
-    aria-label="A strip ${p} long and ${u} wide, bent in its middle"
+    aria-label="A strip ${u} long and ${p} wide, bent in its middle"
     data-test="strip">
     <path class="sheet" d="M${a} ${r}H${l}V${c}H${a}Z" />
     <path class="fold" d="M${h} ${r-14}V${c+14}" />
     <path
       class="dimension"
       d="M${a} ${c+20}H${l}M${a} ${c+15}v10M${l} ${c+15}v10" />
-    <text x=${h} y=${c+44} text-anchor="middle" font-size="18">${p}</text>
+    <text x=${h} y=${c+44} text-anchor="middle" font-size="18">${u}</text>
     <path
       class="dimension"
       d="M${a-16} ${r}V${c}M${a-21} ${r}h10M${a-21} ${c}h10" />
@@ -4199,9 +4200,9 @@ p=g(w(t,{digits:0})),u=g(w(e,{digits:0}));return i`<svg
       text-anchor="middle"
       font-size="18"
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
-      ${u}
+      ${p}
     </text>
-  </svg>`}var jg,Hg,Gg=$(()=>{_();L();jg=400,Hg=30});function qg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(p=>p.value)],
+  </svg>`}var jg,Hg,Gg=$(()=>{_();L();jg=400,Hg=30});function qg({before:t,after:e,points:n=[],size:s=1,words:o}){let a=[t.low,t.high,e.low,e.high,...n.map(u=>u.value)],
 [r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ms(r,l,{from:zg,to:Vg-zg,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
@@ -4209,16 +4210,16 @@ return i`<svg
     role="img"
     aria-label=${o}
     data-test="band-picture">
-    ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
-          <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${i0}>${p.text}</text>`)}
+    ${c.marks.map(u=>x`<path class="faint" d="M${u.at} 8V84"/>
+          <text class="quiet" x=${u.at} y="104" text-anchor="middle"
+            font-size=${i0}>${u.text}</text>`)}
     <path
       class="was"
       d="M${h(t.low)} 24H${h(t.high)}M${h(t.low)} 17v14M${h(t.high)} 17v14M${h(t.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(e.low)} 52H${h(e.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(e.nominal)} 42v20" />
-    ${n.map(p=>l0(h(p.value),74,p))}
+    ${n.map(u=>l0(h(u.value),74,u))}
   </svg>`}function l0(t,e,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${t-6} ${e-6}l12 12M${t+
 6} ${e-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${t} cy=${e} r=${o<.25?3:6} data-test="band-point"
@@ -4252,19 +4253,19 @@ s,r)}, ${a.length} trials drawn.`})}
   </section>`}function d0(t,e){return t==="deg"?S(e):t==="mm"?w(e,{digits:2}):{text:Q(e,3),unit:t}}var Yg,Jg,Xg,
 cc=$(()=>{_();Kg();L();Yg=(t,e)=>t?`${t} ${e}${t>1?"s":""}`:"";Jg=(t,e)=>i`<b>${g(e(t.nominal))}</b>
     <span class="band">${e(t.low).text} to ${e(t.high).text}</span>`,Xg=({low:t,high:e},n)=>`${n(t).text} to ${g(
-n(e))}`});function o$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,p=(m,f,b={})=>O(
-{name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:B(),next:!0,...b}),u=(m,f,b)=>q(
+n(e))}`});function o$(t,{metals:e,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=t,u=(m,f,b={})=>O(
+{name:m,label:f,value:r[m],wrong:R(c,m),change:y=>Object.assign(r,{[m]:y}),unit:B(),next:!0,...b}),p=(m,f,b)=>q(
 {name:m,label:f,value:r[m],options:b,wrong:R(c,m),change:y=>{Object.assign(r,{[m]:y}),a()}});return i`<form novalidate data-test="choose-form" @submit=${s$(
 o)}>
     <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
     ${n$(t)}
     <div class="test-fields">
-      ${u("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
-      ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
-      ${p("bend_length_mm","Strip’s width, along the bend")}
-      ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${u("die","Die",t$(n,r.die))}
-      ${u("punch","Punch",t$(s,r.punch))}
+      ${p("metal","Metal",e.map(({code:m,name:f})=>[m,f]))}
+      ${u("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
+      ${u("bend_length_mm","Strip’s width, along the bend")}
+      ${u("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
+      ${p("die","Die",t$(n,r.die))}
+      ${p("punch","Punch",t$(s,r.punch))}
       ${O({name:"lot",label:"Lot or heat",value:l.lot,wrong:R(c,"lot"),change:m=>Object.assign(l,{lot:m}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
@@ -4275,7 +4276,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function t$(t,e){let n=t.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=e&&!t.some(({code:o})=>o===e)?
 [[e,`${e} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function a$({bend:t},{go:e}){let n=t.
-worst!=="stop"&&t.die&&t.punch,s=g(w(p0,{digits:0}));return i`${ds(t.checks)}
+worst!=="stop"&&t.die&&t.punch,s=g(w(u0,{digits:0}));return i`${ds(t.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4304,11 +4305,11 @@ worst!=="stop"&&t.die&&t.punch,s=g(w(p0,{digits:0}));return i`${ds(t.checks)}
           ${Gt("Depth",w(t.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${cs(t.first_hit)}
-        <div class="figures">${po("Allow for",t)}</div>
+        <div class="figures">${uo("Allow for",t)}</div>
       </div>
       <div class="strip-pictures">
         ${Ug(Qg,t.bend_length_mm)}
-        ${t.drawing?ue(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
+        ${t.drawing?pe(t.drawing,{pose:"before",close:!0,opening:t.v_opening_mm,gauge:"",angle:t.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
@@ -4320,8 +4321,8 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function r$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(p,u,m,f={})=>O({name:u,
-label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:B(),next:!0,...f}),h={keys:"decimal",unit:"\
+    </div>`}function r$(t,{go:e,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=t,c=(u,p,m,f={})=>O({name:p,
+label:m,value:o[u],wrong:R(a,p),change:b=>Object.assign(o,{[u]:b}),unit:B(),next:!0,...f}),h={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${s$(n)}>
     ${n$(t)}
     <p>
@@ -4336,7 +4337,7 @@ label:m,value:o[p],wrong:R(a,u),change:b=>Object.assign(o,{[p]:b}),unit:B(),next
 le","middle_deg","Middle",h),c("right","right_deg","Right",h)]}
         </div>
         ${K({name:"places",label:"Measured at",value:o.places,options:[["one","One place"],["three","Left, mid\
-dle, right"]],change:p=>{Object.assign(o,{places:p}),s()}})}
+dle, right"]],change:u=>{Object.assign(o,{places:u}),s()}})}
       </fieldset>
       <fieldset class="panel">
         <legend><span class="badge-word">2</span> Lengths</legend>
@@ -4355,7 +4356,7 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>R(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(u=>R(a,u).length)}>
       <summary>Set otherwise, depth shown, note</summary>
       <div class="test-fields">
         ${c("set","set_angle_deg","Angle that was set",{...h,placeholder:S(r.set_angle_deg).text,hint:"Leave i\
@@ -4394,7 +4395,7 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${t.cards.length?i`<ul class="rows">
-              ${t.cards.map(u0)}
+              ${t.cards.map(p0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4404,11 +4405,11 @@ name??e.metal,{teaches:r,asks:l,said:c}=t.test_bend;return i`<h2>What it taught 
       <a class="button next" href="/shop/learned/${encodeURIComponent(e.metal)}" data-test="to-learned"
         >All it taught</a
       >
-    </div>`}var h0,Qg,p0,e$,n$,s$,u0,l$=$(()=>{_();uo();Gg();L();pe();J();mo();U();Ln();cc();nn();oe();h0=[["c\
-hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Qg=300,p0=102,e$=t=>i`<ol class="stages" aria-label="Stages">
+    </div>`}var h0,Qg,u0,e$,n$,s$,p0,l$=$(()=>{_();po();Gg();L();ue();J();mo();U();Ln();cc();nn();oe();h0=[["c\
+hoose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Learned"]],Qg=300,u0=102,e$=t=>i`<ol class="stages" aria-label="Stages">
     ${h0.map(([e,n])=>i`<li aria-current=${e===t?"step":"false"}>${n}</li>`)}
   </ol>`,n$=({general:t})=>t?i`<p class="wrong" role="alert" data-test="wrong">${t}</p>`:d,s$=t=>e=>{e.preventDefault(),
-t()};u0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
+t()};p0=({code:t,title:e,said:n})=>i`<li class="row" data-test="changed-card" data-code=${t}>
     <a href="/c/${t}">
       <span class="lead">${e||t}</span> <span class="code">${t}</span>
       <span class="more">${n.map(bt).join("; ")}</span>
@@ -4425,21 +4426,21 @@ g what you measured?":null);let r=()=>t.render(i`<article
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
         ${e$(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?a$(a,b):a.
+      </article>`);function l(){let b={draw:r,go:c,choose:h,send:u,again:p};return a.stage==="bend"?a$(a,b):a.
 stage==="measure"?r$(a,b):a.stage==="taught"?i$(a,e,b):o$(a,{metals:e,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=co(o);if(b.length)return m(
 Object.fromEntries(b.map(y=>[y,m0[y]])));history.replaceState(null,"",`/shop/test-bend?${ka(o)}`),await f(async()=>{
-a.bend=(await M("POST","/bend",{body:On(o),signal:t.signal})).body,c("bend")})}async function p(){let{body:b,wrong:y}=Dg(
-a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{a.answer=(await M("POST","/test-\
-bends",{body:b,timeout:2e4})).body,c("taught"),j()})}function u(){Object.assign(a,{typed:{...zr,lot:a.typed.lot,
-places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),r(),se(
-b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){return t.
-signal.aborted?void 0:(a.busy=!1,m(y instanceof T?y.errors:{},g0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),t.ready()}
-function g0(t){return t instanceof T?t.message:t instanceof F?"The shop’s server does not answer. What you typ\
-ed stays here: try again.":String(t)}var m0,d$=$(()=>{_();G();xa();ut();Nt();Pt();nt();wt();Fg();L();J();Bt();
-l$();m0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as 1.98."],
-bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you want, su\
-ch as 90."]}});function h$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+let y=await A("POST","/bend",{body:On(o),signal:t.signal});a.bend=y.body,c("bend")})}async function u(){let{body:b,
+wrong:y}=Dg(a.id,o,a.bend,a.typed);if(Object.keys(y).length)return m(y);await f(async()=>{let T=await A("POST",
+"/test-bends",{body:b,timeout:2e4});a.answer=T.body,c("taught"),j()})}function p(){Object.assign(a,{typed:{...zr,
+lot:a.typed.lot,places:a.typed.places},answer:null,id:Wt()}),h()}function m(b,y=""){Object.assign(a,{wrong:b,general:y}),
+r(),se(b)}async function f(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(y){
+return t.signal.aborted?void 0:(a.busy=!1,m(y instanceof M?y.errors:{},g0(y)))}a.busy=!1,r()}}$t(r,t.signal),r(),
+t.ready()}function g0(t){return t instanceof M?t.message:t instanceof F?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(t)}var m0,d$=$(()=>{_();G();xa();pt();Nt();Pt();nt();wt();Fg();L();
+J();Bt();l$();m0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+ 1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
+ want, such as 90."]}});function h$(t){if(!t)return d;let{set_by:e,offset_mm:n,results:s,strip:o}=t;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 t.apart)}>
     <h2>
       The press <small>${e?$0[e]:i`<a href="/shop/press">how is it set?</a>`}</small>
@@ -4458,16 +4459,16 @@ t.apart)}>
       >(${a(t)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var $0,w0,p$=$(()=>{_();L();U();lt();$0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-w0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var u$={};et(u$,{show:()=>y0});async function y0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
+  </p>`}var $0,w0,u$=$(()=>{_();L();U();lt();$0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+w0=({metal:t,thickness_mm:e,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:t,thickness:`${e} mm`,die:n})}`});var p$={};et(p$,{show:()=>y0});async function y0(t){let{metal:e}=t.params,n=`metal=${encodeURIComponent(e)}`;t.
 title("What the metal taught");let{items:s}=await it("metals",t.signal),o=s.find(({code:h})=>h===e);if(!o)return t.
 title("No such metal"),t.render(xt(`No metal ${e} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
-t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,p]=await Promise.
-all([M("GET",`/learned?${n}`,{signal:t.signal}),M("GET",`/test-bends?${n}`,{signal:t.signal})]);a.groups=h.body.
-groups,a.press=h.body.press,a.evidence=[...p.body.evidence].sort((u,m)=>u.made_at<m.made_at?1:-1)}async function l(h,p){
-if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evidence/${encodeURIComponent(h.id)}/${p}`,{body:P().
-name?{by:P().name}:{},timeout:2e4});await r(),Z(v0(p,u.cards)),j()}catch(u){if(t.signal.aborted)return;if(!(u instanceof
-T||u instanceof F))throw u;Z(u.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
+t.title(`What ${o.name} taught`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){let[h,u]=await Promise.
+all([A("GET",`/learned?${n}`,{signal:t.signal}),A("GET",`/test-bends?${n}`,{signal:t.signal})]),p=h.body,{evidence:m}=u.
+body;Object.assign(a,{groups:p.groups,press:p.press}),a.evidence=[...m].sort((f,b)=>f.made_at<b.made_at?1:-1)}
+async function l(h,u){if(!a.busy){a.busy=h.id,c();try{let{body:p}=await A("POST",`/evidence/${encodeURIComponent(
+h.id)}/${u}`,{body:P().name?{by:P().name}:{},timeout:2e4});await r(),Z(v0(u,p.cards)),j()}catch(p){if(t.signal.
+aborted)return;if(!(p instanceof M||p instanceof F))throw p;Z(p.message)}a.busy="",c()}}let c=()=>t.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(e)}">${o.name}</a>
         </p>
         <div class="head-line">
@@ -4531,8 +4532,8 @@ t.v_opening_mm?`V ${g(w(t.v_opening_mm))}`:"",t.lot?`lot ${t.lot}`:"",ot(t.made_
           </button>`))}
     </div>
   </li>`}function S0({forgotten:t,asks:e}){return t?[["remember","Use it again"]]:e?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var _0,m$=$(()=>{_();G();ut();ae();nt();wt();
-L();U();cc();lt();p$();Bt();Ut();_0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var f$={};et(f$,{show:()=>T0});async function T0(t){let e=na(t.params.kind);if(!e)return t.title("Not here"),t.
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var _0,m$=$(()=>{_();G();pt();ae();nt();wt();
+L();U();cc();lt();u$();Bt();Ut();_0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var f$={};et(f$,{show:()=>T0});async function T0(t){let e=na(t.params.kind);if(!e)return t.title("Not here"),t.
 render(xt("No such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready();let{one:n,title:s,many:o}=je[e];
 t.title(s);let{items:a,kept:r}=await it(e,t.signal),l=Ir(a.map(c=>c.outline_mm??[]));t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4571,15 +4572,15 @@ d}`}function L0(t){let{tensile_mpa:e}=t;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Standing</span>${e.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${t.gauge_family??"none"}</span>
     </a>
-  </li>`}var O0,g$=$(()=>{_();ut();L();U();lt();Bt();Rr();O0=t=>Math.max(...t)});function hc(t,e){let n=e.params.tool===dc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
+  </li>`}var O0,g$=$(()=>{_();pt();L();U();lt();Bt();Rr();O0=t=>Math.max(...t)});function hc(t,e){let n=e.params.tool===dc,s=n?void 0:e.params.tool,o={items:[],etag:null,kept:!1};return{kind:t,
 isNew:n,code:s,async read(a){return o=await(ht(rt[t])?sa:it)(t,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await Id(
 t,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ft(`/\
-shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var dc,$$=$(()=>{ut();ae();Et();Pt();dc="+"});async function b$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:N0,toDraft:o=>({code:String(o.code??""),...xh(
+shop/${t}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var dc,$$=$(()=>{pt();ae();Et();Pt();dc="+"});async function b$(t,e){let n=await Ds({...e,blank:{poisson:.3},boxes:N0,toDraft:o=>({code:String(o.code??""),...xh(
 o)}),fromDraft:o=>({...Sh(o),code:o.code.trim()}),draw:()=>n&&s()},t.signal);if(!n.state.kept&&!e.isNew)return t.
 title("No such metal"),t.render(xt(`No metal ${e.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),t.ready();
 t.title(e.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>O({name:l,
-label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
+label:c,value:o.draft[l]??"",change:u=>a(l,u),wrong:o.wrong[l],...h});t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${e.isNew?"New metal":i`${e.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
         ${e.isNew?d:i`<div class="buttons">
                 ${st("/shop/learned/x",i`<a
@@ -4603,7 +4604,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
                 <h2>What it is</h2>
                 <div class="fields">
                   ${e.isNew?jr(n,e):d} ${r("name","Name")}
-                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:uh,change:l=>a(
+                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:ph,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${is.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
@@ -4611,22 +4612,22 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});t.render(i
               </section>
               <div class="figure-cards">${Mn.map(l=>C0(l,n))}</div>`)}
           ${Hr(n,e,"metal")}
-        </form>`)}s(),t.ready()}function C0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${t}\
-.${p}`]??"",l=p=>o.wrong[`${t}.${p}`]??[],c=p=>u=>a(`${t}.${p}`,u),h=!s&&!pc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
+        </form>`)}s(),t.ready()}function C0({name:t,label:e,unit:n,needed:s},{state:o,change:a}){let r=u=>o.draft[`${t}\
+.${u}`]??"",l=u=>o.wrong[`${t}.${u}`]??[],c=u=>p=>a(`${t}.${u}`,p),h=!s&&!uc.some(([u])=>r(u).trim());return i`<fieldset class="panel figure-card" data-test="figure-${t}">
     <legend>${e}${n?i` <span class="hint">(${n})</span>`:d}</legend>
-    ${(o.wrong[t]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
+    ${(o.wrong[t]??[]).map(u=>i`<p class="wrong-line">${u}</p>`)}
     <div class="fields three">
-      ${pc.map(([p,u])=>O({name:`${t}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${uc.map(([u,p])=>O({name:`${t}.${u}`,label:p,value:r(u),change:c(u),wrong:l(u),keys:"decimal"}))}
     </div>
     ${h?k("unknown","Not known"):d}
     <div class="fields source-line">
       ${Nn({name:`${t}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:ph.map(p=>[p,p]),change:c("standi\
+      ${q({name:`${t}.standing`,label:"Standing",value:r("standing"),options:uh.map(u=>[u,u]),change:c("standi\
 ng"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var pc,N0,w$=$(()=>{_();Se();ut();Wr();Ci();Ur();As();U();J();lt();Bt();pc=[["low","Low"],["nom\
+  </fieldset>`}var uc,N0,w$=$(()=>{_();Se();pt();Wr();Ci();Ur();As();U();J();lt();Bt();uc=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],N0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Mn.flatMap(({name:t,label:e})=>[...pc,["source","s\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...is,...Mn.flatMap(({name:t,label:e})=>[...uc,["source","s\
 ource"],["standing","standing"]].map(([n,s])=>({name:`${t}.${n}`,label:`${e}: ${s.toLowerCase()}`}))),...Mn]});var y$={};et(y$,{show:()=>P0});async function P0(t){let e=na(t.params.kind);return e?t.params.tool===dc&&!ht(rt[e])?
 (t.title(`New ${je[e].one}`),t.render(ia(rt[e])),t.ready()):e==="metals"?b$(t,hc(e,t)):I0(t,e):(t.render(xt("N\
 o such list in the shop",i`<a href="/shop">The shop</a>`)),t.ready())}async function I0(t,e){let n=je[e],s=hc(
@@ -4642,26 +4643,26 @@ let{state:c,change:h}=r;t.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
         ${c.clash?Ms(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
         <form
           novalidate
-          @submit=${p=>{p.preventDefault(),r.save()}}>
+          @submit=${u=>{u.preventDefault(),r.save()}}>
           ${Fs(rt[e],Vr({kind:e,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?jr(
 r,s):d}))}
           ${Hr(r,s,n.one)}
-        </form>`)}l(),t.ready()}var B0,_$=$(()=>{_();ut();Se();Wr();$$();sc();Et();As();Ur();lt();Bt();lc();w$();
+        </form>`)}l(),t.ready()}var B0,_$=$(()=>{_();pt();Se();Wr();$$();sc();Et();As();Ur();lt();Bt();lc();w$();
 B0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var x$={};et(x$,{show:()=>W0});async function W0(t){t.title("Crew");let{signal:e}=t,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>t.render(F0(n,o)),o=D0(n,s,
-e),[a,r,l]=await Promise.all([M("GET","/devices",{signal:e}),M("GET","/crew-options",{signal:e}),un(e).then(({
-network:h})=>h?M("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
+e),[a,r,l]=await Promise.all([A("GET","/devices",{signal:e}),A("GET","/crew-options",{signal:e}),pn(e).then(({
+network:h})=>h?A("GET","/join",{signal:e}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
 joining:l?.body??null}),s(),t.ready();let c=setInterval(o.look,R0);e.addEventListener("abort",()=>clearInterval(
 c))}function D0(t,e,n){let s=async a=>{t.fault="";try{await a()}catch(r){if(n.aborted)return;t.fault=Uo(r)}e()};
-async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
+async function o(){if(document.visibilityState!=="visible")return;let a=await A("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;t.devices=a.body.devices;let r=t.offer&&t.devices.find(l=>!t.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(t,{came:r,offer:null,name:""}):t.offer&&Date.parse(t.offer.expires_at)<=
-Date.now()&&(t.offer=null),e()}return{look:o,draw:e,offer:()=>s(async()=>{let{body:a}=await M("POST","/pairing\
+Date.now()&&(t.offer=null),e()}return{look:o,draw:e,offer:()=>s(async()=>{let{body:a}=await A("POST","/pairing\
 s",{body:{role:t.role,name:t.name.trim()},signal:n});Object.assign(t,{offer:a,came:null,known:new Set(t.devices.
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Turn out ${a.name}? It can read nothing any more, and its car\
-ds go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
-async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
+ds go from it when it next asks.`)&&(await A("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
+async()=>{await A("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await A(
 "PUT","/crew-options",{body:{labels_open:a},signal:n}),t.open=a})}}function F0(t,e){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${t.fault?i`<p class="wrong" role="alert" data-test="fault">${t.fault}</p>`:d}
@@ -4735,13 +4736,13 @@ U();J();Ut();R0=2e3,v$=Object.entries(Kt).map(([t,{word:e}])=>[t,e]);j0=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;k$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,V0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Kr,uc=$(()=>{_();Kr=i`<p class="hint" data-test="kept-how-long">
+  </section>`;k$=t=>`data:image/svg+xml,${encodeURIComponent(t)}`,V0=t=>t.replace(/(.{4})(?=.)/g,"$1 ")});var Kr,pc=$(()=>{_();Kr=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop by themselves; what still waits to be sent does not, so open Flangebook in the shop’s network first.
   Some phones ask each time before the camera may be used.
 </p>`});var M$={};et(M$,{show:()=>z0});async function z0(t){t.title("Pair this device"),t.render(Tt("Asking the shop…"));
-let e={me:null,code:q0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(K0(e,n));e.me=await un(t.signal).
+let e={me:null,code:q0(),name:P().name,fault:"",asking:!1,waits:0},n=()=>t.render(K0(e,n));e.me=await pn(t.signal).
 catch(()=>null),e.waits=(await Dt().catch(()=>[])).length,n(),t.ready()}function q0(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let t=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
 null,"",location.pathname),t}function K0(t,e){let{me:n}=t;return n?n.role?Y0(n):i`<div class="door">
@@ -4794,14 +4795,14 @@ s,hint:"The owner sees this name in the list."})}
   </div>`}async function J0(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await ad()}async function X0(t,e){Object.assign(t,{asking:!0,fault:""}),e();try{await od(t.
 code,t.name.trim()),j(),ft(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-t,{asking:!1,fault:Uo(n)}),e()}}var T$,A$=$(()=>{_();mn();Nt();Pt();nt();wt();U();J();uc();Bt();T$={revoked:"T\
+t,{asking:!1,fault:Uo(n)}),e()}}var T$,A$=$(()=>{_();mn();Nt();Pt();nt();wt();U();J();pc();Bt();T$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function O$({show:t,done:e,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
 async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),t();try{if(o.size>Q0)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");s.told=(await No(`/import?${h}`,
-o,"application/json",n,Z0)).body}catch(p){if(n.aborted)return;s.wrong=tS(p)}s.busy="",t(),s.told?.imported&&e()}}
-return{state:s,choose:a,take:r}}function tS(t){if(!(t instanceof T))return[t instanceof Error?t.message:String(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let u=await No(`/import?${h}`,
+o,"application/json",n,Z0);s.told=u.body}catch(u){if(n.aborted)return;s.wrong=tS(u)}s.busy="",t(),s.told?.imported&&
+e()}}return{state:s,choose:a,take:r}}function tS(t){if(!(t instanceof M))return[t instanceof Error?t.message:String(
 t)];let e=Object.entries(t.errors).slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[t.message,...e]}var Z0,
 Q0,E$=$(()=>{G();Z0=3e5,Q0=6e7});function C$({state:t,choose:e,take:n}){let{name:s,busy:o,told:a,wrong:r}=t;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
@@ -4872,8 +4873,8 @@ kept_as:e})=>i`<div data-test="import-done">
     ${e?i`<p>The shop that was there is kept as ${e}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
   </div>`});var P$={};et(P$,{show:()=>iS});async function iS(t){t.title("Copies and export");let e=O$({show:a,done:s,signal:t.
-signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){return(await M("GET","/copies",
-{signal:t.signal})).body}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+signal}),n=await o();async function s(){j(),n=await o(),a()}async function o(){let{body:r}=await A("GET","/cop\
+ies",{signal:t.signal});return r}function a(){t.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Copies and export</h1>
         <div class="settings-grid">
           ${lS(n)}
@@ -4921,7 +4922,7 @@ copy yet")}function hS(){return i`<section class="panel" data-test="panel-export
     <p class="hint">Paired devices are not in it.</p>
   </section>`}var rS,dS,I$=$(()=>{_();G();E$();wt();U();B$();Ut();rS={night:"by itself","by-hand":"by hand",replaced:"\
 before it was replaced"};dS=t=>`${(t/1e6).toFixed(1)} MB`});async function R$(t){let{code:e,part:n,title:s,note:o,created_by:a}=t,r={code:e,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=to(await ie(l),[]);await Ge(c,Qo(Zn(t,["archived","se\
+{body:l}=await A("POST","/cards",{body:r,timeout:2e4}),c=to(await ie(l),[]);await Ge(c,Qo(Zn(t,["archived","se\
 ttings"]),c),{reason:"Put back from a device"}),await Yc(t),await Ho(e)}var W$=$(()=>{G();ts();Ve();Ct()});function D$(t){return t.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
@@ -4934,21 +4935,21 @@ ttings"]),c),{reason:"Put back from a device"}),await Yc(t),await Ho(e)}var W$=$
       ${t.map(e=>i`<li data-test="lost-${e.code}">
             <p><b>${e.title}</b> ${W(e.code)}</p>
             <div class="buttons">
-              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>pS(e)}>
+              ${I("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>uS(e)}>
                   Put it back
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>uS(e)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>pS(e)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function pS(t){try{await R$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
-e))}}async function uS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
+  </section>`:d}async function uS(t){try{await R$(t),await j()}catch(e){Z(e instanceof Error?e.message:String(
+e))}}async function pS(t){confirm(`Throw away the card ${W(t.code)}, ${t.title}? This device may have the only\
  copy.`)&&(await Ho(t.code),await ns())}var F$=$(()=>{_();dt();ae();W$();Ct();wt();lt()});var U$={};et(U$,{show:()=>mS});async function mS(t){t.title("Settings");let e={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Be().catch(()=>[]),Dt().catch(()=>[]),jo().catch(()=>[])]);e=
-{...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:t.signal,
-timeout:4e3}).catch(()=>null);e={...e,total:a?.body.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
+{...e,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await A("GET","/cards?limit=1",{signal:t.signal,
+timeout:4e3}).catch(()=>null);e={...e,total:a?.body?.total??null},o()}function o(){t.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
@@ -5040,14 +5041,14 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>j()}>Look again</button>`}var j$,G$=$(
-()=>{_();G();mn();dt();Nt();Et();nt();Ct();wt();U();J();uc();Es();F$();Cs();Ut();j$={title:"title",note:"note",
+()=>{_();G();mn();dt();Nt();Et();nt();Ct();wt();U();J();pc();Es();F$();Cs();Ut();j$={title:"title",note:"note",
 archived:"in use or put away",settings:"settings"}});function ye(t){let e=ma(t.split("?")[0])?.route.needs;return!e||ht(e)}function ma(t){let e=t.split("/").filter(
 Boolean);e[0]?.toLowerCase()==="c"&&(e[0]="c");for(let n of V$){let s=vS(n.path.split("/").filter(Boolean),e);
 if(s)return{route:n,params:s}}}function vS(t,e){if(t.length!==e.length)return;let n={};for(let[s,o]of t.entries()){
 if(!o.startsWith(":")){if(o!==e[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(e[s])}catch{return}}return n.
 code&&(n.code=Xs(n.code)),n}var V$,lh,ss=$(()=>{dt();Et();V$=[{name:"home",path:"/",load:()=>Promise.resolve().then(()=>(hh(),dh))},
-{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(lp(),ip))},{name:"bench",path:"\
-/bench",floor:!0,load:()=>Promise.resolve().then(()=>(ru(),au))},{name:"part",path:"/part",needs:"parts.plan",
+{name:"bend",path:"/bend",needs:"bends.bend",load:()=>Promise.resolve().then(()=>(lu(),iu))},{name:"bench",path:"\
+/bench",floor:!0,load:()=>Promise.resolve().then(()=>(rp(),ap))},{name:"part",path:"/part",needs:"parts.plan",
 load:()=>Promise.resolve().then(()=>(Sm(),xm))},{name:"scan",path:"/scan",floor:!0,load:()=>Promise.resolve().then(()=>(zm(),Vm))},
 {name:"card",path:"/c/:code",floor:!0,load:()=>Promise.resolve().then(()=>(af(),of))},{name:"step",path:"/c/:c\
 ode/step/:step",floor:!0,load:()=>Promise.resolve().then(()=>(hf(),df))},{name:"trial",path:"/c/:code/trial/:s\
@@ -5057,10 +5058,10 @@ cards.change",load:()=>Promise.resolve().then(()=>(jf(),Ff))},{name:"settle",pat
 cards.revise",load:()=>Promise.resolve().then(()=>(Gf(),Uf))},{name:"print",path:"/c/:code/print",load:()=>Promise.resolve().then(()=>(Jf(),Yf))},
 {name:"label",path:"/c/:code/label",load:()=>Promise.resolve().then(()=>(tg(),Qf))},{name:"labels",path:"/labe\
 ls",needs:"labels.sheet_json",load:()=>Promise.resolve().then(()=>(ng(),eg))},{name:"chart",path:"/chart",needs:"\
-bends.chart",load:()=>Promise.resolve().then(()=>(rg(),ag))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(ug(),pg))},
+bends.chart",load:()=>Promise.resolve().then(()=>(rg(),ag))},{name:"shop",path:"/shop",load:()=>Promise.resolve().then(()=>(pg(),ug))},
 {name:"press",path:"/shop/press",load:()=>Promise.resolve().then(()=>(Rg(),Ig))},{name:"test-bend",path:"/shop\
 /test-bend",floor:!0,needs:"evidence.keep",load:()=>Promise.resolve().then(()=>(d$(),c$))},{name:"learned",path:"\
-/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(m$(),u$))},{name:"tools",path:"\
+/shop/learned/:metal",needs:"evidence.learned",load:()=>Promise.resolve().then(()=>(m$(),p$))},{name:"tools",path:"\
 /shop/:kind",load:()=>Promise.resolve().then(()=>(g$(),f$))},{name:"tool",path:"/shop/:kind/:tool",load:()=>Promise.resolve().then(()=>(_$(),y$))},
 {name:"crew",path:"/crew",needs:"crew.listed",load:()=>Promise.resolve().then(()=>(S$(),x$))},{name:"pair",path:"\
 /pair",load:()=>Promise.resolve().then(()=>(A$(),M$))},{name:"copies",path:"/copies",needs:"copies.listed",load:()=>Promise.resolve().then(()=>(I$(),P$))},
@@ -5082,9 +5083,9 @@ i`<div class="masthead">
     This device’s storage does not answer.
     ${Yt().reached===!1?d:"Cards come from the shop."}
   </p>`:d}function MS(){let{reached:t,waiting:e,words:n,late:s,refused:o,settle:a,lost:r}=Yt(),l=a.filter(m=>ye(
-`/c/${m}/settle`)),c=s?` ${s}.`:"",h=e?`${n} ${e===1?"waits":"wait"} to be sent.${c}`:"",p=js()?"":"Cards on t\
-his device still open.",u=t===!1?`Not connected to the shop. ${p}`:"";return!u&&!h&&!l.length&&!r?d:i`<p class="standing" data-test="standing">
-    ${u} ${h} ${o?i`<a href="/settings">${o} refused: look</a>`:d}
+`/c/${m}/settle`)),c=s?` ${s}.`:"",h=e?`${n} ${e===1?"waits":"wait"} to be sent.${c}`:"",u=js()?"":"Cards on t\
+his device still open.",p=t===!1?`Not connected to the shop. ${u}`:"";return!p&&!h&&!l.length&&!r?d:i`<p class="standing" data-test="standing">
+    ${p} ${h} ${o?i`<a href="/settings">${o} refused: look</a>`:d}
     ${l.length?i`<a href="/c/${l[0]}/settle" data-test="settle-count">${l.length} to settle</a>`:d}
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a

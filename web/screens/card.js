@@ -98,7 +98,7 @@ export async function show(visit) {
   askForBenches(visit.signal, draw);
   // Whether the plan would come out otherwise today is the shop's to say; offline nothing is said.
   around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(
-    ({ body }) => body,
+    ({ body }) => /** @type {Api.Freshness} */ (body),
     () => null,
   );
   draw();

@@ -36,7 +36,7 @@ export async function show(visit) {
     async (/** @type {null} */ _, signal) =>
       (await call("GET", `/chart?${query()}`, { signal, timeout: 20000 })).body,
     (outcome) => {
-      chart = outcome.answer ?? chart;
+      chart = /** @type {Api.Chart|undefined} */ (outcome.answer) ?? chart;
       error = outcome.error ?? null;
       draw();
       visit.ready();

@@ -24,7 +24,8 @@ export async function show(visit) {
     draw();
   }
   async function read() {
-    return (await call("GET", "/copies", { signal: visit.signal })).body;
+    const { body } = await call("GET", "/copies", { signal: visit.signal });
+    return /** @type {Copies} */ (body);
   }
   function draw() {
     visit.render(

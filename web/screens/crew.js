@@ -44,8 +44,8 @@ export async function show(visit) {
     askWhoIAm(signal).then(({ network }) => (network ? call("GET", "/join", { signal }) : null)),
   ]);
   Object.assign(state, {
-    devices: devices.body.devices,
-    open: options.body.labels_open,
+    devices: /** @type {Api.Devices} */ (devices.body).devices,
+    open: /** @type {Api.CrewOptions} */ (options.body).labels_open,
     joining: joining?.body ?? null,
   });
   draw();
@@ -77,7 +77,7 @@ function actions(state, draw, signal) {
     if (document.visibilityState !== "visible") return;
     const answer = await call("GET", "/devices", { signal, timeout: 4000 }).catch(() => null);
     if (!answer || signal.aborted) return;
-    state.devices = answer.body.devices;
+    state.devices = /** @type {Api.Devices} */ (answer.body).devices;
     const came = state.offer && state.devices.find((one) => !state.known.has(one.id) && !one.revoked_at);
     if (came) Object.assign(state, { came, offer: null, name: "" });
     else if (state.offer && Date.parse(state.offer.expires_at) <= Date.now()) state.offer = null;

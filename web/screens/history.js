@@ -45,7 +45,8 @@ export async function show(visit) {
       const ask = (/** @type {string} */ what) =>
         call("GET", `/cards/${code}/${what}`, { signal: visit.signal });
       const [past, proposed] = await Promise.all([ask("revisions?limit=200"), ask("proposals")]);
-      Object.assign(state, { revisions: past.body.revisions, proposals: proposed.body.proposals });
+      state.revisions = /** @type {Api.Revisions} */ (past.body).revisions;
+      state.proposals = /** @type {Api.Proposals} */ (proposed.body).proposals;
       state.silent = false;
     } catch (error) {
       if (!(error instanceof Unreachable)) throw error;
@@ -60,7 +61,7 @@ export async function show(visit) {
     if (!state.open) return;
     try {
       const { body } = await call("GET", `/cards/${code}/revisions/${number}`, { signal: visit.signal });
-      if (state.open === number) state.snapshot = body;
+      if (state.open === number) state.snapshot = /** @type {Api.Snapshot} */ (body);
     } catch (error) {
       state.open = 0;
       notice(error instanceof Error ? error.message : String(error));

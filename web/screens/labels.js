@@ -56,7 +56,9 @@ export async function show(visit) {
       sheets = { key, pages: [], wrong: "" };
     } else {
       try {
-        const { body } = await call("GET", `/labels/sheet.json?${query(1)}`, { signal: visit.signal });
+        const { body } = /** @type {{body: Api.SheetCount}} */ (
+          await call("GET", `/labels/sheet.json?${query(1)}`, { signal: visit.signal })
+        );
         sheets = { key, pages: Array.from({ length: body.pages }, (_, index) => index + 1), wrong: "" };
       } catch (error) {
         sheets = { key, pages: [], wrong: error instanceof Error ? error.message : String(error) };
@@ -215,7 +217,9 @@ async function allCards(signal) {
   try {
     const cards = [];
     for (;;) {
-      const { body } = await call("GET", `/cards?limit=100&offset=${cards.length}`, { signal });
+      const { body } = /** @type {{body: Api.CardList}} */ (
+        await call("GET", `/cards?limit=100&offset=${cards.length}`, { signal })
+      );
       cards.push(...body.cards);
       if (cards.length >= body.total || !body.cards.length) return cards;
     }

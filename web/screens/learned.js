@@ -42,9 +42,10 @@ export async function show(visit) {
       call("GET", `/learned?${query}`, { signal: visit.signal }),
       call("GET", `/test-bends?${query}`, { signal: visit.signal }),
     ]);
-    state.groups = learned.body.groups;
-    state.press = learned.body.press;
-    state.evidence = [...kept.body.evidence].sort((a, b) => (a.made_at < b.made_at ? 1 : -1));
+    const taught = /** @type {Api.Learned} */ (learned.body);
+    const { evidence } = /** @type {Api.EvidenceList} */ (kept.body);
+    Object.assign(state, { groups: taught.groups, press: taught.press });
+    state.evidence = [...evidence].sort((a, b) => (a.made_at < b.made_at ? 1 : -1));
   }
 
   /**
@@ -61,7 +62,7 @@ export async function show(visit) {
         timeout: 20_000,
       });
       await load();
-      notice(turnedWords(mark, body.cards));
+      notice(turnedWords(mark, /** @type {Api.MarkAnswer} */ (body).cards));
       sync();
     } catch (error) {
       if (visit.signal.aborted) return;

@@ -37,7 +37,7 @@ export async function show(visit) {
     const answer = await call("GET", "/cards?limit=1", { signal: visit.signal, timeout: 4000 }).catch(
       () => null,
     );
-    here = { ...here, total: answer?.body.total ?? null };
+    here = { ...here, total: /** @type {Api.CardList|undefined} */ (answer?.body)?.total ?? null };
     draw();
   }
   function draw() {

@@ -108,7 +108,8 @@ export async function show(visit) {
     if (gaps.length) return refuse(Object.fromEntries(gaps.map((name) => [name, GAPS[name]])));
     history.replaceState(null, "", `/shop/test-bend?${queryFromForm(form)}`);
     await asking(async () => {
-      state.bend = (await call("POST", "/bend", { body: bendRequest(form), signal: visit.signal })).body;
+      const answer = await call("POST", "/bend", { body: bendRequest(form), signal: visit.signal });
+      state.bend = /** @type {Api.OneBend} */ (answer.body);
       go("bend");
     });
   }
@@ -122,7 +123,8 @@ export async function show(visit) {
     );
     if (Object.keys(wrong).length) return refuse(wrong);
     await asking(async () => {
-      state.answer = (await call("POST", "/test-bends", { body: sent, timeout: 20_000 })).body;
+      const answer = await call("POST", "/test-bends", { body: sent, timeout: 20_000 });
+      state.answer = /** @type {Api.TestBendAnswer} */ (answer.body);
       go("taught");
       sync();
     });

@@ -12,7 +12,7 @@ import { length, words } from "../units.js";
  */
 export const askGauge = (signal) =>
   call("GET", "/press/gauge", { signal }).then(
-    ({ body }) => body,
+    ({ body }) => /** @type {GaugeFound} */ (body),
     () => null,
   );
 

@@ -110,7 +110,8 @@ async function ask(strips, draw) {
   Object.assign(strips, { busy: true, wrong: {}, general: "", found: null });
   draw();
   try {
-    strips.found = (await call("POST", "/press/strip-test", { body: bodyOf(strips.typed) })).body;
+    const { body } = await call("POST", "/press/strip-test", { body: bodyOf(strips.typed) });
+    strips.found = /** @type {Api.StripTest} */ (body);
   } catch (error) {
     strips.wrong = error instanceof Problem ? error.errors : {};
     strips.general = error instanceof Error ? error.message : String(error);
