@@ -14,8 +14,9 @@ Springback: common practice of six metals, no source, both ends at V = 8 t (the 
 that puts model and practice together were set by them). Not tuned on: the finite elements of
 ``test_finite_elements``, asked as the starter metal with the solver's E, Y, K and n (brass and
 5052-O were solved after the rule for the band was chosen); and a guide "Understanding sheet metal
-springback" of a maker of sheet-metal parts (read): for radii of 0.4 to 2 t 5052 2 to 5 degrees, cold-rolled steel 1 to 3, 304 3 to 5, its lower
-ends asked at V = 6 t and its upper ends at 12 t, decided before any was looked at.
+springback" of a maker of sheet-metal parts (read): for radii of 0.4 to 2 t 5052 2 to 5 degrees,
+cold-rolled steel 1 to 3, 304 3 to 5, its lower ends asked at V = 6 t and its upper ends at 12 t,
+decided before any was looked at.
 
 Each is asked as a shop asks, with the starter metal as it is: mild steel hot-rolled, R_m 450;
 stainless 304, R_m 620 (the chart's is 700). Die of 80 degrees, shoulders of V/10, tip t, at most

@@ -167,9 +167,7 @@ OneBend = answer(
     worst=level(),
 )
 
-Setting = answer(
-    "StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), **force(figure=number)
-)
+Setting = answer("StrokeSetting", set_angle_deg=maybe(), punch_depth_mm=maybe(), **force())
 StrokePoint = answer(
     "StrokePoint",
     punch_depth_mm=number(),
