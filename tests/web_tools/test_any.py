@@ -12,7 +12,7 @@ import pytest
 
 WEB = Path(__file__).resolve().parents[2] / "web"
 FOLDERS = ("app", "screens", "drawing")
-MOST = 30
+MOST = 5
 COMMENT = re.compile(r"/\*\*.*?\*/", re.DOTALL)
 TAG = re.compile(r"@\w+\s*(?=\{)")
 LOOSE = re.compile(r"\bany\b|\bFunction\b|(?<![\w.])\*(?![\w/])")
