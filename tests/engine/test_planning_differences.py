@@ -52,9 +52,19 @@ def test_a_changed_shoulder_changes_the_depth_with_its_unit() -> None:
 
 
 def test_a_springier_metal_changes_the_angle_and_no_tool() -> None:
-    """Springback goes with Y/E: half of Young's modulus opens the bend by as much more."""
-    softer = replace(MILD.youngs_modulus_mpa, low=100000, nominal=103500)
-    found = differences(SAVED, fresh(metal=replace(MILD, youngs_modulus_mpa=softer)))
+    """Its row says half as much springback again, and its Young's modulus is lower by as much."""
+    back, stiff = MILD.springback_at_90_deg, MILD.youngs_modulus_mpa
+    assert back
+    springier = replace(
+        MILD,
+        springback_at_90_deg=replace(
+            back, low=1.5 * back.low, nominal=1.5 * back.nominal, high=1.5 * back.high
+        ),
+        youngs_modulus_mpa=replace(
+            stiff, low=stiff.low / 1.5, nominal=stiff.nominal / 1.5, high=stiff.high / 1.5
+        ),
+    )
+    found = differences(SAVED, fresh(metal=springier))
     assert ("step 1", "angle to set") in said(found)
     assert not any(d["what"] in ("die", "punch") for d in found)
 
