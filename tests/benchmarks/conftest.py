@@ -18,6 +18,8 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser
 
+from .many_cards import MANY, add_cards
+
 PATIENCE_S = 120
 
 
@@ -98,6 +100,17 @@ def start(data: Path, *more: str) -> Shop:
 def shop(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shop]:
     """A server with the demo shop."""
     running = start(tmp_path_factory.mktemp("shop"))
+    yield running
+    running.kill()
+
+
+@pytest.fixture(scope="module")
+def many(root: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shop]:
+    """A server on a shop of 5,000 cards, with no worker yet."""
+    data = tmp_path_factory.mktemp("many")
+    start(data).kill()
+    add_cards(root, data, MANY)
+    running = start(data)
     yield running
     running.kill()
 

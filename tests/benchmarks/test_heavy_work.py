@@ -13,38 +13,18 @@ import subprocess
 import threading
 import time
 import urllib.request
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
+from heavy_parts import worst_box
 
 from .conftest import PATIENCE_S, Figures, Shop, start
-from .test_server import MANY, add_cards, use
+from .many_cards import MANY, add_cards, use
 
 pytestmark = pytest.mark.benchmark
 ASKED_S = float(os.environ.get("FLANGEBOOK_HEAVY_S", "15"))
 BEND = {"metal": "mild-steel-cr", "thickness_mm": 2, "included_angle_deg": 90}
-
-
-@pytest.fixture(scope="module")
-def many(root: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shop]:
-    """A server on a shop of 5,000 cards, with no worker yet."""
-    data = tmp_path_factory.mktemp("many")
-    start(data).kill()
-    add_cards(root, data, MANY)
-    shop = start(data)
-    yield shop
-    shop.kill()
-
-
-def worst_box(number: int) -> dict[str, Any]:
-    """Six flats a side: nothing of one is known for the next."""
-    side = {"flats_mm": [60, 25, 20, 15, 12, 10],
-            "bends": [{"included_angle_deg": 90, "direction": "up"}] * 6}  # fmt: skip
-    sides = dict.fromkeys(("left", "right", "front", "back"), side)
-    box = {"length_mm": 400 + number, "width_mm": 300, "sides": sides}
-    return {"title": "", "metal": "mild-steel-cr", "thickness_mm": 1.5, "box": box}
 
 
 def six_bends(number: int) -> dict[str, Any]:
@@ -76,7 +56,7 @@ class Planning:
     def _plan(self) -> None:
         while not self._over.is_set():
             self._number += 1
-            posted(self._shop, "plan", worst_box(self._number))
+            posted(self._shop, "plan", worst_box(400 + self._number))
 
     def __enter__(self) -> None:
         for one in self._threads:
@@ -149,7 +129,7 @@ def test_memory_of_server_and_workers(root: Path, tmp_path: Path, figures: Figur
             f"{server:.0f} MB; {', '.join(f'{one:.0f}' for one in sorted(workers))} MB",
         )
         for number in range(20):
-            posted(shop, "plan", worst_box(1000 + number))
+            posted(shop, "plan", worst_box(1400 + number))
         figures.add("after twenty worst plans: server", f"{shop.memory_mb():.0f} MB", "120 MB")
     finally:
         shop.kill()

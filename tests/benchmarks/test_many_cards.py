@@ -15,7 +15,7 @@ from pathlib import Path
 import pytest
 
 from .conftest import Figures, Shop, start
-from .test_server import add_cards
+from .many_cards import add_cards
 
 pytestmark = pytest.mark.benchmark
 CARDS = int(os.environ.get("FLANGEBOOK_CARDS", "100000"))

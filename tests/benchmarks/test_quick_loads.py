@@ -19,12 +19,11 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page
 
-from .conftest import PATIENCE_S, Figures, Shop, start
-from .test_server import add_cards
+from .conftest import PATIENCE_S, Figures, Shop
+from .many_cards import MANY
 
 pytestmark = pytest.mark.benchmark
 LOADS = int(os.environ.get("FLANGEBOOK_LOADS", "300"))
-MANY = 5000
 EMPTY_S = 30.0  # so long without a card on the screen
 TURNS = [("/c/STEP6BQ", "card"), ("/c/TRAY4CH/step/2", "step")]
 STATE = "{ ...document.documentElement.dataset }"
@@ -95,17 +94,6 @@ def webkit(tmp_path: Path) -> Iterator[Tabs]:
 @pytest.fixture(params=["chromium", "webkit"])
 def tabs(request: pytest.FixtureRequest) -> tuple[str, Tabs]:
     return request.param, request.getfixturevalue(request.param)
-
-
-@pytest.fixture(scope="module")
-def many(root: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shop]:
-    """A server on a shop with as many cards as a first sync takes a while for."""
-    data = tmp_path_factory.mktemp("many")
-    start(data).kill()
-    add_cards(root, data, MANY)
-    shop = start(data)
-    yield shop
-    shop.kill()
 
 
 def shown(tabs: Tabs, tab: int, address: str, ready: str) -> dict[str, Any]:

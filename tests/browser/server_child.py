@@ -23,7 +23,7 @@ LOADED = "loaded_server"
 
 
 @functools.cache
-def _context() -> BaseContext:
+def loaded_context() -> BaseContext:
     """How processes are made. The first asked for starts the one that they are forked from."""
     if not FORKED:
         return multiprocessing.get_context("spawn")
@@ -39,7 +39,7 @@ class ServerChild:
     """A server that has begun to start. said_first: its first line, "" if it ended without one."""
 
     def __init__(self, arguments: list[str], log: Path) -> None:
-        context = _context()
+        context = loaded_context()
         said, says = context.Pipe(duplex=False)
         self._said = said
         self._process = context.Process(target=_serve, args=(arguments, says, log))

@@ -253,8 +253,9 @@ def holds_what_is_typed(page: Page, url: str, why: str, degrees: tuple[float, fl
 
 
 @pytest.mark.parametrize("by", ["the system", "the app's own database deleted"])
-def test_a_storage_cleared_under_the_page_is_filled_again(kept: Page, shop_server, by):
+def test_a_storage_cleared_under_the_page_is_filled_again(kept: Page, console, shop_server, by):
     """As a system does that is short of room, or after seven days without a visit."""
+    console.expect("changes feed: .*Force close delete origin")  # a round was under way
     show(kept, f"{shop_server.url}/c/{CARD}/trial/1", "trial")
     by_test(kept, "measured_deg").fill("90.8")
     if by == "the system":

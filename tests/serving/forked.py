@@ -15,7 +15,7 @@ from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import TextIO
 
-from server_child import _context as loaded_context
+from server_child import loaded_context
 
 from flangebook.serving.command import main
 

@@ -18,6 +18,7 @@ from urllib.parse import urlsplit
 
 import pytest
 import requests
+from heavy_parts import worst_box
 
 from flangebook.api.app import close_app, create_app
 from flangebook.api.config import Config
@@ -35,16 +36,6 @@ SHEET = {"title": "", "metal": "mild-steel-cr", "thickness_mm": 1.5}
 ANGLE = {**SHEET, "bend_length_mm": 313, "flats_mm": [41, 62],
          "bends": [{"included_angle_deg": 90, "direction": "up"}]}  # fmt: skip
 CROSSED = b"0\nSECTION\n2\nENTITIES\n0\nLINE\n10\n0\n20\n0\n11\n9\n21\n9\n0\nENDSEC\n0\nEOF\n"
-
-
-def worst_box(length_mm: float) -> dict[str, Any]:
-    """Six flats a side, turned in: seconds of work, whatever its length is."""
-    side = {
-        "flats_mm": [60, 25, 20, 15, 12, 10],
-        "bends": [{"included_angle_deg": 90, "direction": "up"}] * 6,
-    }
-    sides = dict.fromkeys(("left", "right", "front", "back"), side)
-    return {**SHEET, "box": {"length_mm": length_mm, "width_mm": 300, "sides": sides}}
 
 
 @pytest.fixture(scope="module")

@@ -10,6 +10,7 @@ from contextlib import suppress
 from typing import Any
 
 from dxf_drawings import dxf
+from heavy_parts import worst_box
 
 from soak.line import SILENT, Line, Told
 
@@ -69,20 +70,11 @@ async def throw_bombs(port: int, told: Told, going: Going, rnd: random.Random) -
         await asyncio.sleep(rnd.uniform(1, 3))
 
 
-def worst_box(number: int) -> dict[str, Any]:
-    """Six flats a side; its size makes it one that was never planned."""
-    side = {"flats_mm": [60, 25, 20, 15, 12, 10],
-            "bends": [{"included_angle_deg": 90, "direction": "up"}] * 6}  # fmt: skip
-    sides = dict.fromkeys(("left", "right", "front", "back"), side)
-    box = {"length_mm": 400 + number / 10, "width_mm": 300, "sides": sides}
-    return {"metal": "mild-steel-cr", "thickness_mm": 1.5, "box": box}
-
-
 async def plan_the_worst(port: int, told: Told, going: Going, rnd: random.Random) -> None:
     """One after another; every third asker leaves before the answer."""
     line = Line(port, told)
     while going():
-        body = json.dumps(worst_box(rnd.randrange(3000))).encode()
+        body = json.dumps(worst_box(400 + rnd.randrange(3000) / 10)).encode()
         patience_s = rnd.choice((2.0, 120.0, 120.0))
         status, said = await line.ask(
             "worst plan", "POST", "plan", body, "Content-Type: application/json\r\n", patience_s

@@ -83,6 +83,13 @@ export async function seenShop() {
 }
 
 /**
+ * What a metal is called; a code that is not known stays a code.
+ * @param {Api.Metal[]|undefined} metals
+ * @param {string} code
+ */
+export const nameOfMetal = (metals, code) => metals?.find((metal) => metal.code === code)?.name ?? code;
+
+/**
  * From the server or not at all: for editing.
  * @template {Kind} K
  * @param {K} kind

@@ -31,13 +31,18 @@ export function typedNumber(text = "") {
 }
 
 /**
- * @param {string|undefined} text
- * @returns {string|null}
+ * Null where nothing was typed.
+ * @param {(text: string) => string} read
+ * @returns {(text: string|undefined) => string|null}
  */
-const typedLengthOrNull = (text = "") => (text.trim() === "" ? null : typedLength(text));
+const orNull =
+  (read) =>
+  (text = "") =>
+    text.trim() === "" ? null : read(text);
 
-/** @param {string|undefined} text */
-const typedRating = (text = "") => (text.trim() === "" ? null : typedForce(text, ratingUnit()));
+const typedLengthOrNull = orNull((text) => typedLength(text));
+const typedForceOrNull = orNull((text) => typedForce(text, forceUnit()));
+const typedRatingOrNull = orNull((text) => typedForce(text, ratingUnit()));
 
 /** @param {string|undefined} text */
 const lines = (text = "") =>
@@ -61,11 +66,8 @@ const TYPES = {
     show: (value) => (value === null || value === undefined ? "" : String(value)),
     take: typedNumber,
   },
-  force: {
-    show: (value) => forceToType(value, forceUnit()),
-    take: (text = "") => (text.trim() === "" ? null : typedForce(text, forceUnit())),
-  },
-  rating: { show: (value) => forceToType(value, ratingUnit()), take: typedRating },
+  force: { show: (value) => forceToType(value, forceUnit()), take: typedForceOrNull },
+  rating: { show: (value) => forceToType(value, ratingUnit()), take: typedRatingOrNull },
   lengths: {
     show: (value) => (value ?? []).map(lengthToType).join(", "),
     take: (text = "") =>
@@ -120,7 +122,7 @@ function openingToSend({ v, angle, radius, face, centre, code, rating }) {
     centre_mm: typedLengthOrNull(centre),
   };
   const given = Object.fromEntries(Object.entries(sizes).filter(([, value]) => value !== null));
-  return { ...given, face: face || "top", code: code || null, rating_kn_per_m: typedRating(rating) };
+  return { ...given, face: face || "top", code: code || null, rating_kn_per_m: typedRatingOrNull(rating) };
 }
 
 /**

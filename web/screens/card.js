@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call, Problem } from "../app/api.js";
 import { changeCard, openCard, settingOf } from "../app/cards.js";
 import { displayCode, readCode } from "../app/codes.js";
-import { seenShop } from "../app/crib.js";
+import { nameOfMetal, seenShop } from "../app/crib.js";
 import { asShown, shownCard } from "../app/edits.js";
 import { newId, waitingFor } from "../app/outbox.js";
 import { onBenchMoves, resumeOnBench } from "../app/on_bench.js";
@@ -77,7 +77,7 @@ export async function show(visit) {
   const showCard = async (opened) => {
     card = opened;
     around.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
-    around.metal = await metalName(card.part.metal);
+    around.metal = nameOfMetal((await seenShop())?.metals, card.part.metal);
     draw();
     visit.ready();
   };
@@ -112,12 +112,6 @@ function refuse(visit, template) {
   visit.title("No such card");
   visit.render(template);
   visit.ready();
-}
-
-/** @param {string} code */
-async function metalName(code) {
-  const shop = await seenShop();
-  return shop?.metals?.find((metal) => metal.code === code)?.name ?? code;
 }
 
 /**

@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { displayCode } from "../app/codes.js";
-import { seenShop } from "../app/crib.js";
+import { nameOfMetal, seenShop } from "../app/crib.js";
 import { waiting } from "../app/outbox.js";
 import { cardLines } from "../app/cards.js";
 import { kindsInWords, sync, syncStanding } from "../app/sync.js";
@@ -72,9 +72,8 @@ async function everythingKept() {
   /** @type {Map<string, string>} */
   const waits = new Map();
   for (const { code } of queue) waits.set(code, kindsInWords(queue.filter((entry) => entry.code === code)));
-  /** @type {Map<string, string>} */
-  const names = new Map((shop?.metals ?? []).map((metal) => [metal.code, metal.name]));
-  return { list, where, waiting: waits, metalName: (/** @type {string} */ code) => names.get(code) ?? code };
+  const metalName = (/** @type {string} */ code) => nameOfMetal(shop?.metals, code);
+  return { list, where, waiting: waits, metalName };
 }
 
 /** @typedef {{typed: import("../app/view/code_form.js").Typed, search: string, shown: number}} State */

@@ -2,7 +2,7 @@
 import { html } from "/vendor/lit-html/lit-html.js";
 import { openCard } from "../app/cards.js";
 import { readCode } from "../app/codes.js";
-import { seenShop } from "../app/crib.js";
+import { nameOfMetal, seenShop } from "../app/crib.js";
 import { onSettings } from "../app/settings.js";
 import { badCode, noCard } from "../app/view/cardstates.js";
 import { cardSheet } from "../app/view/card_sheet.js";
@@ -21,13 +21,12 @@ export async function show(visit) {
     if (card) draw();
   };
   function draw() {
-    const metal = metals.find(({ code: one }) => one === card.part.metal)?.name ?? card.part.metal;
     visit.title(`${card.title}, on paper`);
     visit.render(
       html`<p class="crumb screen-only"><a href="/c/${code}">${card.title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${paperChoice(draw)}${printButton("Print the card")}</div>
-        ${sheet(cardSheet(card, metal), { about: "The card as it prints" })}`,
+        ${sheet(cardSheet(card, nameOfMetal(metals, card.part.metal)), { about: "The card as it prints" })}`,
     );
   }
   onSettings(() => card && draw(), visit.signal);

@@ -14,10 +14,12 @@ from flangebook.shop.work import NotWantedError
 def limits_of_request() -> Limits:
     """What a plan may take: it ends when the one who asked for it leaves."""
     gone = request.environ.get(GONE_KEY) if has_request_context() else None
-    return Limits() if gone is None else Limits(cancelled=_raising(gone))
+    return Limits() if gone is None else Limits(cancelled=cancelled_when(gone))
 
 
-def _raising(gone: Callable[[], bool]) -> Callable[[], bool]:
+def cancelled_when(gone: Callable[[], bool]) -> Callable[[], bool]:
+    """What a plan asks from time to time: it raises NotWantedError once who asked is gone."""
+
     def cancelled() -> bool:
         if gone():
             raise NotWantedError

@@ -18,6 +18,7 @@ from flangebook import __version__
 from flangebook.api import problems
 from flangebook.api.bodies import Arguments
 from flangebook.api.schemas import fields
+from flangebook.api.schemas.answers import point, ring
 
 VERSION = "3.1.0"
 BINARY = {"type": "string", "format": "binary"}
@@ -33,18 +34,14 @@ IF_MATCH = {
 View = TypeVar("View", bound=Callable[..., Response])
 
 
-def _point() -> ma.fields.Field[Any]:
-    return ma.fields.List(ma.fields.Float(), validate=ma.validate.Length(equal=2))
-
-
 class WrongOutline(ma.Schema):
     """What is wrong with an outline, to be drawn: lines as understood, edges at fault (numbers
     from 1, of the first line), places, and a drawing's layers."""
 
     code = ma.fields.String(required=True)
-    lines_mm = ma.fields.List(ma.fields.List(_point()), required=True)
+    lines_mm = ma.fields.List(ring(), required=True)
     edges = ma.fields.List(ma.fields.Integer(), required=True)
-    marks_mm = ma.fields.List(_point(), required=True)
+    marks_mm = ma.fields.List(point(), required=True)
     layers = ma.fields.List(ma.fields.String(), required=True)
 
 

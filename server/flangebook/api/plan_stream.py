@@ -16,6 +16,7 @@ from typing import Any
 from flask import Request, Response
 
 from flangebook.api import problems
+from flangebook.api.leaving import cancelled_when
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
 from flangebook.planning.limits import DEADLINE_S, Limits
@@ -57,7 +58,7 @@ class _Work:
         threading.Thread(target=self._run, name="plan", daemon=True).start()
 
     def _run(self) -> None:
-        limits = Limits(cancelled=self._cancelled, progress=self._tell)
+        limits = Limits(cancelled=cancelled_when(self.hung_up.is_set), progress=self._tell)
         try:
             line = f'{{"plan":{json_text(self.make(limits))}}}'
         except NotWantedError:
@@ -65,11 +66,6 @@ class _Work:
         except Exception as error:
             line = f'{{"problem":{problems.said(error).get_data(as_text=True)}}}'
         self.ended.put(line)
-
-    def _cancelled(self) -> bool:
-        if self.hung_up.is_set():
-            raise NotWantedError
-        return False
 
     def _tell(self, progress: Progress) -> None:
         """Note how far it is: several searches may make one plan."""

@@ -86,7 +86,7 @@ def air_bend(
         die.shoulder_radius_mm, punch_radius_mm, dimension,
     )  # fmt: skip
     if isinstance(per_mm, InputError):
-        raise type(per_mm)(per_mm.template, per_mm.where, per_mm.do, per_mm.numbers)
+        raise per_mm.again()
     return _of_length(per_mm, bend_length_mm)
 
 

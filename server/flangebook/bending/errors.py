@@ -14,6 +14,7 @@ sentence only when shown.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import Self
 
 from flangebook.bending.checks import fill
 
@@ -52,6 +53,10 @@ class FlangebookError(Exception):
     def right(self) -> str:
         """What would be right, metric."""
         return fill(self.do, self.numbers)
+
+    def again(self) -> Self:
+        """The same, to be raised anew: one that was kept would gather the places it was raised."""
+        return type(self)(self.template, self.where, self.do, self.numbers)
 
     def __str__(self) -> str:
         place = f"{self.where}: " if self.where else ""

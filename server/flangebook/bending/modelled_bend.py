@@ -128,7 +128,7 @@ def modelled_bend(key: BendKey) -> ModelledBend | str:
     """
     found = _solved(key)
     if isinstance(found, InputError):
-        raise type(found)(found.template, found.where, found.do, found.numbers)
+        raise found.again()
     return found
 
 

@@ -204,7 +204,8 @@ def _tools_take_the_webs(
     part: Part, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep], takes: Sequence[float]
 ) -> bool:
     """Whether the tools chosen take each offset's web; then no other die has to be tried."""
-    bends = {n for offset in offsets_in(part, folded) for n in (offset.bend, offset.bend + 1)}
+    offsets = offsets_in(part, folded)
+    bends = {n for offset in offsets for n in (offset.bend, offset.bend + 1)}
     least = {
         step.operation.bend: step.fit.bend.min_flange_mm + takes[step.operation.bend - 1]
         for step in steps
@@ -212,7 +213,7 @@ def _tools_take_the_webs(
     }
     return least.keys() == bends and all(
         part.flats_mm[offset.bend] >= max(least[offset.bend], least[offset.bend + 1])
-        for offset in offsets_in(part, folded)
+        for offset in offsets
     )
 
 

@@ -7,6 +7,8 @@ from contextlib import suppress
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 
+from flangebook.shop.private import FILE_MODE, FOLDER_MODE
+
 FOLDER = "log"
 NAME = "flangebook.log"
 MOST_BYTES = 1_000_000
@@ -19,7 +21,7 @@ class _PrivateFile(RotatingFileHandler):
     """Readable by its owner alone, as all else in the shop's folder."""
 
     def _open(self):  # type: ignore[no-untyped-def]
-        Path(self.baseFilename).touch(mode=0o600)
+        Path(self.baseFilename).touch(mode=FILE_MODE)
         return super()._open()
 
 
@@ -30,7 +32,7 @@ def begin(data: Path) -> None:
     logging.raiseExceptions = False
     folder = data / FOLDER
     with suppress(OSError):
-        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+        folder.mkdir(mode=FOLDER_MODE, parents=True, exist_ok=True)
         file = _PrivateFile(
             folder / NAME, maxBytes=MOST_BYTES, backupCount=OLD_FILES, encoding="utf-8"
         )

@@ -157,5 +157,5 @@ def _bare(limits: Any) -> Any:
 
 
 def _heed(limits: Limits | None) -> None:
-    if limits is not None and limits.cancelled is not None:
-        limits.cancelled()
+    if limits is not None:
+        limits.heed()

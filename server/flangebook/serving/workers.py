@@ -102,8 +102,8 @@ class Processes:
             try:
                 while worker is None:
                     self._changed.wait(_LOOK_EVERY_S)
-                    if limits is not None and limits.cancelled is not None:
-                        limits.cancelled()
+                    if limits is not None:
+                        limits.heed()
                     worker = self._free(long)
             finally:
                 self._waiting -= long

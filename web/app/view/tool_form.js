@@ -90,7 +90,6 @@ function outlineView(preview) {
  */
 function box(spec, value, change, { wrong = [], options = spec.options, reader }) {
   const { name, label, type } = spec;
-  const hint = hintOf(spec);
   if (type === "pick" || type === "yes") {
     const all = spec.blank
       ? [/** @type {[string, string]} */ (["", spec.blank]), ...(options ?? [])]
@@ -103,12 +102,6 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
   }
   const unit = unitOf(spec);
   const keys = ["number", "length", "force", "rating"].includes(type) ? "decimal" : "text";
-  const more =
-    type === "force" || type === "rating"
-      ? `${ratingHint(spec, value)}${tonsHint(type, value)}`
-      : type === "lengths"
-        ? piecesHint(value, hint)
-        : hint;
   const boxed = field({
     name,
     label,
@@ -117,7 +110,7 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
     wrong,
     unit,
     keys,
-    hint: more,
+    hint: hintOf(spec, value),
     placeholder: spec.blank ?? "",
   });
   if (type === "rating") {
@@ -179,19 +172,17 @@ function area(spec, value, change, wrong) {
 /**
  * What helps to fill a box, in this device's units.
  * @param {FieldSpec} spec
- */
-function hintOf({ hint = "", counted_mm: counted }) {
-  if (counted === undefined) return hint;
-  const least = inSentence(byName("counted_mm", counted));
-  return `${hint} Empty: ${least} is counted with (common practice).`;
-}
-
-/**
- * @param {FieldSpec} spec
  * @param {string} value
  */
-function ratingHint({ type, hint = "" }, value) {
-  return type === "rating" && !value.trim() ? `${hint} ${UNKNOWN_RATING}` : hint;
+function hintOf({ type, hint = "", counted_mm: counted }, value) {
+  const more = [hint];
+  if (counted !== undefined) {
+    more.push(`Empty: ${inSentence(byName("counted_mm", counted))} is counted with (common practice).`);
+  }
+  if (type === "rating" && !value.trim()) more.push(UNKNOWN_RATING);
+  if (type === "force" || type === "rating") more.push(tonsHint(type, value));
+  if (type === "lengths") more.push(piecesHint(value));
+  return more.filter(Boolean).join(" ");
 }
 
 /**
@@ -200,18 +191,18 @@ function ratingHint({ type, hint = "" }, value) {
  * @param {string} value
  */
 function tonsHint(type, value) {
-  if (settings().units === "inch") return " Short tons, of 2000 lb; metric ones with a t.";
+  if (settings().units === "inch") return "Short tons, of 2000 lb; metric ones with a t.";
   const tons = typedForce(value, { unit: "" }).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];
   if (!tons) return "";
   const kn = Number(tons) * KN_PER_METRIC_TON;
-  return ` In metric tons: ${words(type === "force" ? force(kn) : forcePerLength(kn))}.`;
+  return `In metric tons: ${words(type === "force" ? force(kn) : forcePerLength(kn))}.`;
 }
 
 /**
+ * How many pieces are typed.
  * @param {string} value
- * @param {string} hint
  */
-function piecesHint(value, hint) {
+function piecesHint(value) {
   const count = value.split(/[,;\n]/).filter((piece) => piece.trim()).length;
-  return count ? `${hint} ${count === 1 ? "1 piece." : `${count} pieces.`}` : hint;
+  return count ? (count === 1 ? "1 piece." : `${count} pieces.`) : "";
 }
