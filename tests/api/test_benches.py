@@ -14,9 +14,9 @@ from flask.testing import FlaskClient
 from problem import problem
 from sqlalchemy import event
 
-from flangebook.api import planner
 from flangebook.planning.chart import chart as planning_chart
-from flangebook.shop import benches
+from flangebook.shop import press_screens
+from flangebook.use_cases import planner
 
 CODE = "SHE7FA1"
 EMPTY = {"code": None, "step": 0}
@@ -227,7 +227,7 @@ def test_one_past_the_last_step_is_done_and_two_are_wrong(client: FlaskClient, s
 
 
 def test_there_is_a_bound(client: FlaskClient, monkeypatch: pytest.MonkeyPatch):
-    monkeypatch.setattr(benches, "MOST_BENCHES", 2)
+    monkeypatch.setattr(press_screens, "MOST_BENCHES", 2)
     assert [put(client, name, EMPTY).status_code for name in "12"] == [200, 200]
     problem(put(client, "3", EMPTY), 409)
     assert put(client, "2", {"code": CODE, "step": 1}).status_code == 200

@@ -20,10 +20,10 @@ from flangebook.api.attempts import Attempts
 from flangebook.api.caller import WAY_KEY
 from flangebook.labels.codes import ALPHABET
 from flangebook.shop import crew
-from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError
-from flangebook.shop.tables import options, pairings
-from flangebook.shop.writing import text_digest
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import options, pairings
+from flangebook.shop.storage.writing import text_digest
 
 
 @pytest.fixture

@@ -15,7 +15,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
-from flangebook.api import learning
+from flangebook.use_cases import learning
 from serving.running import serving
 
 BENDS = "/api/v1/test-bends"
@@ -548,8 +548,8 @@ def test_left_and_right_say_how_the_ram_is_tilted(client: FlaskClient, angle: di
 
 def test_a_trial_sent_again_after_the_server_was_brought_up_to_date(client: FlaskClient):
     """Its device got no answer then; the fields that came later change nothing."""
-    from flangebook.shop.tables import trials
-    from flangebook.shop.writing import digest
+    from flangebook.shop.storage.tables import trials
+    from flangebook.shop.storage.writing import digest
 
     sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
     body = client.post("/api/v1/cards/ZRA2CKX/trials", json=sent).get_json()["trial"]

@@ -16,10 +16,11 @@ from flask.testing import FlaskClient
 from problem import problem
 
 from flangebook.api.config import Config
-from flangebook.shop import keeping, tables
-from flangebook.shop.export import NOT_EXPORTED, TEXTS
+from flangebook.shop.backups import schedule
+from flangebook.shop.storage import tables
+from flangebook.shop.storage.writing import json_text, text_digest
 from flangebook.shop.store import FILE_NAME
-from flangebook.shop.writing import json_text, text_digest
+from flangebook.shop.transfer.export import NOT_EXPORTED, TEXTS
 
 # What a document that went through a shop has that is another: the shop and the moment.
 OTHERS = ("shop_id", "exported_at")
@@ -143,7 +144,7 @@ def test_a_shop_with_something_in_it_is_refused_and_replaced_only_when_asked(
         client.put("/api/v1/dies", json={"dies": []}, headers={"If-Match": dies}).status_code == 412
     )
     # What was replaced is kept, to the last row.
-    kept = folder_of(client) / keeping.FOLDER / told["kept_as"]
+    kept = folder_of(client) / schedule.FOLDER / told["kept_as"]
     with sqlite3.connect(kept) as file:
         (marks,) = file.execute("SELECT count(*) FROM marks").fetchone()
     assert marks == len(document["marks"])
@@ -260,7 +261,7 @@ def test_what_is_no_whole_shop_is_refused_with_its_place(document: Document, emp
         assert words in said, (place, words, said[:400])
         assert not place or any(e.startswith(place) for e in body["errors"]), (place, said[:400])
         assert plain(export(empty)) == before, place
-    assert list((folder_of(empty) / keeping.FOLDER).glob("*")) == []
+    assert list((folder_of(empty) / schedule.FOLDER).glob("*")) == []
     assert empty.post("/api/v1/import", data=b"x", content_type="text/plain").status_code == 415
     assert send(empty, document, replace="perhaps").status_code == 422
 

@@ -14,12 +14,13 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from flangebook.api import intake
 from flangebook.labels.codes import new_code
-from flangebook.shop import documents, evidence, export, importing, revisions, trials
+from flangebook.shop import demo, documents, evidence, results, revisions
 from flangebook.shop.cards import Content
 from flangebook.shop.revisions import Author
 from flangebook.shop.store import Store, opened
+from flangebook.shop.transfer import export, importing
+from flangebook.use_cases import intake
 
 OTHERS = ("shop_id", "exported_at")
 PART = {
@@ -28,9 +29,7 @@ PART = {
     "flats_mm": [40.0, 60.0],
     "bends": [{"included_angle_deg": 90.0, "direction": "up"}],
 }
-METALS = json.loads((Path(importing.__file__).parent / "starter_metals.json").read_text("utf-8"))[
-    "metals"
-]
+METALS = json.loads(demo.STARTER_METALS.read_text("utf-8"))["metals"]
 # Anything Unicode has but what the API refuses, too: control characters, and half characters,
 # which no UTF-8 can hold.
 WORDS = st.text(st.characters(exclude_categories=("Cc", "Cs")), max_size=20)
@@ -100,7 +99,7 @@ def tried(store: Store, code: str, revision: int, data: st.DataObject) -> str:
     one = {"id": str(uuid.uuid4()), "revision": revision, "step": 1, "by": data.draw(WORDS)}
     body = {**one, "note": data.draw(WORDS), "measured_deg": data.draw(NUMBERS)}
     teaches = {"id": one["id"], "metal": "mild-steel-cr", "set_up": data.draw(VALUES)}
-    trials.add(store, code, body, data.draw(st.none() | st.just({"set_angle_deg": 88.5})), teaches)
+    results.add(store, code, body, data.draw(st.none() | st.just({"set_angle_deg": 88.5})), teaches)
     return str(one["id"])
 
 

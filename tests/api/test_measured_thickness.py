@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 from flask.testing import FlaskClient
 
-from flangebook.bending.setting_limits import setting_limits
-from flangebook.planning.measured_thickness import TO_CHECK
+from flangebook.bending.tools.setting_limits import setting_limits
+from flangebook.planning.results.measured_thickness import TO_CHECK
 
 CARD = "/api/v1/cards/ZRA2CKX"
 

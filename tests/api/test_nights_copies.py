@@ -10,9 +10,10 @@ from pathlib import Path
 
 import pytest
 
-from flangebook.shop import documents, keeping
-from flangebook.shop.copies import look_through
-from flangebook.shop.keeping import FOLDER, Keeper, Kept, is_due, kept, let_go
+from flangebook.shop import documents
+from flangebook.shop.backups import schedule
+from flangebook.shop.backups.copies import look_through
+from flangebook.shop.backups.schedule import FOLDER, Keeper, Kept, is_due, kept, let_go
 from flangebook.shop.store import FILE_NAME, Store, open_store
 
 HERE = timezone(timedelta(hours=2))
@@ -102,7 +103,7 @@ def test_a_full_disk_is_said_once_and_the_good_ones_stay(
     (good,) = kept(tmp_path)
     usage = namedtuple("usage", "total used free")
     with monkeypatch.context() as patched, caplog.at_level(logging.ERROR):
-        patched.setattr(keeping.shutil, "disk_usage", lambda _: usage(1, 1, 0))
+        patched.setattr(schedule.shutil, "disk_usage", lambda _: usage(1, 1, 0))
         for minutes in (0, 10, 20):
             keeper.look(NOON + timedelta(days=1, minutes=minutes))
     assert keeper.trouble is not None

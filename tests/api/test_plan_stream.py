@@ -14,7 +14,7 @@ from flask.testing import FlaskClient
 from flangebook.api import plan_stream
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.limits import Limits
+from flangebook.planning.deadline import Limits
 from serving.running import Running
 
 LINES = {"Accept": "application/x-ndjson"}

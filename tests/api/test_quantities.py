@@ -11,7 +11,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from flangebook.api.quantities import (
+from flangebook.bending.errors import InputError
+from flangebook.schemas.quantities import (
     ANGLE,
     DENSITY,
     FORCE,
@@ -26,7 +27,6 @@ from flangebook.api.quantities import (
     read,
     read_thickness,
 )
-from flangebook.bending.errors import InputError
 
 # Exact by definition: inch 25.4 mm and pound 0.45359237 kg (international yard and pound
 # agreement, 1959), standard gravity 9.80665 m/s2 (CGPM 1901).

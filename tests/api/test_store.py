@@ -19,24 +19,24 @@ from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 
 from flangebook.shop import (
-    benches,
     cards,
     demo,
     documents,
     evidence,
-    migrate,
     options,
+    press_screens,
     proposals,
+    results,
     revisions,
-    trials,
 )
 from flangebook.shop.cards import Content
-from flangebook.shop.database import PRAGMAS, reading, settings_of, writing
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
-from flangebook.shop.memory import Memory
 from flangebook.shop.revisions import Author
+from flangebook.shop.storage import migrate
+from flangebook.shop.storage.cache import Memory
+from flangebook.shop.storage.database import PRAGMAS, reading, settings_of, writing
+from flangebook.shop.storage.tables import APPEND_ONLY, ASIDE, metadata
 from flangebook.shop.store import FILE_NAME, Store, last_change, open_store
-from flangebook.shop.tables import APPEND_ONLY, ASIDE, metadata
 
 PLAN = {"steps": [], "worst": "ok", "title": "x"}
 CONTENT = Content("Bracket", "", {"metal": "m", "thickness_mm": 2, "bends": [{}]}, PLAN, "ok")
@@ -75,7 +75,7 @@ def test_every_connection_syncs_fully(store: Store):
 @pytest.mark.parametrize("verb", ["UPDATE {} SET {} = {}", "DELETE FROM {}"])
 def test_history_cannot_be_changed(store: Store, tmp_path: Path, table: str, verb: str):
     code, _ = revisions.create(store, CONTENT, Author("a"))
-    trials.add(store, code, trial(1), None, {"id": trial(1)["id"], "metal": "steel"})
+    results.add(store, code, trial(1), None, {"id": trial(1)["id"], "metal": "steel"})
     evidence.mark(store, trial(1)["id"], "forget")
     documents.write(store, "dies", [{"code": "D"}], if_match="*")
     proposals.propose(store, code, {"id": "p", "by": "a", "changes": {"note": "n"}})
@@ -136,8 +136,8 @@ def test_a_file_of_the_first_release_is_brought_up_to_date(
         patched.setattr(migrate, "_run", first_form)
         old = open_store(tmp_path)
     code, _ = revisions.create(old, CONTENT, Author("a"))
-    trials.add(old, code, trial(1), None)
-    before = trials.page(old, code, 10, 0)
+    results.add(old, code, trial(1), None)
+    before = results.page(old, code, 10, 0)
     with reading(old.engine) as connection:
         assert migrate.form_of(connection) == "0001"
         assert not sa.inspect(connection).has_table("evidence")
@@ -145,14 +145,14 @@ def test_a_file_of_the_first_release_is_brought_up_to_date(
     old.close()
     new = open_store(tmp_path)
     try:
-        assert trials.page(new, code, 10, 0) == before
+        assert results.page(new, code, 10, 0) == before
         assert evidence.counter(new, "m") == 0
-        trials.add(new, code, trial(2), None, {"id": trial(2)["id"], "metal": "m"})
+        results.add(new, code, trial(2), None, {"id": trial(2)["id"], "metal": "m"})
         assert [r.id for r in evidence.counted(new, "m")] == [trial(2)["id"]]
-        assert [p.trial["id"] for p in trials.pieces(new, code, 1, 1)] == ["trial-1", "trial-2"]
+        assert [p.trial["id"] for p in results.pieces(new, code, 1, 1)] == ["trial-1", "trial-2"]
         evidence.mark(new, "trial-2", "forget")
         assert evidence.counted(new, "m") == []
-        assert [p.trial["id"] for p in trials.pieces(new, code, 1, 1)] == ["trial-1"]
+        assert [p.trial["id"] for p in results.pieces(new, code, 1, 1)] == ["trial-1"]
     finally:
         new.close()
 
@@ -263,7 +263,7 @@ def test_foreign_keys_hold(store: Store):
 def test_many_writers_at_once_lose_nothing(store: Store):
     code, _ = revisions.create(store, CONTENT, Author("a"))
     with ThreadPoolExecutor(12) as threads:
-        kept = list(threads.map(lambda n: trials.add(store, code, trial(n), None), range(120)))
+        kept = list(threads.map(lambda n: results.add(store, code, trial(n), None), range(120)))
     assert all(one.new for one in kept)
     assert len({one.card_etag for one in kept}) == 120
     with reading(store.engine) as connection:
@@ -335,13 +335,13 @@ def test_memory_keeps_what_does_not_rest_on_what_was_written(store: Store, tmp_p
         return memory.hold(name, make, lambda _: 1, moment=name == "moment")
 
     assert (ask("rests"), ask("moment")) == (1, 1)
-    benches.move(store, "1", benches.Place(None, 0))
+    press_screens.move(store, "1", press_screens.Place(None, 0))
     assert (ask("rests"), ask("moment")) == (1, 2)
     options.set_option(store, options.LABELS_OPEN, True)
     assert (ask("moment"), ask("rests"), ask("moment")) == (3, 1, 3)
     code, _ = revisions.create(store, CONTENT, Author("a"))
     assert (ask("rests"), ask("moment")) == (2, 4)
-    trials.add(store, code, trial(1), None)
+    results.add(store, code, trial(1), None)
     assert (ask("moment"), ask("rests")) == (5, 3)
     assert memory._bytes == 2
     memory.close()
@@ -389,7 +389,7 @@ def test_memory_never_shows_what_is_older_than_a_finished_write(store: Store):
     for thread in readers:
         thread.start()
     for number in range(1, 150):
-        trials.add(store, code, trial(number), None)
+        results.add(store, code, trial(number), None)
         newest[0] = number
     done.set()
     for thread in readers:

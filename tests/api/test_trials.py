@@ -12,12 +12,12 @@ from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
-from flangebook.bending.air_bend import air_bend
-from flangebook.bending.correction import correction_table
-from flangebook.bending.first_hit import first_hit
-from flangebook.bending.setting_limits import setting_limits
-from flangebook.planning.next_setting import next_setting
-from flangebook.shop import trials as kept_trials
+from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.correction import correction_table
+from flangebook.bending.prediction.first_hit import first_hit
+from flangebook.bending.tools.setting_limits import setting_limits
+from flangebook.planning.results.next_setting import next_setting
+from flangebook.shop import results as kept_trials
 
 CARD = "/api/v1/cards/ZRA2CKX"
 TRIALS = f"{CARD}/trials"

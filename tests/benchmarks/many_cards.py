@@ -6,9 +6,9 @@ import json
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from flangebook.api import intake
 from flangebook.shop import revisions
 from flangebook.shop.store import open_store
+from flangebook.use_cases import intake
 
 if TYPE_CHECKING:
     from .conftest import Shop

@@ -18,7 +18,7 @@ from collections.abc import Callable, Sequence
 import pytest
 from order_parts import DEEP, GOOSENECK, NARROW, PUNCH, problem_of, random_part
 
-from flangebook.bending.ordering.problem import Problem
+from flangebook.bending.clearance.problem import Problem
 from flangebook.bending.ordering.search import Found, Known, codes_of, search
 from flangebook.bending.ordering.warm_up import warm_up
 

@@ -6,7 +6,7 @@ import pytest
 from browsing import call, show
 from playwright.sync_api import Page
 
-from flangebook.planning.next_setting import next_setting
+from flangebook.planning.results.next_setting import next_setting
 
 READ = """async ([step, trials, used]) => {
   const { fromTable } = await import("/app/measure.js");

@@ -9,8 +9,8 @@ import pytest
 from browsing import by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
 
-from flangebook.api.quantities import LENGTH, read
 from flangebook.bending.errors import InputError
+from flangebook.schemas.quantities import LENGTH, read
 
 TYPED = json.loads((Path(__file__).parents[1] / "api/typed_lengths.json").read_text("utf-8"))
 READ = """async ([typed, unit]) => {

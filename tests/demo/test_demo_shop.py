@@ -9,8 +9,8 @@ from typing import Any, get_args
 
 import pytest
 
-from flangebook.bending.metals import Figure, Metal, Standing
-from flangebook.bending.tooling import Die, Holder, Place, Press, Punch
+from flangebook.bending.part.metals import Figure, Metal, Standing
+from flangebook.bending.tools.tooling import Die, Holder, Place, Press, Punch
 from flangebook.labels.codes import is_code, with_check
 
 ROOT = Path(__file__).resolve().parents[2]

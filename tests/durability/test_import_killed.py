@@ -11,10 +11,10 @@ from pathlib import Path
 
 from flangebook.shop import documents, revisions
 from flangebook.shop.cards import Content
-from flangebook.shop.export import pieces
 from flangebook.shop.revisions import Author
+from flangebook.shop.storage.tables import APPEND_ONLY
 from flangebook.shop.store import FILE_NAME, opened
-from flangebook.shop.tables import APPEND_ONLY
+from flangebook.shop.transfer.export import pieces
 from serving.running import PROGRAM, started
 
 KILLS = 6

@@ -17,13 +17,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from flangebook.bending.handling import HAND_DISTANCE_MM
+from flangebook.bending.clearance.problem import LEFT, RIGHT, SLIDES, Problem
+from flangebook.bending.geometry.strip import Arc, Fold, Strip, trace
 from flangebook.bending.ordering import cost as costs
+from flangebook.bending.ordering.cost import HAND_DISTANCE_MM
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
-from flangebook.bending.ordering.problem import LEFT, RIGHT, SLIDES, Problem
 from flangebook.bending.ordering.search import Known, Move
 from flangebook.bending.ordering.step_facts import KINDS, step_facts, wing_row
-from flangebook.bending.strip import Arc, Fold, Strip, trace
 
 Counts = tuple[int, ...]
 BASE = 10**7

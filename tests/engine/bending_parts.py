@@ -8,11 +8,12 @@ from collections.abc import Sequence
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy, composite
 
-from flangebook.bending.air_bend_geometry import punch_depth_mm
-from flangebook.bending.part import Bend, Dimension, Direction, Part
-from flangebook.bending.pose import Stroke
-from flangebook.bending.section import FoldedBend, allowance_at
-from flangebook.bending.tooling import Die, Holder, Press, Punch
+from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm
+from flangebook.bending.geometry.setback import Dimension
+from flangebook.bending.motion.lying import Stroke
+from flangebook.bending.part.part import Bend, Direction, Part
+from flangebook.bending.part.section import FoldedBend, allowance_at
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 PRESS = Press(
     name="Test press",

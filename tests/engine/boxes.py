@@ -12,11 +12,11 @@ from numpy.typing import NDArray
 from shapely.geometry import Polygon
 from shapely.geometry import box as rectangle
 
-from flangebook.bending.box import PAIRS, Box, Side, check_box, section_of
-from flangebook.bending.box_blank import BoxBlank, BoxLine
-from flangebook.bending.box_shape import BoxShape, box_shape, section_as_folded
-from flangebook.bending.part import Bend
-from flangebook.bending.section import FoldedBend
+from flangebook.bending.box.blank import BoxBlank, BoxLine
+from flangebook.bending.box.box import PAIRS, Box, Side, check_box, section_of
+from flangebook.bending.box.shape import BoxShape, box_shape, section_as_folded
+from flangebook.bending.part.part import Bend
+from flangebook.bending.part.section import FoldedBend
 
 Vectors = NDArray[np.float64]
 UP, DOWN = Bend(90.0, "up"), Bend(90.0, "down")

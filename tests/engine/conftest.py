@@ -7,7 +7,7 @@ from importlib.resources import files
 
 import pytest
 
-from flangebook.bending.metals import Metal
+from flangebook.bending.part.metals import Metal
 from flangebook.shop.crib import metal_from
 
 

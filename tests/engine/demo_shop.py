@@ -6,7 +6,7 @@ import json
 from pathlib import Path
 from typing import Any
 
-from flangebook.bending.tooling import Crib
+from flangebook.bending.tools.tooling import Crib
 from flangebook.shop import demo
 from flangebook.shop.crib import dies_from, holder_from, metal_from, press_from, punch_from
 

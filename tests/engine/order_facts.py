@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from flangebook.bending.clearance.problem import BANNED, SLIDES
 from flangebook.bending.ordering import cost as costs
 from flangebook.bending.ordering.best_first import Found, Limits, Move, Search
 from flangebook.bending.ordering.frontier import (
@@ -32,8 +33,7 @@ from flangebook.bending.ordering.frontier import (
     Rules,
     Table,
     advance,
-)  # fmt: skip
-from flangebook.bending.ordering.problem import BANNED, SLIDES
+)
 
 Counts = tuple[int, ...]
 

@@ -9,13 +9,13 @@ from collections.abc import Sequence
 import numpy as np
 from bending_parts import DIE, GOOSENECK, HOLDER, PRESS, PUNCH, bend, folded, part, stroke
 
-from flangebook.bending.air_bend_geometry import shoulder_centre_x_mm
-from flangebook.bending.crossing import meeting
-from flangebook.bending.ordering.problem import Problem
+from flangebook.bending.clearance.problem import Problem
+from flangebook.bending.geometry.air_bend_geometry import shoulder_centre_x_mm
+from flangebook.bending.geometry.crossing import meeting
 from flangebook.bending.ordering.tool_edges import edges_of
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.section import straight_lengths_mm, strip_of
-from flangebook.bending.tooling import Die, Holder, Press, Punch
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.section import straight_lengths_mm, strip_of
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 TALL = Punch("T", "Tall straight", 85.0, 1.0, 180.0, 16.0, None, (500.0,))
 DEEP = Punch(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from flangebook.planning.answer import JsonDict
+from flangebook.planning.answers.answer import JsonDict
 
 Point = tuple[float, float]
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from flangebook.bending.metals import Figure, Metal
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.tooling import Crib, Die, Holder, Place, Press, Punch
+from flangebook.bending.part.metals import Figure, Metal
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.tools.tooling import Crib, Die, Holder, Place, Press, Punch
 
 
 def _about(nominal: float, spread: float = 0.1) -> Figure:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from hypothesis import strategies as st
 
-from flangebook.bending.metals import Figure, Metal
-from flangebook.bending.tooling import Die, Holder, Press, Punch
+from flangebook.bending.part.metals import Figure, Metal
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 
 def about(nominal: float, spread: float = 0.1) -> Figure:

@@ -27,9 +27,9 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from flangebook.bending.ordering.problem import LEFT, RIGHT, Problem
-from flangebook.bending.outline import tool_stack
-from flangebook.bending.tooling import Die, Holder, Press, Punch
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem
+from flangebook.bending.tools.outline import tool_stack
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 Array = NDArray[np.float64]
 

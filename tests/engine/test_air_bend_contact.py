@@ -15,7 +15,8 @@ from hypothesis import strategies as st
 from shapely import LineString, Point
 from shapely.ops import nearest_points
 
-from flangebook.bending.air_bend_geometry import (
+from flangebook.bending.errors import InputError, RangeError
+from flangebook.bending.geometry.air_bend_geometry import (
     angle_at_depth,
     contact_point,
     edge_rate_mm_per_mm,
@@ -23,7 +24,6 @@ from flangebook.bending.air_bend_geometry import (
     shoulder_centre_x_mm,
     smallest_flange_mm,
 )
-from flangebook.bending.errors import InputError, RangeError
 
 CHORDS = 2000
 

@@ -10,13 +10,13 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from sheet_metals import die, metal, thicknesses
 
-from flangebook.bending.air_bend import FIRST_BEND_DOUBT_DEG, AirBend, air_bend
-from flangebook.bending.air_bend_geometry import angle_at_depth, smallest_flange_mm
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.handbook_bend import handbook_bend
-from flangebook.bending.inside_radius import inside_radius
-from flangebook.bending.modelled_bend import beside
+from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, smallest_flange_mm
+from flangebook.bending.handbook.inside_radius import inside_radius
+from flangebook.bending.prediction.air_bend import FIRST_BEND_DOUBT_DEG, AirBend, air_bend
+from flangebook.bending.prediction.handbook_bend import handbook_bend
+from flangebook.bending.prediction.modelled_bend import beside
 
 DIMENSIONS = ("din6935", "mould_line", "inside")
 DIE = die(16.0, 30.0, 2.0)

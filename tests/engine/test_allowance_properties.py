@@ -9,7 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from sheet_metals import thicknesses
 
-from flangebook.bending.allowance import (
+from flangebook.bending.errors import InputError, RangeError
+from flangebook.bending.geometry.setback import setback_mm
+from flangebook.bending.handbook.allowance import (
     allowance_din6935,
     allowance_from_k,
     allowance_groover,
@@ -17,10 +19,8 @@ from flangebook.bending.allowance import (
     allowance_navy,
     deduction,
     opinions,
-    setback_mm,
 )
-from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.k_factor import k_factor_band, k_factor_din6935
+from flangebook.bending.handbook.k_factor import k_factor_band, k_factor_din6935
 
 radii = st.floats(0.0, 60.0)
 angles = st.floats(1.0, 179.0)

@@ -9,15 +9,15 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from sheet_metals import die
 
-from flangebook.bending.air_bend_geometry import angle_at_depth, punch_depth_mm
-from flangebook.bending.correction import depth_per_deg_mm
 from flangebook.bending.errors import InputError
+from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.learning.at_the_press import (
     Piece,
     depth_between_mm,
     next_setting,
     press_answer,
 )
+from flangebook.bending.prediction.correction import depth_per_deg_mm
 
 DIE = die(16.0, 30.0, 2.0)
 TOOL = (16.0, 30.0, 2.0)

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from sheet_metals import die
 
-from flangebook.bending.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import air_bend
 
 PAGE = Path(__file__).parents[2] / "DEVELOPERS.md"
 ROWS = {

@@ -7,7 +7,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 from sheet_metals import about, die, metal, punch
 
-from flangebook.bending.bend_checks import (
+from flangebook.bending.checks import fill, shown_less, tidy
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.part.metals import Figure
+from flangebook.bending.prediction.bend_checks import (
     air_bending_only,
     crease,
     flange_length,
@@ -16,9 +19,6 @@ from flangebook.bending.bend_checks import (
     sharper_than_tools,
     smallest_radius,
 )
-from flangebook.bending.checks import fill, shown_less, tidy
-from flangebook.bending.estimate import Estimate
-from flangebook.bending.metals import Figure
 
 SET_87 = Estimate(86.5, 87.0, 87.8)
 RADIUS = Estimate(2.2, 2.56, 2.8)

@@ -12,10 +12,15 @@ import pytest
 
 import flangebook.bending
 
-MODULES = [m.name for m in pkgutil.iter_modules(flangebook.bending.__path__)]
+MODULES = [
+    m.name.removeprefix("flangebook.bending.")
+    for m in pkgutil.walk_packages(flangebook.bending.__path__, "flangebook.bending.")
+    if not m.ispkg
+]
 FORMULA_MODULES = (
-    "air_bend_geometry", "allowance", "force", "k_factor", "lifting", "sheet_gauge", "springback",
-    "v_opening",
+    "geometry.air_bend_geometry", "geometry.setback", "handbook.allowance", "handbook.force",
+    "handbook.k_factor", "handbook.springback", "handbook.v_opening", "motion.lifting",
+    "part.sheet_gauge",
 )  # fmt: skip
 
 

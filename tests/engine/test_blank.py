@@ -10,10 +10,10 @@ import ezdxf
 import pytest
 from bending_parts import bend, folded, part
 
-from flangebook.bending.blank import Blank, blank
-from flangebook.bending.blank_dxf import blank_dxf
-from flangebook.bending.blank_svg import blank_svg, fitting_scale
-from flangebook.bending.section import FoldedBend
+from flangebook.bending.part.blank import Blank, blank
+from flangebook.bending.part.blank_dxf import blank_dxf
+from flangebook.bending.part.blank_svg import blank_svg, fitting_scale
+from flangebook.bending.part.section import FoldedBend
 
 CHANNEL = part((30.0, 80.0, 40.0), (bend(), bend(120.0, "down")))
 SVG = "{http://www.w3.org/2000/svg}"

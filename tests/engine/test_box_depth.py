@@ -17,17 +17,12 @@ from hypothesis import strategies as st
 from planning_shop import CRIB, HOLDER, PRESS, STRAIGHT
 from shapely.geometry import Polygon
 
-from flangebook.bending.air_bend_geometry import punch_depth_mm
-from flangebook.bending.box_depth import (
-    WallStep,
-    clear_length_mm,
-    nearest_approaches,
-    standing,
-)
-from flangebook.bending.box_shape import BoxShape
+from flangebook.bending.box.depth import WallStep, clear_length_mm, nearest_approaches, standing
+from flangebook.bending.box.shape import BoxShape
 from flangebook.bending.clearance.rings import apart
-from flangebook.bending.outline import tool_stack
-from flangebook.bending.pose import Stroke
+from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm
+from flangebook.bending.motion.lying import Stroke
+from flangebook.bending.tools.outline import tool_stack
 
 DIE = next(d for d in CRIB.dies if d.code == "V16-84")
 LOADED, RADIUS, T = 87.0, 2.0, 2.0

@@ -12,9 +12,9 @@ from boxes import shaped, tray, wall
 from ezdxf import path as dxf_path
 from shapely.geometry import LineString, Polygon
 
-from flangebook.bending.box_blank import BoxBlank, box_blank
-from flangebook.bending.box_dxf import box_dxf
-from flangebook.bending.box_svg import box_svg
+from flangebook.bending.box.blank import BoxBlank, box_blank
+from flangebook.bending.box.dxf import box_dxf
+from flangebook.bending.box.svg import box_svg
 
 SIDES = (wall(30.0, 12.0), wall(30.0, -12.0), wall(25.0), wall(25.0))
 BLANKS = [

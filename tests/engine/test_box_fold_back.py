@@ -15,10 +15,10 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon
 
-from flangebook.bending.box import Box, Side
-from flangebook.bending.box_blank import BoxBlank, box_blank
+from flangebook.bending.box.blank import BoxBlank, box_blank
+from flangebook.bending.box.box import Box, Side
 from flangebook.bending.errors import FlangebookError
-from flangebook.bending.part import Bend
+from flangebook.bending.part.part import Bend
 
 SAME_MM = 1e-6
 

@@ -13,15 +13,15 @@ import pytest
 from boxes import DOWN, tray, wall
 from planning_shop import CRIB, METALS, MILD, PRESS
 
-from flangebook.bending.box import Box, Side
+from flangebook.bending.box.box import Box, Side
 from flangebook.bending.errors import NotAPartError
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.tooling import Crib, Press
-from flangebook.bending.wishes import Wishes
-from flangebook.planning.answer import JsonDict
-from flangebook.planning.box_json import box_answer
-from flangebook.planning.box_plan import planned_box
-from flangebook.planning.limits import Limits
+from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.tools.tooling import Crib, Press
+from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.box.plan import planned_box
+from flangebook.planning.deadline import Limits
 from flangebook.planning.plan import plan
 
 

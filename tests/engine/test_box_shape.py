@@ -12,7 +12,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
-from flangebook.bending.box import (
+from flangebook.bending.box.blank import BoxBlank, box_blank
+from flangebook.bending.box.box import (
     Box,
     Corner,
     ReliefShape,
@@ -23,10 +24,9 @@ from flangebook.bending.box import (
     renamed,
     section_of,
 )
-from flangebook.bending.box_blank import BoxBlank, box_blank
 from flangebook.bending.errors import InputError, NotAPartError
-from flangebook.bending.part import Bend
-from flangebook.bending.wishes import Wishes
+from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.part import Bend
 
 ALLOWANCE = math.pi / 2 * 2.8
 SETBACK = 4.0

@@ -7,8 +7,8 @@ import math
 import pytest
 from boxes import shaped, tray, wall
 
-from flangebook.bending.box_fold import drawn_at, folded_view
-from flangebook.bending.tooling import Point
+from flangebook.bending.box.fold import drawn_at, folded_view
+from flangebook.bending.geometry.ring import Point
 
 
 def covered(lines: list[tuple[Point, Point]], start: Point, end: Point) -> float:

@@ -15,8 +15,8 @@ from order_parts import DEEP, NARROW, TALL, problem_of
 from flangebook.bending.ordering.best_first import Found
 from flangebook.bending.ordering.explain import refused_steps
 from flangebook.bending.ordering.search import search
-from flangebook.bending.part import Direction
-from flangebook.bending.tooling import Holder, Punch
+from flangebook.bending.part.part import Direction
+from flangebook.bending.tools.tooling import Holder, Punch
 
 UP: Direction = "up"
 DOWN: Direction = "down"

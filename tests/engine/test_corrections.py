@@ -7,17 +7,17 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from sheet_metals import die, metal, punch
 
-from flangebook.bending.air_bend import air_bend
-from flangebook.bending.air_bend_geometry import angle_at_depth, punch_depth_mm
-from flangebook.bending.correction import (
+from flangebook.bending.errors import InputError
+from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, punch_depth_mm
+from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.correction import (
     correct_setting,
     correction_table,
     depth_per_deg_mm,
     large_error,
     tilt_mm_per_m,
 )
-from flangebook.bending.errors import InputError
-from flangebook.bending.setting_limits import SettingLimits, setting_limits
+from flangebook.bending.tools.setting_limits import SettingLimits, setting_limits
 
 DIE = die(16.0, 30.0, 2.0)
 TOOL = (16.0, 30.0, 2.0)

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from test_next_setting import STEP
 
-from flangebook.planning.next_setting import next_setting
+from flangebook.planning.results.next_setting import next_setting
 
 
 def crown(left, middle, right, length=1000.0):
@@ -53,7 +53,7 @@ def test_an_open_middle_never_over_bends_the_ends(left, middle, right):
 
 
 def test_two_pieces_with_a_shim_laid_in_between_tell_how_the_press_answers():
-    from flangebook.planning.next_setting import Made
+    from flangebook.planning.results.next_setting import Made
 
     first = {"left_deg": 92.0, "middle_deg": 93.0, "right_deg": 92.0, "set_angle_deg": 88.0}
     second = {"left_deg": 90.0, "middle_deg": 90.0, "right_deg": 90.0, "set_angle_deg": 85.956}

@@ -6,8 +6,10 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from flangebook.bending.crown import MOST_SHIM_MM, STRIP_MM, middle_open_deg, shim_for
-from flangebook.bending.deflection import (
+from flangebook.bending.errors import InputError
+from flangebook.bending.estimate import Estimate
+from flangebook.bending.prediction.crown import MOST_SHIM_MM, STRIP_MM, middle_open_deg, shim_for
+from flangebook.bending.prediction.deflection import (
     SHEAR_SHARES,
     beam_of,
     bow_mm,
@@ -15,8 +17,6 @@ from flangebook.bending.deflection import (
     deflection_from_strips,
     sinks_less_mm,
 )
-from flangebook.bending.errors import InputError
-from flangebook.bending.estimate import Estimate
 
 FULL, SPAN = 800e3, 2500.0
 

@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from flangebook.bending.checks import Check, degrees, fill
-from flangebook.planning.learned_json import figure_sentences
-from flangebook.planning.no_setting import error_words
+from flangebook.planning.answers.learned_json import figure_sentences
+from flangebook.planning.answers.no_setting import error_words
 
 
 @given(st.floats(-180.0, 180.0))

@@ -6,10 +6,11 @@ import math
 
 import pytest
 
-from flangebook.bending.dimension_lines import dimension_lines
-from flangebook.bending.part import Bend, Dimension, Part
-from flangebook.bending.section import FoldedBend, strip_of
-from flangebook.bending.strip import outline
+from flangebook.bending.geometry.setback import Dimension
+from flangebook.bending.geometry.strip import outline
+from flangebook.bending.part.dimension_lines import dimension_lines
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.section import FoldedBend, strip_of
 
 T = 2.0
 R = 3.0

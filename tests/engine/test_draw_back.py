@@ -17,11 +17,11 @@ from order_parts import random_part
 from quick_ones import but_for
 from shapely import LinearRing, clip_by_rect
 
-from flangebook.bending import gauging, pose
-from flangebook.bending.outline import tool_stack
-from flangebook.bending.pose import Stroke
-from flangebook.bending.section import strip_of
-from flangebook.bending.strip import Strip
+from flangebook.bending.geometry.strip import Strip
+from flangebook.bending.motion import gauging, pose
+from flangebook.bending.motion.lying import Stroke
+from flangebook.bending.part.section import strip_of
+from flangebook.bending.tools.outline import tool_stack
 
 POSES = 500
 FINE_MM = 0.02

@@ -10,9 +10,9 @@ from typing import Any
 import pytest
 from dxf_drawings import by_hand, dxf, line
 
-from flangebook.bending import dxf_lines
-from flangebook.bending.dxf_lines import MOST_IN_FILE, MOST_PIECES, read_lines
 from flangebook.bending.errors import OutlineError
+from flangebook.bending.geometry import dxf_lines
+from flangebook.bending.geometry.dxf_lines import MOST_IN_FILE, MOST_PIECES, read_lines
 
 
 def filled(space: Any, name: str, what: str) -> Any:

@@ -11,10 +11,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import Point, Polygon
 
-from flangebook.bending.dxf_lines import MM_OF
 from flangebook.bending.errors import OutlineError
-from flangebook.bending.outline_dxf import WITHIN_MM, Kind, Placing, outline_from_dxf
-from flangebook.bending.tooling import Ring
+from flangebook.bending.geometry.dxf_lines import MM_OF
+from flangebook.bending.geometry.ring import Ring
+from flangebook.bending.tools.outline_dxf import WITHIN_MM, Kind, Placing, outline_from_dxf
 
 PUNCH, DIE = Placing("punch"), Placing("die")
 

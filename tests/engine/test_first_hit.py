@@ -13,22 +13,22 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from sheet_metals import die, metal, punch
 
-from flangebook.bending.air_bend import air_bend
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.first_hit import (
+from flangebook.bending.part.metals import Figure, Metal
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.first_hit import (
     FirstHit,
     depth_doubt_deg,
     first_hit,
     first_hit_angle,
     together,
-)  # fmt: skip
-from flangebook.bending.metals import Figure, Metal
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.setting_limits import SettingLimits, setting_limits
+)
 from flangebook.bending.sheet_model.hardening_from_strength import law_of
 from flangebook.bending.sheet_model.stroke import stroke
 from flangebook.bending.sheet_model.tools import tools
+from flangebook.bending.tools.setting_limits import SettingLimits, setting_limits
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 

@@ -20,11 +20,11 @@ from planning_shop import PRESS as SHOP_PRESS
 from planning_shop import die as die_of
 from test_swept_oracle import Case, Step, compiled, worst
 
+from flangebook.bending.clearance import problem as bits
+from flangebook.bending.clearance.problem import LEFT, RIGHT
 from flangebook.bending.clearance.sweeps import new_sweeps
-from flangebook.bending.ordering import problem as bits
-from flangebook.bending.ordering.problem import LEFT, RIGHT
 from flangebook.bending.ordering.search import as_arrays
-from flangebook.bending.tooling import Crib
+from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.plan import plan
 
 THICKNESSES = (0.7, 0.8, 0.9, 1.2, 1.7)

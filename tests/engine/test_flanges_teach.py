@@ -10,7 +10,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from learning_trials import EXPECTED, HERE, elsewhere
 
-from flangebook.bending.gauge_zero import gauge_zero
+from flangebook.bending.learning.gauge_zero import gauge_zero
 from flangebook.bending.learning.joint import GAUGE_SD_MM
 from flangebook.bending.learning.learned import learn, put_in, teach
 from flangebook.bending.learning.lessons import lessons

@@ -16,10 +16,10 @@ from bending_parts import bend, folded, folded_parts, part
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from flangebook.bending.blank import Blank, blank
-from flangebook.bending.hems import hem
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.section import FoldedBend
+from flangebook.bending.handbook.hems import hem
+from flangebook.bending.part.blank import Blank, blank
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.section import FoldedBend
 
 CHORDS = 300
 Run = tuple[complex, complex]

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from sheet_metals import lengths, metal, openings, strengths, thicknesses
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.force import (
+from flangebook.bending.handbook.force import (
     force_band,
     force_lange,
     force_opinions,

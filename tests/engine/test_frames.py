@@ -12,11 +12,11 @@ from plan_reading import codes, finding
 from planning_shop import CRIB, METALS, PRESS, UP, part
 from sheet_metals import die, press
 
-from flangebook.bending.frames import bend_length_fits, reach_behind_mm
-from flangebook.bending.part import Bend
-from flangebook.bending.pose import Pressing, Stroke
-from flangebook.bending.strip import Fold, Strip
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.geometry.strip import Fold, Strip
+from flangebook.bending.motion.frames import bend_length_fits, reach_behind_mm
+from flangebook.bending.motion.lying import Pressing, Stroke
+from flangebook.bending.part.part import Bend
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.plan import plan
 
 FRAMES = "longer-than-frames"

@@ -15,10 +15,10 @@ from planning_shop import GOOSENECK, HOLDER, METALS, MILD, PRESS, SHARP, STRAIGH
 from quick_ones import but_for
 from shapely import LinearRing, Point, Polygon, box
 
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.tooling import Crib
-from flangebook.planning.answer import JsonDict
-from flangebook.planning.limits import Limits
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.deadline import Limits
 from flangebook.planning.plan import plan
 
 SHOP = Crib(punches=(STRAIGHT, SHARP, GOOSENECK), dies=(die(12.0), die(16.0)), holders=(HOLDER,))

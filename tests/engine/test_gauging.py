@@ -10,12 +10,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import LinearRing, Point, Polygon, box
 
-from flangebook.bending import gauging, pose
-from flangebook.bending.gauging import Gauge
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.section import FoldedBend, strip_of
-from flangebook.bending.strip import Strip
-from flangebook.bending.tooling import Die
+from flangebook.bending.geometry.strip import Strip
+from flangebook.bending.motion import gauging, pose
+from flangebook.bending.motion.gauging import Gauge
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.section import FoldedBend, strip_of
+from flangebook.bending.tools.tooling import Die
 
 Made = tuple[Part, list[FoldedBend]]
 WIDE_PRESS = replace(

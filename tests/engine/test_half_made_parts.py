@@ -9,15 +9,15 @@ import pytest
 from bending_parts import bend, folded, part
 from order_parts import ACUTE, KNIFE, fits, problem_of
 
+from flangebook.bending.clearance.problem import HITS_SHEET, LEFT, RIGHT, wing_set
 from flangebook.bending.clearance.sheet_on_sheet import wings_code
 from flangebook.bending.clearance.sweeps import new_sweeps
 from flangebook.bending.clearance.wings import wing_code
-from flangebook.bending.crossing import meeting
-from flangebook.bending.ordering.problem import HITS_SHEET, LEFT, RIGHT, wing_set
+from flangebook.bending.geometry.crossing import meeting
+from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.ordering.search import as_arrays
-from flangebook.bending.part import Part
-from flangebook.bending.section import strip_of
-from flangebook.bending.strip import Strip
+from flangebook.bending.part.part import Part
+from flangebook.bending.part.section import strip_of
 
 THINNER_MM = 0.14
 """More than the sweep allows as touching."""

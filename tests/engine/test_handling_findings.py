@@ -9,9 +9,9 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from sheet_metals import die
 
-from flangebook.bending.air_bend_geometry import edge_rate_mm_per_mm, punch_depth_mm
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.handling import (
+from flangebook.bending.geometry.air_bend_geometry import edge_rate_mm_per_mm, punch_depth_mm
+from flangebook.bending.motion.handling import (
     blank_mass_kg,
     general_cautions,
     hand_distance,

@@ -10,14 +10,16 @@ from bending_parts import DIE, PRESS, bend, folded, part
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from flangebook.bending import gauging, hems, offsets, step_bending
-from flangebook.bending.allowance import k_factor_din6935
-from flangebook.bending.blank import blank
-from flangebook.bending.distortion import distortion_checks, distortion_limit_mm
 from flangebook.bending.errors import InputError
-from flangebook.bending.part import Bend, Direction, Hole
-from flangebook.bending.section import FoldedBend, strip_of
-from flangebook.bending.strip import outline, pose_at, trace
+from flangebook.bending.geometry.strip import outline, pose_at, trace
+from flangebook.bending.handbook import hems
+from flangebook.bending.handbook.allowance import k_factor_din6935
+from flangebook.bending.motion import gauging
+from flangebook.bending.part import bump_bends, offsets
+from flangebook.bending.part.blank import blank
+from flangebook.bending.part.holes import distortion_checks, distortion_limit_mm
+from flangebook.bending.part.part import Bend, Direction, Hole
+from flangebook.bending.part.section import FoldedBend, strip_of
 
 CLOSED = Bend(0.0, "up", kind="closed_hem")
 
@@ -126,13 +128,13 @@ def test_hits_share_out_angle_and_length(
     angle: float, radius: float, thickness: float, most: float
 ) -> None:
     taken = math.radians(angle) * (radius + thickness / 2.0)
-    hits = step_bending.hits_for(angle, radius, thickness, taken, most)
+    hits = bump_bends.hits_for(angle, radius, thickness, taken, most)
     assert hits.count * hits.angle_each_deg == pytest.approx(angle)
     assert hits.count * hits.pitch_mm == pytest.approx(taken)
     assert sum(hits.offsets_mm) == pytest.approx(0.0, abs=1e-6)
-    assert hits.chord_error_mm <= most * (1 + 1e-9) or hits.count == step_bending.MOST_HITS
-    if 2 < hits.count < step_bending.MOST_HITS:
-        fewer = step_bending.hits_of(hits.count - 1, angle, radius, thickness, taken)
+    assert hits.chord_error_mm <= most * (1 + 1e-9) or hits.count == bump_bends.MOST_HITS
+    if 2 < hits.count < bump_bends.MOST_HITS:
+        fewer = bump_bends.hits_of(hits.count - 1, angle, radius, thickness, taken)
         assert fewer.chord_error_mm > most
 
 
@@ -140,12 +142,12 @@ def test_chord_error_is_the_sagitta_of_a_drawn_circle() -> None:
     each = math.radians(6.0)
     a, b = (100.0, 0.0), (100.0 * math.cos(each), 100.0 * math.sin(each))
     middle = math.hypot((a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0)
-    assert step_bending.chord_error_mm(100.0, 6.0) == pytest.approx(100.0 - middle)
+    assert bump_bends.chord_error_mm(100.0, 6.0) == pytest.approx(100.0 - middle)
 
 
 def test_one_hit_is_no_step() -> None:
     with pytest.raises(InputError):
-        step_bending.hits_of(1, 90.0, 50.0, 2.0, 80.0)
+        bump_bends.hits_of(1, 90.0, 50.0, 2.0, 80.0)
 
 
 @pytest.mark.parametrize("direction", ["up", "down"])
@@ -155,11 +157,11 @@ def test_stepped_radius_ends_where_the_round_bend_ends(direction: Direction) -> 
     radius = 80.0
     taken = math.radians(90.0) * (radius + 1.0)
     round_strip = strip_of(of, [FoldedBend(radius, taken)])
-    hits = step_bending.hits_for(90.0, radius, 2.0, taken, 0.1)
+    hits = bump_bends.hits_for(90.0, radius, 2.0, taken, 0.1)
     each = math.radians(hits.angle_each_deg)
     small = FoldedBend(2.0, each * 3.0)
     numbers = range(1, hits.count + 1)
-    faceted = step_bending.stepped(round_strip, 1, hits, direction, small, numbers)
+    faceted = bump_bends.stepped(round_strip, 1, hits, direction, small, numbers)
     assert len(faceted.folds) == hits.count
     one, two = pose_at(round_strip, 2), pose_at(faceted, hits.count + 1)
     assert two[2] == pytest.approx(one[2])
@@ -174,13 +176,13 @@ def test_gauge_x_of_each_hit_is_measured_on_the_half_made_radius(end: str) -> No
     of = part((150.0, 200.0), (bend(90.0),))
     taken = math.radians(90.0) * 81.0
     flat = strip_of(of, [FoldedBend(80.0, taken)], ())
-    hits = step_bending.hits_of(6, 90.0, 80.0, 2.0, taken)
+    hits = bump_bends.hits_of(6, 90.0, 80.0, 2.0, taken)
     each = FoldedBend(2.0, math.radians(hits.angle_each_deg) * 3.0)
     line = next(g for g in gauging.gauge_options(flat, 1, "up", PRESS, DIE) if g.end == end)
-    listed = step_bending.hit_gauge_x_mm(hits, line.x_mm, end)  # type: ignore[arg-type]
+    listed = bump_bends.hit_gauge_x_mm(hits, line.x_mm, end)  # type: ignore[arg-type]
     made: list[int] = []
-    for hit, x in zip(step_bending.hit_numbers(6, end), listed, strict=True):  # type: ignore[arg-type]
-        strip = step_bending.stepped(flat, 1, hits, "up", each, made)
+    for hit, x in zip(bump_bends.hit_numbers(6, end), listed, strict=True):  # type: ignore[arg-type]
+        strip = bump_bends.stepped(flat, 1, hits, "up", each, made)
         options = gauging.gauge_options(strip, hit, "up", PRESS, DIE)
         gauge = next(g for g in options if g.end == end)
         assert gauge.x_mm == pytest.approx(x)
@@ -189,14 +191,14 @@ def test_gauge_x_of_each_hit_is_measured_on_the_half_made_radius(end: str) -> No
 
 
 def test_step_findings() -> None:
-    hits = step_bending.hits_of(10, 90.0, 50.0, 2.0, 80.0)
-    assert [c.code for c in step_bending.step_checks(hits, 20.0)] == [
+    hits = bump_bends.hits_of(10, 90.0, 50.0, 2.0, 80.0)
+    assert [c.code for c in bump_bends.step_checks(hits, 20.0)] == [
         "step-pitch-small",
         "step-facets",
     ]
-    assert [c.level for c in step_bending.step_checks(hits, 16.0)] == ["ok"]
-    fine = step_bending.hits_of(45, 90.0, 500.0, 2.0, 787.0)
-    assert step_bending.step_checks(fine, 16.0) == ()
+    assert [c.level for c in bump_bends.step_checks(hits, 16.0)] == ["ok"]
+    fine = bump_bends.hits_of(45, 90.0, 500.0, 2.0, 787.0)
+    assert bump_bends.step_checks(fine, 16.0) == ()
 
 
 def test_distortion_limit() -> None:

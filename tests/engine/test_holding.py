@@ -11,11 +11,11 @@ from hypothesis import strategies as st
 from plan_reading import codes, finding
 from planning_shop import CRIB, METALS, MILD, PRESS, UP, die, part
 
-from flangebook.bending.handling import hand_distance, nothing_to_hold
-from flangebook.bending.holding import between_part_and_gauge, drops_behind, sag_mm, sagging
-from flangebook.bending.part import Bend
-from flangebook.bending.ring import box, centre, moved
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.geometry.ring import box, centre, moved
+from flangebook.bending.motion.handling import hand_distance, nothing_to_hold
+from flangebook.bending.motion.holding import between_part_and_gauge, drops_behind, sag_mm, sagging
+from flangebook.bending.part.part import Bend
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.plan import plan
 
 STEEL = (207_000.0, 0.3, 7850.0)

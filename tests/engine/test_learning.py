@@ -11,9 +11,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from learning_trials import EXPECTED, HERE, STEEL, elsewhere, strip
 
-from flangebook.bending.allowance import setback_mm
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
+from flangebook.bending.geometry.setback import setback_mm
 from flangebook.bending.learning.learned import expected_from, learn, learned
 from flangebook.bending.learning.nearness import nearness, nearness_of
 from flangebook.bending.learning.readings import (
@@ -21,7 +21,7 @@ from flangebook.bending.learning.readings import (
     deduction_measured,
     k_factor_from_deduction,
 )
-from flangebook.bending.metals import Figure
+from flangebook.bending.part.metals import Figure
 
 PLAIN = EXPECTED(HERE)
 LEARNED_FIGURES = ("springback_deg", "set_angle_deg", "inside_radius_mm", "punch_depth_mm",

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from sheet_metals import die, holder, press, punch
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.ratings import Rating, off_centre, ratings
+from flangebook.bending.tools.ratings import Rating, off_centre, ratings
 
 
 @pytest.mark.parametrize(

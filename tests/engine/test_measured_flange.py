@@ -7,12 +7,13 @@ from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from hypothesis import given
 from hypothesis import strategies as st
 
-from flangebook.bending.allowance import allowance_from_k, setback_mm
-from flangebook.bending.measured_flange import flange_at_angle_mm, most_error_mm
-from flangebook.bending.part import Bend, Part
-from flangebook.planning.gauged_flange import TO_CHECK, gauge_reaches
-from flangebook.planning.next_setting import next_setting
+from flangebook.bending.geometry.setback import setback_mm
+from flangebook.bending.handbook.allowance import allowance_from_k
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.prediction.measured_flange import flange_at_angle_mm, most_error_mm
 from flangebook.planning.plan import plan
+from flangebook.planning.results.gauged_flange import TO_CHECK, gauge_reaches
+from flangebook.planning.results.next_setting import next_setting
 
 LENGTH = 400.0
 

@@ -9,7 +9,7 @@ from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from flangebook.bending.part import Bend, Part
+from flangebook.bending.part.part import Bend, Part
 from flangebook.planning.plan import plan
 from flangebook.shop.crib import press_from
 

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from sheet_metals import about, metal
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.modelled_bend import (
+from flangebook.bending.prediction.modelled_bend import (
     LEAST_RADIUS_OVER_T,
     BendKey,
     beside,

@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from shapely import LineString, Polygon, box, union_all
 
 from flangebook.bending.errors import InputError, OutlineError
-from flangebook.bending.outline import (
+from flangebook.bending.geometry.ring import Ring, check_simple, moved
+from flangebook.bending.tools.outline import (
     bed_outline,
     die_holder_outline,
     die_outline,
@@ -20,16 +21,15 @@ from flangebook.bending.outline import (
     punch_outline,
     tool_stack,
 )
-from flangebook.bending.outline_checks import (
+from flangebook.bending.tools.outline_checks import (
     die_checks,
     holder_checks,
     press_checks,
     punch_checks,
     taller_than_the_press,
 )
-from flangebook.bending.ratings import ratings
-from flangebook.bending.ring import check_simple, moved
-from flangebook.bending.tooling import Press, Ring
+from flangebook.bending.tools.ratings import ratings
+from flangebook.bending.tools.tooling import Press
 
 CLAMPS = replace(
     HOLDER, shape="clamps", clamp_height_mm=30.0, body_front_mm=15.0, body_back_mm=20.0

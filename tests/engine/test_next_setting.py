@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.planning.next_setting import next_setting
+from flangebook.planning.results.next_setting import next_setting
 
 STEP = {
     "included_angle_deg": 90.0,

@@ -9,21 +9,21 @@ import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from quick_ones import but_for
 
-from flangebook.bending.box import Box, Side
+from flangebook.bending.box.box import Box, Side
 from flangebook.bending.errors import MissingToolError
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.sheet_gauge import thickness_of_gauge_mm
-from flangebook.bending.tooling import Crib
-from flangebook.planning.answer import JsonDict
-from flangebook.planning.box_json import box_answer
-from flangebook.planning.box_plan import planned_box
-from flangebook.planning.candidates import Candidates
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.sheet_gauge import thickness_of_gauge_mm
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import GAUGES, chart
-from flangebook.planning.fit import Equipment, Wanted
-from flangebook.planning.limits import Limits
+from flangebook.planning.deadline import Limits
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
-from flangebook.planning.ranking import DOUBTFUL_COST, doubtful, merit
+from flangebook.planning.tools.candidates import Candidates
+from flangebook.planning.tools.fit import Equipment, Wanted
+from flangebook.planning.tools.ranking import DOUBTFUL_COST, doubtful, merit
 
 LENGTH_MM = 600.0
 THICKEST_MM = 4.6  # the demo shop's widest V is 40 mm

@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.order import order_for, outside_in
-from flangebook.bending.part import Bend, Part
+from flangebook.bending.part.order import order_for, outside_in
+from flangebook.bending.part.part import Bend, Part
 
 HEM = Bend(0.0, "up", kind="closed_hem")
 

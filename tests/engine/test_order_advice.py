@@ -6,10 +6,10 @@ from dataclasses import replace
 
 from planning_shop import CHANNEL, CRIB, GOOSENECK, METALS, PRESS, STRAIGHT, UP, part
 
-from flangebook.bending.part import Part
-from flangebook.bending.tooling import Crib
-from flangebook.bending.wishes import Wishes
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.part import Part
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.plan import plan
 
 SMALL_CRIB = replace(CRIB, punches=(STRAIGHT, GOOSENECK), dies=CRIB.dies[2:4])

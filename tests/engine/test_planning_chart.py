@@ -9,8 +9,8 @@ import pytest
 from planning_shop import CRIB, METALS, MILD, PRESS, STAINLESS, die
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.tooling import Crib
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.chart import MOST_V_OVER_T, chart, usual_thicknesses_mm
 from flangebook.planning.one_bend import check_bend
 

@@ -25,21 +25,21 @@ from planning_shop import (
     part,
 )
 
-from flangebook.bending.pose import End
-from flangebook.bending.tooling import Crib
-from flangebook.planning.candidates import Candidates, Options
-from flangebook.planning.fit import Equipment, Wanted, fit
-from flangebook.planning.gauge_choice import ENDS, choose_ends, turn_cost
-from flangebook.planning.operations import (
+from flangebook.bending.part.part import End
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.plan import plan
+from flangebook.planning.steps.gauge_choice import ENDS, choose_ends, turn_cost
+from flangebook.planning.steps.operations import (
     bare_runs_mm,
     folded_by_rule,
     operations,
     run_in_dimension_mm,
 )
-from flangebook.planning.plan import plan
-from flangebook.planning.ranking import merit
-from flangebook.planning.tool_choice import CHANGE_COST, Trials, _cheapest_walk, here_of
-from flangebook.planning.touching import DEPTH_MM, overlap
+from flangebook.planning.steps.touching import DEPTH_MM, overlap
+from flangebook.planning.tools.candidates import Candidates, Options
+from flangebook.planning.tools.fit import Equipment, Wanted, fit
+from flangebook.planning.tools.ranking import merit
+from flangebook.planning.tools.tool_choice import CHANGE_COST, Trials, _cheapest_walk, here_of
 
 SHOP = Equipment(PRESS, CRIB)
 PAIRS = [(p, d) for p in "AB" for d in "xyz"]

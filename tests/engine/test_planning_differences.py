@@ -8,10 +8,10 @@ from dataclasses import replace
 import pytest
 from planning_shop import BLUNT, CRIB, HAT, METALS, MILD, PRESS, die
 
-from flangebook.bending.metals import Metal
-from flangebook.bending.tooling import Crib, Place
-from flangebook.planning.answer import JsonDict
-from flangebook.planning.differences import MOST_DIFFERENCES, differences, in_words
+from flangebook.bending.part.metals import Metal
+from flangebook.bending.tools.tooling import Crib, Place
+from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.answers.differences import MOST_DIFFERENCES, differences, in_words
 from flangebook.planning.plan import plan
 
 SAVED = plan(HAT, PRESS, CRIB, METALS)

@@ -10,10 +10,10 @@ import pytest
 from plan_reading import codes, finding
 from planning_shop import BLUNT, CRIB, HOLDER, METALS, MILD, PRESS, STRAIGHT, UP, die, part
 
-from flangebook.bending.metals import Figure
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.tooling import Crib
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.part.metals import Figure
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.plan import plan
 
 HEM = Bend(0.0, "up", None, "closed_hem")

@@ -12,8 +12,8 @@ from planning_shop import BLUNT, CRIB, HOLDER, MILD, PRESS, SHARP, STAINLESS, ST
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.sheet_model.bands import banded_bend
 from flangebook.bending.sheet_model.tools import tools
-from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.tools.tooling import Crib, Press
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.one_bend import check_bend
 
 PREDICTED = (

@@ -31,10 +31,10 @@ from planning_shop import (
 )
 
 from flangebook.bending.errors import InputError, MissingToolError, NotAPartError
-from flangebook.bending.part import Bend, Hole, Part
-from flangebook.bending.tooling import Crib, Press
-from flangebook.bending.wishes import Wishes
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.part import Bend, Hole, Part
+from flangebook.bending.tools.tooling import Crib, Press
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 

@@ -12,12 +12,12 @@ from plan_reading import codes, outside_lengths
 from planning_shop import CRIB, METALS, PRESS, die
 
 from flangebook.bending.errors import InputError, NotAPartError
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.section import check_part
-from flangebook.bending.tooling import Crib
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.section import check_part
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.one_bend import check_bend
-from flangebook.planning.order_search import Limits
+from flangebook.planning.order.search import Limits
 from flangebook.planning.plan import plan
 
 SHORT_S = 5.0  # of a search; what is said of a plan holds whatever it has found by then

@@ -10,7 +10,7 @@ import pytest
 from planning_shop import CRIB, MILD, PRESS, STAINLESS
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.tooling import Crib
+from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.one_bend import check_bend, check_stroke
 
 

@@ -12,14 +12,15 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
-from flangebook.bending import pose
-from flangebook.bending.air_bend_geometry import punch_depth_mm, shoulder_centre_x_mm
-from flangebook.bending.gauging import draw_back_mm, gauge_options
-from flangebook.bending.hems import hem
-from flangebook.bending.part import Bend, Direction
-from flangebook.bending.pose import End, Stroke
-from flangebook.bending.section import allowance_at, strip_of
-from flangebook.bending.tooling import Die, Ring
+from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm, shoulder_centre_x_mm
+from flangebook.bending.geometry.ring import Ring
+from flangebook.bending.handbook.hems import hem
+from flangebook.bending.motion import pose
+from flangebook.bending.motion.gauging import draw_back_mm, gauge_options
+from flangebook.bending.motion.lying import Stroke
+from flangebook.bending.part.part import Bend, Direction, End
+from flangebook.bending.part.section import allowance_at, strip_of
+from flangebook.bending.tools.tooling import Die
 
 L_PART = part((30.0, 70.0), (bend(),))
 

@@ -13,16 +13,16 @@ from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from hypothesis import given
 from hypothesis import strategies as st
 
-from flangebook.bending.box import Box, Side
+from flangebook.bending.box.box import Box, Side
 from flangebook.bending.checks import Sentence, fill, joined
 from flangebook.bending.errors import RangeError
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.tooling import Crib
-from flangebook.planning.answer import JsonDict
-from flangebook.planning.box_json import box_answer
-from flangebook.planning.box_plan import planned_box
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.tools.tooling import Crib
+from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.box.plan import planned_box
 from flangebook.planning.one_bend import check_bend
-from flangebook.planning.order_search import Limits
+from flangebook.planning.order.search import Limits
 from flangebook.planning.plan import plan
 
 METRIC = re.compile(r"\d ?(mm|kN|kg|MPa)\b")

@@ -13,8 +13,8 @@ from hypothesis import strategies as st
 from order_parts import DEEP, GOOSENECK, NARROW, PUNCH, PUNCHES, problem_of, random_part
 from quick_ones import but_for
 
+from flangebook.bending.clearance.problem import AGAINST_WISH, BANNED, Problem
 from flangebook.bending.ordering.explain import refused_steps
-from flangebook.bending.ordering.problem import AGAINST_WISH, BANNED, Problem
 from flangebook.bending.ordering.search import Found, Known, Move, code_of, search
 
 ORDERS_ONE_BY_ONE = 20_000

@@ -10,10 +10,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from order_facts import Facts, all_sequences, cheapest, counted, random_facts, searched
 
+from flangebook.bending.clearance.problem import AGAINST_WISH, BANNED
 from flangebook.bending.ordering import best_first
 from flangebook.bending.ordering import cost as costs
 from flangebook.bending.ordering.best_first import Limits, Progress
-from flangebook.bending.ordering.problem import AGAINST_WISH, BANNED
 
 SIZES = [(1, 1), (1, 3), (2, 1), (2, 2), (2, 3), (3, 1), (3, 2), (4, 1)]
 

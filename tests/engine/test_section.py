@@ -10,12 +10,13 @@ from bending_parts import bend, folded, folded_parts, part
 from hypothesis import assume, given, settings
 from shapely import Polygon
 
-from flangebook.bending import crossing, section
-from flangebook.bending.allowance import allowance_groover
 from flangebook.bending.errors import FlangebookError, InputError, NotAPartError
-from flangebook.bending.part import Bend, Hole, Part
-from flangebook.bending.section import FoldedBend
-from flangebook.bending.strip import START, Strip, outline
+from flangebook.bending.geometry import crossing
+from flangebook.bending.geometry.strip import START, Strip, outline
+from flangebook.bending.handbook.allowance import allowance_groover
+from flangebook.bending.part import section
+from flangebook.bending.part.part import Bend, Hole, Part
+from flangebook.bending.part.section import FoldedBend
 
 INCH = 25.4
 CLOSED = Bend(0.0, "up", kind="closed_hem")

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from flangebook.bending.segments import segments_for
+from flangebook.bending.tools.segments import segments_for
 
 LENGTHS = st.lists(st.integers(1, 60).map(lambda n: n * 2.5), min_size=0, max_size=9)
 

@@ -10,16 +10,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 from planning_shop import HOLDER, PRESS, STRAIGHT, die
 
-from flangebook.bending.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.errors import InputError
-from flangebook.bending.setting_limits import (
+from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, punch_depth_mm
+from flangebook.bending.tools.setting_limits import (
     MARGIN_DEG,
     SettingLimits,
     daylight_mm,
     press_depth_mm,
     setting_limits,
 )
-from flangebook.bending.tooling import Die, Punch
+from flangebook.bending.tools.tooling import Die, Punch
 
 PUNCH = replace(STRAIGHT, angle_deg=80.0, tip_radius_mm=1.0)
 V16 = die(16.0, angle=84.0)

@@ -13,11 +13,11 @@ from hypothesis import strategies as st
 from planning_shop import HOLDER, METALS, MILD, PRESS, STAINLESS, STRAIGHT, UP, die, part
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.next_setting import Made, next_setting
+from flangebook.bending.tools.tooling import Crib, Press
+from flangebook.planning.answers.setting_json import in_force
 from flangebook.planning.one_bend import check_bend, check_stroke
 from flangebook.planning.plan import plan
-from flangebook.planning.setting_json import in_force
+from flangebook.planning.results.next_setting import Made, next_setting
 
 Json = dict[str, Any]
 S85 = replace(STRAIGHT, code="S85-2", angle_deg=85.0, tip_radius_mm=2.0)

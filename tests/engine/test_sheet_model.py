@@ -10,7 +10,7 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.modelled_bend import LEAST_RADIUS_OVER_T
+from flangebook.bending.prediction.modelled_bend import LEAST_RADIUS_OVER_T
 from flangebook.bending.sheet_model.bands import banded_bend
 from flangebook.bending.sheet_model.moment_curvature import sheet_law
 from flangebook.bending.sheet_model.stroke import set_bend, stroke
@@ -187,7 +187,7 @@ def metals():
     from dataclasses import fields
     from importlib.resources import files
 
-    from flangebook.bending.metals import Figure, Metal
+    from flangebook.bending.part.metals import Figure, Metal
 
     text = files("flangebook.shop").joinpath("starter_metals.json").read_text("utf-8")
     known = {f.name for f in fields(Metal)}

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from sheet_metals import metal
 
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.springback import springback, springback_gardiner
+from flangebook.bending.handbook.springback import springback, springback_gardiner
 
 thick = st.floats(0.5, 8.0)
 over_t = st.floats(5.0, 20.0)

@@ -14,13 +14,13 @@ from planning_shop import CRIB, METALS
 from planning_shop import PRESS as SHOP_PRESS
 from shapely import Polygon
 
-from flangebook.bending import pose
 from flangebook.bending.errors import InputError, NotAPartError
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.section import check_part, strip_of
-from flangebook.bending.step_motion import Frame, Placed, StepMotion, pressed_motion
-from flangebook.bending.strip import Strip
-from flangebook.planning.order_search import Limits
+from flangebook.bending.geometry.strip import Strip
+from flangebook.bending.motion import pose
+from flangebook.bending.motion.step_motion import Frame, Placed, StepMotion, pressed_motion
+from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.section import check_part, strip_of
+from flangebook.planning.order.search import Limits
 from flangebook.planning.plan import plan
 
 MOST_BYTES = 4096

@@ -11,11 +11,11 @@ from hypothesis import strategies as st
 from shapely import LineString, Polygon
 from shapely.affinity import affine_transform, rotate, scale, translate
 
-from flangebook.bending import strip as strips
-from flangebook.bending.part import Part
-from flangebook.bending.ring import bounds
-from flangebook.bending.section import FoldedBend, strip_of
-from flangebook.bending.strip import Fold, Strip
+from flangebook.bending.geometry import strip as strips
+from flangebook.bending.geometry.ring import bounds
+from flangebook.bending.geometry.strip import Fold, Strip
+from flangebook.bending.part.part import Part
+from flangebook.bending.part.section import FoldedBend, strip_of
 
 Made = tuple[Part, list[FoldedBend]]
 FINE = 1e-4

@@ -22,19 +22,20 @@ from order_parts import ACUTE, DEEP, KNIFE, NARROW, TALL, problem_of
 from quick_ones import but_for
 from swept_oracle import Oracle, Query, Slacks, Wing, batch_of, motion_of, tools_of, wing
 
+from flangebook.bending.clearance import problem as bits
 from flangebook.bending.clearance.approach import approaches
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem, wing_set
 from flangebook.bending.clearance.sheet_on_sheet import wings_code
 from flangebook.bending.clearance.sweeps import Sweeps, new_sweeps
 from flangebook.bending.clearance.wings import approach_code, wing_code
 from flangebook.bending.errors import FlangebookError
-from flangebook.bending.ordering import problem as bits
-from flangebook.bending.ordering.problem import LEFT, RIGHT, Problem, wing_set
+from flangebook.bending.motion.lying import Stroke, facing
+from flangebook.bending.motion.pose import sheet_during
 from flangebook.bending.ordering.search import as_arrays
-from flangebook.bending.outline import die_outline
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.pose import End, Stroke, facing, sheet_during
-from flangebook.bending.section import straight_lengths_mm, strip_of
-from flangebook.bending.tooling import Die, Holder, Press, Punch
+from flangebook.bending.part.part import Bend, End, Part
+from flangebook.bending.part.section import straight_lengths_mm, strip_of
+from flangebook.bending.tools.outline import die_outline
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 STEPS = int(os.environ.get("FLANGEBOOK_SWEEPS", "4000"))
 BATCHES, PER_PART = 8, 40

@@ -23,6 +23,7 @@ from order_parts import DEEP, problem_of
 from swept_oracle import TOUCH_MM, Tools, motion_of, tools_of, wing
 from test_swept_oracle import random_case
 
+from flangebook.bending.clearance.problem import LEFT, NO_GAUGE, RIGHT, SHORT_FLANGE, Problem
 from flangebook.bending.clearance.sweeps import new_sweeps
 from flangebook.bending.clearance.taking_out import (
     Place,
@@ -32,10 +33,9 @@ from flangebook.bending.clearance.taking_out import (
     way_in,
     way_out,
 )
-from flangebook.bending.ordering.problem import LEFT, NO_GAUGE, RIGHT, SHORT_FLANGE, Problem
 from flangebook.bending.ordering.search import Known, Move, as_arrays, code_of
-from flangebook.bending.part import Part
-from flangebook.bending.tooling import Punch
+from flangebook.bending.part.part import Part
+from flangebook.bending.tools.tooling import Punch
 
 CASES, STRAIGHT_CHECKED = 400, 10
 NEAR_MM = 0.05

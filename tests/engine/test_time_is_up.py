@@ -7,11 +7,11 @@ from dataclasses import replace
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 
-from flangebook.bending.part import Bend, Part
-from flangebook.bending.wishes import Wishes
-from flangebook.planning import attempts, order_advice, order_search
-from flangebook.planning.attempts import MOST_ATTEMPTS
-from flangebook.planning.limits import Limits
+from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.part import Bend, Part
+from flangebook.planning.deadline import Limits
+from flangebook.planning.order import advice, attempts, search
+from flangebook.planning.order.attempts import MOST_ATTEMPTS
 from flangebook.planning.plan import plan
 from flangebook.shop.work import NotWantedError
 
@@ -49,8 +49,8 @@ def begun(monkeypatch: pytest.MonkeyPatch) -> dict[str, int]:
         monkeypatch.setattr(module, name, counted)
 
     for module, name in (
-        (order_search, "search"), (order_search, "_with_tools"), (order_advice, "search"),
-        (order_advice, "searched_order"), (attempts, "_attempt"),
+        (search, "search"), (search, "_with_tools"), (advice, "search"),
+        (advice, "searched_order"), (attempts, "_attempt"),
     ):  # fmt: skip
         count(module, name)
     return counts
@@ -63,7 +63,7 @@ def test_no_other_tools_are_tried_and_nothing_is_asked_for_advice(
     answer = plan(of, DEMO_PRESS, DEMO_CRIB, STARTER_METALS, limits=UP)
     assert begun["_with_tools"] == 1
     assert begun["_attempt"] == 1
-    assert begun["search"] <= order_search.MOST_ROUNDS
+    assert begun["search"] <= search.MOST_ROUNDS
     assert "searched_order" not in begun
     assert answer["steps"]
     assert answer["worst"] == "stop"

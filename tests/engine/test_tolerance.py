@@ -15,13 +15,13 @@ import pytest
 from bending_parts import DIE, PRESS, PUNCH, bend, folded, part
 from order_parts import problem_of, random_part
 
-from flangebook.bending.gauging import Gauge, gauge_options
-from flangebook.bending.ordering.problem import LEFT, RIGHT, Problem
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem
+from flangebook.bending.geometry.strip import Strip
+from flangebook.bending.motion.gauging import Gauge, gauge_options
+from flangebook.bending.motion.tolerance import SIGMAS, expected_errors_mm
 from flangebook.bending.ordering.search import Move, search
-from flangebook.bending.part import Part
-from flangebook.bending.section import strip_of
-from flangebook.bending.strip import Strip
-from flangebook.bending.tolerance import SIGMAS, expected_errors_mm
+from flangebook.bending.part.part import Part
+from flangebook.bending.part.section import strip_of
 
 OFF_MM = 0.05
 

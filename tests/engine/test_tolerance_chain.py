@@ -19,12 +19,12 @@ from numpy.typing import NDArray
 from order_parts import problem_of, random_part
 from wing_by_hand import Slack, Wing, faces
 
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem, wing_set
+from flangebook.bending.motion.tolerance import SIGMAS, expected_errors_mm
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE, ROUNDED, gauge_place
-from flangebook.bending.ordering.problem import LEFT, RIGHT, Problem, wing_set
 from flangebook.bending.ordering.search import Move
-from flangebook.bending.part import Part
-from flangebook.bending.section import setbacks_mm
-from flangebook.bending.tolerance import SIGMAS, expected_errors_mm
+from flangebook.bending.part.part import Part
+from flangebook.bending.part.section import setbacks_mm
 
 MADE = 1500
 SPREAD = 5.0 / math.sqrt(2.0 * MADE)

@@ -13,10 +13,10 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import LinearRing, LineString, Point, Polygon, box
 
-from flangebook.bending import outline
 from flangebook.bending.errors import InputError
-from flangebook.bending.ring import area, check_simple, counter_clockwise, furthest_x
-from flangebook.bending.tooling import Die, Punch, Ring
+from flangebook.bending.geometry.ring import Ring, area, check_simple, counter_clockwise, furthest_x
+from flangebook.bending.tools import outline
+from flangebook.bending.tools.tooling import Die, Punch
 
 
 def drawn(make: Callable[[Any], Ring], tool: object) -> Ring | None:

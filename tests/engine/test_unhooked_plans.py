@@ -13,8 +13,8 @@ from planning_shop import CRIB, GOOSENECK, HAT, METALS, PRESS, STRAIGHT, UP, par
 from shapely import affinity
 from test_step_motion import sheet
 
-from flangebook.bending.part import Part
-from flangebook.planning.answer import JsonDict
+from flangebook.bending.part.part import Part
+from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.plan import plan
 
 SHALLOW = replace(PRESS, throat_mm=60.0)

@@ -12,10 +12,10 @@ from hypothesis import strategies as st
 from shapely import Polygon, affinity
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.outline import die_outline
-from flangebook.bending.tooling import Die
-from flangebook.bending.v_block import Block, Face, Opening, block_outline, die_of
-from flangebook.bending.v_notch import mouth, mouths
+from flangebook.bending.tools.outline import die_outline
+from flangebook.bending.tools.tooling import Die
+from flangebook.bending.tools.v_block import Block, Face, Opening, block_outline, die_of
+from flangebook.bending.tools.v_notch import mouth, mouths
 
 LIKE = Die("B", "Block", 16.0, 88.0, 2.0, 60.0, 80.0, 900.0, (500.0, 100.0))
 OPENINGS = (

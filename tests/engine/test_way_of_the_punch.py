@@ -14,13 +14,14 @@ import shapely
 from bending_parts import DIE, HOLDER, PRESS, bend, folded, part, stroke
 from order_parts import DEEP, problem_of
 
+from flangebook.bending.clearance.problem import HITS_PUNCH, LEFT, Problem
 from flangebook.bending.clearance.sweeps import new_sweeps
 from flangebook.bending.clearance.wings import approach_code
-from flangebook.bending.ordering.problem import HITS_PUNCH, LEFT, Problem
+from flangebook.bending.motion.lying import facing
+from flangebook.bending.motion.pose import sheet_after
 from flangebook.bending.ordering.search import as_arrays
-from flangebook.bending.outline import tool_stack
-from flangebook.bending.pose import facing, sheet_after
-from flangebook.bending.section import strip_of
+from flangebook.bending.part.section import strip_of
+from flangebook.bending.tools.outline import tool_stack
 
 CHANNEL = part((60.0, 24.0, 60.0), [bend(90.0, "up"), bend(90.0, "up")])
 MARGIN_MM = 2.0

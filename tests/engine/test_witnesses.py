@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 from sheet_metals import die, metal
 
-from flangebook.bending.air_bend import AirBend, air_bend
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.witnesses import CODE, handbook_differs, model_not_used
+from flangebook.bending.prediction.air_bend import AirBend, air_bend
+from flangebook.bending.prediction.witnesses import CODE, handbook_differs, model_not_used
 
 LENGTH_MM = 800.0
 

@@ -8,7 +8,7 @@ from importlib.resources import files
 
 import pytest
 
-from flangebook.bending.metals import Figure, Metal
+from flangebook.bending.part.metals import Figure, Metal
 from flangebook.shop.crib import metal_from
 
 

@@ -35,10 +35,10 @@ from typing import Any
 from test_chart_heads import B_RADIUS, B_V
 from test_force_charts import CHART_A, CHART_B, CHART_S, KN_M_PER_TON_FT, cells
 
-from flangebook.bending.air_bend import air_bend
 from flangebook.bending.errors import InputError
-from flangebook.bending.metals import Figure, Metal
-from flangebook.bending.tooling import Die
+from flangebook.bending.part.metals import Figure, Metal
+from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.tools.tooling import Die
 from flangebook.shop.crib import metal_from
 
 MORE_OF_CHART_B = {

@@ -15,7 +15,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from flangebook.bending.deflection import Beam, centre_deflection_mm, sinks_less_mm
+from flangebook.bending.prediction.deflection import Beam, centre_deflection_mm, sinks_less_mm
 
 STIFF = float("inf")
 E_I = 2.1e11

@@ -13,9 +13,9 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.air_bend_geometry import smallest_flange_mm
-from flangebook.bending.inside_radius import inside_radius
-from flangebook.bending.v_opening import NOMINAL_V_MM, published_v_range_mm
+from flangebook.bending.geometry.air_bend_geometry import smallest_flange_mm
+from flangebook.bending.handbook.inside_radius import inside_radius
+from flangebook.bending.handbook.v_opening import NOMINAL_V_MM, published_v_range_mm
 
 B_V = (4, 6, 7, 8, 10, 12, 14, 16, 18, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200)
 B_FLANGE = (

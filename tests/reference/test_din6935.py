@@ -22,14 +22,14 @@ from math import log10, pi, radians, tan
 
 import pytest
 
-from flangebook.bending.allowance import (
+from flangebook.bending.errors import RangeError
+from flangebook.bending.geometry.setback import setback_mm
+from flangebook.bending.handbook.allowance import (
     allowance_din6935,
     deduction,
     deduction_din6935,
     k_factor_din6935,
-    setback_mm,
 )
-from flangebook.bending.errors import RangeError
 
 SIZES = [(1.0, 1.0), (1.0, 3.0), (2.5, 2.0), (6.0, 4.0), (16.0, 3.0)]
 

@@ -16,13 +16,13 @@ import math
 
 import pytest
 
-from flangebook.bending.box import Box, Side
-from flangebook.bending.box_blank import box_blank
-from flangebook.bending.box_relief import relief_hole_faa_mm
-from flangebook.bending.box_shape import box_shape, section_as_folded
+from flangebook.bending.box.blank import box_blank
+from flangebook.bending.box.box import Box, Side
+from flangebook.bending.box.relief import relief_hole_faa_mm
+from flangebook.bending.box.shape import box_shape, section_as_folded
 from flangebook.bending.errors import InputError
-from flangebook.bending.part import Bend
-from flangebook.bending.section import FoldedBend
+from flangebook.bending.part.part import Bend
+from flangebook.bending.part.section import FoldedBend
 
 INCH = 25.4
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.allowance import setback_mm
+from flangebook.bending.geometry.setback import setback_mm
 
 RADIUS_IN, THICKNESS_IN = 0.16, 0.040
 

@@ -12,9 +12,9 @@ from dataclasses import replace
 
 import pytest
 
-from flangebook.bending.bend_checks import crease
-from flangebook.bending.inside_radius import inside_radius
-from flangebook.bending.metals import Figure
+from flangebook.bending.handbook.inside_radius import inside_radius
+from flangebook.bending.part.metals import Figure
+from flangebook.bending.prediction.bend_checks import crease
 
 RULE_5052 = Figure(0.13, 0.14, 0.15, "13 to 15 percent of the die opening", "common practice")
 

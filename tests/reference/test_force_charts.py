@@ -19,7 +19,7 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.force import (
+from flangebook.bending.handbook.force import (
     NEWTON_PER_SHORT_TON,
     force_band,
     force_opinions,

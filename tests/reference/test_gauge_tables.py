@@ -14,7 +14,7 @@ from __future__ import annotations
 import pytest
 
 from flangebook.bending.errors import RangeError
-from flangebook.bending.sheet_gauge import (
+from flangebook.bending.part.sheet_gauge import (
     gauge_doubt,
     nearest_gauge,
     other_series_mm,

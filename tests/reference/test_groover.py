@@ -13,8 +13,8 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.allowance import allowance_groover, k_factor_groover
-from flangebook.bending.force import force_textbook
+from flangebook.bending.handbook.allowance import allowance_groover, k_factor_groover
+from flangebook.bending.handbook.force import force_textbook
 
 MM_PER_IN = 25.4
 MPA_PER_PSI = 0.00689475729

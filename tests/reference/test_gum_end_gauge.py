@@ -14,7 +14,7 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from flangebook.bending.tolerance import root_sum_square
+from flangebook.bending.motion.tolerance import root_sum_square
 
 VALUES = {
     "lS": (50_000_623.0, 25.0),  # nm

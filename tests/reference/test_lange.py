@@ -10,7 +10,7 @@ from __future__ import annotations
 import pytest
 
 from flangebook.bending.errors import RangeError
-from flangebook.bending.force import force_lange
+from flangebook.bending.handbook.force import force_lange
 
 
 def test_worked_case():

@@ -13,8 +13,8 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.allowance import allowance_machinerys_handbook, opinions
-from flangebook.bending.k_factor import k_factor_band
+from flangebook.bending.handbook.allowance import allowance_machinerys_handbook, opinions
+from flangebook.bending.handbook.k_factor import k_factor_band
 
 RADII_IN = (0.030, 0.060, 0.090, 0.120, 0.188)
 ALUMINIUM = {

@@ -20,7 +20,7 @@ from dataclasses import replace
 import pytest
 from test_force_charts import CHART_A, CHART_B, CHART_S, KN_M_PER_TON_FT, MPA_60_KSI, cells
 
-from flangebook.bending.metals import Figure
+from flangebook.bending.part.metals import Figure
 from flangebook.bending.sheet_model.bands import banded_bend
 from flangebook.bending.sheet_model.tools import tools
 

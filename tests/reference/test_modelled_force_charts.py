@@ -34,10 +34,7 @@ from test_force_charts import (
     cells,
 )
 
-from flangebook.bending.sheet_model.hardening_from_strength import (
-    k_from_tensile,
-    n_from_strengths,
-)
+from flangebook.bending.sheet_model.hardening_from_strength import k_from_tensile, n_from_strengths
 from flangebook.bending.sheet_model.moment_curvature import sheet_law
 from flangebook.bending.sheet_model.stroke import set_bend
 from flangebook.bending.sheet_model.tools import tools

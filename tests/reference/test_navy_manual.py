@@ -9,8 +9,8 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.allowance import allowance_from_k, allowance_navy
 from flangebook.bending.errors import RangeError
+from flangebook.bending.handbook.allowance import allowance_from_k, allowance_navy
 
 
 def test_square_bend_of_half_inch_plate():

@@ -14,7 +14,7 @@ from __future__ import annotations
 import pytest
 
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.lifting import (
+from flangebook.bending.motion.lifting import (
     asymmetric_multiplier,
     distance_multiplier,
     horizontal_multiplier,

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import pytest
 
-from flangebook.bending.handling import hand_distance
+from flangebook.bending.motion.handling import hand_distance
 
 
 @pytest.mark.parametrize(

@@ -16,6 +16,7 @@ from math import cos, radians, sin, sqrt
 import numpy as np
 import pytest
 
+from flangebook.bending.handbook.springback import springback_ratio_gardiner
 from flangebook.bending.sheet_model.moment_curvature import (
     PLANE_STRAIN,
     bent,
@@ -28,7 +29,6 @@ from flangebook.bending.sheet_model.moment_curvature import (
 from flangebook.bending.sheet_model.pressed import pressed
 from flangebook.bending.sheet_model.stroke import set_bend, stroke
 from flangebook.bending.sheet_model.tools import tools
-from flangebook.bending.springback import springback_ratio_gardiner
 
 METALS = {
     "low-carbon steel": (207_000, 200, 530, 0.22),

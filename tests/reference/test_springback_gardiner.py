@@ -13,7 +13,7 @@ from __future__ import annotations
 import pytest
 
 from flangebook.bending.errors import RangeError
-from flangebook.bending.springback import springback_gardiner, springback_ratio_gardiner
+from flangebook.bending.handbook.springback import springback_gardiner, springback_ratio_gardiner
 
 
 @pytest.mark.parametrize("x", [0.001, 0.05, 0.1, 0.25, 0.4, 0.499])

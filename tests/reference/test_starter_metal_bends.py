@@ -23,11 +23,11 @@ from dataclasses import replace
 
 import pytest
 
-from flangebook.bending.air_bend import air_bend
-from flangebook.bending.force import force_band
-from flangebook.bending.metals import Figure
+from flangebook.bending.handbook.force import force_band
+from flangebook.bending.part.metals import Figure
+from flangebook.bending.prediction.air_bend import air_bend
 from flangebook.bending.sheet_model.hardening_from_strength import tensile_of_curve
-from flangebook.bending.tooling import Die
+from flangebook.bending.tools.tooling import Die
 
 CODES = (
     "mild-steel-cr", "mild-steel-hr", "galvanised", "stainless-304", "stainless-316",

@@ -20,7 +20,7 @@ from cryptography import x509
 from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 
-from flangebook.serving.authority import (
+from flangebook.serving.lan.authority import (
     AUTHORITY_DAYS,
     LEAF_DAYS,
     RENEW_DAYS,

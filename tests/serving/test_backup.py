@@ -18,7 +18,7 @@ from typing import Any
 import pytest
 import requests
 
-from flangebook.shop.keeping import FOLDER
+from flangebook.shop.backups.schedule import FOLDER
 from flangebook.shop.store import FILE_NAME
 
 from .running import PATIENCE_S, Running, run, serving

@@ -23,8 +23,8 @@ from zeroconf import ServiceInfo, Zeroconf
 
 from flangebook.api import config
 from flangebook.serving import shop_server
-from flangebook.serving.announce import KIND, Announcement
-from flangebook.serving.names import addresses
+from flangebook.serving.lan.announce import KIND, Announcement
+from flangebook.serving.lan.names import addresses
 from flangebook.serving.terminal import qr_text
 from flangebook.shop import crew
 

@@ -13,7 +13,7 @@ import pytest
 import requests
 
 from flangebook.serving import log
-from flangebook.serving.tls import BrokenHandshakes
+from flangebook.serving.http.tls import BrokenHandshakes
 from serving.lan import on_the_network
 from serving.running import PATIENCE_S
 

@@ -10,8 +10,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from flangebook.serving import spool
-from flangebook.serving.spool import IN_MEMORY, Spool, TooMuchUnderWayError
+from flangebook.serving.http import spool
+from flangebook.serving.http.spool import IN_MEMORY, Spool, TooMuchUnderWayError
 
 SIZES = st.integers(0, 3 * IN_MEMORY)
 

@@ -7,7 +7,7 @@ import threading
 
 import pytest
 
-from flangebook.serving.threads import Threads
+from flangebook.serving.http.threads import Threads
 
 LONG_S = 60.0
 

@@ -15,10 +15,10 @@ from typing import Any
 import pytest
 
 from flangebook.bending.errors import OutlineError
-from flangebook.planning.limits import Limits
-from flangebook.serving import workers
-from flangebook.serving.worker_process import MOST_BYTES
-from flangebook.serving.workers import MOST, MOST_PLANS, MOST_WAITING, Processes
+from flangebook.planning.deadline import Limits
+from flangebook.serving.workers import workers
+from flangebook.serving.workers.worker_process import MOST_BYTES
+from flangebook.serving.workers.workers import MOST, MOST_PLANS, MOST_WAITING, Processes
 from flangebook.shop.store import FILE_NAME, Store, open_store
 from flangebook.shop.work import BusyError, LostError, NotWantedError, StoppedError
 

@@ -7,27 +7,28 @@ from typing import Any
 from flask import Flask
 from werkzeug.routing import IntegerConverter, Map
 
-from flangebook.api import bodies, caller, guard, intake, problems, static
+from flangebook.api import bodies, caller, guard, problems, static
 from flangebook.api.config import Config
 from flangebook.api.openapi import make_api
 from flangebook.api.resources import (
-    benches,
+    backups,
     bends,
     cards,
-    copies,
     crew,
     evidence,
     feed,
     labels,
     outlines,
     parts,
+    press_screens,
+    results,
     shop,
-    trials,
 )
 from flangebook.shop import demo
-from flangebook.shop.keeping import Keeper
+from flangebook.shop.backups.schedule import Keeper
 from flangebook.shop.store import Store, open_store
 from flangebook.shop.work import Workers
+from flangebook.use_cases import intake
 
 MOST_NUMBER = 1_000_000
 
@@ -61,7 +62,8 @@ def create_app(config: Config, workers: Workers | None = None) -> Flask:
     api = make_api(app)
     problems.register(app)
     for group in (
-        feed, crew, bends, parts, cards, trials, evidence, labels, shop, copies, outlines, benches,
+        feed, crew, bends, parts, cards, results, evidence, labels, shop, backups, outlines,
+        press_screens,
     ):  # fmt: skip
         api.register_blueprint(group.blp)
     return app

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from flangebook.bending.blank import BendLine, Blank
-from flangebook.bending.blank_dxf import blank_dxf
-from flangebook.bending.blank_svg import blank_svg
-from flangebook.bending.box_blank import BoxBlank, BoxLine, area_mm2, ring_of
-from flangebook.bending.box_dxf import box_dxf
-from flangebook.bending.box_svg import box_svg
+from flangebook.bending.box.blank import BoxBlank, BoxLine, area_mm2, ring_of
+from flangebook.bending.box.dxf import box_dxf
+from flangebook.bending.box.svg import box_svg
+from flangebook.bending.part.blank import BendLine, Blank
+from flangebook.bending.part.blank_dxf import blank_dxf
+from flangebook.bending.part.blank_svg import blank_svg
 
 
 def blank_from(plan: Mapping[str, Any]) -> Blank:

@@ -18,7 +18,7 @@ from flangebook.api.config import Config
 from flangebook.api.problems import ProblemError
 from flangebook.api.sending import the_store
 from flangebook.shop import crew, options
-from flangebook.shop.writing import sending_device
+from flangebook.shop.storage.writing import sending_device
 
 Way = Literal["loopback", "https", "http", "proxy"]
 WAY_KEY = "flangebook.way"

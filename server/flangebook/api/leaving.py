@@ -7,7 +7,7 @@ from collections.abc import Callable
 from flask import has_request_context, request
 
 from flangebook.api.caller import GONE_KEY
-from flangebook.planning.limits import Limits
+from flangebook.planning.deadline import Limits
 from flangebook.shop.work import NotWantedError
 
 

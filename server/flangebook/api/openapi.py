@@ -17,8 +17,8 @@ from werkzeug.exceptions import HTTPException
 from flangebook import __version__
 from flangebook.api import problems
 from flangebook.api.bodies import Arguments
-from flangebook.api.schemas import fields
-from flangebook.api.schemas.answers import point, ring
+from flangebook.schemas import fields
+from flangebook.schemas.answers import point, ring
 
 VERSION = "3.1.0"
 BINARY = {"type": "string", "format": "binary"}

@@ -19,10 +19,10 @@ from flangebook.api import problems
 from flangebook.api.leaving import cancelled_when
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.limits import DEADLINE_S, Limits
-from flangebook.planning.order_search import HANDLING_WORDS
+from flangebook.planning.deadline import DEADLINE_S, Limits
+from flangebook.planning.order.search import HANDLING_WORDS
+from flangebook.shop.storage.writing import json_text
 from flangebook.shop.work import NotWantedError
-from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/x-ndjson"
 LINE_EVERY_S = 0.3

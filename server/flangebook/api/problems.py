@@ -28,8 +28,8 @@ from flangebook.shop.errors import (
     TakenError,
     UnknownError,
 )
+from flangebook.shop.storage.writing import json_text
 from flangebook.shop.work import BusyError, NotWantedError, WorkError
-from flangebook.shop.writing import json_text
 
 CONTENT_TYPE = "application/problem+json"
 MOST_ERRORS = 50

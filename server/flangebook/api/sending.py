@@ -8,8 +8,8 @@ from typing import Any
 
 from flask import Response, current_app, request
 
+from flangebook.shop.storage.writing import json_text
 from flangebook.shop.store import Store
-from flangebook.shop.writing import json_text
 
 _WORTH_COMPRESSING = 20_000
 

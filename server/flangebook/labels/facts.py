@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from flangebook.planning.setting_json import in_force
+from flangebook.planning.answers.setting_json import in_force
 
 Units = Literal["mm", "inch"]
 _MM_PER_INCH = 25.4

@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending import sheet_gauge
 from flangebook.bending.checks import Level
 from flangebook.bending.errors import InputError
-from flangebook.bending.limits import need_positive
-from flangebook.bending.metals import GaugeFamily, Metal
-from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
-from flangebook.bending.ratings import Rating
-from flangebook.bending.tooling import Crib, Die, Press, Punch
-from flangebook.planning.answer import JsonDict, maybe, number
-from flangebook.planning.candidates import Candidates
-from flangebook.planning.evidence import Evidence
-from flangebook.planning.fit import LEAST_V_OVER_T, Equipment, Fit, Wanted
-from flangebook.planning.stand_ins import punch_by_rule
+from flangebook.bending.part import sheet_gauge
+from flangebook.bending.part.metals import GaugeFamily, Metal
+from flangebook.bending.part.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
+from flangebook.bending.requirements import need_positive
+from flangebook.bending.tools.ratings import Rating
+from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
+from flangebook.planning.answers.answer import JsonDict, maybe, number
+from flangebook.planning.results.evidence import Evidence
+from flangebook.planning.tools.candidates import Candidates
+from flangebook.planning.tools.fit import LEAST_V_OVER_T, Equipment, Fit, Wanted
+from flangebook.planning.tools.stand_ins import punch_by_rule
 
 SQUARE_DEG = 90.0
 MOST_V_OVER_T = 16.0  # as far as the published charts that were read go

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 
 from flangebook.bending.checks import Check, Sentence, worst
 from flangebook.bending.errors import InputError
-from flangebook.bending.limits import need_bend, need_positive
-from flangebook.bending.metals import Metal
-from flangebook.bending.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
-from flangebook.bending.tooling import Crib, Die, Press, Punch
-from flangebook.planning.answer import (
+from flangebook.bending.part.metals import Metal
+from flangebook.bending.part.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
+from flangebook.bending.requirements import need_bend, need_positive
+from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
+from flangebook.planning.answers.answer import (
     JsonDict,
     always_said,
     checks_json,
@@ -19,7 +19,7 @@ from flangebook.planning.answer import (
     number,
     tools_reason_json,
 )
-from flangebook.planning.bend_json import (
+from flangebook.planning.answers.bend_json import (
     bend_sources,
     handbook_json,
     opinions,
@@ -27,16 +27,16 @@ from flangebook.planning.bend_json import (
     predicted,
     rating_json,
 )
-from flangebook.planning.candidates import Candidates, Options
-from flangebook.planning.drawing import drawing_json, drawn, not_drawn, simple_angle
-from flangebook.planning.evidence import Evidence
-from flangebook.planning.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
-from flangebook.planning.named_tools import find_die, find_punch
-from flangebook.planning.press_fit import press_checks
-from flangebook.planning.setting_json import limits_json, within
-from flangebook.planning.stand_ins import assumed_checks, die_by_rule, punch_by_rule
-from flangebook.planning.stroke import stroke_json
-from flangebook.planning.unusual import Chosen, Kind, why_unusual
+from flangebook.planning.answers.setting_json import limits_json, within
+from flangebook.planning.answers.stroke import stroke_json
+from flangebook.planning.results.evidence import Evidence
+from flangebook.planning.steps.drawing import drawing_json, drawn, not_drawn, simple_angle
+from flangebook.planning.tools.candidates import Candidates, Options
+from flangebook.planning.tools.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
+from flangebook.planning.tools.named_tools import find_die, find_punch
+from flangebook.planning.tools.press_fit import press_checks
+from flangebook.planning.tools.stand_ins import assumed_checks, die_by_rule, punch_by_rule
+from flangebook.planning.tools.unusual import Chosen, Kind, why_unusual
 
 SAME_MM = 0.005
 """Two sizes closer than this are the same [mm]."""

@@ -10,47 +10,45 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from flangebook import __version__
-from flangebook.bending import handling, section
-from flangebook.bending.blank import Blank, blank
 from flangebook.bending.checks import Check, worst
-from flangebook.bending.distortion import distortion_checks
 from flangebook.bending.errors import InputError, MissingToolError
-from flangebook.bending.metals import Metal
-from flangebook.bending.offsets import offset_checks, offsets_in
-from flangebook.bending.part import Part
-from flangebook.bending.section import FoldedBend, setbacks_mm
-from flangebook.bending.tooling import Crib, Press
-from flangebook.planning.answer import JsonDict, always_said, check_json, gauge_text, number
-from flangebook.planning.dimensions import dimension_checks, dimensions, dimensions_json
-from flangebook.planning.evidence import Evidence
-from flangebook.planning.fit import Equipment
-from flangebook.planning.limits import Limits
-from flangebook.planning.named_tools import need_tools, without_tools_left_out
-from flangebook.planning.operations import beyond_run_mm
-from flangebook.planning.order_json import (
+from flangebook.bending.motion import handling
+from flangebook.bending.part import section
+from flangebook.bending.part.blank import Blank, blank
+from flangebook.bending.part.holes import distortion_checks
+from flangebook.bending.part.metals import Metal
+from flangebook.bending.part.offsets import offset_checks, offsets_in
+from flangebook.bending.part.part import Part
+from flangebook.bending.part.section import FoldedBend, setbacks_mm
+from flangebook.bending.tools.tooling import Crib, Press
+from flangebook.planning.answers.answer import JsonDict, always_said, check_json, gauge_text, number
+from flangebook.planning.answers.order_json import (
     clearance_checks,
     clearances,
     order_checks,
     order_json,
     order_said,
 )
-from flangebook.planning.order_search import Searched, searched_order
-from flangebook.planning.plan_json import (
+from flangebook.planning.answers.plan_json import (
     blank_json,
     part_json,
     section_json,
     steps_json,
     tools_json,
 )
-from flangebook.planning.sound_tools import sound_crib
-from flangebook.planning.stations import station_checks, stations, stations_json
-from flangebook.planning.step_checks import Flange, least_flange_mm, step_checks
-from flangebook.planning.step_tools import ToolReasons
-from flangebook.planning.steps import PlannedStep, planned_steps
-from flangebook.planning.tool_choice import (
-    Trials,
-    shorter_run_mm,
-)
+from flangebook.planning.deadline import Limits
+from flangebook.planning.order.search import Searched, searched_order
+from flangebook.planning.results.evidence import Evidence
+from flangebook.planning.steps.dimensions import dimension_checks, dimensions, dimensions_json
+from flangebook.planning.steps.operations import beyond_run_mm
+from flangebook.planning.steps.step_checks import Flange, least_flange_mm, step_checks
+from flangebook.planning.steps.steps import PlannedStep, planned_steps
+from flangebook.planning.tools.fit import Equipment
+from flangebook.planning.tools.named_tools import need_tools, without_tools_left_out
+from flangebook.planning.tools.sound_tools import sound_crib
+from flangebook.planning.tools.stations import station_checks, stations, stations_json
+from flangebook.planning.tools.step_tools import ToolReasons
+from flangebook.planning.tools.tool_choice import Trials, shorter_run_mm
 
 
 def plan(

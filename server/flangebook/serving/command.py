@@ -15,10 +15,10 @@ from typing import TYPE_CHECKING
 import platformdirs
 
 from flangebook import __version__
-from flangebook.serving import copy_commands
+from flangebook.serving import backup_commands
 
 if TYPE_CHECKING:
-    from flangebook.serving.lan import LanOptions
+    from flangebook.serving.lan.lan import LanOptions
 
 PORT = 8417
 _DEMO = Path(__file__).parents[3] / "demo_data"
@@ -49,7 +49,7 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--version", action="version", version=f"flangebook {__version__}")
     parser.set_defaults(run=None)
     commands = parser.add_subparsers(required=True, metavar="COMMAND")
-    copy_commands.add(commands, data_folder())
+    backup_commands.add(commands, data_folder())
     serve = commands.add_parser("serve", help="serve the shop on this machine")
     serve.add_argument(
         "--port", type=_port, default=PORT, metavar="N", help=f"port to listen on ({PORT}); 0: any"
@@ -106,7 +106,7 @@ def _lan(options: argparse.Namespace) -> LanOptions | None:
     asked = (options.shop, options.host, options.certificate, options.behind)
     if not options.lan and not any(asked):
         return None
-    from flangebook.serving.lan import LanOptions  # noqa: PLC0415
+    from flangebook.serving.lan.lan import LanOptions  # noqa: PLC0415
 
     return LanOptions(
         options.shop or "", tuple(options.host), options.certificate, options.key, options.behind
@@ -131,7 +131,7 @@ def _shop(text: str) -> str:
 
 
 def _host(text: str) -> str:
-    from flangebook.serving.names import is_host  # noqa: PLC0415
+    from flangebook.serving.lan.names import is_host  # noqa: PLC0415
 
     if not is_host(text.lower()):
         raise argparse.ArgumentTypeError(f"{text!r} is not a host name, such as bend.home.arpa.")

@@ -7,7 +7,7 @@ from contextlib import suppress
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 
-from flangebook.shop.private import FILE_MODE, FOLDER_MODE
+from flangebook.shop.storage.permissions import FILE_MODE, FOLDER_MODE
 
 FOLDER = "log"
 NAME = "flangebook.log"

@@ -19,20 +19,20 @@ from sqlalchemy.exc import SQLAlchemyError
 from flangebook.api.app import close_app, create_app
 from flangebook.api.config import Config, Network
 from flangebook.api.resources.crew import join_address, new_code, pair_address
-from flangebook.serving import listener as doors
 from flangebook.serving import log
-from flangebook.serving.copy_thread import keeping_copies
-from flangebook.serving.listener import Listener, ListenError
+from flangebook.serving.backup_thread import keeping_copies
+from flangebook.serving.http import listener as doors
+from flangebook.serving.http.listener import Listener, ListenError
 from flangebook.serving.terminal import qr_text
-from flangebook.serving.workers import Processes
+from flangebook.serving.workers.workers import Processes
 from flangebook.shop import crew
-from flangebook.shop.damage import need_undamaged
+from flangebook.shop.backups.damage import need_undamaged
 from flangebook.shop.errors import ShopError
-from flangebook.shop.holding import held
+from flangebook.shop.storage.file_lock import held
 from flangebook.shop.store import FILE_NAME, Store
 
 if TYPE_CHECKING:
-    from flangebook.serving.lan import Lan, LanOptions
+    from flangebook.serving.lan.lan import Lan, LanOptions
 
 _UNFINISHED = "unfinished"
 FIRST_OWNER_FOR = timedelta(hours=1)
@@ -108,7 +108,7 @@ def _network(wanted: Serving) -> Lan | None:
     if wanted.lan is None:
         return None
     # Loaded only for those who want it: certificates and names on the network weigh 15 MB.
-    from flangebook.serving.lan import Lan  # noqa: PLC0415
+    from flangebook.serving.lan.lan import Lan  # noqa: PLC0415
 
     return Lan(wanted.port, wanted.data, wanted.lan)
 
@@ -214,8 +214,8 @@ def _is_the_disk(cause: BaseException | None) -> bool:
 
 
 def _as_serve_error(error: BaseException, data: Path) -> BaseException:
-    from flangebook.serving.authority import AuthorityError  # noqa: PLC0415
-    from flangebook.serving.lan import LanError  # noqa: PLC0415
+    from flangebook.serving.lan.authority import AuthorityError  # noqa: PLC0415
+    from flangebook.serving.lan.lan import LanError  # noqa: PLC0415
 
     match error:
         case ShopError() | ListenError() | LanError() | AuthorityError():

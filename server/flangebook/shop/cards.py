@@ -11,11 +11,11 @@ import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Row
 
 from flangebook.labels.codes import display
-from flangebook.shop.database import reading
 from flangebook.shop.errors import StaleError, UnknownError
+from flangebook.shop.storage.database import reading
+from flangebook.shop.storage.tables import cards, plans, proposals, revisions, settlements, trials
+from flangebook.shop.storage.writing import json_text
 from flangebook.shop.store import Store
-from flangebook.shop.tables import cards, plans, proposals, revisions, settlements, trials
-from flangebook.shop.writing import json_text
 
 JsonDict = dict[str, Any]
 TRIALS_SHOWN = 100

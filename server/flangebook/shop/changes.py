@@ -11,12 +11,13 @@ from collections.abc import Callable
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
-from flangebook.shop import documents, lineage
+from flangebook.shop import documents
 from flangebook.shop.cards import WHOLE_CARD, whole
-from flangebook.shop.database import reading
+from flangebook.shop.storage import identity
+from flangebook.shop.storage.database import reading
+from flangebook.shop.storage.tables import cards
+from flangebook.shop.storage.writing import json_text
 from flangebook.shop.store import Store, last_change
-from flangebook.shop.tables import cards
-from flangebook.shop.writing import json_text
 
 MOST_CHARACTERS = 1_000_000
 Shown = Callable[[documents.Document], str]
@@ -30,7 +31,7 @@ def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
     what was fetched before this page is of another shop.
     """
     with reading(store.engine) as connection:
-        newest, shop_id = last_change(connection), lineage.id_of(connection)
+        newest, shop_id = last_change(connection), identity.id_of(connection)
         since, reset = _since(shop_id, cursor, newest)
         found, seen = _cards(connection, since, limit)
         more = seen is not None

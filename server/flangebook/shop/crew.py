@@ -21,11 +21,11 @@ from sqlalchemy.dialects import sqlite
 from sqlalchemy.engine import Connection, Row
 from sqlalchemy.exc import OperationalError
 
-from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, ShopError, UnknownError
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import devices, options, pairings
+from flangebook.shop.storage.writing import json_text, text_digest
 from flangebook.shop.store import Store
-from flangebook.shop.tables import devices, options, pairings
-from flangebook.shop.writing import json_text, text_digest
 
 Role = Literal["bench", "operator", "owner"]
 ROLES: tuple[Role, ...] = ("bench", "operator", "owner")

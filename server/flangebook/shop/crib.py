@@ -7,11 +7,12 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, fields
 from typing import Any
 
-from flangebook.bending.metals import Figure, Metal
-from flangebook.bending.tooling import Crib, Die, Holder, Place, Press, Punch, Ring
-from flangebook.bending.v_block import Block, Opening, die_of
+from flangebook.bending.geometry.ring import Ring
+from flangebook.bending.part.metals import Figure, Metal
+from flangebook.bending.tools.tooling import Crib, Die, Holder, Place, Press, Punch
+from flangebook.bending.tools.v_block import Block, Opening, die_of
 from flangebook.shop import documents
-from flangebook.shop.database import reading
+from flangebook.shop.storage.database import reading
 from flangebook.shop.store import Store
 from flangebook.shop.zeros import Zeros, zeros_of
 

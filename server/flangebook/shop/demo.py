@@ -8,8 +8,8 @@ from pathlib import Path
 from typing import Any, Protocol
 
 from flangebook.labels.codes import with_check
-from flangebook.shop import cards, documents, revisions, trials
-from flangebook.shop.database import reading
+from flangebook.shop import cards, documents, results, revisions
+from flangebook.shop.storage.database import reading
 from flangebook.shop.store import Store, last_change
 
 JsonDict = Mapping[str, Any]
@@ -73,5 +73,5 @@ def _load_card(store: Store, request: JsonDict, door: Door) -> str:
     step_of = {step["bend"]: step["number"] for step in plan["steps"]}
     for one in request.get("trials", ()):
         trial = {**one, "step": step_of[one["bend"]]}
-        trials.add(store, code, *door.trial(store, code, trial))
+        results.add(store, code, *door.trial(store, code, trial))
     return code

@@ -8,11 +8,11 @@ from typing import Any, Literal, get_args
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
-from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import StaleError
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import documents
+from flangebook.shop.storage.writing import json_text, now
 from flangebook.shop.store import Store, next_change
-from flangebook.shop.tables import documents
-from flangebook.shop.writing import json_text, now
 
 Name = Literal["press", "punches", "dies", "holders", "metals"]
 NAMES: tuple[Name, ...] = get_args(Name)

@@ -14,11 +14,11 @@ from typing import Any, Literal
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
-from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError, UnknownError
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import evidence, marks
+from flangebook.shop.storage.writing import digest, json_text, now
 from flangebook.shop.store import Store, next_change
-from flangebook.shop.tables import evidence, marks
-from flangebook.shop.writing import digest, json_text, now
 
 JsonDict = dict[str, Any]
 Kind = Literal["test bend", "first piece"]

@@ -10,10 +10,10 @@ from sqlalchemy.engine import Row
 
 from flangebook.labels.codes import display
 from flangebook.shop.cards import etag_of, unknown
-from flangebook.shop.database import reading
 from flangebook.shop.errors import UnknownError
+from flangebook.shop.storage.database import reading
+from flangebook.shop.storage.tables import cards, plans, revisions
 from flangebook.shop.store import Store
-from flangebook.shop.tables import cards, plans, revisions
 
 JsonDict = dict[str, Any]
 Archived = Literal["no", "yes", "all"]

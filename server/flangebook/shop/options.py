@@ -7,10 +7,10 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from flangebook.shop.database import reading, writing
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import options
+from flangebook.shop.storage.writing import json_text
 from flangebook.shop.store import Store
-from flangebook.shop.tables import options
-from flangebook.shop.writing import json_text
 
 LABELS_OPEN = "labels_open"  # cards can be read without pairing
 

@@ -17,11 +17,11 @@ from sqlalchemy.engine import Connection
 
 from flangebook.labels.codes import display
 from flangebook.shop.cards import head_of, unknown
-from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError, UnknownError
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import cards, proposals, revisions, settlements
+from flangebook.shop.storage.writing import digest, json_text, now, sending_device
 from flangebook.shop.store import Store, next_change
-from flangebook.shop.tables import cards, proposals, revisions, settlements
-from flangebook.shop.writing import digest, json_text, now, sending_device
 
 JsonDict = dict[str, Any]
 MOST_OPEN = 50

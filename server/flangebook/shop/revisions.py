@@ -14,11 +14,11 @@ from sqlalchemy.engine import Connection, Row
 from flangebook.labels.codes import display, new_code
 from flangebook.shop import proposals
 from flangebook.shop.cards import Content, JsonDict, etag_of, head_of, stale
-from flangebook.shop.database import reading, writing
 from flangebook.shop.errors import FullError, TakenError
+from flangebook.shop.storage.database import reading, writing
+from flangebook.shop.storage.tables import cards, plans, revisions
+from flangebook.shop.storage.writing import digest, json_text, now, text_digest
 from flangebook.shop.store import Store, next_change
-from flangebook.shop.tables import cards, plans, revisions
-from flangebook.shop.writing import digest, json_text, now, text_digest
 
 MOST_CARDS = 200_000
 MOST_REVISIONS = 2_000

@@ -11,12 +11,12 @@ from typing import Any, TypeVar
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Engine
 
-from flangebook.shop import lineage, migrate, tables
-from flangebook.shop.database import open_engine, reading, writing
-from flangebook.shop.memory import Memory
-from flangebook.shop.private import make_private
+from flangebook.shop.storage import identity, migrate, tables
+from flangebook.shop.storage.cache import Memory
+from flangebook.shop.storage.database import open_engine, reading, writing
+from flangebook.shop.storage.permissions import make_private
+from flangebook.shop.storage.writing import now
 from flangebook.shop.work import Workers
-from flangebook.shop.writing import now
 
 FILE_NAME = "flangebook.sqlite"
 T = TypeVar("T")
@@ -64,7 +64,7 @@ class Store:
 
     def _read_id(self) -> str:
         with reading(self.engine) as connection:
-            return lineage.id_of(connection)
+            return identity.id_of(connection)
 
 
 @contextmanager
@@ -118,6 +118,6 @@ def _need_id(connection: Connection) -> None:
     if connection.execute(sa.select(tables.shop.c.shop_id)).first() is None:
         connection.execute(
             sa.insert(tables.shop).values(
-                id=1, shop_id=lineage.new_id(), change=0, created_at=now()
+                id=1, shop_id=identity.new_id(), change=0, created_at=now()
             )
         )

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from flangebook.shop.writing import now
+from flangebook.shop.storage.writing import now
 
 PLATE = ("force_kn", "bed_length_mm")
 """Figures that stay as long as it is the same press."""

@@ -7,7 +7,7 @@ import time
 from typing import Any
 
 from flangebook.bending.errors import OutlineError
-from flangebook.planning.limits import Limits
+from flangebook.planning.deadline import Limits
 from flangebook.shop.store import Store
 
 

@@ -7,10 +7,10 @@ from typing import Any
 from flask import Response
 
 from flangebook.api.openapi import Blueprint
-from flangebook.api.planner import bend_text, chart_text, stroke_text
-from flangebook.api.schemas import bend_answers
-from flangebook.api.schemas.part import ChartQuery, OneBendSchema
 from flangebook.api.sending import sent, sent_compressed, the_store
+from flangebook.schemas import bend_answers
+from flangebook.schemas.part import ChartQuery, OneBendSchema
+from flangebook.use_cases.planner import bend_text, chart_text, stroke_text
 
 blp = Blueprint("bends", __name__, url_prefix="/api/v1", description="Bends and the wall chart.")
 

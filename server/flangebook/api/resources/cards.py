@@ -6,24 +6,25 @@ from typing import Any
 
 from flask import Response
 
-from flangebook.api import caller, cardwork, roles
+from flangebook.api import caller, roles
 from flangebook.api.bodies import wanted_etag
 from flangebook.api.openapi import IF_MATCH, Blueprint
 from flangebook.api.problems import ProblemError
-from flangebook.api.schemas import card_answers
-from flangebook.api.schemas.cards import (
+from flangebook.api.sending import sent, the_store
+from flangebook.bending.errors import InputError
+from flangebook.labels import codes
+from flangebook.schemas import card_answers
+from flangebook.schemas.cards import (
     CardEditSchema,
     ListQuery,
     NewCardSchema,
     PageQuery,
     ProposalSchema,
 )
-from flangebook.api.sending import sent, the_store
-from flangebook.bending.errors import InputError
-from flangebook.labels import codes
 from flangebook.shop import cards, listing, proposals, revisions
 from flangebook.shop.errors import ShopError
 from flangebook.shop.store import Store
+from flangebook.use_cases import card_changes
 
 blp = Blueprint("cards", __name__, url_prefix="/api/v1", description="Saved set-ups.")
 _NOTE_ONLY = {"note", "by", "reason", "id", "after"}
@@ -73,7 +74,7 @@ def create(asked: dict[str, Any]) -> Response:
     wanted = {"part": asked["part"], "note": asked["note"]}
     if revisions.is_made(store, code, wanted):
         return _card(code)
-    content = cardwork.new_content(store, asked)
+    content = card_changes.new_content(store, asked)
     code, new = revisions.create(
         store, content, revisions.Author(asked["by"]), code=code, asked=wanted
     )
@@ -125,7 +126,7 @@ def _revised(store: Store, code: str, asked: dict[str, Any], etag: str, after: s
     if etag not in ("*", newest):
         raise cards.stale(code, newest)
     revisions.need_newest(store, code, after)
-    edit = cardwork.edited(store, code, content, asked)
+    edit = card_changes.edited(store, code, content, asked)
     if edit.words:
         author = revisions.Author(asked["by"], asked["reason"], asked.get("id", ""))
         revisions.revise(
@@ -189,7 +190,7 @@ def revision(code: str, number: int) -> Response:
 @blp.alt_response(404, "NOT_FOUND")
 def fresh(code: str) -> Response:
     """Whether a plan made today would differ from the saved one, and where."""
-    return sent(cardwork.freshness(the_store(), parsed(code)))
+    return sent(card_changes.freshness(the_store(), parsed(code)))
 
 
 def _card(code: str, status: int = 200, headers: dict[str, str] | None = None) -> Response:

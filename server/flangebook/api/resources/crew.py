@@ -15,10 +15,10 @@ from flangebook.api.attempts import Attempts
 from flangebook.api.config import Config, Network
 from flangebook.api.openapi import Blueprint
 from flangebook.api.problems import ProblemError
-from flangebook.api.schemas import crew as schemas
 from flangebook.api.sending import file, sent, the_store
 from flangebook.labels import codes
 from flangebook.labels.draw_svg import qr_svg
+from flangebook.schemas import crew as schemas
 from flangebook.shop import crew, options
 
 blp = Blueprint("crew", __name__, url_prefix="/api/v1", description="The crew's devices.")

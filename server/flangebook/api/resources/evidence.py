@@ -6,11 +6,11 @@ from typing import Any
 
 from flask import Response
 
-from flangebook.api import learning, testbends
 from flangebook.api.openapi import Blueprint
-from flangebook.api.schemas import evidence as schemas
 from flangebook.api.sending import sent, the_store
+from flangebook.schemas import evidence as schemas
 from flangebook.shop import evidence as kept
+from flangebook.use_cases import evidence, learning
 
 blp = Blueprint("evidence", __name__, url_prefix="/api/v1", description="What the metal teaches.")
 PATH_ID = [
@@ -36,7 +36,7 @@ def keep(asked: dict[str, Any]) -> Response:
     words that say why it teaches nothing.
     """
     store = the_store()
-    record = kept.add_test_bend(store, testbends.test_bend(store, asked))
+    record = kept.add_test_bend(store, evidence.test_bend(store, asked))
     body = {"test_bend": _row(record), **store.work(learning.what_changed, record)}
     return sent(body, 201 if record.new else 200)
 

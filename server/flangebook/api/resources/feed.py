@@ -10,12 +10,13 @@ from flask import Response
 
 from flangebook import __version__
 from flangebook.api.openapi import Blueprint
-from flangebook.api.outlines import shown
-from flangebook.api.schemas import answers, card_answers
-from flangebook.api.schemas.cards import ChangesQuery
 from flangebook.api.sending import sent, sent_compressed, the_store
-from flangebook.shop import changes, export
-from flangebook.shop.writing import json_text
+from flangebook.schemas import answers, card_answers
+from flangebook.schemas.cards import ChangesQuery
+from flangebook.shop import changes
+from flangebook.shop.storage.writing import json_text
+from flangebook.shop.transfer import export
+from flangebook.use_cases.tool_outlines import shown
 
 blp = Blueprint("feed", __name__, url_prefix="/api/v1", description="The shop as a whole.")
 _HEALTH = json_text({"status": "ok", "version": __version__})

@@ -10,8 +10,6 @@ from flask import Response, current_app, request
 
 from flangebook.api.openapi import BINARY, Blueprint
 from flangebook.api.resources.cards import PATH_CODE, parsed
-from flangebook.api.schemas import card_answers
-from flangebook.api.schemas.labels import LabelQuery, SheetQuery
 from flangebook.api.sending import file, sent, the_store
 from flangebook.bending.errors import InputError
 from flangebook.labels import draw_png, draw_svg
@@ -20,6 +18,8 @@ from flangebook.labels.label import dimensions, label
 from flangebook.labels.layout import Label
 from flangebook.labels.qr import card_address
 from flangebook.labels.sheet import Page, Sheets, sheets
+from flangebook.schemas import card_answers
+from flangebook.schemas.labels import LabelQuery, SheetQuery
 from flangebook.shop import cards, documents
 
 blp = Blueprint("labels", __name__, url_prefix="/api/v1", description="What goes on the bin.")

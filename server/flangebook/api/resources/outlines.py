@@ -9,12 +9,12 @@ from flask import Response, request
 from flangebook.api.bodies import read_file
 from flangebook.api.leaving import limits_of_request
 from flangebook.api.openapi import BINARY, Blueprint
-from flangebook.api.schemas.outlines import DxfOutline, DxfQuery
 from flangebook.api.sending import sent, the_store
-from flangebook.bending.dxf_lines import Unit
-from flangebook.bending.outline_dxf import WITHIN_MM, Placing, Taken, outline_from_dxf
-from flangebook.bending.ring import bounds
-from flangebook.planning.limits import Limits
+from flangebook.bending.geometry.dxf_lines import Unit
+from flangebook.bending.geometry.ring import bounds
+from flangebook.bending.tools.outline_dxf import WITHIN_MM, Placing, Taken, outline_from_dxf
+from flangebook.planning.deadline import Limits
+from flangebook.schemas.outlines import DxfOutline, DxfQuery
 from flangebook.shop.store import Store
 
 blp = Blueprint("outlines", __name__, url_prefix="/api/v1", description="Outlines of tools.")

@@ -10,13 +10,13 @@ from flask import Response, request
 from flangebook.api import plan_stream
 from flangebook.api.blanks import dxf_of, svg_of
 from flangebook.api.openapi import BINARY, Blueprint
-from flangebook.api.planner import plan_of
 from flangebook.api.resources.cards import PATH_CODE, parsed
-from flangebook.api.schemas import plan_answers
-from flangebook.api.schemas.part import PartSchema
 from flangebook.api.sending import file, sent, the_store
+from flangebook.schemas import plan_answers
+from flangebook.schemas.part import PartSchema
 from flangebook.shop import cards
 from flangebook.shop.store import Store
+from flangebook.use_cases.planner import plan_of
 
 blp = Blueprint("parts", __name__, url_prefix="/api/v1", description="From a part to its set-up.")
 DXF = "image/vnd.dxf"

@@ -9,23 +9,23 @@ from typing import Any
 import marshmallow as ma
 from flask import Response, request
 
-from flangebook.api import intake
 from flangebook.api.bodies import read_json, wanted_etag
-from flangebook.api.gauge import gauge_answer
 from flangebook.api.openapi import IF_MATCH, Blueprint
-from flangebook.api.outlines import outlines_of, shown, tool_checks
-from flangebook.api.schemas import answers
-from flangebook.api.schemas.measured_press import GaugeFound, StripTest, StripTestSchema
-from flangebook.api.schemas.shop import DOCUMENTS, OUTLINED
 from flangebook.api.sending import sent, the_store
-from flangebook.planning.answer import checks_json
-from flangebook.planning.named_tools import find_die, find_punch
+from flangebook.planning.answers.answer import checks_json
 from flangebook.planning.plan import find_metal
-from flangebook.planning.strip_test import strip_test
+from flangebook.planning.results.strip_test import strip_test
+from flangebook.planning.tools.named_tools import find_die, find_punch
+from flangebook.schemas import answers
+from flangebook.schemas.measured_press import GaugeFound, StripTest, StripTestSchema
+from flangebook.schemas.shop import DOCUMENTS, OUTLINED
 from flangebook.shop import documents
 from flangebook.shop.crib import tooling
 from flangebook.shop.store import Store
 from flangebook.shop.zeros import with_zeros
+from flangebook.use_cases import intake
+from flangebook.use_cases.gauge_zero import gauge_answer
+from flangebook.use_cases.tool_outlines import outlines_of, shown, tool_checks
 
 blp = Blueprint("shop", __name__, url_prefix="/api/v1", description="What the shop has.")
 _TITLES = {

@@ -10,15 +10,8 @@ import numpy as np
 from flangebook.bending.clearance.motion import depth_at, motion_of
 from flangebook.bending.clearance.nearest import nearest, piece_at
 from flangebook.bending.clearance.pieces import MOST_SEGMENTS
-from flangebook.bending.ordering.problem import (
-    DIE,
-    LEFT,
-    RIGHT,
-    Floats,
-    Problem,
-    wing_set,
-)
-from flangebook.bending.tooling import Point
+from flangebook.bending.clearance.problem import DIE, LEFT, RIGHT, Floats, Problem, wing_set
+from flangebook.bending.geometry.ring import Point
 
 TOOLS = ("punch", "holder", "ram", "die", "bed", "floor")
 SHOWN_WITHIN_MM = 1000.0

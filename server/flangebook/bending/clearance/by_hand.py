@@ -14,8 +14,8 @@ import math
 import numpy as np
 
 from flangebook.bending.clearance.distance import between_edges, boxes_apart
+from flangebook.bending.clearance.problem import Floats, Ints
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Floats, Ints
 
 CELL_MM, TILT_RAD = 6.0, math.radians(6.0)
 IN_FRONT, BEHIND, DOWN, UP, TILTS = 50, 20, 20, 60, 15

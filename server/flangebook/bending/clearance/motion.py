@@ -16,8 +16,8 @@ from __future__ import annotations
 import math
 from typing import NamedTuple
 
+from flangebook.bending.clearance.problem import Problem
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Problem
 
 
 class Motion(NamedTuple):

@@ -6,15 +6,8 @@ import numpy as np
 
 from flangebook.bending.clearance.distance import between_edges, boxes_apart
 from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
-from flangebook.bending.clearance.pieces import (
-    MOST_SEGMENTS,
-    may_rest,
-    piece_outline,
-    pose_after,
-)
-from flangebook.bending.clearance.sweep import furthest_of, moved_edges
-from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.pieces import MOST_SEGMENTS, may_rest, piece_outline, pose_after
+from flangebook.bending.clearance.problem import (
     BED,
     DIE,
     FLOOR,
@@ -25,6 +18,8 @@ from flangebook.bending.ordering.problem import (
     is_bent,
     wing_count,
 )
+from flangebook.bending.clearance.sweep import furthest_of, moved_edges
+from flangebook.bending.compiled import kernel
 
 GOOD_ENOUGH_MM = 0.01
 _DEEPEST = 256

@@ -12,8 +12,7 @@ import numpy as np
 
 from flangebook.bending.clearance.motion import depth_at, motion_of, placed
 from flangebook.bending.clearance.pieces import fold_angle, may_rest, pose_after
-from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.problem import (
     Floats,
     Ints,
     Problem,
@@ -22,6 +21,7 @@ from flangebook.bending.ordering.problem import (
     wing_fold,
     wing_set,
 )
+from flangebook.bending.compiled import kernel
 
 RUN, RESTS, OTHER = range(3)
 """What a stretch of the line may touch: the straight sheet beside the bend line and the bend

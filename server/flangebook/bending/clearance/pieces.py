@@ -12,8 +12,8 @@ from __future__ import annotations
 
 import math
 
+from flangebook.bending.clearance.problem import LEFT, Floats, Problem, wing_count, wing_fold
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import LEFT, Floats, Problem, wing_count, wing_fold
 
 MOST_SEGMENTS = 128
 CHORD_ERROR_MM = 0.01

@@ -12,6 +12,17 @@ import numpy as np
 from flangebook.bending.clearance.distance import between_edges
 from flangebook.bending.clearance.motion import Motion, motion_of, placed, speed_bound
 from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
+from flangebook.bending.clearance.problem import (
+    HITS_SHEET,
+    LEFT,
+    RIGHT,
+    Floats,
+    Problem,
+    is_bent,
+    wing_count,
+    wing_fold,
+    wing_set,
+)
 from flangebook.bending.clearance.sweep import UNSURE_MM, furthest_of, moved_edges
 from flangebook.bending.clearance.sweeps import (
     CROSSING,
@@ -23,17 +34,6 @@ from flangebook.bending.clearance.sweeps import (
     note_code,
 )
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import (
-    HITS_SHEET,
-    LEFT,
-    RIGHT,
-    Floats,
-    Problem,
-    is_bent,
-    wing_count,
-    wing_fold,
-    wing_set,
-)
 
 TOUCH_MM = 0.03
 """How far a face is drawn in where touching is allowed: chords, rounding and 0.02 mm slack."""

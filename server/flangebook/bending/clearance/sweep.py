@@ -14,8 +14,8 @@ import numpy as np
 
 from flangebook.bending.clearance.distance import between_edges, boxes_apart
 from flangebook.bending.clearance.motion import Motion, depth_at, placed, speed_bound
+from flangebook.bending.clearance.problem import Floats, Ints
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Floats, Ints
 
 UNSURE_MM = 0.01
 BENDING, RISING = 0, 1

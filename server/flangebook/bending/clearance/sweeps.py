@@ -6,8 +6,8 @@ from typing import NamedTuple
 
 import numpy as np
 
+from flangebook.bending.clearance.problem import Ints, Problem
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Ints, Problem
 
 THROUGH_BEND, PAST_PUNCH, ON_ITSELF, CROSSING = range(4)
 """What is known: a piece through the bend, past the rising punch, on its own wing; a wing over

@@ -29,10 +29,7 @@ from flangebook.bending.clearance.part_line import (
     part_line,
     punch_travel,
 )
-from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM
-from flangebook.bending.clearance.sweeps import Sweeps
-from flangebook.bending.clearance.wings import approach_code
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.problem import (
     DIE,
     FLOOR,
     LEFT,
@@ -44,6 +41,9 @@ from flangebook.bending.ordering.problem import (
     Problem,
     wing_set,
 )
+from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM
+from flangebook.bending.clearance.sweeps import Sweeps
+from flangebook.bending.clearance.wings import approach_code
 
 Way = Literal["straight", "swing", "slide", "unknown"]
 Place = tuple[float, float, float]

@@ -19,25 +19,8 @@ from __future__ import annotations
 import numpy as np
 
 from flangebook.bending.clearance.motion import Motion, depth_at, motion_of, released
-from flangebook.bending.clearance.pieces import (
-    MOST_SEGMENTS,
-    fold_angle,
-    piece_outline,
-    pose_after,
-)
-from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM, on_itself_code
-from flangebook.bending.clearance.sweep import BENDING, RISING, swept_code
-from flangebook.bending.clearance.sweeps import (
-    PAST_PUNCH,
-    THROUGH_BEND,
-    UNKNOWN,
-    Sweeps,
-    key_of,
-    known_code,
-    note_code,
-)
-from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.pieces import MOST_SEGMENTS, fold_angle, piece_outline, pose_after
+from flangebook.bending.clearance.problem import (
     BED,
     DIE,
     FLOOR,
@@ -53,6 +36,18 @@ from flangebook.bending.ordering.problem import (
     wing_count,
     wing_fold,
 )
+from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM, on_itself_code
+from flangebook.bending.clearance.sweep import BENDING, RISING, swept_code
+from flangebook.bending.clearance.sweeps import (
+    PAST_PUNCH,
+    THROUGH_BEND,
+    UNKNOWN,
+    Sweeps,
+    key_of,
+    known_code,
+    note_code,
+)
+from flangebook.bending.compiled import kernel
 
 _UPPER = 1 << PUNCH | 1 << HOLDER | 1 << RAM
 _LOWER = 1 << DIE | 1 << BED | 1 << FLOOR

@@ -21,10 +21,10 @@ from math import fsum, isfinite, sqrt
 from statistics import fmean
 
 from flangebook.bending.checks import Check
-from flangebook.bending.correction import large_error, tilt_mm_per_m
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
-from flangebook.bending.limits import need_bend, need_positive
+from flangebook.bending.prediction.correction import large_error, tilt_mm_per_m
+from flangebook.bending.requirements import need_bend, need_positive
 
 Slope = Callable[[float], float]
 """Punch depth [mm] that closes the loaded angle by a degree, at a loaded included angle [deg]."""

@@ -25,12 +25,12 @@ from dataclasses import dataclass, replace
 from functools import cache, partial
 from math import exp, hypot, log, sqrt
 
-from flangebook.bending.air_bend import AirBend, air_bend
-from flangebook.bending.air_bend_geometry import smallest_flange_mm
-from flangebook.bending.allowance import allowance_from_k, setback_mm
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
+from flangebook.bending.geometry.air_bend_geometry import smallest_flange_mm
+from flangebook.bending.geometry.setback import setback_mm
+from flangebook.bending.handbook.allowance import allowance_from_k
 from flangebook.bending.learning.belief import Belief, believe
 from flangebook.bending.learning.joint import GAUGE, PRESS, Solved, solve, that_count
 from flangebook.bending.learning.lessons import (
@@ -54,8 +54,9 @@ from flangebook.bending.learning.readings import (
     k_factor_from_deduction,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
-from flangebook.bending.metals import Metal
-from flangebook.bending.tooling import SetBy
+from flangebook.bending.part.metals import Metal
+from flangebook.bending.prediction.air_bend import AirBend, air_bend
+from flangebook.bending.tools.tooling import SetBy
 
 LEAST_SHARE = 0.1  # of the expected springback
 LEAST_FLANGES = 3

@@ -28,12 +28,10 @@ from dataclasses import dataclass, replace
 from math import exp, hypot, inf, log, radians
 from typing import Literal
 
-from flangebook.bending.air_bend import AirBend
-from flangebook.bending.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.checks import Check
-from flangebook.bending.correction import depth_per_deg_mm
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
+from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.learning.plausible import implausible
 from flangebook.bending.learning.readings import (
     DEPTH_MM,
@@ -45,8 +43,10 @@ from flangebook.bending.learning.readings import (
     springback_measured,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
-from flangebook.bending.predicted_bend import depth_at_mm
-from flangebook.bending.tooling import SetBy
+from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.correction import depth_per_deg_mm
+from flangebook.bending.prediction.predicted_bend import depth_at_mm
+from flangebook.bending.tools.tooling import SetBy
 
 FigureName = Literal["springback", "inside radius", "deduction", "punch depth"]
 Expected = Callable[[SetUp], AirBend]
@@ -269,7 +269,7 @@ def beyond_metal(lesson: Lesson) -> Check:
 def deduction_unit_mm(set_up: SetUp) -> float:
     """Change of the deduction [mm] for a K-factor higher by one: less by b t.
 
-    >>> from flangebook.bending.tooling import Die
+    >>> from flangebook.bending.tools.tooling import Die
     >>> die = Die("V16", "V16", 16, 86, 2, 80, 60, None, ())
     >>> round(deduction_unit_mm(SetUp("steel", 2.0, 100, 90, die, 1.0)), 3)
     -3.142

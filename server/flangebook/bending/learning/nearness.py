@@ -20,7 +20,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from flangebook.bending.learning.trial import SetUp
-from flangebook.bending.limits import need_positive
+from flangebook.bending.requirements import need_positive
 
 if TYPE_CHECKING:
     import numpy.typing as npt

@@ -10,12 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from flangebook.bending.checks import Check
-from flangebook.bending.learning.readings import (
-    deduction_measured,
-    k_factor_from_deduction,
-)
+from flangebook.bending.learning.readings import deduction_measured, k_factor_from_deduction
 from flangebook.bending.learning.trial import Trial
-from flangebook.bending.limits import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
 
 READING_DEG = 1.0  # how far an angle may be misread before the tools are called to witness
 OTHER_SHEET = 1.5  # measured over ordered thickness, either way

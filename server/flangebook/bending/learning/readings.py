@@ -10,9 +10,9 @@ from __future__ import annotations
 
 from math import radians
 
-from flangebook.bending.allowance import deduction, setback_mm
-from flangebook.bending.limits import need_bend, need_positive
-from flangebook.bending.part import Dimension
+from flangebook.bending.geometry.setback import Dimension, setback_mm
+from flangebook.bending.handbook.allowance import deduction
+from flangebook.bending.requirements import need_bend, need_positive
 
 # Standard deviations from bend to bend of one sheet, the reading included.
 SPRINGBACK_DEG = 0.3

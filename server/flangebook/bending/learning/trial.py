@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from flangebook.bending.part import Dimension
-from flangebook.bending.tooling import Die
+from flangebook.bending.geometry.setback import Dimension
+from flangebook.bending.tools.tooling import Die
 
 
 @dataclass(frozen=True, slots=True)

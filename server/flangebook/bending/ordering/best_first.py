@@ -15,12 +15,8 @@ from typing import Literal
 
 import numpy as np
 
-from flangebook.bending.ordering.cost import (
-    BLOCKED,
-    MOST,
-    Cost,
-    Scale,
-)
+from flangebook.bending.clearance.problem import AGAINST_WISH, SLIDES
+from flangebook.bending.ordering.cost import BLOCKED, MOST, Cost, Scale
 from flangebook.bending.ordering.frontier import (
     EMPTY,
     FOUND,
@@ -33,7 +29,6 @@ from flangebook.bending.ordering.frontier import (
     Table,
     begin,
 )
-from flangebook.bending.ordering.problem import AGAINST_WISH, SLIDES
 from flangebook.bending.ordering.state_table import (
     UNSEEN,
     more_heap,

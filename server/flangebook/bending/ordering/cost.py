@@ -12,7 +12,7 @@ from math import prod
 
 import numpy as np
 
-from flangebook.bending.ordering.problem import Bools, Ints
+from flangebook.bending.clearance.problem import Bools, Ints
 
 NAMES = (
     "blocked",  # steps that cannot be made or are against a wish; 0 in an order that can
@@ -27,6 +27,7 @@ NAMES = (
 )
 BLOCKED, CRITICAL, TURN_OVER, HELD_CLOSE, TURN_END, CHANGE, SLIDE, VARIANCE, SHARE = range(9)
 
+HAND_DISTANCE_MM = 102.0  # 4 in, OSHA CPL 02-01-025 as quoted by SMACNA's employers' manual
 SHARE_STEP = 0.05
 VARIANCE_STEPS_MM2 = (1e-4, 1e-3, 1e-2)
 MOST = 2**61

@@ -12,10 +12,10 @@ import numpy as np
 
 from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
 from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
+from flangebook.bending.clearance.problem import Problem, is_bent, wing_count
 from flangebook.bending.clearance.sweep import furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.finger_place import furthest
-from flangebook.bending.ordering.problem import Problem, is_bent, wing_count
 
 FINE_MM = 0.01
 """The reach is known to so much, never less than it is."""

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from flangebook.bending.ordering.best_first import Found, Move
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.problem import (
     AGAINST_WISH,
     BANNED,
     HITS_BED,
@@ -20,6 +19,7 @@ from flangebook.bending.ordering.problem import (
     TRAPPED,
     WRONG_TOOL,
 )
+from flangebook.bending.ordering.best_first import Found, Move
 
 REASONS = {
     HITS_PUNCH: "punch",

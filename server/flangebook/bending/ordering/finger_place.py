@@ -13,8 +13,8 @@ import math
 
 import numpy as np
 
+from flangebook.bending.clearance.problem import Floats, Problem
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Floats, Problem
 
 SAME_MM = 0.02
 """A face is met where the sheet reaches no further back than this beyond it."""

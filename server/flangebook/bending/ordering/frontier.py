@@ -18,9 +18,9 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from flangebook.bending.clearance.problem import Ints
 from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.ordering.cost import MOST, NO_WAY, TURN_OVER
-from flangebook.bending.ordering.problem import Ints
 from flangebook.bending.ordering.state_table import (
     FIRST,
     ITEM,

@@ -23,15 +23,7 @@ from flangebook.bending.clearance.pieces import (
     piece_outline,
     pose_after,
 )
-from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.finger_place import (
-    CAN_STAND,
-    OF_PIECE,
-    TIE_MM,
-    note_piece,
-    stand,
-)
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.problem import (
     NO_GAUGE,
     Floats,
     Ints,
@@ -40,6 +32,8 @@ from flangebook.bending.ordering.problem import (
     wing_count,
     wing_fold,
 )
+from flangebook.bending.compiled import kernel
+from flangebook.bending.ordering.finger_place import CAN_STAND, OF_PIECE, TIE_MM, note_piece, stand
 
 MOST_LEAN = math.radians(10.0)
 """A face that leans more is none."""

@@ -4,6 +4,16 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from flangebook.bending.clearance.problem import (
+    BANNED,
+    LEFT,
+    RIGHT,
+    SLIDES,
+    Ints,
+    Problem,
+    wing_count,
+    wing_fold,
+)
 from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.ordering.cost import (
     BLOCKED,
@@ -35,16 +45,6 @@ from flangebook.bending.ordering.frontier import (
     advance,
 )
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
-from flangebook.bending.ordering.problem import (
-    BANNED,
-    LEFT,
-    RIGHT,
-    SLIDES,
-    Ints,
-    Problem,
-    wing_count,
-    wing_fold,
-)
 from flangebook.bending.ordering.state_table import Keys, known_row
 from flangebook.bending.ordering.step_facts import KINDS, Memo, reach_mm, step_facts, wing_row
 

@@ -11,13 +11,13 @@ from functools import lru_cache
 
 import numpy as np
 
-from flangebook.bending.air_bend_geometry import shoulder_centre_x_mm
-from flangebook.bending.ordering.problem import Bools, Floats, Ints, Problem
+from flangebook.bending.clearance.problem import Bools, Floats, Ints, Problem
+from flangebook.bending.geometry.air_bend_geometry import shoulder_centre_x_mm
+from flangebook.bending.geometry.ring import bounds
+from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.ordering.tool_edges import edges_of
-from flangebook.bending.outline import bed_outline, die_outline
-from flangebook.bending.ring import bounds
-from flangebook.bending.strip import Strip
-from flangebook.bending.tooling import Die, Holder, Press, Punch
+from flangebook.bending.tools.outline import bed_outline, die_outline
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 BEND = 0
 """The active bend's number in ``back_wing``; the wing is its RIGHT one, in tool pair 0."""

@@ -9,7 +9,7 @@ from typing import Any, get_type_hints
 
 import numpy as np
 
-from flangebook.bending.handling import HAND_DISTANCE_MM
+from flangebook.bending.clearance.problem import LEFT, RIGHT, SLIDES, Bools, Floats, Ints, Problem
 from flangebook.bending.ordering.best_first import (
     Found,
     Limits,
@@ -21,6 +21,7 @@ from flangebook.bending.ordering.best_first import (
 )
 from flangebook.bending.ordering.cost import (
     BLOCKED,
+    HAND_DISTANCE_MM,
     MOST,
     SHARE,
     VARIANCE,
@@ -41,7 +42,6 @@ from flangebook.bending.ordering.frontier import (
     Table,
 )
 from flangebook.bending.ordering.last_steps import Prices, look, share, step_key
-from flangebook.bending.ordering.problem import LEFT, RIGHT, SLIDES, Bools, Floats, Ints, Problem
 from flangebook.bending.ordering.state_table import Keys, new_keys, row_of
 from flangebook.bending.ordering.step_facts import more_wings, new_memo
 

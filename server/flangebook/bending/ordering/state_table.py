@@ -11,8 +11,8 @@ from typing import NamedTuple, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
+from flangebook.bending.clearance.problem import Ints
 from flangebook.bending.compiled import kernel
-from flangebook.bending.ordering.problem import Ints
 
 _Kind = TypeVar("_Kind", bound=np.generic)
 

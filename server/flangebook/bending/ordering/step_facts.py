@@ -13,19 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from flangebook.bending.clearance.motion import motion_of
-from flangebook.bending.clearance.sheet_on_sheet import crossing_pieces, wings_code
-from flangebook.bending.clearance.sweeps import (
-    UNKNOWN,
-    Sweeps,
-    empty_sweeps,
-    known_code,
-    new_sweeps,
-    note_code,
-)
-from flangebook.bending.clearance.wings import approach_code, wing_code
-from flangebook.bending.compiled import inlined_kernel, kernel
-from flangebook.bending.ordering.gauge_rule import gauge_contacts
-from flangebook.bending.ordering.problem import (
+from flangebook.bending.clearance.problem import (
     AGAINST_WISH,
     LEFT,
     RIGHT,
@@ -38,6 +26,18 @@ from flangebook.bending.ordering.problem import (
     wing_fold,
     wing_set,
 )
+from flangebook.bending.clearance.sheet_on_sheet import crossing_pieces, wings_code
+from flangebook.bending.clearance.sweeps import (
+    UNKNOWN,
+    Sweeps,
+    empty_sweeps,
+    known_code,
+    new_sweeps,
+    note_code,
+)
+from flangebook.bending.clearance.wings import approach_code, wing_code
+from flangebook.bending.compiled import inlined_kernel, kernel
+from flangebook.bending.ordering.gauge_rule import gauge_contacts
 from flangebook.bending.ordering.state_table import Keys, more_keys, new_keys, row_of
 
 _KNOWN = 1 << 30

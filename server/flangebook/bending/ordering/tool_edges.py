@@ -4,19 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 
-from flangebook.bending.ordering.problem import (
-    BED,
-    DIE,
-    FLOOR,
-    HOLDER,
-    PUNCH,
-    RAM,
-    Floats,
-    Ints,
-)
-from flangebook.bending.outline import tool_stack
-from flangebook.bending.ring import box
-from flangebook.bending.tooling import Die, Holder, Press, Punch, Ring
+from flangebook.bending.clearance.problem import BED, DIE, FLOOR, HOLDER, PUNCH, RAM, Floats, Ints
+from flangebook.bending.geometry.ring import Ring, box
+from flangebook.bending.tools.outline import tool_stack
+from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 FLOOR_WIDTH_MM = 10_000.0
 FLOOR_DEPTH_MM = 1_000.0

@@ -12,18 +12,18 @@ import math
 import numpy as np
 
 from flangebook.bending.clearance.approach import approaches
+from flangebook.bending.clearance.problem import BED, DIE, LEFT, PUNCH, RAM, RIGHT, Problem
 from flangebook.bending.clearance.rings import apart
 from flangebook.bending.clearance.taking_out import Step, step_passes, way_out
 from flangebook.bending.compiled import forget_old
+from flangebook.bending.motion.tolerance import expected_errors_mm
 from flangebook.bending.ordering.draw_back import reach_through_bend
 from flangebook.bending.ordering.gauge_rule import COLUMNS, gauge_places
-from flangebook.bending.ordering.problem import BED, DIE, LEFT, PUNCH, RAM, RIGHT, Problem
 from flangebook.bending.ordering.search import Known, Move, codes_of, search
 from flangebook.bending.sheet_model.hardening_from_strength import n_from_strengths
 from flangebook.bending.sheet_model.moment_curvature import sheet_law
 from flangebook.bending.sheet_model.stroke import set_bend
 from flangebook.bending.sheet_model.tools import tools
-from flangebook.bending.tolerance import expected_errors_mm
 
 
 def warm_up() -> None:

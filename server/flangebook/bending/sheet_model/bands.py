@@ -25,8 +25,8 @@ import numpy as np
 
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.limits import need_not_negative
-from flangebook.bending.metals import Metal
+from flangebook.bending.part.metals import Metal
+from flangebook.bending.requirements import need_not_negative
 from flangebook.bending.sheet_model.hardening_from_strength import (
     Hardening,
     hardening_of,

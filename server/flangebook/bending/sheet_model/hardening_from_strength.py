@@ -28,8 +28,8 @@ from math import e, exp, log
 import numpy as np
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.limits import need_positive
-from flangebook.bending.metals import Figure, Metal
+from flangebook.bending.part.metals import Figure, Metal
+from flangebook.bending.requirements import need_positive
 from flangebook.bending.sheet_model.moment_curvature import SheetLaw, sheet_law
 from flangebook.bending.sheet_model.roots import roots
 

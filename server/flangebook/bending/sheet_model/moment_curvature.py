@@ -34,7 +34,7 @@ import numpy as np
 
 from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.errors import InputError
-from flangebook.bending.limits import need_not_negative, need_positive
+from flangebook.bending.requirements import need_not_negative, need_positive
 
 if TYPE_CHECKING:
     import numpy.typing as npt

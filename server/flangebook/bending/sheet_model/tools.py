@@ -16,9 +16,9 @@ from math import asin, pi, radians
 
 import numpy as np
 
-from flangebook.bending.air_bend_geometry import shoulder_centre_x_mm
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.limits import need_not_negative, need_positive
+from flangebook.bending.geometry.air_bend_geometry import shoulder_centre_x_mm
+from flangebook.bending.requirements import need_not_negative, need_positive
 
 LEAST_V_OVER_T, MOST_V_OVER_T = 4.0, 40.0
 MOST_FRICTION = 0.5

@@ -1,1 +1,0 @@
-"""Schemas of what the API takes and gives."""

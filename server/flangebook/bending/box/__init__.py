@@ -1,0 +1,1 @@
+"""Boxes with bends in two directions."""

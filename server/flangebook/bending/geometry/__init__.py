@@ -1,0 +1,1 @@
+"""Points, rings, strips and lines in the plane."""

@@ -1,0 +1,1 @@
+"""What standards and handbooks say of a bend."""

@@ -1,0 +1,1 @@
+"""The part in the press: gauge, motion, hands, weight."""

@@ -1,0 +1,107 @@
+"""Length of the bend against bed and frames, and whether a long sheet hits the frames.
+
+A sheet longer than the space between the frames goes in as far as the throat is deep. The throat
+is measured from the tools' centre line back to the frame; it is taken as open at every height
+that the sheet comes to.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from flangebook.bending.checks import Check
+from flangebook.bending.motion.lying import Pressing
+from flangebook.bending.motion.step_motion import pressed_outline
+from flangebook.bending.requirements import need_positive
+from flangebook.bending.tools.tooling import Press
+
+FRAMES_CODE = "longer-than-frames"
+NEAR_FRAME_MM = 10.0  # closer than this to the frame is a caution; common practice, no source
+LOOK_EVERY_DEG = 1.0
+
+
+def reach_behind_mm(pressing: Pressing) -> float:
+    """How far the sheet reaches behind the tools' centre line at any moment of the stroke [mm].
+
+    Looked at every degree of half the bend angle: between two looks a point 500 mm from the bend
+    moves less than 0.02 mm past the further of them.
+    """
+    return max(x for theta in _moments(pressing) for x, _ in pressed_outline(pressing, theta))
+
+
+def _moments(pressing: Pressing) -> Iterator[float]:
+    whole = math.radians(180.0 - pressing.stroke.included_angle_deg) / 2.0
+    count = max(2, math.ceil(math.degrees(whole) / LOOK_EVERY_DEG))
+    return (whole * i / count for i in range(count + 1))
+
+
+def bend_length_fits(
+    press: Press, bend_length_mm: float, behind_mm: float | None = None
+) -> Check | None:
+    """A finding when the bend is longer than the bed or than the space between the frames.
+
+    Args:
+        press: bed, frames and throat [mm].
+        bend_length_mm: length of the bend [mm].
+        behind_mm: how far the sheet reaches behind the tools' centre line at any moment of the
+            step [mm], None where it is not known.
+
+    Raises:
+        InputError: the length is not above zero.
+    """
+    need_positive(bend_length_mm=bend_length_mm)
+    numbers = {"bend_length_mm": bend_length_mm}
+    if bend_length_mm > press.bed_length_mm:
+        return Check(
+            "stop",
+            "longer-than-bed",
+            "The bend is {bend_length_mm} long, the bed {bed_mm}.",
+            "Use a longer press.",
+            numbers | {"bed_mm": press.bed_length_mm},
+        )
+    if bend_length_mm <= press.between_frames_mm:
+        return None
+    numbers |= {"between_frames_mm": press.between_frames_mm, "throat_mm": press.throat_mm}
+    words = "The bend is {bend_length_mm} long, the frames stand {between_frames_mm} apart"
+    if behind_mm is None:
+        return Check(
+            "caution",
+            FRAMES_CODE,
+            f"{words}: only what lies within the throat of {{throat_mm}} goes in.",
+            "Check that the part clears the frames on both sides.",
+            numbers,
+        )
+    return _in_throat(press, words, numbers | {"behind_mm": behind_mm})
+
+
+def _in_throat(press: Press, words: str, numbers: dict[str, float]) -> Check:
+    """How a sheet longer than the space between the frames lies in the throat."""
+    behind_mm = numbers["behind_mm"]
+    if behind_mm > press.throat_mm:
+        return Check(
+            "stop",
+            FRAMES_CODE,
+            f"{words}, and the sheet reaches {{behind_mm}} behind the tools: it hits the frames, "
+            "the throat is {throat_mm} deep.",
+            "Gauge the shorter side if it fits, make the part in shorter lengths, or use a press "
+            "with more room between its frames.",
+            numbers,
+        )
+    if behind_mm > press.throat_mm - NEAR_FRAME_MM:
+        return Check(
+            "caution",
+            FRAMES_CODE,
+            f"{words}. The sheet reaches {{behind_mm}} behind the tools, close to the frames: the "
+            "throat is {throat_mm} deep.",
+            "Put it in slowly and watch both frames.",
+            numbers,
+        )
+    return Check(
+        "ok",
+        FRAMES_CODE,
+        f"{words}. The sheet reaches {{behind_mm}} behind the tools at most and clears the frames: "
+        "the throat is {throat_mm} deep.",
+        "Put it in and take it out straight from the front.",
+        numbers,
+    )

@@ -1,0 +1,1 @@
+"""The part: its section, metal and thickness, its blank."""

@@ -1,0 +1,1 @@
+"""Everything that makes the JSON of an answer."""

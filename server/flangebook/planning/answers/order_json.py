@@ -1,0 +1,369 @@
+"""What is said of the order: in words, as findings, and in the API's shape."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from flangebook.bending.checks import Check, fill
+from flangebook.bending.clearance.approach import TOOLS, Near, approaches
+from flangebook.bending.ordering.explain import Refused
+from flangebook.bending.part.part import Part
+from flangebook.planning.answers.answer import JsonDict, number
+from flangebook.planning.deadline import Limits
+from flangebook.planning.order.advice import Advice, Other, other_orders, remedies, what_wishes_cost
+from flangebook.planning.order.search import Searched, handling_counts, in_words
+from flangebook.planning.order.ways import Ways, ways_of
+from flangebook.planning.steps.steps import PlannedStep
+from flangebook.planning.tools.named_tools import names_dropped
+from flangebook.planning.tools.tool_choice import Trials
+
+REFUSALS = {
+    "sheet": "the part would run into itself",
+    "gauge": "nothing can be gauged",
+    "short flange": "the flange is too short for the die",
+    "trapped": "the punch can neither be lifted away nor the part slid out or unhooked",
+    "wrong tool": "no pair of tools can make it",
+    "wish": "a wish or the given order forbids it",
+    "closer look": "drawn up with its tools it does not clear",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Clearance:
+    """What a step keeps clear of. near: to each tool, nearest first. reasons: why it cannot be
+    made, empty when it can. ways: how the part goes in and out, None for a step that cannot be
+    made."""
+
+    needed_mm: float
+    near: tuple[Near, ...] = ()
+    reasons: tuple[str, ...] = ()
+    ways: Ways | None = None
+
+    @property
+    def clear(self) -> bool:
+        """Whether the whole motion was shown to clear."""
+        return not self.reasons
+
+    @property
+    def hits(self) -> tuple[Near, ...]:
+        """Where the part comes nearer than it may, as the reasons say."""
+        return tuple(n for n in self.near if n.tool in self.reasons)
+
+
+def clearances(
+    part: Part, searched: Searched, steps: Sequence[PlannedStep]
+) -> list[Clearance | None]:
+    """What each planned step keeps clear of; None for a step without tools."""
+    problem, known = searched.problem, searched.known
+    if problem is None or known is None or not searched.moves:
+        return [None] * len(steps)
+    by_bend = {move.bend + 1: move for move in searched.moves}
+    refused = {r.move.bend + 1: r.reasons for r in searched.refused}
+    said: list[Clearance | None] = []
+    for step in steps:
+        operation = step.operation
+        if operation.flattens or operation.hits is not None:
+            said.append(None)
+            continue
+        move = by_bend[operation.bend]
+        made = sum(1 << (n - 1) for n in operation.made)
+        near = approaches(problem, made, move.bend, move.end, move.pair)
+        reasons = refused.get(operation.bend, ())
+        ways = None
+        if not reasons:
+            ways = ways_of(known, part, made, move, can_slide=searched.can_slide)
+        said.append(Clearance(problem.margin, near, reasons, ways))
+    return said
+
+
+def clearance_json(said: Clearance | None) -> JsonDict | None:
+    """A step's clearance as the API gives it."""
+    if said is None:
+        return None
+    nearest = said.near[0] if said.near else None
+    return {
+        "clear": said.clear,
+        "needed_mm": number(said.needed_mm),
+        "nearest": _near_json(nearest) if nearest else None,
+        "hits": [_near_json(n) for n in said.hits],
+        "way_in": said.ways.into.way if said.ways else "unknown",
+        "way_out": _way_out(said),
+        "rides_up": bool(said.ways and said.ways.out.rides_up),
+        "words": _clearance_words(said),
+    }
+
+
+def _near_json(near: Near) -> JsonDict:
+    return {
+        "tool": near.tool,
+        "phase": "bend",
+        "included_angle_deg": number(near.included_angle_deg, 2),
+        "punch_travel_mm": number(near.punch_travel_mm, 3),
+        "distance_mm": number(near.distance_mm, 3),
+        "on_sheet": [number(v, 3) for v in near.on_sheet],
+        "on_tool": [number(v, 3) for v in near.on_tool],
+        "flat": near.flat,
+    }
+
+
+def _way_out(said: Clearance) -> str:
+    if said.ways:
+        return said.ways.out.way
+    return "trapped" if "trapped" in said.reasons else "unknown"
+
+
+def _clearance_words(said: Clearance) -> str:
+    if said.reasons or said.ways is None:
+        return f"{_because(said.reasons).capitalize()}."
+    ways = {said.ways.into.way, said.ways.out.way}
+    if "unknown" in ways:
+        return "Clears the tools through the whole stroke; how it comes out was not found."
+    if "slide" in ways:
+        return "Clears the tools; slide it in or out sideways along them."
+    if "swing" in ways:
+        return "Clears the tools; tilt it in or out, the punch standing still at its top."
+    return "Clears the tools through the whole stroke; the punch lifts straight away."
+
+
+def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
+    """The findings on a step's clearance."""
+    if said is None:
+        return []
+    found = []
+    for near in said.hits:
+        numbers = {
+            "distance_mm": abs(near.distance_mm),
+            "angle_deg": near.included_angle_deg,
+            "wanted_mm": said.needed_mm,
+        }
+        how = "runs {distance_mm} into" if near.distance_mm <= 0.0 else "comes {distance_mm} near"
+        words = f"Flat {near.flat} {how} the {near.tool} when the bend is at {{angle_deg}}"
+        words += "." if near.distance_mm <= 0.0 else "; {wanted_mm} is wanted."
+        do = "Take another order or other tools; see what would help."
+        found.append(Check("stop", f"too-near-{near.tool}", words, do, numbers))
+    told = {near.tool for near in said.hits}
+    for reason in said.reasons:
+        if reason in told or reason in ("gauge", "short flange"):
+            continue  # said by its own finding
+        words = f"Bend {step.operation.bend}: {_because((reason,))}."
+        found.append(
+            Check("stop", f"no-way-{reason.replace(' ', '-')}", words, "See what would help.")
+        )
+    found += _way_checks(said.ways) if said.ways else []
+    return found
+
+
+def _way_checks(ways: Ways) -> list[Check]:
+    """The findings on how the part goes in and out."""
+    found, both = [], (ways.into.way, ways.out.way)
+    if "slide" in both:
+        words = "No way past the punch was found to the front: the part goes in or out sideways."
+        do = "Slide the part along the tools, with room for it beside them; never force it."
+        found.append(Check("caution", "slide-out", words, do))
+    if "swing" in both:
+        words = "The part does not go in or out level: it has to be tilted, as drawn."
+        if ways.out.rides_up:
+            words = "A flange reaches round the punch: the part rides up with it, to be unhooked."
+        do = "Only with the punch standing still at its top; fingers never between part and punch."
+        found.append(Check("caution", "tilt-out", words, do))
+    if "unknown" in both:
+        words = "No way was found to get the part in or out with the punch at its top."
+        do = "Try it with a scrap piece before you bend, the press off; or take other tools."
+        found.append(Check("caution", "way-out-unknown", words, do))
+    return found
+
+
+def _because(reasons: Sequence[str]) -> str:
+    tools = [r for r in reasons if r in TOOLS]
+    rest = [REFUSALS[r] for r in reasons if r in REFUSALS]
+    said = [f"it would hit the {' and the '.join(tools)}"] if tools else []
+    return ", and ".join([*said, *rest])
+
+
+@dataclass(frozen=True, slots=True)
+class OrderSaid:
+    """Everything said of an order. words: one sentence; the rest as the API's lists."""
+
+    words: str
+    wishes: tuple[tuple[str, str], ...] = ()
+    others: tuple[Other, ...] = ()
+    advice: tuple[Advice, ...] = ()
+
+
+def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
+    """The words on the order, what wishes cost, other orders, and what would help."""
+    named = bool(names_dropped(trials.part)) and trials.equipment.press is not None
+    if searched.found is None and not named:
+        return OrderSaid(searched.order.words)
+    wishes = tuple(what_wishes_cost(trials, searched, limits))
+    if searched.found is None:
+        return OrderSaid(searched.order.words, wishes)
+    if not searched.moves or searched.refused:
+        sure = _is_proof(searched) or not searched.every_way
+        advice = tuple(remedies(trials, searched, limits)) if sure else ()
+        return OrderSaid(_none_words(searched), wishes, (), advice)
+    return OrderSaid(_found_words(searched), wishes, tuple(other_orders(searched, limits)))
+
+
+def _is_proof(searched: Searched) -> bool:
+    """Whether there is no order for certain: not where a radius is made in hits, which the search
+    takes as one bend in the middle of them."""
+    return searched.none and searched.every_way and not stepped_bends(searched)
+
+
+def _found_words(searched: Searched) -> str:
+    counts = handling_counts(searched.found)
+    said = [in_words(name, count) for name, count in counts.items() if count]
+    handling = ", ".join(said) if said else "no turning, no change of tools"
+    if hits := _hits_unproven(searched):
+        return (
+            f"The least handling that the search knows of ({handling}). It does not look at a "
+            f"radius made in hits: bend {_and(hits)}. The other strokes clear."
+        )
+    if not searched.order.proven:
+        return f"The best order found in the time ({handling}); not proven to be the best or clear."
+    flattens = any(step.flattens for step in searched.attempt.steps)
+    clear = "Clear of the tools through every stroke"
+    clear += "; the flattening of hems is for you to watch." if flattens else "."
+    if searched.order.rule == "given":
+        return f"The order given, with the best ends and tools ({handling}). {clear}"
+    return f"Least handling with {_dies(searched)}, proven ({handling}). {clear}"
+
+
+def stepped_bends(searched: Searched) -> tuple[int, ...]:
+    """The bends that are made in hits."""
+    return tuple(step.bend for step in searched.attempt.steps if step.hits is not None)
+
+
+def _hits_unproven(searched: Searched) -> tuple[int, ...]:
+    """The bends in hits, where they alone keep what the search proved from holding of the part."""
+    proven = searched.found is not None and searched.found.proven
+    return stepped_bends(searched) if proven else ()
+
+
+def _and(numbers: Sequence[int]) -> str:
+    return " and ".join(str(n) for n in sorted(numbers))
+
+
+def _dies(searched: Searched) -> str:
+    codes = dict.fromkeys(pair.die.code for pair in searched.pairs)
+    return f"die{'' if len(codes) == 1 else 's'} {', '.join(codes)}"
+
+
+def _none_words(searched: Searched) -> str:
+    given = searched.order.rule == "given"
+    start = "The given order" if given else "No order of the bends"
+    if hits := _hits_unproven(searched):
+        found = "was not found to clear" if given else "was found to clear"
+        return (
+            f"{start} {found}, the hits of bend {_and(hits)} taken as one bend. That is no proof."
+        )
+    if not searched.every_way:
+        return (
+            f"{start}: no way was found to get the part off the punch, and there is no room to "
+            "slide it along the tools. That is no proof that there is none."
+        )
+    if not _is_proof(searched):
+        if given:
+            return (
+                "The given order: no way to make it was found in the time, nor that there is none."
+            )
+        return "No order of the bends was found in the time, nor that there is none."
+    tools = "these tools" if searched.every_tool else "the tools looked at"
+    why = "; ".join(f"bend {r.move.bend + 1}: {_because(r.reasons)}" for r in searched.refused)
+    said = f"{start} {'cannot' if given else 'can'} be made with {tools}."
+    return f"{said} The one shown fails at {why}." if why else said
+
+
+def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
+    """The findings on the order as a whole."""
+    proven = searched.order.proven
+    if searched.found is None:
+        return [_not_checked()]
+    if proven:
+        return []
+    if searched.refused or not searched.moves:
+        numbers = {f"n{i}_{k}": v for i, a in enumerate(said.advice) for k, v in a.numbers.items()}
+        do = _numbered(said.advice) or "Change the part, or get other tools."
+        if _is_proof(searched):
+            return [Check("stop", "no-order", said.words, do, numbers)]
+        return [Check("caution", "order-not-found", said.words, do, numbers)]
+    if hits := _hits_unproven(searched):
+        return [_hits_not_checked(hits)]
+    return [
+        Check(
+            "caution",
+            "order-not-proven",
+            said.words,
+            "Walk through the steps with the drawings, or give the search more time.",
+        )
+    ]
+
+
+def _numbered(advice: Sequence[Advice]) -> str:
+    """The advice in one text, each slot named apart."""
+    said = []
+    for i, one in enumerate(advice):
+        words = one.words
+        for key in one.numbers:
+            words = words.replace(f"{{{key}}}", f"{{n{i}_{key}}}")
+        said.append(words)
+    return " ".join(said)
+
+
+def _hits_not_checked(bends: Sequence[int]) -> Check:
+    return Check(
+        "caution",
+        "clearance-not-checked",
+        f"Clearance is not checked for the hits of bend {_and(bends)}: the search does not look at "
+        "a radius made in hits.",
+        "Walk through these hits with a scrap piece, slowly.",
+    )
+
+
+def _not_checked() -> Check:
+    return Check(
+        "caution",
+        "clearance-not-checked",
+        "Clearance is not checked: whether the part clears punch, holder, ram, die and "
+        "gauge through every stroke is for you to see.",
+        "Walk through the steps with the drawings, then with a scrap piece, slowly.",
+    )
+
+
+def order_json(searched: Searched, said: OrderSaid) -> JsonDict:
+    """The order as the API gives it."""
+    step_of = {bend: i + 1 for i, bend in enumerate(searched.order.sequence)}
+    return {
+        "sequence": list(searched.order.sequence),
+        "rule": searched.order.rule,
+        "proven": searched.order.proven,
+        "words": said.words,
+        "looked_at": searched.looked_at,
+        **handling_counts(searched.found),
+        "wishes": [{"wish": name, "words": words} for name, words in said.wishes],
+        "alternatives": [
+            {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in said.others
+        ],
+        "blocked": [_blocked_json(r, step_of) for r in searched.refused],
+        "remedies": [
+            {
+                "kind": a.kind,
+                "words": fill(a.words, a.numbers),
+                "template": a.words,
+                "numbers": {k: number(v) for k, v in a.numbers.items()},
+            }
+            for a in said.advice
+        ],
+    }
+
+
+def _blocked_json(refused: Refused, step_of: dict[int, int]) -> JsonDict:
+    bend = refused.move.bend + 1
+    return {
+        "step": step_of.get(bend),
+        "bend": bend,
+        "hits": list(refused.reasons),
+        "words": f"{_because(refused.reasons).capitalize()}.",
+    }

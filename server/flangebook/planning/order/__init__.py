@@ -1,0 +1,1 @@
+"""In which order the bends are made."""

@@ -1,0 +1,1 @@
+"""What measured results say and change."""

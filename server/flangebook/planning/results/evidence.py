@@ -1,0 +1,241 @@
+"""What a shop's test bends and first pieces make of a predicted bend.
+
+Planning asks :meth:`Evidence.taught` for every bend it predicts. What a trial teaches is worked
+out once and kept, all of it is solved together once, and every bend is kept, until the evidence
+changes and a new ``Evidence`` is made.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from flangebook.bending.checks import Check
+from flangebook.bending.geometry.setback import Dimension
+from flangebook.bending.learning.learned import Learning, Taught, expected_from, put_in, teach
+from flangebook.bending.learning.lessons import Lesson, beyond_metal, lessons
+from flangebook.bending.learning.nearness import nearness_of
+from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.part.metals import Metal
+from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.tools.tooling import Die, Punch, SetBy
+
+MOST_KEPT = 4096
+NEAR = 0.2
+"""A trial that counts less at a bend says nothing of it here: its own doubt is most of what it
+would bring. Another lot of the same sheet in the same V counts 0.25."""
+SAME_V_MM = 0.005
+"""V openings within this are the same, whatever rounding did to a saved one."""
+Said = tuple[tuple[Lesson, ...], tuple[Check, ...]]
+Lessons = dict[str, Said]
+"""What each trial teaches, by its id; depends on the metal's figures, on how the press is set and
+on nothing else."""
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """The evidence there is of one metal, and what other metals say of the press.
+
+    trials: those not marked wrong; of every lot. lot: of the sheet to be bent, "" where it is not
+    known. calculated: ids of trials whose depth was calculated with the angle that was set, not
+    read: it says nothing by itself. of_others: lessons of other metals that tell of the press or
+    its gauge. set_by: how the press is set. press, gauge: name the settings of its depth's and
+    its gauge's zero that are in force. known: what the trials teach, as far as it was worked out;
+    may be shared.
+    """
+
+    metal: Metal
+    trials: tuple[Trial, ...]
+    lot: str = ""
+    calculated: frozenset[str] = frozenset()
+    of_others: tuple[Lesson, ...] = ()
+    set_by: SetBy | None = None
+    press: str = ""
+    gauge: str = ""
+    known: Lessons = field(default_factory=dict)
+    _learned: dict[tuple[object, ...], Learning] = field(default_factory=dict)
+    _together: list[Taught] = field(default_factory=list)
+
+    def of_lot(self, lot: str) -> Evidence:
+        """The same for sheet of a lot."""
+        return self if lot == self.lot else replace(self, lot=lot, _learned={})
+
+    def without(self, trial_id: str) -> Evidence:
+        """The same without one trial."""
+        return self._of(tuple(trial for trial in self.trials if trial.id != trial_id))
+
+    def with_one(self, trial: Trial, calculated: bool) -> Evidence:
+        """The same with one trial more. calculated: its depth is no reading."""
+        found = self._of((*self.without(trial.id).trials, trial))
+        ids = self.calculated | {trial.id} if calculated else self.calculated
+        return replace(found, calculated=ids)
+
+    def _of(self, trials: tuple[Trial, ...]) -> Evidence:
+        return replace(self, trials=trials, _learned={}, _together=[])
+
+    @property
+    def together(self) -> Taught:
+        """What all trials teach, solved once."""
+        if not self._together:
+            self._together.append(teach(self.trials, self.said_by, self.of_others))
+        return self._together[0]
+
+    def set_up(
+        self,
+        thickness_mm: float,
+        bend_length_mm: float,
+        included_angle_deg: float,
+        die: Die,
+        punch_radius_mm: float,
+        dimension: Dimension,
+    ) -> SetUp:
+        """A bend of this metal and lot that is to be made on the press as it is set now."""
+        return SetUp(
+            self.metal.code, thickness_mm, bend_length_mm, included_angle_deg, die,
+            punch_radius_mm, None, dimension, self.lot, self.press, self.gauge,
+        )  # fmt: skip
+
+    def taught(self, bend: AirBend, set_up: SetUp) -> AirBend:
+        """The bend with what the trials taught put in.
+
+        bend: as predicted for the set-up without them.
+        """
+        return self.learning(bend, set_up).bend
+
+    def learning(self, bend: AirBend, set_up: SetUp) -> Learning:
+        """What the trials make of the bend, with the reasons."""
+        die = set_up.die
+        key = (
+            set_up.thickness_mm, set_up.bend_length_mm, set_up.included_angle_deg,
+            die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm, set_up.punch_radius_mm,
+            set_up.dimension, set_up.lot,
+        )  # fmt: skip
+        found = self._learned.get(key)
+        if found is None:
+            now = replace(set_up, press=self.press, gauge=self.gauge)
+            found = put_in(bend, now, self.together)
+            if len(self._learned) >= MOST_KEPT:
+                self._learned.clear()
+            self._learned[key] = found
+        return found
+
+    def tried(self, set_up: SetUp) -> bool:
+        """Whether a piece that counts was measured near this bend in a V of this opening, on the
+        press as it is set now: only then is a setting more than a prediction."""
+        return any(
+            trial.set_up.press == self.press
+            and abs(trial.set_up.die.v_opening_mm - set_up.die.v_opening_mm) <= SAME_V_MM
+            and nearness_of(trial.set_up, set_up) >= NEAR
+            and trial.id not in self.together.asked
+            and any(lesson.figure == "springback" for lesson in self.said_by(trial)[0])
+            for trial in self.trials
+        )
+
+    def said_by(self, trial: Trial) -> Said:
+        """What a trial teaches, and what is odd about it by itself."""
+        key = f"{trial.id} confirmed" if trial.confirmed else trial.id
+        said = self.known.get(key)
+        if said is None:
+            read = trial
+            if trial.id in self.calculated:
+                read = replace(trial, punch_depth_mm=None)
+            said = self.known[key] = lessons(read, expected_from(self.metal), self.set_by)
+        return said
+
+    def question_about(self, trial: Trial) -> Check | None:
+        """What to ask about a trial that does not count until somebody confirms it."""
+        if trial.id not in self.together.asked:
+            return None
+        said, _ = self.said_by(trial)
+        return next((beyond_metal(x) for x in said if x.figure == "springback"), None)
+
+
+def odd_ids(learning: Learning) -> frozenset[str]:
+    """Ids of the trials that stand out."""
+    return frozenset(
+        one.lesson.trial_id
+        for belief in learning.beliefs
+        for one in belief.counted
+        if one.odd is not None
+    )
+
+
+def set_up_json(
+    metal: str,
+    ordered_mm: float,
+    bend_length_mm: float,
+    included_angle_deg: float,
+    die: Die,
+    punch: Punch,
+    dimension: Dimension,
+    lot: str,
+) -> dict[str, Any]:
+    """A set-up as it is kept beside what was measured: tools with the sizes they have now."""
+    return {
+        "metal": metal,
+        "lot": lot,
+        "ordered_mm": ordered_mm,
+        "bend_length_mm": bend_length_mm,
+        "included_angle_deg": included_angle_deg,
+        "dimension": dimension,
+        "die": {
+            "code": die.code,
+            "name": die.name,
+            "v_opening_mm": die.v_opening_mm,
+            "angle_deg": die.angle_deg,
+            "shoulder_radius_mm": die.shoulder_radius_mm,
+            "height_mm": die.height_mm,
+            "width_mm": die.width_mm,
+        },
+        "punch": {
+            "code": punch.code,
+            "name": punch.name,
+            "tip_radius_mm": punch.tip_radius_mm,
+            "angle_deg": punch.angle_deg,
+        },
+    }
+
+
+def trial_from(body: Mapping[str, Any], label: str, confirmed: bool = False) -> Trial:
+    """A trial from its evidence as kept.
+
+    body: the set-up and what was measured, by the names that :func:`set_up_json` and the
+    trials' own fields have. label: what to call it. confirmed: it was measured right.
+    """
+    return Trial(
+        body["id"],
+        _set_up(body),
+        body["measured_deg"],
+        loaded_deg=body.get("loaded_deg"),
+        set_angle_deg=body.get("set_angle_deg"),
+        punch_depth_mm=body.get("punch_depth_mm"),
+        thickness_mm=body.get("thickness_mm"),
+        radius_mm=body.get("radius_mm"),
+        flat_length_mm=body.get("flat_length_mm"),
+        flange_left_mm=body.get("flange_left_mm"),
+        flange_right_mm=body.get("flange_right_mm"),
+        gauged_deduction_mm=body.get("gauged_deduction_mm"),
+        confirmed=confirmed,
+        label=label,
+    )
+
+
+def _set_up(body: Mapping[str, Any]) -> SetUp:
+    die, punch = body["die"], body["punch"]
+    return SetUp(
+        body["metal"],
+        body["ordered_mm"],
+        body["bend_length_mm"],
+        body["included_angle_deg"],
+        Die(
+            die["code"], die["name"], die["v_opening_mm"], die["angle_deg"],
+            die["shoulder_radius_mm"], die["height_mm"], die["width_mm"], None, (),
+        ),
+        punch["tip_radius_mm"],
+        punch["angle_deg"],
+        body["dimension"],
+        body.get("lot") or "",
+        body.get("press_zero") or "",
+        body.get("gauge_zero") or "",
+    )  # fmt: skip

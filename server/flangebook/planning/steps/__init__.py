@@ -1,0 +1,1 @@
+"""The steps of a plan and what is checked at each."""

@@ -1,0 +1,1 @@
+"""Which punch and die, and where they stand."""

@@ -1,0 +1,1 @@
+"""What comes in and goes out as JSON: read into values, described for the API document."""

@@ -1,0 +1,1 @@
+"""Connections, requests and answers."""

@@ -1,0 +1,1 @@
+"""Processes that calculate for the server."""

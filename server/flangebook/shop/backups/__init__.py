@@ -1,0 +1,1 @@
+"""Backups of the shop's file, and putting it back."""

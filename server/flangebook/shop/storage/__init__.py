@@ -1,0 +1,1 @@
+"""The shop's one SQLite file and how it is written."""

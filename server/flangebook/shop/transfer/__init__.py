@@ -1,0 +1,1 @@
+"""The whole shop as one open document, out and in."""
