@@ -20,7 +20,7 @@ from order_parts import DEEP, GOOSENECK, NARROW, PUNCH, problem_of, random_part
 
 from flangebook.bending.clearance.problem import Problem
 from flangebook.bending.ordering.search import Found, Known, codes_of, search
-from flangebook.bending.ordering.warm_up import warm_up
+from flangebook.planning.warm_up import warm_up
 
 from .conftest import Figures
 

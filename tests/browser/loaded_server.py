@@ -7,6 +7,6 @@ from __future__ import annotations
 
 import flangebook.serving.lan
 import flangebook.serving.shop_server  # noqa: F401
-from flangebook.bending.ordering.warm_up import warm_up
+from flangebook.planning.warm_up import warm_up
 
 warm_up()

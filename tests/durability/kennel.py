@@ -16,7 +16,7 @@ import sys
 import traceback
 from pathlib import Path
 
-from flangebook.bending.ordering.warm_up import warm_up
+from flangebook.planning.warm_up import warm_up
 from flangebook.serving import shop_server
 
 

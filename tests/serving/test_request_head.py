@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from flangebook.serving.http.door import MOST_OPEN
+from flangebook.serving.http.open_connections import MOST_OPEN
 from serving.running import Running, serving
 
 pytestmark = pytest.mark.slow

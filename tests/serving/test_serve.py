@@ -253,7 +253,7 @@ def test_the_order_search_is_made_ready_only_after_it_says_it_is_ready(
         said.append(capsys.readouterr().out)
         warmed.set()
 
-    monkeypatch.setattr("flangebook.bending.ordering.warm_up.warm_up", warm_up)
+    monkeypatch.setattr("flangebook.planning.warm_up.warm_up", warm_up)
     shop_server._ready("http://127.0.0.1:1", tmp_path)
     assert warmed.wait(PATIENCE_S)
     assert said[0].startswith("Flangebook is ready at http://127.0.0.1:1 ")

@@ -23,7 +23,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 OLDEST = (3, 11)
-WARM_UP = "flangebook.bending.ordering.warm_up"
+WARM_UP = "flangebook.planning.warm_up"
 _NOTE = "flangebook-installed.json"
 _MISSING_VENV = (
     "Python's venv module is not complete here. Get it with "

@@ -203,7 +203,7 @@ def _nothing() -> None:
 
 def _warm_up() -> None:
     # Loaded here: it brings the compiler, which a start should not wait for.
-    from flangebook.bending.ordering.warm_up import warm_up  # noqa: PLC0415
+    from flangebook.planning.warm_up import warm_up  # noqa: PLC0415
 
     warm_up()
 

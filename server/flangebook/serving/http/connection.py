@@ -12,17 +12,15 @@ import ssl
 from contextlib import suppress
 from dataclasses import dataclass, field
 from functools import partial
-from typing import TYPE_CHECKING, Any, cast
+from typing import Any, cast
 
 from flangebook.api.caller import GONE_KEY
 from flangebook.serving.http.answer import Answer, respond
+from flangebook.serving.http.open_connections import OpenConnections
 from flangebook.serving.http.request_body import BodyError, read_body
 from flangebook.serving.http.request_head import MOST_HEAD_BYTES, Request
 from flangebook.serving.http.spool import Spool, TooMuchUnderWayError
 from flangebook.serving.log import log
-
-if TYPE_CHECKING:
-    from flangebook.serving.http.door import Door
 
 HANDSHAKE_S = 10.0
 IDLE_S = 10.0
@@ -48,7 +46,7 @@ class Exchange:
 class Connection(asyncio.Protocol):
     """Requests one after another. idle: none has begun."""
 
-    def __init__(self, door: Door) -> None:
+    def __init__(self, door: OpenConnections) -> None:
         self._door = door
         self._loop = asyncio.get_running_loop()
         self._reader = asyncio.StreamReader(MOST_HEAD_BYTES)

@@ -144,7 +144,7 @@ def _bound_memory() -> None:
 def _load() -> None:
     """All that is asked of it, and the compiled functions, before anybody waits."""
     import flangebook.use_cases.learning  # noqa: F401, PLC0415
-    from flangebook.bending.ordering.warm_up import warm_up  # noqa: PLC0415
+    from flangebook.planning.warm_up import warm_up  # noqa: PLC0415
 
     warm_up()
 

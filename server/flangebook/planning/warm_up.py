@@ -1,6 +1,6 @@
 """Compiles what bend model and search are made of, or loads it, before anybody waits for it.
 
-    python -m flangebook.bending.ordering.warm_up
+    python -m flangebook.planning.warm_up
 
 Two at a time do no harm: both compile, and what is kept is replaced whole.
 """
