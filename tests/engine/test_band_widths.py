@@ -8,9 +8,10 @@ from pathlib import Path
 import pytest
 from sheet_metals import die
 
+from flangebook.bending import prediction
 from flangebook.bending.prediction.air_bend import air_bend
 
-PAGE = Path(__file__).parents[2] / "DEVELOPERS.md"
+PAGE = Path(prediction.__path__[0]) / "README.md"
 ROWS = {
     "mild steel, cold-rolled": "mild-steel-cr",
     "mild steel, hot-rolled": "mild-steel-hr",
