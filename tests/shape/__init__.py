@@ -1,0 +1,1 @@
+"""The shape of the code in figures: ``tests/run --shape``."""
