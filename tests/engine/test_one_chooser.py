@@ -198,7 +198,7 @@ def test_a_z_with_a_short_web_takes_the_widest_v_that_makes_it_and_says_why() ->
         assert step["die"] == "V8"
         reason = step["tools_reason"]
         assert "V of 8 mm, 5.33 t, not V12: no order of the bends clears the tools" in reason
-        assert "Acute punch S28-06, not S85-2: with S85-2 it takes 1 tool change more." in reason
+        assert "Acute punch A28-06, not S85-2: with S85-2 it takes 1 tool change more." in reason
     assert not {"punch-load", "die-load"} & {c["code"] for c in answer["checks"]}
 
 
@@ -227,24 +227,24 @@ def test_a_web_that_the_chosen_tools_take_needs_no_look_at_other_dies(
 
 def test_an_acute_punch_for_a_square_bend_says_why() -> None:
     acute = replace(
-        DEMO_CRIB, punches=tuple(p for p in DEMO_CRIB.punches if p.code in ("S28-06", "S80-4"))
+        DEMO_CRIB, punches=tuple(p for p in DEMO_CRIB.punches if p.code in ("A28-06", "S80-4"))
     )
     reason = bend(MILD, 0.8, crib=acute)["tools_reason"]
-    assert reason.startswith("Acute punch S28-06, not S80-4: ")
+    assert reason.startswith("Acute punch A28-06, not S80-4: ")
     assert bend(MILD, 1.5)["tools_reason"] == ""
 
 
 def test_tools_named_for_a_part_are_taken_and_what_they_cost_is_said() -> None:
-    answer = planned(MILD, 1.5, (60.0, 60.0), Bend(90.0, "up"), die="V8", punch="S28-06")
+    answer = planned(MILD, 1.5, (60.0, 60.0), Bend(90.0, "up"), die="V8", punch="A28-06")
     (step,) = answer["steps"]
-    assert (step["die"], step["punch"]) == ("V8", "S28-06")
+    assert (step["die"], step["punch"]) == ("V8", "A28-06")
     assert step["tools_reason"] == (
-        "Die V8 was asked for by name. Punch S28-06 was asked for by name."
+        "Die V8 was asked for by name. Punch A28-06 was asked for by name."
     )
     costs = {w["wish"]: w["words"] for w in answer["order"]["wishes"]}
     assert set(costs) == {"tools.die", "tools.punch"}
-    assert costs["tools.die"].startswith("Die V8 for every bend: punch S28-06 at ")
-    assert answer["part"]["tools"] == {"die": "V8", "punch": "S28-06"}
+    assert costs["tools.die"].startswith("Die V8 for every bend: punch A28-06 at ")
+    assert answer["part"]["tools"] == {"die": "V8", "punch": "A28-06"}
 
 
 def test_tools_named_for_one_bend_leave_the_others_free() -> None:

@@ -14,7 +14,7 @@ from flangebook.planning.answers import differences
 from flangebook.planning.answers.setting_json import limits_of
 from flangebook.planning.results.gauged_flange import gauge_reaches
 from flangebook.schemas.part import PartSchema
-from flangebook.shop import cards, history, proposals
+from flangebook.shop import cards, history, proposals, revisions
 from flangebook.shop.store import Store
 from flangebook.use_cases.planner import plan_of, wishes_from
 
@@ -54,6 +54,34 @@ def edited(store: Store, code: str, content: cards.Content, asked: Mapping[str, 
         after = replace(after, settings=checked_settings(after, asked["settings"]))
     words = [*history.changes(content, after), *words]
     return Edit(after, [*words, *_settled(store, code, asked.get("settles", ()))])
+
+
+def keep(
+    store: Store,
+    code: str,
+    asked: Mapping[str, Any],
+    content: cards.Content,
+    etag: str,
+    after: str = "",
+) -> None:
+    """Keep a change of a card as its next revision, if it changes anything.
+
+    content: the card as it is, with its etag, or "*". after: id of the revision that it was made
+    on, or empty. Raises ShopError.
+    """
+    edit = edited(store, code, content, asked)
+    if edit.words:
+        revisions.revise(
+            store,
+            code,
+            edit.content,
+            revisions.Author(asked["by"], asked["reason"], asked.get("id", "")),
+            edit.words,
+            if_match=etag,
+            after=after,
+            settles=asked.get("settles", ()),
+            asked=asked,
+        )
 
 
 def _settled(store: Store, code: str, ids: Sequence[str]) -> list[str]:

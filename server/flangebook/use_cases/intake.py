@@ -7,7 +7,7 @@ from typing import Any
 
 import marshmallow as ma
 
-from flangebook.schemas.cards import NewCardSchema, TrialSchema
+from flangebook.schemas.cards import CardEditSchema, NewCardSchema, TrialSchema
 from flangebook.schemas.part import PartSchema
 from flangebook.schemas.places import within
 from flangebook.schemas.shop import DOCUMENTS
@@ -53,6 +53,16 @@ def card(store: Store, request: Mapping[str, Any]) -> cards.Content:
     Raises ValidationError, InputError, NotAPartError, MissingToolError.
     """
     return card_changes.new_content(store, NewCardSchema().load(request))
+
+
+def edit(store: Store, code: str, request: Mapping[str, Any]) -> None:
+    """Change a card.
+
+    Raises ValidationError, ShopError, and what planning raises.
+    """
+    asked = CardEditSchema().load(request)
+    content, etag = cards.content_of(store, code)
+    card_changes.keep(store, code, asked, content, etag)
 
 
 def trial(

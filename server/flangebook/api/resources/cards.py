@@ -126,20 +126,7 @@ def _revised(store: Store, code: str, asked: dict[str, Any], etag: str, after: s
     if etag not in ("*", newest):
         raise cards.stale(code, newest)
     revisions.need_newest(store, code, after)
-    edit = card_changes.edited(store, code, content, asked)
-    if edit.words:
-        author = revisions.Author(asked["by"], asked["reason"], asked.get("id", ""))
-        revisions.revise(
-            store,
-            code,
-            edit.content,
-            author,
-            edit.words,
-            if_match=etag,
-            after=after,
-            settles=asked.get("settles", ()),
-            asked=asked,
-        )
+    card_changes.keep(store, code, asked, content, etag, after)
 
 
 @blp.route("/cards/<code>/proposals", parameters=PATH_CODE)

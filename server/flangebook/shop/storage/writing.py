@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import hashlib
 import json
+from collections.abc import Iterator
+from contextlib import contextmanager
 from contextvars import ContextVar
 from datetime import UTC, datetime
 from typing import Any
 
 # The paired device whose request is under way; empty at the server's own screen.
 sending_device: ContextVar[str] = ContextVar("sending_device", default="")
+_moment: ContextVar[datetime | None] = ContextVar("moment", default=None)
 
 
 def json_text(value: Any) -> str:
@@ -38,4 +41,23 @@ def text_digest(text: str) -> str:
 
 def now() -> str:
     """This moment, UTC, to a millisecond."""
-    return datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
+    return utc_text(_moment.get() or datetime.now(UTC))
+
+
+def utc_text(moment: datetime) -> str:
+    """A moment in UTC as it is kept.
+
+    >>> utc_text(datetime(2026, 5, 4, 13, 30, tzinfo=UTC))
+    '2026-05-04T13:30:00.000Z'
+    """
+    return moment.isoformat(timespec="milliseconds").replace("+00:00", "Z")
+
+
+@contextmanager
+def written_at(moment: datetime) -> Iterator[None]:
+    """What is written in the block is written down as of that moment, in UTC."""
+    token = _moment.set(moment)
+    try:
+        yield
+    finally:
+        _moment.reset(token)
