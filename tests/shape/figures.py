@@ -74,9 +74,8 @@ def _joined(circle: list[str]) -> str:
 
 
 def _folders() -> Figure:
-    sizes = files_by_folder()
-    full = tuple(f"{folder}: {n}" for folder, n in sizes.items() if n > FULL_FOLDER)
-    return Figure("folders", "files in the fullest folder", max(sizes.values()), FULL_FOLDER, full)
+    full = [f"{name}: {n}" for name, n in files_by_folder().items() if n > FULL_FOLDER]
+    return _count("folders", f"folders with more than {FULL_FOLDER} files", 0, full)
 
 
 def files_by_folder() -> Mapping[str, int]:

@@ -16,11 +16,8 @@ from shape.imports import circles, python_imports, web_imports
 
 # What is not yet at its goal may not get worse than it is today.
 TODAY: dict[str, float] = {
-    "folders": 72,
-    "python circles": 2,
+    "folders": 3,
     "web circles": 1,
-    "arrows": 12,
-    "no floor": 66,
     "parameters": 43,
     "docstrings": 17,
 }
