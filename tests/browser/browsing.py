@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import json
+import time
 import urllib.request
 from collections.abc import Callable
 from contextlib import suppress
 from typing import Any
 
-from playwright.sync_api import Error, Locator, Page, Route
+from playwright.sync_api import Error, Locator, Page, Request, Route
 
 PHONE = {"width": 390, "height": 844}
 WIDE = {"width": 1920, "height": 1080}
@@ -19,6 +20,7 @@ SILENCE = (
     "net::ERR_(CONNECTION_(REFUSED|RESET|CLOSED|ABORTED)|SOCKET_NOT_CONNECTED|EMPTY_RESPONSE"
     "|CONTENT_LENGTH_MISMATCH|INCOMPLETE_CHUNKED_ENCODING)"
 )
+QUIET_S = 0.5
 
 
 def plain_angle(title: str) -> dict[str, Any]:
@@ -54,6 +56,45 @@ def show(page: Page, address: str, ready: str) -> Page:
     """Open an address of the app and wait until its data is on the screen."""
     page.goto(address)
     return wait_ready(page, ready)
+
+
+def go_to(page: Page, path: str, ready: str) -> Page:
+    """Show another screen of the app that is open, as Back does: no page is loaded again."""
+    page.evaluate(
+        """path => {
+          history.pushState(null, "", path);
+          dispatchEvent(new PopStateEvent("popstate"));
+        }""",
+        path,
+    )
+    return wait_ready(page, ready)
+
+
+class Traffic:
+    """What a page has asked for and not got yet."""
+
+    def __init__(self, page: Page) -> None:
+        self._page = page
+        self._on_its_way: set[Request] = set()
+        self._last = time.monotonic()
+        page.on("request", self._asked)
+        page.on("requestfinished", self._over)
+        page.on("requestfailed", self._over)
+
+    def wait_quiet(self) -> None:
+        """Wait until nothing was on its way for half a second, as "networkidle" does for a page
+        that is loaded."""
+        self._last = time.monotonic()
+        while self._on_its_way or time.monotonic() - self._last < QUIET_S:
+            self._page.wait_for_timeout(100)
+
+    def _asked(self, request: Request) -> None:
+        self._on_its_way.add(request)
+        self._last = time.monotonic()
+
+    def _over(self, request: Request) -> None:
+        self._on_its_way.discard(request)
+        self._last = time.monotonic()
 
 
 def wait_ready(page: Page, name: str) -> Page:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from urllib.parse import urljoin
 
 from addresses import CARD
-from browsing import by_test, call, show
+from browsing import Traffic, by_test, call, go_to, show
 from playwright.sync_api import BrowserContext, Page
 from secure import SecureShop
 
 BENCHES = {"1": (CARD, 3), "2": (CARD, 7), "Big press": (None, 0)}  # a step, done, nothing yet
+
+JOIN = "/join"  # a page by itself, no screen of the app
 
 
 @dataclass(frozen=True)
@@ -34,7 +37,7 @@ STATES = [
     State("owner", "/bench", "bench"),
     *[State(f"bench {name}", "/bench", "bench") for name in BENCHES],
     State("stranger", "/", "pair"),
-    State("stranger", "/join", "join"),
+    State("newcomer", JOIN, "join"),
     State("operator", "/crew", "not-yours"),
     State("operator", f"/c/{CARD}/note", "note"),
     State("operator", f"/c/{CARD}/trial/3", "trial"),
@@ -61,33 +64,52 @@ def busy(shop: SecureShop) -> SecureShop:
     return shop
 
 
-def states(shop: SecureShop, device: Callable[[], BrowserContext]) -> Iterator[tuple[State, Page]]:
-    """Each state on its device. By plain http, where a paired device is known by its cookie too."""
-    doors: dict[str, tuple[str, Page]] = {}
-    for state in STATES:
-        if state.who not in doors:
-            doors[state.who] = _door(shop, state.who, device().new_page())
-        door, page = doors[state.who]
-        show(page, f"{door}{state.address}", state.ready)
-        if state.click:
-            by_test(page, state.click).click()
-            by_test(page, state.click).wait_for(state="detached")
-        page.wait_for_load_state("networkidle")
-        yield state, page
+class Crew:
+    """Everybody's device, by plain http, where a paired device is known by its cookie too."""
+
+    def __init__(self, shop: SecureShop, device: Callable[[], BrowserContext]) -> None:
+        self._shop = shop
+        self._device = device
+        self._pages: dict[str, tuple[Page, Traffic]] = {}
+
+    def states(self, size: tuple[int, int]) -> Iterator[tuple[State, Page]]:
+        """Each state on its device, in a window of this size [px]."""
+        for state in STATES:
+            page, traffic = self._page(state.who)
+            page.set_viewport_size({"width": size[0], "height": size[1]})
+            if state.address == JOIN:
+                show(page, urljoin(page.url, JOIN), state.ready)
+            else:
+                go_to(page, state.address, state.ready)
+            if state.click:
+                by_test(page, state.click).click()
+                by_test(page, state.click).wait_for(state="detached")
+            traffic.wait_quiet()
+            yield state, page
+
+    def _page(self, who: str) -> tuple[Page, Traffic]:
+        if who not in self._pages:
+            page = self._device().new_page()
+            traffic = Traffic(page)
+            page.goto(_door(self._shop, who, page))
+            page.wait_for_selector("html[data-ready]")
+            self._pages[who] = page, traffic
+        return self._pages[who]
 
 
-def _door(shop: SecureShop, who: str, page: Page) -> tuple[str, Page]:
+def _door(shop: SecureShop, who: str, page: Page) -> str:
+    """Where a device comes in, which by then is who it says."""
     if who == "owner":
-        return shop.url, page
+        return shop.url
     if who.startswith("bench "):
         page.goto(shop.url)
         here = "name => localStorage.setItem('flangebook.bench.here', JSON.stringify({name}))"
         page.evaluate(here, who.removeprefix("bench "))
-        return shop.url, page
+        return shop.url
     door = f"http://127.0.0.1:{shop.port + 2}"
-    if who != "stranger":
+    if who not in ("stranger", "newcomer"):
         show(page, door, "pair")
         by_test(page, "pair-code").fill(shop.code(who))
         by_test(page, "pair").click()
         page.wait_for_selector("html[data-ready=home]")
-    return door, page
+    return door

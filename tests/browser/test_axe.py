@@ -7,28 +7,28 @@ axe-core, https://github.com/dequelabs/axe-core, an independent checker of WCAG 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from addresses import ADDRESSES
-from browsing import show
+from browsing import Traffic, go_to, show
 from looks import COVERED, SIZES, findings, in_both_themes, unfit
-from playwright.sync_api import BrowserContext, Page
+from playwright.sync_api import Page
+from shared_devices import Devices
 
 LIES = "bar => getComputedStyle(bar).position === 'static'"
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_no_screen_has_findings_and_all_fit(
-    size: str, axe: str, shop_server, context_of: Callable[..., BrowserContext]
-):
+def test_no_screen_has_findings_and_all_fit(size: str, axe: str, shop_server, devices: Devices):
     width, height = SIZES[size]
-    page = context_of({"width": width, "height": height}).new_page()
+    page = devices.take(viewport={"width": width, "height": height})
+    traffic = Traffic(page)
     wrong: list[str] = []
+    show(page, shop_server.url, "home")
     for address, ready in ADDRESSES:
-        show(page, f"{shop_server.url}{address}", ready)
-        page.wait_for_load_state("networkidle")
+        go_to(page, address, ready)
+        traffic.wait_quiet()
         wrong += [f"{address}: {one}" for one in unfit(page)]
         wrong += in_both_themes(page, axe, address)
     assert not wrong, "\n".join(wrong)
