@@ -62,7 +62,7 @@ def test_it_says_so_without_the_shop_too(kept: Page, own_server):
 
 
 SETTING_OF = """async ([card, own, old]) => {
-    const { settingOf } = await import("/app/cards.js");
+    const { settingOf } = await import("/app/sync/cards.js");
     const step = { ...card.plan.steps[0] };
     if (old) delete step.limits;
     const { set_angle_deg, punch_depth_mm } = settingOf({ ...card, settings: own }, step);

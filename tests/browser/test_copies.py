@@ -58,7 +58,7 @@ def test_out_and_in_again(page: Page, own_server: Any, tmp_path: Path):
     # This device, too, has fetched the new shop.
     page.wait_for_function(
         """async before => {
-          const { keptCursor } = await import("/app/store.js");
+          const { keptCursor } = await import("/app/sync/local_shop.js");
           return !(await keptCursor()).startsWith(before);
         }""",
         arg=before,

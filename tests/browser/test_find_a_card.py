@@ -69,7 +69,7 @@ def test_the_browser_checks_codes_as_the_server_does(phone: Page, shop_server):
     show(phone, shop_server.url, "home")
     read = phone.evaluate(
         """async (typed) => {
-          const { readCode } = await import("/app/codes.js");
+          const { readCode } = await import("/app/scan/card_code.js");
           return typed.map((one) => readCode(one).whole);
         }""",
         typed,

@@ -22,7 +22,7 @@ OWNERS = [
 MAY_SAVE = {"note", "trial"}  # screens whose "save" is an operator's too
 # A link's screen, and what tells two of one screen apart: the rest may be any card or tool.
 SCREENS = """async () => {
-  const { match } = await import("/app/routes.js");
+  const { match } = await import("/app/shell/routes.js");
   const found = [];
   for (const link of document.querySelectorAll("header a[href], main a[href]")) {
     const { origin, pathname, search } = new URL(link.href);
@@ -32,7 +32,7 @@ SCREENS = """async () => {
   return found;
 }"""
 
-GO = "async address => { (await import('/app/router.js')).go(address); }"
+GO = "async address => { (await import('/app/shell/router.js')).go(address); }"
 
 
 @pytest.fixture

@@ -9,8 +9,8 @@ from playwright.sync_api import Page
 from flangebook.planning.results.next_setting import next_setting
 
 READ = """async ([step, trials, used]) => {
-  const { fromTable } = await import("/app/measure.js");
-  const { fromFlange } = await import("/app/gauge_next.js");
+  const { fromTable } = await import("/app/results/measured_bend.js");
+  const { fromFlange } = await import("/app/results/next_gauge.js");
   return trials.map(({ flange_mm, ...angles }) => {
     const next = fromTable(step, angles, used);
     const mean = Object.values(angles).reduce((a, b) => a + b) / Object.values(angles).length;

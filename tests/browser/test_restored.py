@@ -170,7 +170,8 @@ def test_a_wrong_clock_is_shown_as_the_devices(kept: Page, own_server: Any):
     expect(by_test(kept, "trial").first).to_contain_text("by the device’s clock")
     # What it sent is still kept to be sent again: the shop's clock says how old it is.
     sent = kept.evaluate(
-        "() => import('/app/database.js').then(m => m.database()).then(db => db.getAll('sent'))"
+        "() => import('/app/sync/database.js').then(m => m.database())"
+        ".then(db => db.getAll('sent'))"
     )
     assert len(sent) == 1
     assert sent[0]["sent_at"] < "2031"

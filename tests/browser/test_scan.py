@@ -419,7 +419,7 @@ def test_what_a_square_may_hold(phone: Page, shop_server):
     show(phone, shop_server.url, "home")
     read = phone.evaluate(
         """async (texts) => {
-          const { readScan } = await import("/app/scanned.js");
+          const { readScan } = await import("/app/scan/scanned_text.js");
           return texts.map((text) => readScan(text));
         }""",
         list(held_by),

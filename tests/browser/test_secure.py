@@ -151,7 +151,7 @@ def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
     page = pair(device(), secure_shop, "operator", "Ben's phone")
     page.evaluate(
         """async () => {
-          const { newId, writeDown } = await import("/app/outbox.js");
+          const { newId, writeDown } = await import("/app/sync/outbox.js");
           const id = newId();
           const body = { id, revision: 999, step: 1, measured_deg: 91 };
           await writeDown({ id, kind: "trial", code: "SHE7FA1", body });
@@ -168,7 +168,7 @@ def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
     expect(by_test(page, "waits")).to_contain_text("1 result")
     kept = page.evaluate(
         """async () => {
-          const { database } = await import("/app/database.js");
+          const { database } = await import("/app/sync/database.js");
           const open = await database();
           return [await open.count("cards"), await open.count("list"), await open.count("outbox")];
         }"""

@@ -16,7 +16,7 @@ def queued(page: Page, code: str, trial: dict[str, Any]) -> None:
     """A trial written into this device's outbox, as the trial screen writes it."""
     page.evaluate(
         """async ([code, body]) => {
-          const { writeDown } = await import("/app/outbox.js");
+          const { writeDown } = await import("/app/sync/outbox.js");
           await writeDown({ id: body.id, kind: "trial", code, body });
         }""",
         [code, trial],

@@ -167,7 +167,7 @@ def test_numbers_do_not_change_under_somebody_s_hands(phone: Page, shop_server, 
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
     setting = {"step": 1, "set_angle_deg": 89.5, "punch_depth_mm": 5.5}
     call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"settings": [setting]}, card["etag"])
-    phone.evaluate("import('/app/sync.js').then((m) => m.sync())")
+    phone.evaluate("import('/app/sync/sync.js').then((m) => m.sync())")
     expect(by_test(phone, "notice")).to_contain_text("revision 2")
     assert by_test(phone, "set-angle-value").inner_text() == before
     by_test(phone, "notice").get_by_role("button").click()

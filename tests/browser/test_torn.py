@@ -162,7 +162,7 @@ def test_a_torn_page_of_the_feed_is_fetched_again(kept: Page, own_server, breaki
     kept.route("**/api/v1/changes*", breaking.tear)
     made = call(f"{own_server.url}/api/v1/cards", "POST", {"part": plain_angle(TITLE)})
     show(kept, own_server.url, "home")
-    kept.evaluate("() => import('/app/sync.js').then((all) => all.sync())")  # to its end
+    kept.evaluate("() => import('/app/sync/sync.js').then((all) => all.sync())")  # to its end
     assert breaking.torn
     expect(kept.locator(f"[data-code='{made['code']}']")).to_have_count(0)
     kept.unroute("**/api/v1/changes*")

@@ -14,7 +14,7 @@ from flangebook.schemas.quantities import LENGTH, read
 
 TYPED = json.loads((Path(__file__).parents[1] / "api/typed_lengths.json").read_text("utf-8"))
 READ = """async ([typed, unit]) => {
-  const { meanings, typedLength } = await import("/app/units.js");
+  const { meanings, typedLength } = await import("/app/shell/units.js");
   return [typedLength(typed, unit), meanings(typed, unit)];
 }"""
 

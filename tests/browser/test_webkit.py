@@ -29,7 +29,7 @@ SMALLEST = f"""
 READ = """
     const done = arguments[arguments.length - 1];
     const label = document.querySelector('[data-test="label-image-50x25"]');
-    import("/app/decoder.js")
+    import("/app/scan/decoder.js")
       .then(async ({ openDecoder }) => {
         await label.decode();
         const decoder = await openDecoder();

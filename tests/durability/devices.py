@@ -1,5 +1,6 @@
-"""Devices as a model: the outbox's rules as `web/app/sending.js`, `outbox.js` and `store.js` have
-them, over a line that loses requests and answers, doubles them, and kills the server.
+"""Devices as a model: the outbox's rules as `sending.js`, `outbox.js` and `local_shop.js` of
+`web/app/sync` have them, over a line that loses requests and answers, doubles them, and kills the
+server.
 """
 
 from __future__ import annotations

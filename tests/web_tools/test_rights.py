@@ -16,7 +16,7 @@ ASKED = re.compile(r'(?:\bmay|\boffer|\bnotYours)\("([^"]+)"|needs: "([^"]+)"')
 
 
 def written() -> list[str]:
-    files = [*WEB.glob("app/**/*.js"), *WEB.glob("screens/*.js")]
+    files = [file for name in ("app", "view", "screens") for file in WEB.glob(f"{name}/**/*.js")]
     return [file.read_text(encoding="utf-8") for file in files]
 
 

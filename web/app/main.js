@@ -1,10 +1,10 @@
 // Wiring only.
-import { listenForTheDoor, turnedAway } from "./crew.js";
-import { drawMasthead } from "./masthead.js";
-import { showCurrent, showUnlessTyping, startRouter } from "./router.js";
-import { applyTheme, onSettings } from "./settings.js";
-import { keepSyncing, sync } from "./sync.js";
-import { startWorker } from "./update.js";
+import { listenForTheDoor, turnedAway } from "./shell/pairing.js";
+import { drawMasthead } from "./shell/masthead.js";
+import { showCurrent, showUnlessTyping, startRouter } from "./shell/router.js";
+import { applyTheme, onSettings } from "./shell/settings.js";
+import { keepSyncing, sync } from "./sync/sync.js";
+import { startWorker } from "./shell/update.js";
 
 applyTheme();
 onSettings(() => applyTheme());

@@ -1,6 +1,6 @@
 // The flat blank with its bend lines, drawn to scale from the plan's numbers.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { angle, words } from "../app/units.js";
+import { angle, words } from "../app/shell/units.js";
 import { textWidth } from "./labels.js";
 import { shownWidth, tidyLength } from "./section.js";
 

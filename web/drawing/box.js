@@ -1,6 +1,6 @@
 // A box flat and folded, from the plan's own numbers: nothing is worked out here but the scale.
 import { html, svg } from "/vendor/lit-html/lit-html.js";
-import { length, words } from "../app/units.js";
+import { length, words } from "../app/shell/units.js";
 import { textWidth } from "./labels.js";
 import { pixelsOf } from "./rings.js";
 import { shownWidth, tidyLength } from "./section.js";

@@ -1,6 +1,6 @@
 // Where the part comes closest to a tool: a ring round the place, the distance beside it.
 import { nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { length, words } from "../app/units.js";
+import { length, words } from "../app/shell/units.js";
 
 /** @typedef {import("./motion.js").Near} Near */
 

@@ -1,7 +1,7 @@
 // One step to scale: the sheet in the tools at a moment of the bend, seen from the end of the
 // press, the operator on the left and the back gauge on the right.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { angle as shownAngle, words } from "../app/units.js";
+import { angle as shownAngle, words } from "../app/shell/units.js";
 import "./frame.js";
 import { nearMark, nearMiddle } from "./near.js";
 import { boundsOf, closedPath } from "./rings.js";

@@ -1,7 +1,7 @@
 // The finished section, to scale: outline, the flats' dimensions, angles and bend numbers.
 import { html, svg } from "/vendor/lit-html/lit-html.js";
-import { settings } from "../app/settings.js";
-import { angle, length, words } from "../app/units.js";
+import { settings } from "../app/shell/settings.js";
+import { angle, length, words } from "../app/shell/units.js";
 import { Placing, textWidth } from "./labels.js";
 import { boundsOf, pixelsOf } from "./rings.js";
 

@@ -1,6 +1,6 @@
 // The strip of a test bend to scale: its bend line, its two measures.
 import { html } from "/vendor/lit-html/lit-html.js";
-import { length, words } from "../app/units.js";
+import { length, words } from "../app/shell/units.js";
 
 const WIDTH = 400;
 const EDGE = 30;

@@ -1,7 +1,7 @@
 // The stroke in two pictures, from the API's numbers: force over punch depth with what press and
 // tools bear, and angle over punch depth with the trials as points.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { angle, force, forceUnit, length, lengthUnit, MM_PER_INCH, words } from "../app/units.js";
+import { angle, force, forceUnit, length, lengthUnit, MM_PER_INCH, words } from "../app/shell/units.js";
 import { axis, line } from "./axes.js";
 
 /**

@@ -1,6 +1,6 @@
 // Outlines of tools, to scale: one large with its measures, or small ones side by side.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { lengthUnit, words } from "../app/units.js";
+import { lengthUnit, words } from "../app/shell/units.js";
 import { boundsOf, closedPath, viewBox } from "./rings.js";
 import { tidyLength } from "./section.js";
 

@@ -15,7 +15,7 @@ from pathlib import Path
 # helps a device to join is for one that has no app yet.
 _NOT_KEPT = {"sw.js", "join.html"}
 # What stands in the one script and the one stylesheet, and those themselves.
-_SOURCES = re.compile(r"(?:app|drawing|screens|vendor/(?:idb|lit-html))/.*|style/[^/]+\.css")
+_SOURCES = re.compile(r"(?:app|drawing|screens|view|vendor/(?:idb|lit-html))/.*|style/[^/]+\.css")
 _MADE = re.compile(r"made/.*")
 
 

@@ -2,7 +2,7 @@
 
 Caution is the general warning sign, the shape of W001 of ISO 7010, open: an upright triangle of
 equal sides with an exclamation mark; stop is an octagon, unknown a circle with a question mark. As
-``web/app/view/checks.js`` draws them, in a square of 24.
+``web/view/common/finding.js`` draws them, in a square of 24.
 """
 
 from __future__ import annotations

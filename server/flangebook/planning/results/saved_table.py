@@ -1,6 +1,6 @@
 """Tables that are saved with a step, read between their rows.
 
-A phone without the shop reads them the same way (``web/app/saved_table.js``).
+A phone without the shop reads them the same way (``web/app/results/saved_table.js``).
 """
 
 from __future__ import annotations

@@ -1,0 +1,149 @@
+// Editing one record of the shop: what is typed stays until it is saved, whatever the server says.
+import { Problem } from "../sync/api.js";
+import { same } from "../sync/shop_lists.js";
+import { pointsToType, sortErrors } from "./entry_form.js";
+import { dxfReader } from "./outline_dxf.js";
+import { askBeforeLeaving } from "../shell/router.js";
+import { lengthToType } from "../shell/units.js";
+import { differencesBetween } from "../../view/common/save_conflict.js";
+import { focusFirstWrong } from "../../view/common/field.js";
+
+/** @typedef {import("../sync/shop_lists.js").Fields} Record_ */
+/** @typedef {import("./tool_fields.js").Draft} Draft */
+
+/**
+ * @typedef {object} State
+ * @property {Record_|undefined} kept as the server has it; none for a new one
+ * @property {Draft} draft
+ * @property {Record<string, string[]>} wrong what the server said, by box
+ * @property {string[]} others what it said that fits no box
+ * @property {import("../../view/common/save_conflict.js").Clash|null} clash
+ * @property {boolean} busy
+ */
+
+/**
+ * @typedef {object} Job
+ * @property {(signal: AbortSignal) => Promise<Record_|undefined>} read anew, remembering the ETag
+ * @property {(record: Record_|null) => Promise<void>} write with that ETag; null takes it out
+ * @property {(record: Record_) => Draft} toDraft
+ * @property {(draft: Draft, kept: Record_) => Record_} fromDraft
+ * @property {{name: string, label: string, needed?: boolean}[]} boxes
+ * @property {Record_} blank a new one
+ * @property {(record: Record_) => void} [preview]
+ * @property {(state: State) => void} draw
+ * @property {(record: Record_|null) => void} done
+ */
+
+/**
+ * @param {Job} job
+ * @param {AbortSignal} signal
+ */
+export async function startEditing(job, signal) {
+  const kept = await job.read(signal);
+  /** @type {State} */
+  const state = {
+    kept,
+    draft: job.toDraft(kept ?? job.blank),
+    wrong: {},
+    others: [],
+    clash: null,
+    busy: false,
+  };
+  const typed = () => job.fromDraft(state.draft, state.kept ?? {});
+  const show = () => job.draw(state);
+  const empty = () =>
+    job.boxes.filter(({ name, needed }) => needed && name in state.draft && !state.draft[name].trim());
+
+  /**
+   * @param {string} name
+   * @param {string} value
+   */
+  function change(name, value) {
+    state.draft = { ...state.draft, [name]: value };
+    delete state.wrong[name];
+    askBeforeLeaving(() => "Leave without saving what you typed?");
+    job.preview?.(typed());
+    show();
+  }
+
+  /** @param {Record_|null} record */
+  async function write(record) {
+    const missing = record ? Object.fromEntries(empty().map(({ name }) => [name, ["This is needed."]])) : {};
+    const ask = Object.keys(missing).length === 0;
+    Object.assign(state, { busy: ask, wrong: missing, others: [], clash: null });
+    show();
+    if (!ask) return focusFirstWrong(missing);
+    try {
+      await job.write(record);
+      askBeforeLeaving(null);
+      job.done(record);
+      return;
+    } catch (error) {
+      await explain(error);
+    }
+    state.busy = false;
+    show();
+    focusFirstWrong(state.wrong);
+  }
+
+  /** @param {unknown} error */
+  async function explain(error) {
+    if (error instanceof Problem && error.status === 412) {
+      const before = state.kept;
+      state.kept = await job.read(signal);
+      const theirs = state.kept ? job.toDraft(state.kept) : {};
+      const how = same(before, state.kept) ? "others changed" : state.kept ? "this changed" : "taken out";
+      state.clash = {
+        how,
+        differences: how === "this changed" ? differencesBetween(state.draft, theirs, job.boxes) : [],
+      };
+    } else if (error instanceof Problem && Object.keys(error.errors).length) {
+      const { byName, others } = sortErrors(
+        error.errors,
+        job.boxes.map(({ name }) => name),
+      );
+      Object.assign(state, { wrong: byName, others });
+    } else {
+      state.others = [
+        `Not saved: ${error instanceof Error ? error.message : error} What you typed is still here.`,
+      ];
+    }
+  }
+
+  function takeTheirs() {
+    Object.assign(state, { draft: job.toDraft(state.kept ?? job.blank), clash: null });
+    askBeforeLeaving(null);
+    job.preview?.(typed());
+    show();
+  }
+
+  /**
+   * DXF readers by the box their points go to.
+   * @type {Map<string, import("./outline_dxf.js").DxfReader>}
+   */
+  const readers = new Map();
+  /**
+   * @param {import("./outline_dxf.js").DxfKind} kind
+   * @param {string} name
+   */
+  function reader(kind, name) {
+    const made = readers.get(name) ?? dxfReader(kind, { signal, show, took: (answer) => took(name, answer) });
+    readers.set(name, made);
+    return made;
+  }
+
+  /**
+   * Points from a drawing; its height where none was typed.
+   * @param {string} name
+   * @param {Api.DxfOutline} answer
+   */
+  function took(name, { points_mm: points, height_mm: height }) {
+    if (name === "points_mm" && state.draft.height_mm === "") change("height_mm", lengthToType(height));
+    change(name, pointsToType(points));
+  }
+
+  job.preview?.(typed());
+  return { reader, state, change, takeTheirs, show, save: () => write(typed()), takeOut: () => write(null) };
+}
+
+/** @typedef {Awaited<ReturnType<typeof startEditing>>} Edit */

@@ -1,0 +1,104 @@
+// The shop's benches by name, and which one this device is or last showed a card on.
+import { call } from "../sync/api.js";
+
+/** @typedef {import("./press_screen_link.js").Bench} Bench */
+/**
+ * @typedef {{name: string, code: string|null, step: number, etag: string|null}} Seen a bench as this display
+ *   last saw it
+ */
+
+const HERE = "flangebook.bench.here";
+const LAST = "flangebook.bench.last";
+
+/**
+ * @param {AbortSignal} [signal]
+ * @returns {Promise<Bench[]>}
+ */
+export async function benchList(signal) {
+  const { body } = /** @type {{body: Api.Benches}} */ (
+    await call("GET", "/benches", { signal, timeout: 3000 })
+  );
+  return body.benches;
+}
+
+/**
+ * Make an empty bench.
+ * @param {string} name
+ * @returns {Promise<Bench>}
+ */
+export async function makeBench(name) {
+  const { body } = /** @type {{body: Bench}} */ (
+    await call("PUT", `/benches/${encodeURIComponent(name)}`, {
+      body: { code: null, step: 0 },
+    })
+  );
+  return body;
+}
+
+/**
+ * Take a bench out.
+ * @param {string} name
+ */
+export async function removeBench(name) {
+  await call("DELETE", `/benches/${encodeURIComponent(name)}`);
+}
+
+/**
+ * How a bench is called in a sentence.
+ * @param {string} name
+ */
+export const benchWords = (name) => (/^\d/.test(name) ? `bench ${name}` : name);
+
+/**
+ * The same as a heading.
+ * @param {string} name
+ */
+export const benchTitle = (name) => (/^\d/.test(name) ? `Bench ${name}` : name);
+
+/**
+ * Which bench this display stands at.
+ * @returns {Seen|null}
+ */
+export function benchHere() {
+  const seen = /** @type {Partial<Seen>|null} */ (read(HERE));
+  return typeof seen?.name === "string"
+    ? /** @type {Seen} */ ({ code: null, step: 0, etag: null, ...seen })
+    : null;
+}
+
+/** @param {Seen|null} seen */
+export const keepBenchHere = (seen) => write(HERE, seen);
+
+/**
+ * Where this phone last showed a card.
+ * @returns {string}
+ */
+export const lastBench = () => String(read(LAST) ?? "");
+
+/** @param {string} name */
+export const keepLastBench = (name) => write(LAST, name);
+
+/**
+ * @param {string} key
+ * @returns {unknown}
+ */
+function read(key) {
+  try {
+    return JSON.parse(localStorage.getItem(key) ?? "null");
+  } catch {
+    return null; // storage blocked or damaged: it is asked again
+  }
+}
+
+/**
+ * @param {string} key
+ * @param {unknown} value
+ */
+function write(key, value) {
+  try {
+    if (value === null) localStorage.removeItem(key);
+    else localStorage.setItem(key, JSON.stringify(value));
+  } catch {
+    // Not kept: asked again when the page is opened afresh.
+  }
+}

@@ -1,0 +1,72 @@
+// Making a proven setting the card's own: written down here, then a new revision in the shop.
+import { changeHere } from "../sync/card_edits.js";
+import { measured } from "../../view/results/result_line.js";
+import { gaugeAfter } from "./next_gauge.js";
+import { newSetting } from "./measured_bend.js";
+import { sync } from "../sync/sync.js";
+
+/**
+ * @param {import("../sync/card_edits.js").CardHere} card as it was when the bend was made
+ * @param {Api.Step} step
+ * @param {import("../../screens/card/result.js").Result} result told here how it went
+ * @param {() => void} draw
+ */
+export async function keepSetting(card, step, result, draw) {
+  const setting = newSetting(result);
+  if (!setting || result.kept === "asking") return;
+  Object.assign(result, { kept: "asking", words: "" });
+  draw();
+  try {
+    // Made on the card as it was when the bend was made: if the shop has another by now, the two meet.
+    const done = await changeHere(
+      card,
+      {
+        settings: [
+          ...card.settings.filter((one) => one.step !== step.number),
+          keptAs(step, setting, result.trial, gaugeKept(card, step, result)),
+        ],
+      },
+      { reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}` },
+    );
+    Object.assign(card, done.card);
+    Object.assign(result, { kept: "kept", where: done.where, words: keptWords(done) });
+    sync();
+  } catch (error) {
+    Object.assign(result, { kept: "no", words: error instanceof Error ? error.message : String(error) });
+  }
+  draw();
+}
+
+/** @param {Awaited<ReturnType<typeof changeHere>>} done */
+function keptWords({ where, card }) {
+  if (where === "shop") return `Revision ${card.revision} of the card has it. Steps show it from now on.`;
+  if (where === "settle") {
+    return "The card was changed meanwhile. Both are kept: settle on the card which holds.";
+  }
+  return "Steps show it on this device from now on; it goes to the shop by itself.";
+}
+
+/**
+ * @param {Api.Step} step
+ * @param {import("./measured_bend.js").Setting} setting
+ * @param {import("../../screens/card/result.js").Result["trial"]} trial
+ * @param {number|null} gauge where the gauge stands from now on, null where the plan says it
+ */
+const keptAs = (step, setting, trial, gauge) => ({
+  step: step.number,
+  set_angle_deg: setting.set_angle_deg,
+  punch_depth_mm: setting.punch_depth_mm,
+  ...(gauge === null ? {} : { gauge_x_mm: gauge }),
+  trial_id: trial.id,
+  reason: `Piece came out at ${measured(trial)}`,
+});
+
+/**
+ * What the flange led to, else what the card had of its own.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {import("../../screens/card/result.js").Result} result
+ * @returns {number|null}
+ */
+const gaugeKept = (card, step, result) =>
+  gaugeAfter(result)?.gauge_x_mm ?? card.settings.find((one) => one.step === step.number)?.gauge_x_mm ?? null;

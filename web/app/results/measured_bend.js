@@ -1,0 +1,126 @@
+// A measured bend, read from what was typed, and what to set next when the shop cannot say.
+import { inReach } from "./setting_limits.js";
+import { readBetween } from "./saved_table.js";
+
+/**
+ * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
+ *   note: string, set: string, lot: string, radius: string, thickness: string}} Typed
+ */
+/** @typedef {{set_angle_deg: number, punch_depth_mm: number|null, gauge_x_mm?: number|null}} Setting */
+
+/**
+ * Degrees as typed at the press: 91.5, 91,5, 91.5°.
+ * @param {string} typed
+ * @returns {number|null} null when it is no angle
+ */
+export function readAngle(typed) {
+  const text = typed
+    .trim()
+    .replace(",", ".")
+    .replace(/\s*(°|deg)$/, "");
+  if (!/^(\d+\.?\d*|\.\d+)$/.test(text)) return null;
+  const degrees = Number(text);
+  return degrees > 0 && degrees < 180 ? degrees : null;
+}
+
+const NO_ANGLE = "Type the angle between the flats in degrees, such as 90.5. Square is 90.";
+const NO_ANGLE_SHORT = "Degrees, such as 90.5";
+
+/**
+ * @param {Typed} typed
+ * @returns {{angles: Record<string, number>, wrong: Record<string, string[]>}} angles by the API's names
+ */
+export function readMeasured(typed) {
+  /** @type {Record<string, number>} */
+  const angles = {};
+  /** @type {Record<string, string[]>} */
+  const wrong = {};
+  /** @type {[string, string][]} */
+  const fields =
+    typed.places === "one"
+      ? [["measured_deg", typed.one]]
+      : [
+          ["left_deg", typed.left],
+          ["middle_deg", typed.middle],
+          ["right_deg", typed.right],
+        ];
+  for (const [name, text] of fields) {
+    if (text.trim() === "") continue;
+    const degrees = readAngle(text);
+    if (degrees === null) wrong[name] = [typed.places === "one" ? NO_ANGLE : NO_ANGLE_SHORT];
+    else angles[name] = degrees;
+  }
+  if (!Object.keys(angles).length && !Object.keys(wrong).length) wrong[fields[0][0]] = [NO_ANGLE];
+  return { angles, wrong };
+}
+
+/**
+ * What to set after a measured angle by the card's own table, straight between its rows as the shop reads
+ * it: the nearest row alone could over-bend a second hit. The table holds for the planned setting; for
+ * another one it is moved along by as much.
+ * @param {Api.Step} step
+ * @param {Record<string, number>} angles as measured
+ * @param {Setting} used what had been set
+ * @returns {(Setting & {row: number, ends: boolean}) | null} ends: for the ends, as the middle is open;
+ *   null where the table, the tools or the press do not reach
+ */
+export function fromTable(step, angles, used) {
+  const measured = setBy(angles);
+  const [angle, depth] = ["set_angle_deg", "punch_depth_mm"].map((name) =>
+    readBetween(step.corrections ?? [], "measured_deg", measured, name),
+  );
+  if (angle === null || depth === null || used.set_angle_deg === null || tooOpen(step, measured)) return null;
+  // A step that has rows has a setting.
+  const planned = /** @type {{set_angle_deg: number, punch_depth_mm: number}} */ (step);
+  const next = {
+    row: measured,
+    ends: measured !== middleOf(angles),
+    set_angle_deg: angle + (used.set_angle_deg - planned.set_angle_deg),
+    punch_depth_mm:
+      used.punch_depth_mm === null ? null : depth + (used.punch_depth_mm - planned.punch_depth_mm),
+  };
+  return inReach(step, next) ? next : null;
+}
+
+/**
+ * Whether a first hit came out further open than it can: the table's rows there are for later hits.
+ * @param {Api.Step} step
+ * @param {number} measured
+ */
+function tooOpen({ first_hit: first, included_angle_deg: wanted }, measured) {
+  return Boolean(first && measured > Math.max(wanted + LARGE_ERROR_DEG, first.comes_out_deg_high));
+}
+
+const LARGE_ERROR_DEG = 5;
+
+/**
+ * One angle for several along the bend, as the server takes it: the mean of those given.
+ * @param {Record<string, number>} angles
+ */
+export function middleOf(angles) {
+  const all = Object.values(angles);
+  return all.reduce((sum, degrees) => sum + degrees, 0) / all.length;
+}
+
+/** Less than this between middle and ends is reading. */
+const LEAST_CROWN_DEG = 0.3;
+
+/**
+ * The angle that the next setting is reckoned from, as the shop has it (crown_answer.deg_to_set_by): the
+ * ends', where the middle is more open.
+ * @param {Record<string, number>} angles
+ */
+export function setBy(angles) {
+  const ends = (angles.left_deg + angles.right_deg) / 2;
+  return angles.middle_deg - ends >= LEAST_CROWN_DEG ? ends : middleOf(angles);
+}
+
+/**
+ * What to set next: the shop's answer, else the card's own table.
+ * @param {{correction: Api.Correction|null, table: Setting|null}|null} result
+ * @returns {Setting|null}
+ */
+export function newSetting(result) {
+  if (result?.correction?.set_angle_deg) return /** @type {Setting} */ (result.correction);
+  return result?.table ?? null;
+}

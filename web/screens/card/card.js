@@ -1,0 +1,287 @@
+// One card: what it is, what may go wrong, what to fetch, and the way to its first bend.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { call, Problem } from "../../app/sync/api.js";
+import { changeCard, openCard, settingOf } from "../../app/sync/cards.js";
+import { displayCode, readCode } from "../../app/scan/card_code.js";
+import { nameOfMetal, seenShop } from "../../app/sync/shop_lists.js";
+import { asShown, shownCard } from "../../app/sync/card_edits.js";
+import { newId, waitingFor } from "../../app/sync/outbox.js";
+import { onBenchMoves, resumeOnBench } from "../../app/press_screen/shown_card.js";
+import { go } from "../../app/shell/router.js";
+import { onSettings, settings } from "../../app/shell/settings.js";
+import { sync } from "../../app/sync/sync.js";
+import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
+import { badCode, noCard } from "../../view/card/no_card.js";
+import { checkList } from "../../view/common/finding.js";
+import { everyTimeCautions } from "../../view/common/findings_in_order.js";
+import { freshness } from "../../view/card/freshness.js";
+import { changesAside } from "../../view/card/saved_where.js";
+import { moveSign } from "../../view/plan/orientation.js";
+import { offer, way } from "../../view/common/if_allowed.js";
+import { linkTo, orderPanel, saysOrder } from "../../view/plan/order_panel.js";
+import { blankFigures, stepName, toolsList } from "../../view/plan/plan_parts.js";
+import { askForBenches, showOnBench } from "../../view/press_screen/show_on_press_screen.js";
+import { smallPoses } from "../../view/plan/small_poses.js";
+import { wayWords } from "../../view/step/step_moments.js";
+import { trialLine } from "../../view/results/result_line.js";
+import { boxSize, isBox } from "../../drawing/box.js";
+import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
+import { tidyLength } from "../../drawing/section.js";
+
+/** @typedef {import("../../app/sync/card_edits.js").CardHere} CardHere */
+/** @typedef {import("../../view/step/step_moments.js").Drawn} Drawn */
+/**
+ * @typedef {{waiting: import("../../app/sync/outbox.js").Waiting[], fresh: Api.Freshness|null, metal:
+ *   string, busy:
+ *   boolean, fault: string}} Around what the shop and this device know about the card
+ */
+
+/** @type {import("../../app/shell/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {CardHere} */
+  let card;
+  /** @type {Around} */
+  const around = { waiting: [], fresh: null, metal: "", busy: false, fault: "" };
+  const draw = () => {
+    visit.title(card.title || displayCode(code));
+    visit.render(cardScreen(card, around, takeFresh, draw));
+  };
+  const takeFresh = async () => {
+    Object.assign(around, { busy: true, fault: "" });
+    draw();
+    try {
+      const by = settings().name ? { by: settings().name } : {};
+      card = await asShown(
+        await changeCard(card, {
+          replan: true,
+          reason: "Planned afresh with today’s tools",
+          id: newId(),
+          ...by,
+        }),
+      );
+      around.fresh = null;
+      sync();
+    } catch (error) {
+      around.fault =
+        error instanceof Problem && error.status === 412
+          ? "The card was changed meanwhile. Open it again first."
+          : error instanceof Error
+            ? error.message
+            : String(error);
+    }
+    around.busy = false;
+    draw();
+  };
+  /** @param {CardHere} opened */
+  const showCard = async (opened) => {
+    card = opened;
+    around.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
+    around.metal = nameOfMetal((await seenShop())?.metals, card.part.metal);
+    draw();
+    visit.ready();
+  };
+  onSettings(() => card && draw(), visit.signal);
+  onBenchMoves(() => card && draw(), visit.signal);
+  document.addEventListener(
+    "sync",
+    async () => card && showCard((await shownCard(code).catch(() => undefined)) ?? card),
+    { signal: visit.signal },
+  );
+  try {
+    await openCard(code, showCard, visit.signal);
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+    return;
+  }
+  resumeOnBench();
+  askForBenches(visit.signal, draw);
+  // Whether the plan would come out otherwise today is the shop's to say; offline nothing is said.
+  around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(
+    ({ body }) => /** @type {Api.Freshness} */ (body),
+    () => null,
+  );
+  draw();
+}
+
+/**
+ * @param {import("../../app/shell/routes.js").Visit} visit
+ * @param {unknown} template
+ */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/**
+ * @param {CardHere} card
+ * @param {Around} around
+ * @param {() => void} take
+ * @param {() => void} draw
+ */
+function cardScreen(card, around, take, draw) {
+  const { plan } = card;
+  const findings = plan.checks.filter((check) => check.level !== "ok");
+  const stops = findings.filter((check) => check.level === "stop");
+  const others = findings.filter((check) => check.level !== "stop" && !check.code.startsWith("general-"));
+  return html`<article class="card" data-test="card" data-revision=${card.revision}>
+    <div class="card-head">
+      <header class="card-top">
+        <p class="card-code" data-test="card-code">${displayCode(card.code)}</p>
+        <h1 data-test="card-title">${card.title || "Untitled"}</h1>
+        <p class="card-what" data-test="card-what">${whatItIs(card, around.metal)}</p>
+        ${card.note ? html`<p class="card-note" data-test="card-note">${card.note}</p>` : nothing}
+        ${
+          card.archived
+            ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`
+            : nothing
+        }
+      </header>
+      ${changesAside(card)}
+      ${
+        stops.length
+          ? html`<section class="card-stops" aria-label="Stop">${checkList(stops)}</section>`
+          : nothing
+      }
+      ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
+      ${start(card, stops.length > 0)}
+      ${
+        plan.steps.length
+          ? showOnBench(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) })
+          : nothing
+      }
+      <section class="panel card-picture" aria-label="What it becomes">
+        ${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}
+      </section>
+      ${links(card)}
+    </div>
+    <div class="card-body">
+      <section class="panel card-fetch" data-test="fetch">
+        <h2>What to fetch</h2>
+        ${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}${
+          isBox(plan) ? flatDrawing(plan.blank, { tallest: 420 }) : nothing
+        }
+      </section>
+      <section class="panel card-steps">
+        <h2>Steps</h2>
+        ${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}
+      </section>
+      ${
+        saysOrder(plan)
+          ? html`<section class="panel card-order">
+              <h2>Order</h2>
+              ${orderPanel(plan, linkTo(card.code))}
+            </section>`
+          : nothing
+      }
+      ${
+        others.length
+          ? html`<section class="panel card-watch">
+              <h2>What to watch</h2>
+              ${checkList(others)}
+            </section>`
+          : nothing
+      }
+      ${everyTimeCautions(plan.checks)}
+      <section class="panel card-trials">
+        <h2>What came out</h2>
+        ${trials(card, around.waiting)}
+      </section>
+    </div>
+  </article>`;
+}
+
+/**
+ * @param {Api.Card} card
+ * @param {boolean} stopped
+ */
+function start({ code, plan }, stopped) {
+  if (!plan.steps.length) return nothing;
+  return html`<div class="card-start">
+    <a class="button next wide" href="/c/${code}/step/1" data-test="start">
+      ${stopped ? "See step 1" : "Start"}
+      <small>${plan.steps.length === 1 ? "1 step" : `${plan.steps.length} steps`}</small>
+    </a>
+  </div>`;
+}
+
+/**
+ * @param {Api.Card} card
+ * @param {string} metal
+ */
+function whatItIs({ part, plan }, metal) {
+  const gauge = plan.thickness_gauge ? ` (${plan.thickness_gauge})` : "";
+  const bends = part.bends.length === 1 ? "1 bend" : `${part.bends.length} bends`;
+  const size = isBox(plan)
+    ? `box ${boxSize(plan.folded)}`
+    : `${tidyLength(part.bend_length_mm)} ${lengthUnit()} long`;
+  return `${metal}, ${tidyLength(part.thickness_mm)} ${lengthUnit()}${gauge}, ${size}, ${bends}`;
+}
+
+/** @param {Api.Order} order */
+const orderWords = (order) =>
+  order?.words ? html`<p class="order" data-test="order">${order.words}</p>` : nothing;
+
+/**
+ * Where the gauge stands: as a measured flange moved it, else as planned.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ */
+function gaugeAt(card, step) {
+  const { gauge_x_mm: x } = settingOf(card, step);
+  return x === null ? "no gauge" : `gauge at ${words(length(x))}`;
+}
+
+/** @param {Api.Card} card */
+function stepList(card) {
+  return html`<ol class="rows" data-test="step-list">
+    ${card.plan.steps.map(
+      (step) =>
+        html`<li class="row">
+          <a href="/c/${card.code}/step/${step.number}">
+            <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
+            <span class="code">${words(angle(step.included_angle_deg))}</span>
+            <span class="more">${gaugeAt(card, step)}</span>
+            ${
+              step.turn_over || step.turn_end || step.turn_quarter
+                ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>`
+                : nothing
+            }
+            ${wayWords(step, { short: true })}
+            ${step.drawing ? smallPoses(/** @type {Drawn} */ (step)) : nothing}
+          </a>
+        </li>`,
+    )}
+  </ol>`;
+}
+
+/**
+ * The newest trials, and before them those that still wait.
+ * @param {Api.Card} card
+ * @param {import("../../app/sync/outbox.js").Waiting[]} waiting
+ */
+function trials(card, waiting) {
+  const newest = [...card.trials].reverse().slice(0, 3);
+  if (!newest.length && !waiting.length) {
+    return html`<p data-test="no-trials">
+      Nothing measured yet.${offer("trials.keep", " After a bend, type what came out.")}
+    </p>`;
+  }
+  return html`<ul class="rows trials" data-test="trials">
+    ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
+    ${newest.map((trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
+  </ul>`;
+}
+
+/** @param {Api.Card} card */
+function links({ code }) {
+  return html`<nav class="card-links" aria-label="This card">
+    ${way(`/c/${code}/note`, html`<a class="button" href="/c/${code}/note" data-test="write-note">Note</a>`)}
+    <a class="button" href="/c/${code}/history" data-test="history">History</a>
+    <a class="button" href="/c/${code}/label" data-test="label">Label</a>
+    <a class="button" href="/c/${code}/print" data-test="print">Print</a>
+    ${offer("cards.revise", html`<a class="button" href="/part?from=${code}" data-test="edit">Edit</a>`)}
+  </nav>`;
+}

@@ -1,0 +1,280 @@
+// What came out: the measured bend is written down, and the answer is what to set next.
+import { html } from "/vendor/lit-html/lit-html.js";
+import { Problem } from "../../app/sync/api.js";
+import { openCard, settingOf } from "../../app/sync/cards.js";
+import { readCode } from "../../app/scan/card_code.js";
+import { seenShop } from "../../app/sync/shop_lists.js";
+import { fromFlange, gaugeAfter } from "../../app/results/next_gauge.js";
+import { fromTable, middleOf, newSetting, readAngle, readMeasured } from "../../app/results/measured_bend.js";
+import { newId } from "../../app/sync/outbox.js";
+import { askBeforeLeaving } from "../../app/shell/router.js";
+import { send } from "../../app/sync/sending.js";
+import { settings } from "../../app/shell/settings.js";
+import { recount, sync } from "../../app/sync/sync.js";
+import { typedLength, typedMm } from "../../app/shell/units.js";
+import { badCode, noCard } from "../../view/card/no_card.js";
+import { sentence } from "../../view/common/finding.js";
+import { focusFirstWrong } from "../../view/common/field.js";
+import { stepTop } from "../../view/step/setting.js";
+import { trialForm } from "../../view/results/result_form.js";
+import { trialResult } from "../../view/results/next_setting.js";
+import { finishedDrawing } from "../../drawing/part.js";
+import { keepSetting } from "../../app/results/keep_setting.js";
+
+/** @typedef {import("../../app/results/measured_bend.js").Typed} Typed */
+/** @typedef {import("../../app/results/measured_bend.js").Setting} Setting */
+/** @typedef {import("../../app/sync/card_edits.js").CardHere} CardHere */
+/** @typedef {import("../../app/sync/outbox.js").Measured} Measured */
+/**
+ * @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string|null, gauge_x_mm?: number|null}} Used
+ * a depth goes as typed
+ */
+/**
+ * @typedef {{trial: Measured & {id: string}, correction: Api.Correction|null, table: ReturnType<typeof
+ *   fromTable>, waits: boolean, late: string, gauge?:
+ *   import("../../app/results/next_gauge.js").GaugeNext|null,
+ *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
+ * late: why the shop could not take it now;
+ * question: about a result that does not count, empty for any other
+ */
+/**
+ * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string,
+ *   sending: boolean, result: Result|null, byDepth: boolean}} State
+ * byDepth: the press is set by a depth or a stop, not by an angle
+ */
+
+/** @type {Typed} */
+const BLANK = {
+  one: "",
+  left: "",
+  middle: "",
+  right: "",
+  places: "one",
+  flange: "",
+  note: "",
+  set: "",
+  lot: "",
+  radius: "",
+  thickness: "",
+};
+
+/** @type {(string|null|undefined)[]} */
+const BY_DEPTH = ["depth", "stop"];
+
+/** @type {import("../../app/shell/routes.js").Screen["show"]} */
+export async function show(visit) {
+  const { code, step: typed } = visit.params;
+  if (!readCode(code).whole) return refuse(visit, badCode(code));
+  /** @type {State} */
+  const state = {
+    typed: { ...BLANK },
+    used: null,
+    wrong: {},
+    general: "",
+    sending: false,
+    result: null,
+    byDepth: false,
+  };
+  /** @type {CardHere} */
+  let card;
+  // A device that is new to the shop hears of its press only when the first round is through.
+  const followPress = async () => {
+    const byDepth = BY_DEPTH.includes((await seenShop())?.press?.set_by);
+    if (byDepth === state.byDepth || state.typed.set || state.sending || state.result) return;
+    state.byDepth = byDepth;
+    if (card && !visit.signal.aborted) draw();
+  };
+  document.addEventListener("sync", followPress, { signal: visit.signal });
+  await followPress();
+  const draw = () => {
+    const step = card.plan.steps[Number(typed) - 1];
+    if (!step) {
+      return refuse(
+        visit,
+        html`<p class="state" data-test="no-step">
+          There is no step ${typed}. <a href="/c/${code}">Open the card</a>
+        </p>`,
+      );
+    }
+    visit.title(`${card.title || code}: what came out`);
+    visit.render(trialScreen(card, step, state, draw));
+  };
+  askBeforeLeaving(() =>
+    !state.result && state.typed.one + state.typed.left + state.typed.note
+      ? "Leave without saving what you measured?"
+      : null,
+  );
+  try {
+    await openCard(
+      code,
+      (opened) => {
+        // the answer on the screen belongs to the card it was asked for
+        if (state.sending || state.result) return;
+        card = opened;
+        draw();
+        visit.ready();
+      },
+      visit.signal,
+    );
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/**
+ * @param {import("../../app/shell/routes.js").Visit} visit
+ * @param {unknown} template
+ */
+function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
+}
+
+/**
+ * @param {CardHere} card
+ * @param {Api.Step} step
+ * @param {State} state
+ * @param {() => void} draw
+ */
+function trialScreen(card, step, state, draw) {
+  const save = () => saveTrial(card, step, state, draw);
+  const again = () => {
+    const next = nextOf(state);
+    Object.assign(state, {
+      typed: { ...BLANK, places: state.typed.places, lot: state.typed.lot, thickness: state.typed.thickness },
+      used: next ?? state.used,
+      result: null,
+    });
+    draw();
+  };
+  const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
+  return html`<article class="step trial-screen" data-test="trial-screen">
+    ${stepTop(card, step)}
+    <div class="trial-body">
+      ${
+        state.result
+          ? trialResult(card, step, state.result, { again, keep })
+          : trialForm(card, step, state, { save, draw })
+      }
+      <aside class="trial-aside" aria-label="Which bend">
+        ${finishedDrawing(card.plan, { mark: step.bend })}
+      </aside>
+    </div>
+  </article>`;
+}
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {State} state
+ * @param {() => void} draw
+ */
+async function saveTrial(card, step, state, draw) {
+  if (state.sending) return;
+  const { angles, wrong } = readMeasured(state.typed);
+  const used = usedSetting(card, step, state);
+  if (!used) wrong.set_angle_deg = ["Type the angle that was set in degrees, such as 88.5."];
+  Object.assign(state, { wrong, general: "" });
+  if (Object.keys(wrong).length || !used) {
+    draw();
+    return focusFirstWrong(wrong);
+  }
+  const trial = trialOf(card, step, angles, used, state.typed);
+  state.sending = true;
+  draw();
+  try {
+    const { late, ...sent } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
+    const answer = /** @type {Api.TrialAnswer|null} */ (sent.answer);
+    const correction = answer?.correction ?? null;
+    state.result = {
+      trial,
+      correction,
+      table: answer || used.set_angle_deg === null ? null : fromTable(step, angles, used),
+      gauge: answer ? null : gaugeHere(step, angles, used, trial.flange_mm),
+      waits: !answer,
+      late: late ?? "",
+      question: answer?.question_said ? sentence(answer.question_said) : "",
+      kept: "no",
+      words: "",
+    };
+    if (answer) sync();
+  } catch (error) {
+    state.wrong = error instanceof Problem ? error.errors : {};
+    state.general = error instanceof Error ? error.message : String(error);
+  }
+  state.sending = false;
+  await recount();
+  draw();
+  focusFirstWrong(state.wrong);
+}
+
+/**
+ * What the next piece is set to.
+ * @param {State} state
+ * @returns {Setting|null}
+ */
+function nextOf({ result, used }) {
+  const next = newSetting(result);
+  const gauge = result && (gaugeAfter(result)?.gauge_x_mm ?? result.trial.gauge_x_mm ?? null);
+  return next ? { ...next, gauge_x_mm: gauge ?? used?.gauge_x_mm } : null;
+}
+
+/**
+ * Where the gauge goes, as far as this device can tell.
+ * @param {Api.Step} step
+ * @param {Record<string, number>} angles
+ * @param {Used} used
+ * @param {string|number|null|undefined} flange as typed, with its unit
+ */
+function gaugeHere(step, angles, used, flange) {
+  const mm = typedMm(/** @type {string|undefined} */ (flange));
+  if (mm === null || typeof used.gauge_x_mm !== "number") return null;
+  return fromFlange(step, middleOf(angles), mm, used.gauge_x_mm);
+}
+
+/**
+ * What had been set for this piece: as typed, else what the last piece led to, else as the step shows it.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {State} state
+ * @returns {Used | null} null when no angle was typed
+ */
+function usedSetting(card, step, state) {
+  const { set_angle_deg, punch_depth_mm, gauge_x_mm } = state.used ?? settingOf(card, step);
+  const asShown = /** @type {Used} */ ({ set_angle_deg, punch_depth_mm, gauge_x_mm });
+  if (state.typed.set.trim() === "") return asShown;
+  // The shop finds the angle that goes with the depth.
+  if (state.byDepth) return { set_angle_deg: null, punch_depth_mm: typedLength(state.typed.set), gauge_x_mm };
+  const typed = readAngle(state.typed.set);
+  return typed === null ? null : { set_angle_deg: typed, punch_depth_mm: null, gauge_x_mm };
+}
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {Record<string, number>} angles
+ * @param {Used} used
+ * @param {Typed} typed
+ */
+function trialOf(card, step, angles, used, typed) {
+  /** @type {Measured & {id: string}} */
+  const trial = {
+    id: newId(),
+    revision: card.revision,
+    step: step.number,
+    bend: step.bend,
+    ...angles,
+    made_at: new Date().toISOString(),
+  };
+  if (used.set_angle_deg !== null) trial.set_angle_deg = used.set_angle_deg;
+  if (used.punch_depth_mm !== null) trial.punch_depth_mm = used.punch_depth_mm;
+  if (typeof used.gauge_x_mm === "number") trial.gauge_x_mm = used.gauge_x_mm;
+  if (typed.flange.trim()) trial.flange_mm = typedLength(typed.flange);
+  if (typed.radius.trim()) trial.radius_mm = typedLength(typed.radius);
+  if (typed.thickness.trim()) trial.thickness_mm = typedLength(typed.thickness);
+  if (typed.lot.trim()) trial.lot = typed.lot.trim();
+  if (typed.note.trim()) trial.note = typed.note.trim();
+  if (settings().name) trial.by = settings().name;
+  return trial;
+}

@@ -1,0 +1,174 @@
+// The press, as on its plate.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { freshPress, readList, readPress, savePress, WRITES } from "../../app/sync/shop_lists.js";
+import { fromDraft, specsOf, toDraft } from "../../app/forms/entry_form.js";
+import { startEditing } from "../../app/forms/entry_editing.js";
+import { notice } from "../../app/shell/notices.js";
+import { asKept, outlinePreview } from "../../app/forms/outline_preview.js";
+import { may } from "../../app/shell/rights.js";
+import { go } from "../../app/shell/router.js";
+import { clashPanel } from "../../view/common/save_conflict.js";
+import { onlyRead } from "../../view/shop/entry_parts.js";
+import { askGauge, gaugePanel } from "../../view/shop/gauge_zero_panel.js";
+import { vOf } from "../../view/part/named_tools_fields.js";
+import { freshStrips, stripPanel } from "../../view/shop/crown_strips_panel.js";
+import { toolForm } from "../../view/shop/tool_form.js";
+import { zeroPanel } from "../../view/shop/press_zero_panel.js";
+
+/** @typedef {import("../../app/sync/shop_lists.js").Fields} Fields */
+
+/** @param {import("../../app/shell/routes.js").Visit} visit */
+export async function show(visit) {
+  const writes = may(WRITES.press);
+  const holders = (await readList("holders", visit.signal)).items;
+  /** @type {[string, string][]} */
+  const holderOptions = holders.map(({ code, name }) => [code, `${code}, ${name}`]);
+  /** @param {"metals"|"dies"|"punches"} kind */
+  const named = async (kind) =>
+    (await readList(kind, visit.signal)).items
+      .flatMap(vOf)
+      .map(({ code, name }) => /** @type {[string, string]} */ ([code, name ? `${code}, ${name}` : code]));
+  const strips = freshStrips();
+  // Only who may write sees them; together, so that the screen waits for the slowest and not for their sum.
+  const [gauge, metals, dies, punches] = writes
+    ? await Promise.all([askGauge(visit.signal), named("metals"), named("dies"), named("punches")])
+    : [null, [], [], []];
+  /** @type {string|null} */
+  let etag = null;
+  /** When the zero of its depth was set: as it was read, as it is saved. */
+  const zero = /** @type {{before: string|null, after: string|null}} */ ({ before: null, after: null });
+  /** @type {import("../../view/shop/tool_form.js").Preview|null} */
+  let preview = null;
+  const edit = await startEditing(
+    {
+      async read(signal) {
+        const fresh = await (writes ? freshPress : readPress)(signal);
+        etag = fresh.etag;
+        zero.before = fresh.press?.depth_zeroed_at ?? null;
+        return fresh.press ?? undefined;
+      },
+      async write(record) {
+        const saved = await savePress(/** @type {Fields} */ (record), etag);
+        zero.after = saved.depth_zeroed_at;
+      },
+      blank: {},
+      boxes: specsOf("press"),
+      toDraft: (press) => toDraft("press", press),
+      // When depth and gauge were zeroed has no box: it stays as it is kept.
+      fromDraft: (draft, kept) => ({
+        ...fromDraft("press", draft, kept),
+        depth_zeroed_at: kept?.depth_zeroed_at ?? null,
+        gauge_zeroed_at: kept?.gauge_zeroed_at ?? null,
+      }),
+      preview: !writes
+        ? undefined
+        : outlinePreview(
+            "press",
+            (fresh) => {
+              preview = fresh;
+              edit.show();
+            },
+            visit.signal,
+          ),
+      draw: () => edit && draw(),
+      done() {
+        notice(
+          zero.after === zero.before
+            ? "The press is saved."
+            : "The press is saved. Its error is learned anew.",
+        );
+        go("/shop");
+      },
+    },
+    visit.signal,
+  );
+  visit.title("The press");
+  if (!writes) preview = asKept(/** @type {Api.Press|undefined} */ (edit.state.kept));
+
+  /**
+   * The press is saved with the moment at which its zeros were set.
+   * @param {...("depth_zeroed_at"|"gauge_zeroed_at")} which
+   */
+  const zeroSet = (...which) => {
+    const moment = new Date().toISOString();
+    for (const name of which) /** @type {Fields} */ (edit.state.kept)[name] = moment;
+    edit.save();
+  };
+
+  function draw() {
+    const { state, change, save } = edit;
+    visit.render(
+      html`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${state.kept?.name ?? "The press"}</h1>
+        ${
+          writes
+            ? html`<p>
+                ${
+                  state.kept
+                    ? "Take every figure from the press's own plate and manual."
+                    : "No press yet. Take every figure from its own plate and manual."
+                }
+                What is not on the plate may stay empty where the box says unknown.
+              </p>`
+            : nothing
+        }
+        ${
+          state.clash
+            ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
+            : nothing
+        }
+        ${gaugePanel(gauge, () => zeroSet("gauge_zeroed_at"))}
+        <form
+          novalidate
+          @submit=${(/** @type {Event} */ event) => {
+            event.preventDefault();
+            save();
+          }}>
+          ${onlyRead(
+            WRITES.press,
+            toolForm({
+              kind: "press",
+              draft: state.draft,
+              change,
+              wrong: state.wrong,
+              preview,
+              reader: edit.reader,
+              options: { holder: holderOptions },
+            }),
+          )}
+          <div role="alert">
+            ${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}
+          </div>
+          <div class="buttons">
+            ${
+              writes
+                ? html`<button class="button next" data-test="save" ?disabled=${state.busy}>
+                    ${state.busy ? "Saving…" : "Save the press"}
+                  </button>`
+                : nothing
+            }
+            <a class="button" href="/shop">Back to the shop</a>
+          </div>
+        </form>
+        ${
+          writes && state.kept
+            ? stripPanel(
+                strips,
+                { metals, dies, punches },
+                { draw, take: (typed) => change("deflection_mm", typed) },
+              )
+            : nothing
+        }
+        ${
+          writes && state.kept
+            ? zeroPanel(
+                () => zeroSet("depth_zeroed_at"),
+                () => zeroSet("depth_zeroed_at", "gauge_zeroed_at"),
+              )
+            : nothing
+        }`,
+    );
+  }
+  draw();
+  visit.ready();
+}

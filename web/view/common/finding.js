@@ -1,0 +1,108 @@
+// Findings: a word in a shape, what it says, what to do.
+import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
+import { byName, inSentence } from "../../app/shell/units.js";
+
+/** @typedef {Api.Check & {steps?: number[], sign?: Sign}} Check */
+
+/** @type {Record<string, string>} */
+const WORD = {
+  stop: "Stop",
+  caution: "Caution",
+  unknown: "Unknown",
+  note: "Note",
+  ok: "OK",
+};
+/** @type {Record<string, number>} */
+const ORDER = { stop: 0, caution: 1, unknown: 2, note: 3, ok: 4 };
+
+const MARK = {
+  stop: svg`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+  // The general warning sign, the shape of W001 of ISO 7010, open: an upright triangle of equal sides.
+  caution: svg`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
+      stroke-linejoin="round"/>
+    <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,
+  unknown: svg`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
+    <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
+      stroke-width="2.5"/>`,
+  note: svg`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
+  ok: svg`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`,
+};
+
+/** @typedef {"ok"|"note"|"unknown"|"caution"|"stop"} Sign */
+
+/**
+ * @param {Sign} level
+ * @param {string} [word]
+ */
+export function flag(level, word = WORD[level]) {
+  return html`<span class="flag ${level}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${MARK[level]}</svg>${word}</span
+  >`;
+}
+
+/**
+ * Its level; a note where nothing is wrong but a step says how to do it.
+ * @param {Check} check
+ * @returns {Sign}
+ */
+export const signOf = ({ level, sign, do: help, step, steps = [] }) =>
+  sign ?? (level === "ok" && help && (step || steps.length) ? "note" : level);
+
+/**
+ * The words of a check in this device's units.
+ * @param {string} template
+ * @param {Record<string, number>} numbers
+ */
+export function fill(template, numbers) {
+  return template.replace(/\{(\w+)\}/g, (whole, name) =>
+    name in numbers ? inSentence(byName(name, numbers[name])) : whole,
+  );
+}
+
+/**
+ * Sentences of the shop, their numbers in this device's units.
+ * @typedef {Api.Said} Said
+ */
+
+/** @param {Said} said */
+export const sentence = ({ template, numbers }) => fill(template, numbers);
+
+/** @param {Said[]} said */
+export const sentences = (said) => said.map(sentence).join(" ");
+
+/**
+ * At which steps a finding was made.
+ * @param {Check} check
+ */
+function stepsOf({ step, steps = [] }) {
+  if (steps.length > 1) return html`<b>Steps ${steps.join(", ")}.</b> `;
+  return step ? html`<b>Step ${step}.</b> ` : nothing;
+}
+
+/**
+ * Worst first.
+ * @param {Check[]} checks
+ * @param {{quiet?: boolean}} [how] quiet leaves out what is ok
+ */
+export function checkList(checks, { quiet = false } = {}) {
+  const shown = checks
+    .filter((check) => !quiet || check.level !== "ok")
+    .sort((a, b) => ORDER[signOf(a)] - ORDER[signOf(b)]);
+  if (shown.length === 0) return nothing;
+  return html`<ul class="checks" data-test="checks">
+    ${shown.map(
+      (check) =>
+        html`<li class="check" data-level=${check.level} data-code=${check.code}>
+          ${flag(signOf(check))}
+          <div class="say">
+            ${stepsOf(check)}${fill(check.template, check.numbers)}
+            ${
+              check.do
+                ? html`<div class="do">${fill(check.do_template ?? check.do, check.numbers)}</div>`
+                : nothing
+            }
+          </div>
+        </li>`,
+    )}
+  </ul>`;
+}

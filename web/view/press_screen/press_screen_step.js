@@ -1,0 +1,126 @@
+// The bench screen with a card on it: one step, read from two metres, or the card done.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { benchTitle } from "../../app/press_screen/press_screens.js";
+import { boxStep } from "../step/box_step.js";
+import { checkList, signOf } from "../common/finding.js";
+import { lie } from "../plan/orientation.js";
+import { toolsList } from "../plan/plan_parts.js";
+import { stepHead } from "../step/setting.js";
+import { wayWords } from "../step/step_moments.js";
+import { findingsOf, numbers } from "../step/step_parts.js";
+
+/** So many findings stand on the screen in large letters. */
+const MOST_LARGE = 3;
+
+/**
+ * @typedef {{next: () => void, back: () => void, choose: () => void, clear: () => void,
+ *   newer: () => void}} Acts
+ */
+/** @typedef {{name: string, lines: unknown, acts: Acts}} Frame lines: what is to be told above the step */
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {Frame} frame
+ * @param {unknown} drawn
+ */
+export function benchStep(card, step, { name, lines, acts }, drawn) {
+  const { stops, watch: all } = findingsOf(card, step);
+  // Nobody scrolls here: where there is much to watch, what is no warning stays on the phone.
+  const warnings = all.filter((check) => signOf(check) !== "note");
+  const many = all.length > MOST_LARGE;
+  const watch = many ? warnings : all;
+  const last = step.number === card.plan.steps.length;
+  return html`<article
+    class="step bench-step"
+    data-test="bench-step"
+    data-code=${card.code}
+    data-step=${step.number}
+    data-revision=${card.revision}>
+    <header class="step-top">
+      ${benchName(name, acts)}
+      <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
+      ${stepHead(card, step)}
+    </header>
+    ${lines} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
+    <div class="step-body">
+      <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
+      <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
+      <section class="step-picture" aria-label="Drawing">${drawn}</section>
+      <section class="step-watch ${many ? "many" : ""}" aria-label="What to watch">
+        ${watch.length ? checkList(watch) : nothing}${boxStep(card.plan, step)}
+      </section>
+      <section class="step-with" aria-label="Tools">${toolsList(toolsOf(card, step), 0)}</section>
+    </div>
+    ${turnButtons(
+      { back: step.number > 1, label: last ? "Done" : "Next", more: last ? "" : `step ${step.number + 1}` },
+      acts,
+    )}
+  </article>`;
+}
+
+/**
+ * What of the card's tools this step needs, with where it lies.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ */
+const toolsOf = (card, step) =>
+  card.plan.tools.filter((tool) => tool.steps.includes(step.number)).map((tool) => ({ ...tool, steps: [] }));
+
+/**
+ * @param {Api.Card} card
+ * @param {Frame} frame
+ */
+export function benchDone(card, { name, lines, acts }) {
+  const steps = card.plan.steps.length;
+  return html`<article
+    class="step bench-step"
+    data-test="bench-done"
+    data-code=${card.code}
+    data-step=${steps + 1}>
+    <header class="step-top">
+      ${benchName(name, acts)}
+      <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
+    </header>
+    ${lines}
+    <div class="bench-says">
+      <h1>Done</h1>
+      <p>
+        ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type what
+        came out on the phone.
+      </p>
+      <button type="button" class="button" data-test="clear-bench" @click=${acts.clear}>
+        Take this card off
+      </button>
+    </div>
+    ${turnButtons({ back: true, label: "Next piece", more: "step 1" }, acts)}
+  </article>`;
+}
+
+/**
+ * @param {{back: boolean, label: string, more: string}} how
+ * @param {Acts} acts
+ */
+function turnButtons({ back, label, more }, acts) {
+  return html`<nav class="step-nav" aria-label="Steps">
+    <button type="button" class="button" data-test="back" ?disabled=${!back} @click=${acts.back}>Back</button>
+    <button type="button" class="button next" data-test="next" @click=${acts.next}>
+      ${label}${more ? html` <small>${more}</small>` : nothing}
+    </button>
+  </nav>`;
+}
+
+/**
+ * The display's own place; touching it asks for another.
+ * @param {string} name
+ * @param {Acts} acts
+ */
+export const benchName = (name, acts) =>
+  html`<button
+    type="button"
+    class="button bench-name"
+    data-test="bench-name"
+    aria-label="${benchTitle(name)}, this display. Choose another"
+    @click=${acts.choose}>
+    ${benchTitle(name)}
+  </button>`;

@@ -1,0 +1,96 @@
+// The phone's choice "Show on bench", there once the shop has a bench.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { benchList, benchWords, lastBench } from "../../app/press_screen/press_screens.js";
+import { onBench, putOnBench, showAgain, takeOffBench } from "../../app/press_screen/shown_card.js";
+import { pick } from "../common/field.js";
+
+/** @type {string[]} */
+let names = [];
+let picked = "";
+
+/**
+ * Ask which benches there are; silent without the shop: then there is nothing to choose.
+ * @param {AbortSignal} signal
+ * @param {() => void} draw
+ */
+export async function askForBenches(signal, draw) {
+  try {
+    names = (await benchList(signal)).map(({ name }) => name);
+    if (!signal.aborted) draw();
+  } catch {
+    // The last list stands.
+  }
+}
+
+/**
+ * @param {string} code of the card
+ * @param {number} step on this phone
+ * @param {{draw: () => void, start?: () => void}} acts start: after a bench was chosen
+ */
+export function showOnBench(code, step, { draw, start }) {
+  const at = onBench();
+  if (at?.code === code) return shownThere(at, step);
+  if (!names.length) return nothing;
+  const name = [picked, lastBench()].find((one) => names.includes(one)) ?? names[0];
+  return html`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
+    ${
+      names.length > 1
+        ? pick({
+            name: "bench",
+            label: "Bench",
+            value: name,
+            options: names.map((one) => [one, one]),
+            change: (one) => {
+              picked = one;
+              draw();
+            },
+          })
+        : nothing
+    }
+    <button
+      type="button"
+      class="button"
+      data-test="put-on-bench"
+      @click=${() => {
+        putOnBench(name, code, step);
+        draw();
+        start?.();
+      }}>
+      Show on ${benchWords(name)}
+    </button>
+  </section>`;
+}
+
+/**
+ * @param {import("../../app/press_screen/shown_card.js").OnBench} at
+ * @param {number} step
+ */
+function shownThere(at, step) {
+  const where = benchWords(at.name);
+  return html`<section
+    class="show-on-bench on"
+    aria-label="Bench screen"
+    data-test="on-bench"
+    data-bench-step=${at.step}>
+    <p role="status">${saysWhere(at, where)}</p>
+    ${
+      at.late
+        ? html`<button type="button" class="button" data-test="show-again" @click=${() => showAgain(step)}>
+            Show step ${step} there
+          </button>`
+        : nothing
+    }
+    <button type="button" class="button" data-test="off-bench" @click=${takeOffBench}>Stop</button>
+  </section>`;
+}
+
+/**
+ * @param {import("../../app/press_screen/shown_card.js").OnBench} at
+ * @param {string} where
+ */
+function saysWhere({ answers, late, refused }, where) {
+  if (answers === false) return html`<b>The shop does not answer:</b> ${where} does not follow.`;
+  if (refused) return html`<b>The shop did not take that step:</b> ${refused}`;
+  if (late) return html`<b>Not shown there:</b> ${where} may stand at another step.`;
+  return html`<b>On ${where}.</b>`;
+}

@@ -1,0 +1,110 @@
+// The form for what came out of the press: big boxes, few words.
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { settingOf } from "../../app/sync/cards.js";
+import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
+import { choice, field } from "../common/field.js";
+
+/** @typedef {import("../../app/results/measured_bend.js").Typed} Typed */
+
+const AS_SHOWN = "Leave it if it was set as shown.";
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {{typed: Typed, used: import("../../app/results/measured_bend.js").Setting|null, wrong:
+ *   Record<string, string[]>,
+ *   general: string, sending: boolean, byDepth: boolean}} state
+ * @param {{save: () => void, draw: () => void}} act
+ */
+export function trialForm(card, step, state, { save, draw }) {
+  const { typed, wrong } = state;
+  /**
+   * @param {keyof Typed} key
+   * @param {string} name
+   * @param {string} label
+   * @param {Partial<import("../common/field.js").FieldOptions>} [more]
+   */
+  const box = (key, name, label, more = {}) =>
+    field({
+      name,
+      label,
+      value: typed[key],
+      wrong: wrong[name],
+      change: (value) => Object.assign(typed, { [key]: value }),
+      ...more,
+    });
+  const set = state.used ?? settingOf(card, step);
+  return html`<form
+    class="trial-form"
+    novalidate
+    data-test="trial-form"
+    @submit=${(/** @type {Event} */ event) => {
+      event.preventDefault();
+      save();
+    }}>
+    <div class="trial-main">
+      <h2>What came out? <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
+      ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
+      <div class="trial-angles ${typed.places}">
+        ${
+          typed.places === "one"
+            ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
+            : [
+                box("left", "left_deg", "Left", { keys: "decimal", unit: "°" }),
+                box("middle", "middle_deg", "Middle", { keys: "decimal", unit: "°" }),
+                box("right", "right_deg", "Right", { keys: "decimal", unit: "°" }),
+              ]
+        }
+      </div>
+      ${choice({
+        name: "places",
+        label: "Measured at",
+        value: typed.places,
+        options: [
+          ["one", "One place"],
+          ["three", "Left, middle, right"],
+        ],
+        change: (value) => {
+          Object.assign(typed, { places: value });
+          draw();
+        },
+      })}
+      <div class="trial-more">
+        ${
+          state.byDepth
+            ? box("set", "punch_depth_mm", "Depth that was set", {
+                unit: lengthUnit(),
+                placeholder:
+                  set.punch_depth_mm === null ? "" : length(set.punch_depth_mm, { digits: 2 }).text,
+                hint: AS_SHOWN,
+              })
+            : box("set", "set_angle_deg", "Angle that was set", {
+                keys: "decimal",
+                unit: "°",
+                placeholder: set.set_angle_deg === null ? "" : angle(set.set_angle_deg).text,
+                hint: AS_SHOWN,
+              })
+        }
+        ${box("flange", "flange_mm", "Flange measured", { unit: lengthUnit(), hint: "If you measured it." })}
+        ${box("note", "note", "Note", { hint: "Grain, anything odd." })}
+      </div>
+      <details
+        class="more-measured"
+        data-test="more-measured"
+        ?open=${["lot", "thickness_mm", "radius_mm"].some((name) => wrong[name]?.length)}>
+        <summary>More measured</summary>
+        <div class="trial-more">
+          ${box("thickness", "thickness_mm", "Thickness measured", { unit: lengthUnit() })}
+          ${box("radius", "radius_mm", "Inside radius", { unit: lengthUnit() })}
+          ${box("lot", "lot", "Lot or heat", { hint: "As on the sheet’s tag." })}
+        </div>
+      </details>
+    </div>
+    <div class="step-nav" role="group" aria-label="Trial">
+      <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back</a>
+      <button class="button next" data-test="save" ?disabled=${state.sending}>
+        ${state.sending ? "Sending…" : "Save"}
+      </button>
+    </div>
+  </form>`;
+}
